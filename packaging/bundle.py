@@ -8,6 +8,7 @@ of the tests and without an installed project, so that nothing enters that the l
 
 from __future__ import annotations
 
+import shutil
 import subprocess
 import sys
 import venv
@@ -28,6 +29,7 @@ def main() -> int:
     done = subprocess.run([*command, *places, str(PROJECT / "packaging" / "spoutline.spec")], check=False)
     if done.returncode:
         return done.returncode
+    slim(work / "dist" / "spoutline")
     weigh(work / "dist" / "spoutline")
     return 0
 
@@ -53,6 +55,21 @@ def _environment(folder: Path) -> Path:
         wanted.unlink()
         raise
     return python
+
+
+def slim(folder: Path) -> None:
+    """Take the names that only debuggers read out of shared libraries, where the system has the tool for that.
+
+    Those that wheels carry in a folder ``NAME.libs`` stay as they are: their segments were moved when they were put
+    there, and the tool breaks them.
+    """
+    tool = shutil.which("strip")
+    if tool is None or not sys.platform.startswith("linux"):
+        return
+    for path in sorted(folder.rglob("*.so*")):
+        is_moved = any(part.endswith(".libs") for part in path.parts)
+        if path.is_file() and not path.is_symlink() and not is_moved:
+            subprocess.run([tool, "--strip-unneeded", "-p", str(path)], check=True)
 
 
 def weigh(folder: Path) -> None:

@@ -48,7 +48,7 @@ def main() -> int:
         control(root, project, installed)
         _level(root)
         subprocess.run(
-            ["dpkg-deb", "--root-owner-group", "-Zxz", "--build", str(root), str(target)],
+            ["dpkg-deb", "--root-owner-group", "-Zzstd", "--build", str(root), str(target)],
             check=True,
             stdout=subprocess.DEVNULL,
             env={**os.environ, "SOURCE_DATE_EPOCH": str(_MTIME)},

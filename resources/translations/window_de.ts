@@ -124,6 +124,10 @@
    <translation>Antworten &amp;kopieren nach…</translation>
   </message>
   <message>
+   <source>&amp;Copy the picture</source>
+   <translation>Bild &amp;kopieren</translation>
+  </message>
+  <message>
    <source>&amp;Copy these rules</source>
    <translation>Diese Regeln &amp;kopieren</translation>
   </message>
@@ -294,6 +298,10 @@
   <message>
    <source>&amp;Margin lost per position and hour</source>
    <translation>Entgangene &amp;Marge je Platz und Stunde</translation>
+  </message>
+  <message>
+   <source>&amp;Measure a distance</source>
+   <translation>Abstand &amp;messen</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
@@ -490,6 +498,10 @@
   <message>
    <source>&amp;Rules of</source>
    <translation>&amp;Regeln von</translation>
+  </message>
+  <message>
+   <source>&amp;Save the picture…</source>
+   <translation>Bild &amp;speichern…</translation>
   </message>
   <message>
    <source>&amp;Save the record</source>
@@ -3276,6 +3288,10 @@
    <translation>Mittlere Lufttemperatur</translation>
   </message>
   <message>
+   <source>Measure a distance: drag from one point to the other (M)</source>
+   <translation>Abstand messen: von einem Punkt zum anderen ziehen (M)</translation>
+  </message>
+  <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
    <translation>Vom Punkt am Boden unter dem Abgang messen. Die Zeichnung folgt.</translation>
   </message>
@@ -5138,6 +5154,10 @@
   <message>
    <source>Save the bill</source>
    <translation>Stückliste speichern</translation>
+  </message>
+  <message>
+   <source>Save the picture</source>
+   <translation>Bild speichern</translation>
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>

@@ -124,6 +124,10 @@
    <translation>&amp;Copiar respuestas a…</translation>
   </message>
   <message>
+   <source>&amp;Copy the picture</source>
+   <translation>&amp;Copiar la imagen</translation>
+  </message>
+  <message>
    <source>&amp;Copy these rules</source>
    <translation>&amp;Copiar estas reglas</translation>
   </message>
@@ -294,6 +298,10 @@
   <message>
    <source>&amp;Margin lost per position and hour</source>
    <translation>&amp;Margen perdido por posición y hora</translation>
+  </message>
+  <message>
+   <source>&amp;Measure a distance</source>
+   <translation>&amp;Medir una distancia</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
@@ -490,6 +498,10 @@
   <message>
    <source>&amp;Rules of</source>
    <translation>&amp;Reglas de</translation>
+  </message>
+  <message>
+   <source>&amp;Save the picture…</source>
+   <translation>&amp;Guardar la imagen…</translation>
   </message>
   <message>
    <source>&amp;Save the record</source>
@@ -3276,6 +3288,10 @@
    <translation>Temperatura media del aire</translation>
   </message>
   <message>
+   <source>Measure a distance: drag from one point to the other (M)</source>
+   <translation>Medir una distancia: arrastre de un punto al otro (M)</translation>
+  </message>
+  <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
    <translation>Mida desde el punto del suelo bajo la salida. El dibujo lo sigue.</translation>
   </message>
@@ -5138,6 +5154,10 @@
   <message>
    <source>Save the bill</source>
    <translation>Guardar la lista</translation>
+  </message>
+  <message>
+   <source>Save the picture</source>
+   <translation>Guardar la imagen</translation>
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>

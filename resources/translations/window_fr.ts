@@ -124,6 +124,10 @@
    <translation>&amp;Copier les réponses vers…</translation>
   </message>
   <message>
+   <source>&amp;Copy the picture</source>
+   <translation>&amp;Copier l’image</translation>
+  </message>
+  <message>
    <source>&amp;Copy these rules</source>
    <translation>&amp;Copier ces règles</translation>
   </message>
@@ -294,6 +298,10 @@
   <message>
    <source>&amp;Margin lost per position and hour</source>
    <translation>&amp;Marge perdue par poste et heure</translation>
+  </message>
+  <message>
+   <source>&amp;Measure a distance</source>
+   <translation>&amp;Mesurer une distance</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
@@ -490,6 +498,10 @@
   <message>
    <source>&amp;Rules of</source>
    <translation>&amp;Règles de</translation>
+  </message>
+  <message>
+   <source>&amp;Save the picture…</source>
+   <translation>&amp;Enregistrer l’image…</translation>
   </message>
   <message>
    <source>&amp;Save the record</source>
@@ -3276,6 +3288,10 @@
    <translation>Température moyenne de l'air</translation>
   </message>
   <message>
+   <source>Measure a distance: drag from one point to the other (M)</source>
+   <translation>Mesurer une distance : glissez d’un point à l’autre (M)</translation>
+  </message>
+  <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
    <translation>Mesurez depuis l'aplomb de la sortie au sol. Le dessin suit.</translation>
   </message>
@@ -5138,6 +5154,10 @@
   <message>
    <source>Save the bill</source>
    <translation>Enregistrer la nomenclature</translation>
+  </message>
+  <message>
+   <source>Save the picture</source>
+   <translation>Enregistrer l’image</translation>
   </message>
   <message>
    <source>Save the plan as P&amp;DF…</source>

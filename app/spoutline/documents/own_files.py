@@ -13,7 +13,8 @@ JSON       ``format`` begins with ``spoutline-``
 ZIP        of a catalogue: its ``datapackage.json`` says ``format`` ``spoutline-catalogue``
 =========  =======================================================================================================
 
-Files in TOML (terms, jurisdictions) are written by people: none is ever taken for the program's own.
+Files in TOML (terms, jurisdictions) are written by people, and pictures are drawn on by them: none is ever taken for
+the program's own.
 """
 
 from __future__ import annotations
@@ -52,6 +53,8 @@ class FileForm(StrEnum):
     TOML = "toml"
     TEXT = "txt"
     CATALOGUE = "zip"
+    SVG = "svg"
+    PNG = "png"
 
 
 def is_own(path: Path, form: FileForm) -> bool:

@@ -56,6 +56,18 @@ class Saving:
         form = FileForm.PDF if only_pdf else FileForm(form_of(path).value)
         return path if self.may_write(path, form) else None
 
+    def ask_picture(self, title: str, stem: str) -> Path | None:
+        """Ask for the file of a drawing, SVG or PNG by its ending; return it where it may be written."""
+        types = f"SVG (*.{FileForm.SVG});;PNG (*.{FileForm.PNG})"
+        path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.SVG}", types)
+        if not path_text:
+            return None
+        path = Path(path_text)
+        is_png = path.suffix.lower() == ".png" or chosen.startswith("PNG")
+        form = FileForm.PNG if is_png else FileForm.SVG
+        path = path if path.suffix.lower() == f".{form}" else path.with_name(f"{path.stem}.{form}")
+        return path if self.may_write(path, form) else None
+
     def may_write(self, path: Path, form: FileForm, *, edited: Path | None = None) -> bool:
         """Say whether a file may be written; where somebody else's stands there, the person is asked."""
         plan = OutputPlan([PlannedFile(path.name, path, own_test(form))], (*self._program(), *self._in_use))

@@ -6,7 +6,7 @@ import csv
 import io
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QEvent, QItemSelectionModel, QMimeData, QModelIndex, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.roles import Role
+from spoutline.gui.widgets.copying import whole_table
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.model.faults import InputFault
 from spoutline.planning.survey_import.clipboard import pasted_rows
@@ -96,7 +97,11 @@ class CellTable(QTableView):
         return sorted({row for row, _ in self.chosen_cells()})
 
     def copy_cells(self) -> None:
-        """Put the smallest rectangle round the chosen cells on the clipboard; what is not chosen in it stays empty."""
+        """Put the smallest rectangle round the chosen cells on the clipboard; what is not chosen in it stays empty.
+
+        Where all cells are chosen, the table is put there as HTML too, under the titles of its columns: letters and
+        spreadsheets take that, while the text can be pasted back.
+        """
         cells = set(self.chosen_cells())
         if not cells:
             return
@@ -106,7 +111,11 @@ class CellTable(QTableView):
         writer = csv.writer(buffer, delimiter="\t", lineterminator="\n")
         for row in rows:
             writer.writerow([self._text(row, column) if (row, column) in cells else "" for column in columns])
-        QGuiApplication.clipboard().setText(buffer.getvalue())
+        data = QMimeData()
+        data.setText(buffer.getvalue())
+        if len(cells) == self.model().rowCount() * self.model().columnCount() > 1:
+            data.setHtml(whole_table(self))
+        QGuiApplication.clipboard().setMimeData(data)
 
     def paste_cells(self) -> None:
         """Write the clipboard from the first chosen cell on; one value, or one row, fills every chosen row."""

@@ -66,6 +66,40 @@ class View:
         """Return where a place lies on the widget."""
         return QPointF(self.offset.x() + place.x_m * self.across, self.offset.y() - place.y_m * self.up)
 
+    def place(self, point: QPointF) -> Place:
+        """Return which place lies under a point of the widget."""
+        return Place((point.x() - self.offset.x()) / self.across, (self.offset.y() - point.y()) / self.up)
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A distance between two places of a drawing."""
+
+    start: Place
+    end: Place
+
+    @property
+    def length_m(self) -> float:
+        """The straight distance in metres."""
+        return self.start.distance_to(self.end)
+
+    def paint(self, painter: QPainter, view: View, words: str) -> None:
+        """Paint the line with its length beside it, on a ground of its own."""
+        colours = colours_now()
+        start, end = view.point(self.start), view.point(self.end)
+        painter.setPen(QPen(QColor(colours.accent), 2))
+        painter.drawLine(start, end)
+        painter.setBrush(QColor(colours.accent))
+        for point in (start, end):
+            painter.drawEllipse(point, 3.0, 3.0)
+        metrics = QFontMetricsF(painter.font())
+        middle = (start + end) / 2
+        wide, high = metrics.horizontalAdvance(words) + 8, metrics.height() + 4
+        box = QRectF(middle.x() - wide / 2, middle.y() - high - 4, wide, high)
+        painter.fillRect(box, QColor(colours.sheet))
+        painter.setPen(QColor(colours.text))
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, words)
+
 
 def mark_of(shape: Shape) -> PartMark | None:
     """Return which part a shape stands for; None for one of the surroundings."""

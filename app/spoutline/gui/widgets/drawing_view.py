@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
+    QContextMenuEvent,
+    QGuiApplication,
+    QImage,
     QKeyEvent,
+    QKeySequence,
     QMouseEvent,
     QPainter,
     QPaintEvent,
@@ -15,16 +20,18 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
 
 from spoutline.documents.drawing.shapes import Drawing
-from spoutline.gui.widgets.drawing_brush import Brush, View, balloon_centres, distance_px, mark_of
+from spoutline.gui.widgets.drawing_brush import Brush, Measured, View, balloon_centres, distance_px, mark_of
 from spoutline.gui.widgets.theme import colours_now
+from spoutline.gui.wording import tr
 from spoutline.model.part_ref import PartRef
 
 _EDGE_PX = 46.0  # room for balloons and texts, which keep their size
 _BALLOON_ROOM_PX = 13.0  # a balloon's radius and a little air
 _REACH_PX = 8.0  # how near a click has to be
+_FINENESS = 2.0  # dots of a copied picture for one of the screen
 _LARGEST, _SMALLEST = 12.0, 0.5
 
 
@@ -35,9 +42,15 @@ class DrawingView(QWidget):
     -------
     part_picked(PartRef)
         A person picked a part; its number.
+    saving_wanted()
+        The drawing is to be saved as a picture.
+    measuring(bool)
+        Whether a drag measures from now on.
     """
 
     part_picked = Signal(object)
+    saving_wanted = Signal()
+    measuring = Signal(bool)
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -49,7 +62,11 @@ class DrawingView(QWidget):
         self._drag_from: QPointF | None = None
         self._dragged = False
         self._stale = False
+        self._measured: Measured | None = None
+        self._is_measuring = False
+        self.length_words: Callable[[float], str] = lambda length_m: f"{length_m:.2f} m"
         self.setAccessibleName(name)
+        self.setContextMenuPolicy(Qt.ContextMenuPolicy.DefaultContextMenu)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -67,6 +84,7 @@ class DrawingView(QWidget):
     def show_drawing(self, drawing: Drawing | None, note: str = "", *, stale: bool = False) -> None:
         """Show another drawing, or a note where there is none; ``stale`` greys one that is being made anew."""
         self._drawing, self._note, self._stale = drawing, note, stale
+        self._measured = None
         self.setAccessibleDescription(drawing.description if drawing else note)
         self.setCursor(Qt.CursorShape.ArrowCursor)
         self.update()
@@ -88,6 +106,39 @@ class DrawingView(QWidget):
         """Show the whole drawing."""
         self._zoom, self._shift = 1.0, QPointF(0, 0)
         self.update()
+
+    @property
+    def is_measuring(self) -> bool:
+        """Whether a drag measures a distance instead of moving the drawing."""
+        return self._is_measuring
+
+    @property
+    def measured_m(self) -> float | None:
+        """The distance measured last, in metres; None where none is shown."""
+        return None if self._measured is None else self._measured.length_m
+
+    def measure(self, wanted: bool) -> None:
+        """Let a drag measure a distance in the drawing, or move it again; a chart has no distances."""
+        self._is_measuring = wanted and self._drawing is not None and self._drawing.true_scale
+        if not self._is_measuring:
+            self._measured = None
+        self.setCursor(Qt.CursorShape.CrossCursor if self._is_measuring else Qt.CursorShape.ArrowCursor)
+        self.measuring.emit(self._is_measuring)
+        self.update()
+
+    def picture(self) -> QImage:
+        """Return what is shown as an image, twice as fine as the screen, in the colours of the screen."""
+        image = QImage(self.size() * _FINENESS, QImage.Format.Format_ARGB32)
+        image.setDevicePixelRatio(_FINENESS)
+        painter = QPainter(image)
+        self._paint(painter)
+        painter.end()
+        return image
+
+    def copy_picture(self) -> None:
+        """Put what is shown on the clipboard as an image."""
+        if self._drawing is not None:
+            QGuiApplication.clipboard().setImage(self.picture())
 
     def view(self) -> View | None:
         """Return how metres become pixels now; None without a drawing."""
@@ -170,6 +221,13 @@ class DrawingView(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Qt: paint."""
         painter = QPainter(self)
+        self._paint(painter)
+        if self.hasFocus():
+            painter.setPen(QPen(QColor(colours_now().accent), 2))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
+
+    def _paint(self, painter: QPainter) -> None:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         colours = colours_now()
         painter.fillRect(self.rect(), QColor(colours.sheet))
@@ -184,10 +242,8 @@ class DrawingView(QWidget):
             for shape in self._drawing.shapes:
                 brush.paint(shape)
             painter.setOpacity(1.0)
-        if self.hasFocus():
-            painter.setPen(QPen(QColor(colours.accent), 2))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
+            if self._measured is not None:
+                self._measured.paint(painter, view, self.length_words(self._measured.length_m))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Qt: lay out for the new size."""
@@ -202,9 +258,20 @@ class DrawingView(QWidget):
         """Qt: begin a click or a move."""
         if event.button() is Qt.MouseButton.LeftButton:
             self._drag_from, self._dragged = event.position(), False
+            view = self.view()
+            if self._is_measuring and view is not None:
+                start = view.place(event.position())
+                self._measured = Measured(start, start)
+                self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Qt: move the drawing, or show what can be picked."""
+        if self._is_measuring:
+            view = self.view()
+            if self._drag_from is not None and self._measured is not None and view is not None:
+                self._measured = Measured(self._measured.start, view.place(event.position()))
+                self.update()
+            return
         if self._drag_from is None:
             over = bool(self.part_at(event.position()))
             self.setCursor(Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor)
@@ -218,11 +285,38 @@ class DrawingView(QWidget):
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Qt: pick the part under the pointer unless the drawing was moved."""
-        if self._drag_from is not None and not self._dragged:
+        if self._drag_from is not None and not self._dragged and not self._is_measuring:
             part = self.part_at(event.position())
             if part is not None:
                 self.part_picked.emit(part)
         self._drag_from = None
+
+    def event(self, event: QEvent) -> bool:
+        """Qt: keep the key for copying from the menu while the keyboard is here."""
+        is_asked = event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent)
+        if is_asked and isinstance(event, QKeyEvent) and event.matches(QKeySequence.StandardKey.Copy):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Qt: offer what can be done with the drawing."""
+        self.menu().exec(event.globalPos())
+
+    def menu(self) -> QMenu:
+        """Return the menu of what can be done with the drawing."""
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        there = self._drawing is not None
+        copied = menu.addAction(tr("&Copy the picture"), self.copy_picture)
+        saved = menu.addAction(tr("&Save the picture…"), self.saving_wanted.emit)
+        measured = menu.addAction(tr("&Measure a distance"), lambda: self.measure(not self._is_measuring))
+        measured.setCheckable(True)
+        measured.setChecked(self._is_measuring)
+        measured.setEnabled(self._drawing is not None and self._drawing.true_scale)
+        for action in (copied, saved):
+            action.setEnabled(there)
+        return menu
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Qt: enlarge, reduce, move, or pick the next part."""
@@ -233,7 +327,13 @@ class DrawingView(QWidget):
             Qt.Key.Key_Down: QPointF(0, -40),
         }
         key = event.key()
-        if key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+        if event.matches(QKeySequence.StandardKey.Copy):
+            self.copy_picture()
+        elif key == Qt.Key.Key_M and not event.modifiers():
+            self.measure(not self._is_measuring)
+        elif key == Qt.Key.Key_Escape and self._is_measuring:
+            self.measure(False)
+        elif key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
             self.enlarge()
         elif key == Qt.Key.Key_Minus:
             self.reduce()

@@ -2,11 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFontMetrics,
+    QKeyEvent,
+    QKeySequence,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeView, QWidget
 
 from spoutline.gui.roles import Role
+from spoutline.gui.widgets.copying import WholeRows
 from spoutline.gui.widgets.eliding import widths_with_room
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.widgets.theme import colours_now
@@ -35,6 +45,7 @@ class Table(QTableView):
     ) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
+        self._whole = WholeRows(self)
         self._stretch, self._shares = stretch, shares
         self._taught = ""
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -102,6 +113,29 @@ class Table(QTableView):
         if current.isValid():
             self.picked.emit(current.data(Role.RECORD))
 
+    def event(self, event: QEvent) -> bool:
+        """Qt: keep the keys for all and copy from the menu while the keyboard is here."""
+        if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _copies(event):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen ones with their titles."""
+        if event.matches(QKeySequence.StandardKey.SelectAll):
+            self._whole.choose_all()
+        elif event.matches(QKeySequence.StandardKey.Copy):
+            self._whole.copy()
+        else:
+            if not event.modifiers():
+                self._whole.choose_one()
+            super().keyPressEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Qt: a click chooses one row again."""
+        self._whole.choose_one()
+        super().mousePressEvent(event)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Qt: give the columns their shares of the new room."""
         super().resizeEvent(event)
@@ -130,6 +164,7 @@ class Tree(QTreeView):
     def __init__(self, name: str, parent: QWidget | None = None, *, shares: tuple[int, ...] = (1,)) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
+        self._whole = WholeRows(self)
         self._shares = shares
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -172,8 +207,35 @@ class Tree(QTreeView):
         if current.isValid():
             self.picked.emit(self.model().index(current.row(), 0, current.parent()).data(Role.RECORD))
 
+    def event(self, event: QEvent) -> bool:
+        """Qt: keep the keys for all and copy from the menu while the keyboard is here."""
+        if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _copies(event):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen ones with their titles."""
+        if event.matches(QKeySequence.StandardKey.SelectAll):
+            self._whole.choose_all()
+        elif event.matches(QKeySequence.StandardKey.Copy):
+            self._whole.copy()
+        else:
+            if not event.modifiers():
+                self._whole.choose_one()
+            super().keyPressEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Qt: a click chooses one row again."""
+        self._whole.choose_one()
+        super().mousePressEvent(event)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Qt: give the columns their shares of the new room."""
         super().resizeEvent(event)
         self.fit_columns()
         self.scheduleDelayedItemsLayout()
+
+
+def _copies(event: QKeyEvent) -> bool:
+    return event.matches(QKeySequence.StandardKey.SelectAll) or event.matches(QKeySequence.StandardKey.Copy)

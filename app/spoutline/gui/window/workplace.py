@@ -145,6 +145,7 @@ class Workplace(QWidget):
         walk = QWidget(self.walk)
         self._fill_walk(walk)
         self.side_panel = SidePanel(self.context, self.walk)
+        self.side_panel.noted.connect(self._notify)
         self.walk.addWidget(walk)
         self.walk.addWidget(self.side_panel)
         self.walk.setSizes(_SIZES["walk"])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import threading
 
+from PySide6.QtCore import QBuffer, QIODevice
 from PySide6.QtGui import QImage
 
 _ONE_AT_A_TIME = threading.Lock()  # the renderer's library keeps global state
@@ -39,6 +40,14 @@ def page_image(document: bytes, place: int, width_px: int) -> QImage:
         finally:
             pdf.close()
     return image
+
+
+def png_bytes(image: QImage) -> bytes:
+    """Return an image as PNG."""
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    image.save(buffer, b"PNG")
+    return bytes(buffer.data().data())
 
 
 def printed_images(document: bytes, dots_per_inch: int) -> tuple[QImage, ...]:

@@ -2,15 +2,21 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
+from pathlib import Path
+
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSplitter, QTabWidget, QToolButton, QVBoxLayout, QWidget
 
 from spoutline.documents.drawing.shapes import Drawing
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.models.table_columns import SetRow, set_columns, set_rows
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.page_images import png_bytes
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label, tab_pages
@@ -19,10 +25,21 @@ from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.quantity import Dimension
+
+_PICTURE = JobKey(JobKind.FILE, "picture")
 
 
 class SidePanel(QWidget):
-    """Shows what the answers lead to, whatever step is open."""
+    """Shows what the answers lead to, whatever step is open.
+
+    Signals
+    -------
+    noted(str)
+        What became of a picture that was to be saved.
+    """
+
+    noted = Signal(str)
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -34,6 +51,7 @@ class SidePanel(QWidget):
         pages = tab_pages(self.tabs)
         self.tabs.addTab(self._drawing_side(pages), tr("Drawing"))
         self.chart = DrawingView(tr("Flow against pressure"), pages)
+        self.chart.saving_wanted.connect(lambda: self._ask_and_save(self.chart))
         self.tabs.addTab(self.chart, tr("Flow"))
         self.tabs.tabBar().setAccessibleName(tr("Drawing or flow chart"))
         self.tabs.currentChanged.connect(lambda _: self.refresh())
@@ -53,6 +71,8 @@ class SidePanel(QWidget):
         side.setObjectName("drawingCard")
         self.drawing = DrawingView(tr("Drawing of the position"), side)
         self.drawing.part_picked.connect(self._context.session.look_at_part)
+        self.drawing.saving_wanted.connect(lambda: self._ask_and_save(self.drawing))
+        self.drawing.length_words = lambda length_m: self._context.session.display.show(length_m, Dimension.LENGTH)
         column = QVBoxLayout(side)
         column.setContentsMargins(1, 1, 1, 1)
         column.setSpacing(0)
@@ -73,9 +93,43 @@ class SidePanel(QWidget):
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
             button.clicked.connect(act)
             row.addWidget(button)
+        self.measure_button = QToolButton(side)
+        self.measure_button.setIcon(icon("measure"))
+        self.measure_button.setIconSize(QSize(18, 18))
+        words = tr("Measure a distance: drag from one point to the other (M)")
+        self.measure_button.setToolTip(words)
+        self.measure_button.setAccessibleName(words)
+        self.measure_button.setCheckable(True)
+        self.measure_button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.measure_button.toggled.connect(self.drawing.measure)
+        self.drawing.measuring.connect(self.measure_button.setChecked)
+        row.addWidget(self.measure_button)
         column.addLayout(row)
         column.addWidget(self.drawing, 1)
         return side
+
+    def _ask_and_save(self, view: DrawingView) -> None:
+        session = self._context.session
+        stem = f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}"
+        path = Saving(session.workbench.files_in_use, self).ask_picture(tr("Save the picture"), stem)
+        if path is not None:
+            self.save_picture(view, path)
+
+    def save_picture(self, view: DrawingView, path: Path) -> None:
+        """Write a drawing as SVG, as large as on paper, or what is shown of it as PNG, by the ending of the name."""
+        drawing = view.drawing
+        if drawing is None:
+            return
+        image = view.picture()
+
+        def content() -> bytes:
+            if path.suffix.lower() == ".svg":
+                from spoutline.documents.html.svg import drawing_file
+
+                return drawing_file(drawing)
+            return png_bytes(image)
+
+        save_aside(self._context, _PICTURE, path, content, notify=self.noted.emit)
 
     def _set_side(self, parent: QWidget) -> QWidget:
         side = QWidget(parent)
