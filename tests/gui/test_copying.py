@@ -163,6 +163,8 @@ def test_the_drawing_of_a_position_is_saved_as_svg_and_png(
     qtbot: QtBot, workplace: Workplace, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     side = workplace.side_panel
+    said: list[str] = []
+    side.noted.connect(said.append)
     qtbot.waitUntil(lambda: side.drawing.drawing is not None, timeout=20_000)
     svg, png = tmp_path / "set.svg", tmp_path / "set.png"
     for name, kind in (("set.svg", "SVG (*.svg)"), ("set", "PNG (*.png)")):
@@ -170,7 +172,9 @@ def test_the_drawing_of_a_position_is_saved_as_svg_and_png(
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, chosen=chosen: chosen)
         side.drawing.saving_wanted.emit()
         target = svg if kind.startswith("SVG") else png
-        qtbot.waitUntil(target.exists, timeout=20_000)
+        qtbot.waitUntil(lambda: bool(said), timeout=20_000)
+        assert target.exists(), said
+        said.clear()
     root = ElementTree.parse(svg).getroot()
     assert root.tag == "{http://www.w3.org/2000/svg}svg"
     texts = "".join(root.itertext())

@@ -30,7 +30,9 @@ class Paragraph(_Paragraph):  # type: ignore[misc]
             options["frags"] = [_run(style).clone(text=text)]
         super().__init__(text, style, **options)
 
-        self._lines = _ScriptLines(self) if has_other("".join(str(one.text) for one in self.frags)) else None
+        self._lines = (
+            _ScriptLines(self) if has_other("".join(str(getattr(one, "text", "")) for one in self.frags)) else None
+        )
 
     def wrap(self, width_pt: float, height_pt: float) -> tuple[float, float]:
         """Return width and height at a width, as reportlab asks; lines that it dropped are broken again."""

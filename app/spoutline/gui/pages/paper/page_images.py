@@ -46,7 +46,7 @@ def png_bytes(image: QImage) -> bytes:
     """Return an image as PNG."""
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, b"PNG")
+    image.save(buffer, "PNG")  # type: ignore[call-overload]  # the stubs want bytes, which Qt refuses
     return bytes(buffer.data().data())
 
 
