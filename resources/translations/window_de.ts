@@ -5532,8 +5532,8 @@
    <translation>Angehalten. Was beantwortet ist, wird nicht noch einmal gefragt.</translation>
   </message>
   <message>
-   <source>Stopped. What was worked out so far is kept in the book.</source>
-   <translation>Angehalten. Was bisher gerechnet ist, bleibt im Buch.</translation>
+   <source>Stopped. What was worked out is kept; Calculate goes on from there.</source>
+   <translation>Angehalten. Was berechnet ist, bleibt erhalten; „Berechnen“ macht dort weiter.</translation>
   </message>
   <message>
    <source>Stopped: nothing was changed.</source>

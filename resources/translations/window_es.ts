@@ -5532,8 +5532,8 @@
    <translation>Parado. Lo contestado no se pregunta de nuevo.</translation>
   </message>
   <message>
-   <source>Stopped. What was worked out so far is kept in the book.</source>
-   <translation>Parado. Lo calculado hasta ahora se conserva en el libro.</translation>
+   <source>Stopped. What was worked out is kept; Calculate goes on from there.</source>
+   <translation>Detenido. Lo calculado se conserva; «Calcular» sigue desde ahí.</translation>
   </message>
   <message>
    <source>Stopped: nothing was changed.</source>

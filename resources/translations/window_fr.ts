@@ -5532,8 +5532,8 @@
    <translation>Arrêté. Ce qui a reçu une réponse n'est pas redemandé.</translation>
   </message>
   <message>
-   <source>Stopped. What was worked out so far is kept in the book.</source>
-   <translation>Arrêté. Ce qui est déjà calculé est gardé au registre.</translation>
+   <source>Stopped. What was worked out is kept; Calculate goes on from there.</source>
+   <translation>Arrêté. Ce qui est calculé est gardé ; « Calculer » reprend de là.</translation>
   </message>
   <message>
    <source>Stopped: nothing was changed.</source>

@@ -7,6 +7,7 @@ from decimal import Decimal
 from functools import partial
 from pathlib import Path
 from random import Random
+from typing import Any
 
 import numpy as np
 import pytest
@@ -22,8 +23,10 @@ from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
 from spoutline.model.removal_standing import Standing
+from spoutline.model.survey import Survey
 from spoutline.planning.conversion.folder import convert_files
 from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
+from spoutline.planning.conversion.run_log import RunLog
 
 
 def site(place: str, cost: int | None, value: int | None, **changes: object) -> SiteResult:
@@ -179,6 +182,95 @@ def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], shared_databas
     found, stopped = convert_files(files, open_converter, Watcher(stop_after=2), processes=1)
     assert stopped
     assert len(found) == 2
+
+
+class Counted:
+    """Opens converters that note the sites they work on."""
+
+    def __init__(self, database: Path) -> None:
+        self._database = database
+        self.sites: list[str] = []
+
+    def __call__(self) -> Any:
+        converter = open_converting(Settings(database=str(self._database)))
+        convert = converter.convert_shown
+
+        def noted(survey: Survey) -> Any:
+            self.sites.append(survey.site.name)
+            return convert(survey)
+
+        converter.convert_shown = noted
+        return converter
+
+
+def test_a_stopped_run_is_taken_up_where_it_ended_and_finds_the_same(
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], shared_database: Path, tmp_path: Path
+) -> None:
+    kept, opened = tmp_path / "sites.run", Counted(shared_database)
+    with RunLog(kept, "a") as log:
+        found, stopped = convert_files(files, opened, Watcher(stop_after=2), processes=1, log=log)
+    assert stopped
+    assert list(found) == list(alone[:2])
+    kept.write_text(
+        kept.read_text("utf-8") + '\n{"survey":"cut o', encoding="utf-8"
+    )  # as a fall of the machine leaves it
+    watcher = Watcher()
+    with RunLog(kept, "a") as log:
+        found, stopped = convert_files(files, opened, watcher, processes=1, log=log)
+    assert not stopped
+    assert found == alone
+    assert watcher.seen[0] == (2, 5)
+    assert watcher.seen[-1] == (5, 5)
+    assert len(opened.sites) == len(set(opened.sites)) == 4  # none twice; the fifth file is no survey
+    with RunLog(kept, "a") as log:
+        assert convert_files(files, opened, processes=1, log=log) == (alone, False)
+    assert len(opened.sites) == 4
+
+
+def test_what_changed_since_a_run_is_worked_out_anew(
+    files: tuple[Path, ...], shared_database: Path, tmp_path: Path
+) -> None:
+    own = tmp_path / files[0].name
+    own.write_bytes(files[0].read_bytes())
+    kept, opened = tmp_path / "sites.run", Counted(shared_database)
+
+    def run(made_with: str) -> SiteResult:
+        with RunLog(kept, made_with) as log:
+            ((found,), _) = convert_files((own,), opened, processes=1, log=log)
+        return found
+
+    first = run("a")
+    own.write_text(own.read_text("utf-8").replace(first.name, "Renamed"), encoding="utf-8")
+    assert run("a").name == "Renamed"
+    assert run("b").name == "Renamed"  # another edition, other rules
+    assert len(opened.sites) == 3
+    assert run("b").name == "Renamed"
+    assert len(opened.sites) == 3
+
+
+def test_a_file_that_is_no_run_is_refused_and_left_alone(tmp_path: Path) -> None:
+    other = tmp_path / "letter.txt"
+    other.write_text("Dear all\n", encoding="utf-8")
+    with pytest.raises(InputFault, match="resume"):
+        RunLog(other, "a")
+    assert other.read_text(encoding="utf-8") == "Dear all\n"
+
+
+def test_the_command_takes_a_run_up(
+    files: tuple[Path, ...], spoutline: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folder, kept = files[0].parent, tmp_path / "north.run"
+    first = spoutline("programme", folder, "--processes", "1", "--resume", kept, "--json")
+
+    def never(*_: object) -> None:
+        raise AssertionError("a site was worked out again")
+
+    monkeypatch.setattr("spoutline.bootstrap.conversions.ConversionService.convert", never)
+    again = spoutline("programme", folder, "--processes", "1", "--resume", kept, "--json")
+    assert again.out == first.out
+    refused = spoutline("programme", folder, "--resume", folder / "x.json")
+    assert refused.code == 2
+    assert "--resume" in refused.err
 
 
 def test_the_book_keeps_programmes_newest_first(tmp_path: Path) -> None:

@@ -47,6 +47,13 @@ class AgreementBook:
         """Return the time of an entry made now, whole seconds of UTC."""
         return self._now().astimezone(UTC).replace(microsecond=0)
 
+    def extent(self) -> tuple[int, int]:
+        """Return how many histories and entries there are; none ever changes, so this tells states apart."""
+        query = select(func.count(AgreementRow.line.distinct()), func.count())
+        with store_faults(self._url), Session(self._engine) as session:
+            lines, entries = session.execute(query.select_from(AgreementRow)).one()
+        return lines, entries
+
     def lines(self, site: str, survey_id: int | None = None) -> dict[int, tuple[AgreedSets, ...]]:
         """Return every history that ever named the site or the survey, oldest entry first, by its number."""
         named = AgreementRow.site == site

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
@@ -32,6 +33,7 @@ if TYPE_CHECKING:
     from spoutline.planning.conversion.folder import OpenConverter
     from spoutline.planning.conversion.memory import ConversionMemory
     from spoutline.planning.conversion.programme import ProgrammeTerms
+    from spoutline.planning.conversion.run_log import RunLog
     from spoutline.planning.protocols import Progress
     from spoutline.units.display import Display
     from spoutline.whole_files import Staged
@@ -49,6 +51,7 @@ class Sources:
     open_converter: OpenConverter
     close: Callable[[], None]
     sets_for: Callable[[Survey, str | None, Progress | None], HandedIn]  # those asked for; no plan where none is agreed
+    made_with: Callable[[], str]  # fingerprint of what results rest on beside the survey
 
 
 class ConversionService:
@@ -115,20 +118,25 @@ class ConversionService:
         progress: Progress | None = None,
         processes: int | None = None,
         write: Callable[[Programme], AbstractContextManager[Staged]] | None = None,
+        *,
+        resume: Path | None = None,
     ) -> tuple[int | None, Programme]:
         """Convert all surveys of a folder over all cores, rank them, keep the programme in the book.
 
         Return its id and the programme; a stopped run is kept too and says so. Raise ``InputFault``. ``write`` stages
         files that are written together with keeping it, or neither is done. The id is None where the person may only
-        read the book: the programme is worked out and written all the same, and not kept.
+        read the book: the programme is worked out and written all the same, and not kept. ``resume`` is a file in which
+        each finished site is written down, and from which sites of an earlier run are taken that nothing changed for.
         """
         from spoutline.planning.conversion.folder import convert_files, surveys_of
         from spoutline.planning.conversion.programme import programme_of
 
         self._sources.catalogue()  # compiled once, before the workers read it
-        results, stopped = convert_files(
-            surveys_of(folder), self._sources.open_converter, progress, processes=processes
-        )
+        surveys = surveys_of(folder)
+        with self._log(resume) as log:
+            results, stopped = convert_files(
+                surveys, self._sources.open_converter, progress, processes=processes, log=log
+            )
         programme = programme_of(results, terms, stopped=stopped)
         programmes = self._sources.book().programmes
         with write(programme) if write is not None else nullcontext() as files:
@@ -139,6 +147,23 @@ class ConversionService:
                 if place is not None:
                     place()
                 return None, programme
+
+    def run_file(self, folder: Path) -> Path | None:
+        """Return where runs over a folder write their sites down where no file is named; None where none can be."""
+        from spoutline.bootstrap.settings import user_folder
+
+        name = hashlib.sha256(str(folder.resolve()).encode()).hexdigest()[:16]
+        kept = user_folder() / "runs"
+        try:
+            kept.mkdir(parents=True, exist_ok=True)
+        except OSError:
+            return None
+        return kept / f"{name}.run"
+
+    def _log(self, resume: Path | None) -> AbstractContextManager[RunLog | None]:
+        from spoutline.planning.conversion.run_log import RunLog
+
+        return nullcontext() if resume is None else RunLog(resume, self._sources.made_with())
 
     def words(self, display: Display, language: Language | None = None) -> ConversionStory:
         """Return the words of a conversion, with quantities shown in ``display``'s units; see ``Workbench.story``."""

@@ -444,8 +444,14 @@ class Workbench:
                 open_converter=partial(open_converting, self._settings),
                 close=self._stores.close,
                 sets_for=lambda *asked: self.agreeing().handed_in(*asked),
+                made_with=self._run_basis,
             )
         )
+
+    def _run_basis(self) -> str:
+        from spoutline.bootstrap.run_basis import run_basis
+
+        return run_basis(self._stores, self._jurisdictions.folder())
 
     def _wire_packing(self) -> InstallerService:
         from spoutline.bootstrap.installer import InstallerService, Sources

@@ -42,6 +42,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--years", metavar="N", type=int, default=5, help="years of the program (default 5)")
     parser.add_argument("--name", metavar="NAME", help="name of the program in the book; default the folder's")
     parser.add_argument("--processes", metavar="N", type=int, help="worker processes; default one for each core")
+    parser.add_argument(
+        "--resume",
+        metavar="FILE",
+        type=Path,
+        help="write each finished site down here, and take over what an earlier run wrote where nothing changed",
+    )
     parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
     outputs = OutputArguments(parser)
     outputs.add("--csv", FileForm.CSV, "write one line for each site here")
@@ -55,7 +61,12 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     name = arguments.name or folder.resolve().name
     terms = ProgrammeTerms(name=name, budget=_budget(arguments.budget), years=arguments.years)
     kept_as, programme = workbench.converting().convert_folder(
-        folder, terms, TerminalProgress("sites converted"), arguments.processes, partial(_staged, arguments)
+        folder,
+        terms,
+        TerminalProgress("sites converted"),
+        arguments.processes,
+        partial(_staged, arguments),
+        resume=arguments.resume,
     )
     if arguments.json:
         write_standard_output(programme.model_dump_json(indent=2) + "\n")
@@ -81,6 +92,11 @@ def _check(arguments: argparse.Namespace) -> None:
     processes = arguments.processes
     if processes is not None and not 1 <= processes <= _MOST_PROCESSES:
         problems.append(InputProblem("", "--processes", str(processes), f"write 1 to {_MOST_PROCESSES}"))
+    resume: Path | None = arguments.resume
+    if resume is not None and resume.suffix == ".json" and resume.resolve().parent == arguments.folder.resolve():
+        problems.append(
+            InputProblem("", "--resume", f"'{resume}'", "its surveys end in .json: name a file such as a.run")
+        )
     if problems:
         raise InputFault(tuple(problems))
 

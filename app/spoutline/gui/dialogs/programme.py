@@ -116,7 +116,8 @@ class ProgrammeDialog(FormDialog):
         workbench, processes = self._workbench, self._processes
 
         def work(ticket: Ticket) -> tuple[int | None, Programme]:
-            return workbench.converting().convert_folder(folder, terms, ticket, processes)
+            converting = workbench.converting()
+            return converting.convert_folder(folder, terms, ticket, processes, resume=converting.run_file(folder))
 
         self._set_running(True)
         self._jobs.start(_RUN, work, self._show_made, self._show_trouble)
@@ -125,7 +126,7 @@ class ProgrammeDialog(FormDialog):
         """Ask the run to stop."""
         self._jobs.cancel(_RUN)
         self._set_running(False)
-        self.state_label.setText(tr("Stopped. What was worked out so far is kept in the book."))
+        self.state_label.setText(tr("Stopped. What was worked out is kept; Calculate goes on from there."))
 
     def show_programme(self, programme: Programme) -> None:
         """Show the years with their sites, then what is left out."""

@@ -8,6 +8,7 @@ import signal
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
 
@@ -17,6 +18,7 @@ from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.programme import site_result
+from spoutline.planning.conversion.run_log import RunLog
 from spoutline.planning.protocols import Progress
 
 _WAIT_SECONDS = 0.2  # how long a request to stop may go unnoticed
@@ -60,6 +62,7 @@ def convert_files(
     progress: Progress | None = None,
     *,
     processes: int | None = None,
+    log: RunLog | None = None,
 ) -> tuple[tuple[SiteResult, ...], bool]:
     """Convert the surveys of files over several processes.
 
@@ -73,46 +76,62 @@ def convert_files(
         Told after each batch; may ask to stop.
     processes
         Worker processes; None takes one for each core, 1 works in this process.
+    log
+        What an earlier run has worked out, and where this one writes down what it does; opened by the caller.
 
     Returns
     -------
     results, stopped
         Results of all surveys looked at, in the order of ``paths``; and whether the run was stopped before the end.
     """
-    count = min(processes or os.cpu_count() or 1, max(len(paths), 1))
-    worked = (
-        _in_this_process(paths, open_converter, progress)
-        if count == 1
-        else _over(paths, open_converter, progress, count)
-    )
-    found = dict(worked)
-    results = tuple(found[index] for index in sorted(found))
-    return results, len(results) < len(paths)
+    found = log.known(paths) if log is not None else {}
+    left = [(index, path) for index, path in enumerate(paths) if index not in found]
+    count = min(processes or os.cpu_count() or 1, max(len(left), 1))
+    told = _From(progress, len(found), len(paths))
+    worked = _in_this_process(left, open_converter, told) if count == 1 else _over(left, open_converter, told, count)
+    for index, result in worked:
+        found[index] = result
+        if log is not None:
+            log.keep(result)
+    return tuple(found[index] for index in sorted(found)), len(found) < len(paths)
+
+
+@dataclass(frozen=True, slots=True)
+class _From:
+    """Tells how far a run is that began with ``known`` of ``total`` sites done."""
+
+    progress: Progress | None
+    known: int
+    total: int
+
+    def is_to_stop(self, done: int) -> bool:
+        """Tell that ``done`` more sites are done, and say whether to stop."""
+        if self.progress is None:
+            return False
+        self.progress.on_progress(self.known + done, self.total)
+        return self.known + done < self.total and self.progress.should_stop()
 
 
 def _in_this_process(
-    paths: Sequence[Path], open_converter: OpenConverter, progress: Progress | None
+    left: Sequence[tuple[int, Path]], open_converter: OpenConverter, told: _From
 ) -> Iterator[tuple[int, SiteResult]]:
     converter = open_converter()
     converter.remember_positions()
     try:
-        for index, path in enumerate(paths):
-            if progress is not None:
-                progress.on_progress(index, len(paths))
-                if progress.should_stop():
-                    return
+        for done, (index, path) in enumerate(left):
+            if told.is_to_stop(done):
+                return
             yield index, _converted(path, converter)
     finally:
         converter.close()
-    if progress is not None:
-        progress.on_progress(len(paths), len(paths))
+    told.is_to_stop(len(left))
 
 
 def _over(
-    paths: Sequence[Path], open_converter: OpenConverter, progress: Progress | None, count: int
+    left: Sequence[tuple[int, Path]], open_converter: OpenConverter, told: _From, count: int
 ) -> Iterator[tuple[int, SiteResult]]:
-    size = max(1, min(_MOST_IN_BATCH, len(paths) // (count * _BATCHES_PER_PROCESS)))
-    batches = [tuple(enumerate(paths))[start : start + size] for start in range(0, len(paths), size)]
+    size = max(1, min(_MOST_IN_BATCH, len(left) // (count * _BATCHES_PER_PROCESS)))
+    batches = [tuple(left[start : start + size]) for start in range(0, len(left), size)]
     # spawned workers share nothing with a window or its threads
     pool = ProcessPoolExecutor(
         count, mp_context=multiprocessing.get_context("spawn"), initializer=_open, initargs=(open_converter,)
@@ -121,17 +140,14 @@ def _over(
         waiting: set[Future[list[tuple[int, SiteResult]]]] = {pool.submit(_batch, batch) for batch in batches}
         done = 0
         while waiting:
-            if progress is not None:
-                progress.on_progress(done, len(paths))
-                if progress.should_stop():
-                    return
+            if told.is_to_stop(done):
+                return
             finished, waiting = wait(waiting, timeout=_WAIT_SECONDS, return_when=FIRST_COMPLETED)
             for future in finished:
                 found = future.result()
                 done += len(found)
                 yield from found
-        if progress is not None:
-            progress.on_progress(done, len(paths))
+        told.is_to_stop(done)
     except BrokenProcessPool as fault:
         raise StoreFault("A worker process ended before its work was done; start the program again.") from fault
     finally:

@@ -1,0 +1,31 @@
+"""What results of a long run rest on beside the surveys, as one fingerprint."""
+
+from __future__ import annotations
+
+import hashlib
+import secrets
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap.stores import Stores
+
+
+def run_basis(stores: Stores, own_rules: Path) -> str:
+    """Return a fingerprint of program, rule files, editions of the book and agreed sets.
+
+    It never is the same twice where the book plans with a draft, which changes under whoever reads it. Raise
+    ``InputFault`` or ``StoreFault`` as the stores do.
+    """
+    import spoutline
+    from spoutline import assets
+
+    digest = hashlib.sha256(spoutline.__version__.encode())
+    for folder in (assets.resources_folder() / "rules", own_rules):
+        for path in sorted(folder.rglob("*.toml")):
+            digest.update(path.relative_to(folder).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
+    shelf = stores.shelf()
+    digest.update(repr([(one.name, one.editions) for one in shelf.catalogues()]).encode())
+    edition = shelf.opened(stores.planned_with()).edition
+    digest.update(repr((edition, stores.book().agreements.extent())).encode())
+    return secrets.token_hex() if edition.number is None else digest.hexdigest()
