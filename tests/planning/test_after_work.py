@@ -116,7 +116,7 @@ def test_the_second_drive_off_opens_everything_again() -> None:
 def test_paper_and_calendar_show_it_on_the_day_and_once() -> None:
     found = due(wear())
     text = text_of(inspection_pdf(factory.site_plan(), words(), found, (wear(),)))
-    assert "2026-11-28 once, before use" in text
+    assert "Nov 28, 2026 once, before use" in text
     assert "After a drive-off: shear valve" in text
     raw = inspection_calendar(found, factory.site(), words().story)
     events = [part for part in icalendar.Calendar.from_ical(raw).walk() if part.name == "VEVENT"]

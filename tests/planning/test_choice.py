@@ -61,13 +61,8 @@ class Table:
     @property
     def pool(self) -> SimpleNamespace:
         offers = [one for one in (self.keeping, self.giving_up) if one]
-        judged = [
-            SimpleNamespace(
-                slot=Slot.NOZZLE, part=SimpleNamespace(number=one.number, ref=PartRef(one.number)), regrets=one.regrets
-            )
-            for one in offers
-        ]
-        return SimpleNamespace(slots={Slot.NOZZLE: judged})
+        broken = {PartRef(one.number): one.regrets for one in offers}
+        return SimpleNamespace(regrets_of=lambda _slot, ref: broken[ref])
 
 
 def chosen(table: Table, holds: Held | None) -> str | None:
