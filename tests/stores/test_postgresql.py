@@ -161,11 +161,11 @@ def test_entries_are_found_as_somebody_types_as_in_sqlite(bench: Workbench, tmp_
     old = CrossReference(number="OLD 5", maker="Oldforge", part_number="K 2", part_maker="Fernmoor Works")
     local = open_workbench(Settings(database=f"sqlite:///{tmp_path / 'book.sqlite3'}"))
     for opened in (bench, local):
-        opened.catalogues().create("Own list")
-        with opened.catalogues().shelf().draft("Own list") as desk:
+        opened.catalogues().create("Searched list")
+        with opened.catalogues().shelf().draft("Searched list") as desk:
             desk.put(entries)
             desk.references.put([old])
-    ref = EditionRef("Own list", is_draft=True)
+    ref = EditionRef("Searched list", is_draft=True)
     asked = [
         "fw",
         "FW1",
