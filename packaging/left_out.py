@@ -21,7 +21,7 @@ _SCIPY: Final = (
 LEFT_OUT_MODULES: Final = [
     *(f"PySide6.Qt{name}" for name in _QT),
     *(f"scipy.{name}" for name in _SCIPY),
-    *("IPython", "PIL._avif", "PIL._webp", "curses", "lib2to3", "matplotlib", "mypy", "numba", "numpy.f2py", "pandas"),
+    *("IPython", "PIL._avif", "PIL._webp", "curses", "lib2to3", "matplotlib", "mypy", "numba", "pandas"),
     *("pydoc_data", "pytest", "readline", "setuptools", "tkinter"),
 ]
 # a theme of GTK must come from the desktop it belongs to; without it Qt asks the desktop's portal for its dialogs
