@@ -11,6 +11,7 @@ from pathlib import Path
 from urllib.parse import quote
 
 from spoutline.database.file_watch import APPLICATION_ID
+from spoutline.database.raw_header import first_bytes
 from spoutline.model.faults import BusyStore, DamagedStore
 
 _HEADER = b"SQLite format 3\x00"  # https://www.sqlite.org/fileformat2.html#the_database_header
@@ -55,8 +56,7 @@ def inspect_file(path: Path, *, thorough: bool = True) -> FileReport:
     """Return what lies at ``path``; ``thorough`` reads every page. Raise ``BusyStore`` where it is locked."""
     try:
         size = path.stat().st_size
-        with path.open("rb") as stream:
-            header = stream.read(_HEADER_BYTES)
+        header = first_bytes(path, _HEADER_BYTES)
     except FileNotFoundError:
         return FileReport(path=path, kind=FileKind.NEW, detail="there is no file")
     except OSError as fault:
