@@ -38,6 +38,7 @@ def test_every_place_is_reached_by_the_mouse_and_marked(qtbot: QtBot, workplace:
         QTest.mouseClick(button(workplace, record.place), Qt.MouseButton.LeftButton)
         assert workplace.place is record.place
         assert workplace.place_bar.current == NUMBERS[record.place]
+        assert not any(one.hasFocus() and not one.isChecked() for one in workplace.place_bar.buttons)
         assert workplace.place_bar.isVisible()
         assert [one.isChecked() for one in workplace.place_bar.buttons].count(True) == 1
 

@@ -153,10 +153,13 @@ class PlaceBar(QFrame):
         return next(number for number, button in enumerate(self.buttons) if button.isChecked())
 
     def show_current(self, number: int) -> None:
-        """Mark a place as the one in view; it is the one that Tab leads to."""
+        """Mark a place as the one in view; it is the one that Tab leads to, and focus on another place goes there."""
+        follows = any(button.hasFocus() for button in self.buttons)
         for place, button in enumerate(self.buttons):
             button.setChecked(place == number)
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus if place == number else Qt.FocusPolicy.NoFocus)
+        if follows:
+            self.buttons[number].setFocus(Qt.FocusReason.OtherFocusReason)
 
     def show_low(self, *, is_low: bool) -> None:
         """Show names alone where the window is low."""

@@ -277,10 +277,10 @@ DERIVATION_RULES: tuple[Rule, ...] = (
         facts=("velocity_maximum",),
         severity=_SHOULD,
     ),
-    _derives(Asked.STATUS, "catalogue", facts=("status",)),
+    _derives(Asked.STATUS, "catalog", facts=("status",)),
     _derives(Asked.LEAD_TIME, "decision in the survey", facts=("longest_lead_time",)),
     _derives(Asked.DECISION, "decision in the survey", facts=("pinned", "refused")),
-    _derives(Asked.PRICE, "catalogue", facts=("currency",)),
+    _derives(Asked.PRICE, "catalog", facts=("currency",)),
     _derives(
         Asked.JOINTS,
         "ASME B1.20.1; ISO 228-1",

@@ -17,10 +17,10 @@ _SOLD: tuple[Rule, ...] = (
     declared(
         RuleId.PART_STATUS,
         Asked.STATUS,
-        "catalogue",
+        "catalog",
         facts=("status", "superseded_by"),
     ),
-    declared(RuleId.PART_PRICE, Asked.PRICE, "catalogue", facts=("currency",)),
+    declared(RuleId.PART_PRICE, Asked.PRICE, "catalog", facts=("currency",)),
     declared(
         RuleId.PRICE_UNUSUAL,
         Asked.PRICE,
