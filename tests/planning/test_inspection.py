@@ -112,8 +112,8 @@ def test_the_paper_tells_items_due_together_once_and_then_the_wear_log() -> None
     text = text_of(inspection_pdf(factory.site_plan(), words(), (*due("1A"), *due("2A")), wear))
     assert text.count("Hose pulled out in full") == 1
     assert "1A, 2A" in text
-    assert "2026-12-31" in text  # thirty days after handing over
-    assert "2027-02-03 2A QW-C12 QW-C13 drive-off" in text
+    assert "Dec 31, 2026" in text  # thirty days after handing over
+    assert "Feb 3, 2027 2A QW-C12 QW-C13 drive-off" in text
 
 
 @pytest.mark.parametrize("language", Language)

@@ -40,6 +40,7 @@ from spoutline.documents.pack.form_reading import records_from_form
 from spoutline.input_bounds import BOUNDS, InputBounds, bounded_bytes, check_picture, toml_table
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
+from spoutline.planning.conversion.run_log import RunLog
 from spoutline.planning.survey_import.clipboard import pasted_rows
 from spoutline.planning.table_intake.raw_table import RawRow
 from spoutline.ruletables.files import read_text
@@ -447,6 +448,19 @@ def test_an_exchange_file_beyond_a_bound_is_refused(bound: SetBound, tmp_path: P
     bound(name, 2)
     with pytest.raises(InputFault, match="at most 2 "):
         list(ExchangeReader(path).entries())
+
+
+def test_a_file_of_a_run_beyond_the_bound_is_refused(bound: SetBound, tmp_path: Path) -> None:
+    kept = tmp_path / "north.run"
+    with RunLog(kept, "a"):
+        pass
+    with RunLog(kept, "a"):  # as it is, it is taken up again
+        pass
+    bound("run_bytes", 10)
+    before = kept.read_bytes()
+    with pytest.raises(InputFault, match="resume"):
+        RunLog(kept, "a")
+    assert kept.read_bytes() == before
 
 
 def test_every_bound_has_a_test() -> None:

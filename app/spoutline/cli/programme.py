@@ -46,6 +46,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--resume",
         metavar="FILE",
         type=Path,
+        action=InputFile,
+        words="the file of the run",
         help="write each finished site down here, and take over what an earlier run wrote where nothing changed",
     )
     parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
