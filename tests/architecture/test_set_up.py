@@ -161,8 +161,9 @@ def test_verify_hands_its_arguments_to_pytest_and_returns_its_code(monkeypatch: 
     monkeypatch.setattr(verify.sys, "argv", ["verify.py", "core", "-x"])
     assert verify.main() == 5
     parallel = ["python", "-m", "pytest", "-n", "auto", "--dist", "worksteal"]
-    assert ran == [[*parallel, "-q", "tests/cli"], [*parallel, *verify.CORE, "-x"]]
+    assert ran == [[*parallel, "-q", "tests/cli"], [*parallel, *verify.CORE, verify.NOT_CORE, "-x"]]
     assert all((PROJECT / folder).is_dir() for folder in verify.CORE)
+    assert (PROJECT / verify.NOT_CORE.removeprefix("--ignore=")).is_file()
 
 
 def test_the_lock_file_pins_everything_once_with_hashes_and_covers_what_the_project_asks_for(
