@@ -65,6 +65,7 @@ def test_size_page_position_and_step_come_back(
     place.show_step(Step.PLACE)
     place.show_grid()
     place.splitters["whole"].setSizes([300, 460])
+    qapp.processEvents()
     kept = place.splitters["whole"].sizes()
     first.window.close()
     second, place = shown_over(qtbot, bench)
@@ -74,6 +75,7 @@ def test_size_page_position_and_step_come_back(
     place.show_walk()
     assert place.step is Step.PLACE
     assert second.window.height() == 700
+    qapp.processEvents()
     assert place.splitters["whole"].sizes() == kept
     second.window.close()
     # of another survey nothing is brought back

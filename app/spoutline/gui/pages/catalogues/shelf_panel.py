@@ -72,6 +72,7 @@ class ShelfPanel(QWidget):
         self.model = RecordTable(edition_columns(), self)
         self.table = Table(tr("Catalogs and editions"), self, stretch=6)
         self.table.setModel(self.model)
+        self.table.fit_columns()
         self.table.picked.connect(self._on_picked)
         column.addWidget(self.table, 1)
         column.addLayout(self._step_buttons())

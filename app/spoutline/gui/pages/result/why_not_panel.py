@@ -155,19 +155,22 @@ class WhyNotPanel(QWidget):
         if self._marks_first:
             self._marks_first = False
             self.table.pick_row(self._row_named(self.search_edit.text().strip()))
-        if not parts:
-            self._follow(self.search_edit.text().strip())
+        self._follow(self.search_edit.text().strip(), has_hits=bool(parts))
 
-    def _follow(self, text: str) -> None:
-        """Ask about the part that an old number leads to, and show the way; say so where it leads nowhere."""
+    def _follow(self, text: str, *, has_hits: bool) -> None:
+        """Ask about the part that an old number leads to, and show the way; say so where there is nothing at all."""
+        if not text:
+            return
         session = self._context.session
         try:
             current, trace = wait_for(lambda: session.workbench.found_ref(text, session.survey))
         except (InputFault, StoreFault) as fault:
-            self.verdict_title.setText(str(fault))
+            if not has_hits:
+                self.verdict_title.setText(str(fault))
             return
         if trace is None:
-            self.verdict_title.setText(tr("No catalog part has this in its number, name or maker."))
+            if not has_hits:
+                self.verdict_title.setText(tr("No catalog part has this in its number, name or maker."))
             return
         self._way, self._part = self._context.story.number_trace(trace), current
         self._ask()
