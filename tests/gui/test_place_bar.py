@@ -71,10 +71,18 @@ def test_the_survey_comes_back_at_the_step_that_was_in_view(window: MainWindow, 
 
 
 def test_where_the_survey_and_its_sets_stand(qtbot: QtBot, workplace: Workplace) -> None:
-    qtbot.waitUntil(lambda: standing(workplace, Place.SURVEY) == Standing(Tone.GOOD, "2 of 2 surveyed"))
-    qtbot.waitUntil(lambda: standing(workplace, Place.POSITIONS).words == "2 of 2 fit")
-    qtbot.waitUntil(lambda: standing(workplace, Place.INSTALLER) == Standing(Tone.OPEN, "0 of 2 built"))
-    qtbot.waitUntil(lambda: standing(workplace, Place.QUOTATION) == Standing(Tone.OPEN, "none yet"))
+    session = workplace.session
+    site = session.survey.site.model_copy(update={"name": "Switcher Lane"})  # a site of which the book has no record
+    assert make_edit(session, session.survey.model_copy(update={"site": site}), "Name")
+    qtbot.waitUntil(lambda: session.save_state.is_saved, timeout=15_000)
+    workplace.guide.refresh()
+    for place, words in (
+        (Place.SURVEY, Standing(Tone.GOOD, "2 of 2 surveyed")),
+        (Place.INSTALLER, Standing(Tone.OPEN, "0 of 2 built")),
+        (Place.QUOTATION, Standing(Tone.OPEN, "none yet")),
+    ):
+        qtbot.waitUntil(lambda: standing(workplace, place) == words, timeout=15_000)  # noqa: B023 - waited for here
+    qtbot.waitUntil(lambda: standing(workplace, Place.POSITIONS).words == "2 of 2 fit", timeout=15_000)
     assert standing(workplace, Place.CATALOGUES).words == "Demonstration"
     assert standing(workplace, Place.PARTS).words == "planned, not agreed"
 
