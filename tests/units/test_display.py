@@ -3,7 +3,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from spoutline.model.quantity import Dimension, Quantity
@@ -92,6 +92,7 @@ def test_a_length_on_a_tape_reads_back_within_half_a_sixteenth(value: float) -> 
 
 
 @given(value=st.floats(min_value=0.0, max_value=30.0))
+@example(value=0.0002)  # less than a sixteenth of an inch
 def test_a_bound_told_on_a_tape_is_one_that_may_be_typed(value: float) -> None:
     least, most = (
         parse(told(value, Dimension.LENGTH), Dimension.LENGTH, UnitSystem.US) for told in (US.at_least, US.at_most)

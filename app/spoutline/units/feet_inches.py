@@ -34,7 +34,10 @@ def tape_text_at_least(value_m: float) -> str:
 
 def tape_text_at_most(value_m: float) -> str:
     """Return the greatest length on a tape that is not above ``value_m``; errors as ``tape_text``."""
-    return _told(value_m, math.floor(_parts(value_m) + _DUST_PARTS))
+    parts = math.floor(_parts(value_m) + _DUST_PARTS)
+    if parts == 0:  # in decimals, of which none may be rounded up
+        return exact_tape_text(value_m)
+    return _told(value_m, parts)
 
 
 def exact_tape_text(value_m: float) -> str:
