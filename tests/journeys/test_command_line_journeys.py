@@ -114,7 +114,7 @@ def test_the_prices_of_the_bill_add_up_to_those_of_the_plan(program: Program, tm
     minor += sum(
         line["unit_price_minor"] * line["quantity"] for position in positions for line in position["accessories"]
     )
-    money = [name for name in rows[0] if "sum" in name.lower() or "total" in name.lower()]
+    money = [name for name in rows[0] if "amount" in name.lower()]
     assert len(money) == 1, list(rows[0])
     parts = [row for row in rows if any(row.values()) and row[money[0]]]
     assert sum(Decimal(row[money[0]].replace(",", "")) for row in parts) == Decimal(minor) / 100

@@ -134,7 +134,7 @@ def test_the_papers_of_a_station_with_one_island_kept_agree(
         assert int(row["work_minutes"]) == task["work_minutes"]
         begins = events[row["task"]].start
         assert begins == (start.date() if task["waits_days"] else start)
-        assert f"{start:%Y-%m-%d}" in paper
+        assert f"{start:%b} {start.day}, {start.year}" in paper
     book = openpyxl.load_workbook(Path("r.xlsx"))
     assert [cell.value for cell in book["Tasks"]["P"]][1:] == [row["id"] for row in rows]
     assert {(row[0], row[4]) for row in book["Closings"].iter_rows(min_row=2, values_only=True)} == {

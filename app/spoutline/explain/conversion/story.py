@@ -112,6 +112,13 @@ class ConversionStory:
         hour, minute = divmod(_DAY_STARTS + moment.minute, _MINUTES_PER_HOUR)
         return f"{self.day(moment, first_day)} {hour:02d}:{minute:02d}"
 
+    def table_time(self, moment: Moment, first_day: date | None) -> str:
+        """Return day and hour as tables for other programs have them, ISO 8601 with a blank, in every language."""
+        if first_day is None:
+            return self.time(moment, first_day)
+        hour, minute = divmod(_DAY_STARTS + moment.minute, _MINUTES_PER_HOUR)
+        return f"{(first_day + timedelta(days=moment.day)).isoformat()} {hour:02d}:{minute:02d}"
+
     # standing
 
     def standing(self, standing: RemovalStanding) -> str:
