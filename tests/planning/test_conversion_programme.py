@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from datetime import UTC, datetime
 from decimal import Decimal
 from functools import partial
@@ -27,6 +28,12 @@ from spoutline.model.survey import Survey
 from spoutline.planning.conversion.folder import convert_files
 from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
 from spoutline.planning.conversion.run_log import RunLog
+
+
+@pytest.fixture(scope="module")
+def own_stores(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Give worker processes a database of their own: they must not close one that other tests have open here."""
+    return Path(shutil.copy(shared_database, tmp_path_factory.mktemp("programme") / "own.sqlite3"))
 
 
 def site(place: str, cost: int | None, value: int | None, **changes: object) -> SiteResult:
@@ -147,9 +154,9 @@ def files(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, ...]:
 
 
 @pytest.fixture(scope="module")
-def alone(files: tuple[Path, ...], shared_database: Path) -> tuple[SiteResult, ...]:
+def alone(files: tuple[Path, ...], own_stores: Path) -> tuple[SiteResult, ...]:
     """Return what one process finds in all files, its memory of positions at work."""
-    open_converter = partial(open_converting, Settings(database=str(shared_database)))
+    open_converter = partial(open_converting, Settings(database=str(own_stores)))
     watcher = Watcher()
     found, stopped = convert_files(files, open_converter, watcher, processes=1)
     assert not stopped
@@ -158,27 +165,27 @@ def alone(files: tuple[Path, ...], shared_database: Path) -> tuple[SiteResult, .
 
 
 def test_two_processes_find_what_one_finds_and_a_bad_survey_stops_no_other(
-    files: tuple[Path, ...], alone: tuple[SiteResult, ...], shared_database: Path
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], own_stores: Path
 ) -> None:
-    together, _ = convert_files(files, partial(open_converting, Settings(database=str(shared_database))), processes=2)
+    together, _ = convert_files(files, partial(open_converting, Settings(database=str(own_stores))), processes=2)
     assert alone == tuple(together)
     assert [one.outcome is SiteOutcome.FAULT for one in alone] == [False, False, False, False, True]
     assert "site" in alone[-1].message
 
 
 def test_remembered_positions_change_no_result(
-    files: tuple[Path, ...], alone: tuple[SiteResult, ...], shared_database: Path
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], own_stores: Path
 ) -> None:
     from spoutline.book.survey_text import read_survey
     from spoutline.planning.conversion.programme import site_result
 
-    context = open_converting(Settings(database=str(shared_database)))
+    context = open_converting(Settings(database=str(own_stores)))
     fresh = [site_result(context.convert(read_survey(path)), path.name) for path in files[:-1]]
     assert list(alone[:-1]) == fresh
 
 
-def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], shared_database: Path) -> None:
-    open_converter = partial(open_converting, Settings(database=str(shared_database)))
+def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], own_stores: Path) -> None:
+    open_converter = partial(open_converting, Settings(database=str(own_stores)))
     found, stopped = convert_files(files, open_converter, Watcher(stop_after=2), processes=1)
     assert stopped
     assert len(found) == 2
@@ -204,9 +211,9 @@ class Counted:
 
 
 def test_a_stopped_run_is_taken_up_where_it_ended_and_finds_the_same(
-    files: tuple[Path, ...], alone: tuple[SiteResult, ...], shared_database: Path, tmp_path: Path
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], own_stores: Path, tmp_path: Path
 ) -> None:
-    kept, opened = tmp_path / "sites.run", Counted(shared_database)
+    kept, opened = tmp_path / "sites.run", Counted(own_stores)
     with RunLog(kept, "a") as log:
         found, stopped = convert_files(files, opened, Watcher(stop_after=2), processes=1, log=log)
     assert stopped
@@ -227,12 +234,10 @@ def test_a_stopped_run_is_taken_up_where_it_ended_and_finds_the_same(
     assert len(opened.sites) == 4
 
 
-def test_what_changed_since_a_run_is_worked_out_anew(
-    files: tuple[Path, ...], shared_database: Path, tmp_path: Path
-) -> None:
+def test_what_changed_since_a_run_is_worked_out_anew(files: tuple[Path, ...], own_stores: Path, tmp_path: Path) -> None:
     own = tmp_path / files[0].name
     own.write_bytes(files[0].read_bytes())
-    kept, opened = tmp_path / "sites.run", Counted(shared_database)
+    kept, opened = tmp_path / "sites.run", Counted(own_stores)
 
     def run(made_with: str) -> SiteResult:
         with RunLog(kept, made_with) as log:
