@@ -15,6 +15,7 @@ from spoutline.catalogue.part_records import port_from
 from spoutline.catalogue.schema import store_faults
 from spoutline.catalogue.tables import (
     FIGURE_TABLES,
+    IN_ONE_QUERY,
     WORD_TABLES,
     CatalogueTable,
     MaterialRow,
@@ -28,7 +29,6 @@ from spoutline.model.part_columns import LEAD_TIME, PRICE, STATUS, PartColumns, 
 from spoutline.model.part_figures import BLOCKS_OF_KIND
 from spoutline.model.part_ref import PartRef
 
-_CHUNK = 10_000  # ids in one query: below the 32 766 bound values of SQLite
 _Raw = dict[str, Sequence[Any]]
 
 
@@ -136,5 +136,5 @@ def _put_words(
 
 def _rows(connection: Connection, table: type[CatalogueTable], ids: Sequence[int]) -> Iterator[Any]:
     key = table.__table__.c.id if table is PartRecord else table.__table__.c.part_id
-    for start in range(0, len(ids), _CHUNK):
-        yield from connection.execute(select(table.__table__).where(key.in_(ids[start : start + _CHUNK])))
+    for start in range(0, len(ids), IN_ONE_QUERY):
+        yield from connection.execute(select(table.__table__).where(key.in_(ids[start : start + IN_ONE_QUERY])))

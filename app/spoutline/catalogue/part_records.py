@@ -12,6 +12,7 @@ from sqlalchemy import ColumnElement, Connection, Row, select
 
 from spoutline.catalogue.tables import (
     FIGURE_TABLES,
+    IN_ONE_QUERY,
     WORD_TABLES,
     CatalogueTable,
     MaterialRow,
@@ -24,8 +25,6 @@ from spoutline.model.nominal_size import NominalSize
 from spoutline.model.part import Part, PartKind, PartStatus, Price
 from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND, figures_in, value_at
 from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
-
-_CHUNK = 10_000  # ids in one query: below the 32 766 bound values of SQLite
 
 # columns of a row under the names of the table; only the database driver sees them
 Columns = dict[str, Any]
@@ -78,8 +77,8 @@ def _part_columns(part: Part, part_id: int) -> Columns:
 def load_parts(connection: Connection, part_ids: Sequence[int]) -> dict[int, Part]:
     """Return the parts with these keys. One query per table and ten thousand parts, never one per part."""
     loaded: dict[int, Part] = {}
-    for start in range(0, len(part_ids), _CHUNK):
-        below = _below(connection, part_ids[start : start + _CHUNK])
+    for start in range(0, len(part_ids), IN_ONE_QUERY):
+        below = _below(connection, part_ids[start : start + IN_ONE_QUERY])
         for row in below.parts:
             loaded[row.id] = _part_from(row, below)
     return loaded

@@ -21,7 +21,7 @@ from spoutline.catalogue.list_store import lists_held
 from spoutline.catalogue.numbers import NumberIndex
 from spoutline.catalogue.part_records import load_parts
 from spoutline.catalogue.schema import store_faults
-from spoutline.catalogue.tables import ListingRow, PartRecord, SchemeRow
+from spoutline.catalogue.tables import IN_ONE_QUERY, ListingRow, PartRecord, SchemeRow
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.cross_reference import NumberTrace
@@ -35,7 +35,6 @@ if TYPE_CHECKING:
 
 _NEAREST = 3
 _LOOK_ALIKE = str.maketrans("oil", "011")
-_CHUNK = 10_000  # numbers in one query: below the 32 766 bound values of SQLite
 _ANSWERS = 64  # answers kept: the positions of a station ask for a few kinds of part under a few conditions
 
 
@@ -137,7 +136,7 @@ class CatalogueStore:
         for ref in refs:
             makers[ref.number].add(ref.maker)
         numbers = sorted(makers)
-        chunks = [numbers[start : start + _CHUNK] for start in range(0, len(numbers), _CHUNK)]
+        chunks = [numbers[start : start + IN_ONE_QUERY] for start in range(0, len(numbers), IN_ONE_QUERY)]
         found = (part for chunk in chunks for part in self._where(PartRecord.number.in_(chunk)))
         return tuple(part for part in found if not makers[part.number].isdisjoint(("", part.maker)))
 

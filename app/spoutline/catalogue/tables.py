@@ -326,6 +326,8 @@ class LabelClassRow(CatalogueTable):
     word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
 
 
+IN_ONE_QUERY = 10_000  # ids or numbers bound in one query: below the 32 766 values of SQLite
+
 # the figures of each table, one column each: those of every part, and what each kind adds
 FIGURE_TABLES: dict[str, type[CatalogueTable]] = {
     "": PartRecord,
