@@ -102,6 +102,8 @@ def test_every_limit_stands_with_value_source_and_status_and_what_it_was_before(
     assert "Fernmoor County code 9" in changed[0][2]
     assert story.limit_value(first) in changed[0][1]
     alone = rule_table_content(parent, None, story)
+    shown = " ".join(map(str, (cell for row in tables(alone)[0].rows for cell in row.cells)))
+    assert not [word for word in ("engineering judgement", "vapour") if word in shown]
     assert not any("\n" in str(row.cells[1]) for row in tables(alone)[0].rows)
     assert sum(isinstance(block, Heading) for block in alone.blocks) >= 1
 

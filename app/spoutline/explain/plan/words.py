@@ -205,8 +205,8 @@ class Words:
 
         Titles of published texts stay as they were published.
         """
-        if self.phrases.language == Language.ENGLISH:
-            return source
+        if self.phrases.language == Language.ENGLISH:  # what tables say is English, in their own spelling
+            return source.replace(LimitStatus.JUDGEMENT, self.word(LimitStatus.JUDGEMENT))
         for status in LimitStatus:
             source = source.replace(f"[{status}]", f"[{self._mark(status)}]")
         for written, status in _FOOTING_WRITTEN.items():
