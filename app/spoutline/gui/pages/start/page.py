@@ -67,6 +67,7 @@ class StartPage(ScrolledPage):
 
     def refresh(self) -> None:
         """Show what the book holds and which files were used last."""
+        self._say("")  # here, not when the list comes: it may come after a fault of what a person did meanwhile
         workbench = self._context.session.workbench
 
         def work(_: Ticket) -> tuple[SurveyEntry, ...]:
@@ -154,7 +155,6 @@ class StartPage(ScrolledPage):
         return card
 
     def _show_entries(self, entries: tuple[SurveyEntry, ...]) -> None:
-        self._say("")
         self.model.show_records(sorted(entries, key=lambda one: one.changed_at, reverse=True))
         self.table.fit_columns()
         self.open_button.setEnabled(bool(entries))
