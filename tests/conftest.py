@@ -130,20 +130,30 @@ def own_data_folder(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytes
 
 
 @pytest.fixture(scope="session")
-def shared_database(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return a database with the whole catalogue and an empty book, compiled once for all workers; only read it."""
-    path = tmp_path_factory.mktemp("shared") / "shared.sqlite3"
+def database_to_copy(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return a database with the whole catalogue and an empty book, compiled once for all workers; only copy it.
+
+    No store is ever opened over this file. Reading a file that a connection of the same process has open, as a copy
+    does, takes the connection's locks away (POSIX drops all locks of a process with any descriptor that it closes;
+    sqlite.org/howtocorrupt, 2.2): another process may then clear the log under it.
+    """
     if "PYTEST_XDIST_WORKER" not in os.environ:
+        path = tmp_path_factory.mktemp("compiled") / "compiled.sqlite3"
         compile_into(path)
         return path
     compiled = tmp_path_factory.getbasetemp().parent / "compiled.sqlite3"
     with alone(compiled.with_suffix(".lock")):
         if not compiled.exists():
+            path = tmp_path_factory.mktemp("compiled") / "compiled.sqlite3"
             compile_into(path)
-            shutil.copy(path, compiled)
-        else:
-            shutil.copy(compiled, path)
-    return path
+            shutil.move(path, compiled)
+    return compiled
+
+
+@pytest.fixture(scope="session")
+def shared_database(database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Return the database that the tests of this worker share: opened by many, only read, never copied."""
+    return Path(shutil.copy(database_to_copy, tmp_path_factory.mktemp("shared") / "shared.sqlite3"))
 
 
 def compile_into(path: Path) -> None:
@@ -202,9 +212,9 @@ def workbench(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -
 
 
 @pytest.fixture
-def own_database(shared_database: Path, tmp_path: Path) -> Path:
+def own_database(database_to_copy: Path, tmp_path: Path) -> Path:
     """Return a copy of the compiled database that the test may write to: a millisecond instead of a compilation."""
-    return Path(shutil.copy(shared_database, tmp_path / "own_database.sqlite3"))
+    return Path(shutil.copy(database_to_copy, tmp_path / "own_database.sqlite3"))
 
 
 @pytest.fixture

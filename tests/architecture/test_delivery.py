@@ -81,7 +81,7 @@ def test_the_wheel_holds_every_module_migration_resource_and_table(wheel: Path) 
 
 
 def test_the_program_runs_from_its_wheel_outside_the_checkout(
-    wheel: Path, tmp_path: Path, shared_database: Path
+    wheel: Path, tmp_path: Path, database_to_copy: Path
 ) -> None:
     installed, work = tmp_path / "installed", tmp_path / "work"
     work.mkdir()
@@ -93,7 +93,7 @@ def test_the_program_runs_from_its_wheel_outside_the_checkout(
         [sys.executable, "-P", "-c", where], cwd=work, env=settings, capture_output=True, text=True, check=True
     )
     assert all(path.startswith(str(installed)) for path in found.stdout.split())
-    database = shutil.copy(shared_database, tmp_path / "book.sqlite3")  # compiling the catalog takes seconds
+    database = shutil.copy(database_to_copy, tmp_path / "book.sqlite3")  # compiling the catalog takes seconds
     survey = json.loads((PROJECT / "resources" / "demo" / "small_town.json").read_text(encoding="utf-8"))
     survey["positions"] = survey["positions"][:1]
     (work / "one.json").write_text(json.dumps(survey), encoding="utf-8")

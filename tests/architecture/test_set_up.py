@@ -104,10 +104,10 @@ def test_this_machine_lacks_no_library_for_the_tests(environment: Any) -> None:
 
 
 @pytest.fixture
-def compiled(own_data_folder: Path, shared_database: Path) -> None:
+def compiled(own_data_folder: Path, database_to_copy: Path) -> None:
     """Put a compiled catalogue where the program looks for its own; tests of the store compile one anew."""
     (own_data_folder / "spoutline").mkdir()
-    shutil.copy(shared_database, own_data_folder / "spoutline" / DEFAULT_FILE)
+    shutil.copy(database_to_copy, own_data_folder / "spoutline" / DEFAULT_FILE)
 
 
 def test_launch_without_a_display_plans_the_demo_and_shows_how(

@@ -41,9 +41,9 @@ PICTURE = bytes.fromhex(
 
 
 @pytest.fixture
-def place(spoutline: Any, written: Callable[..., Path], tmp_path: Path, shared_database: Path) -> dict[str, Path]:
+def place(spoutline: Any, written: Callable[..., Path], tmp_path: Path, database_to_copy: Path) -> dict[str, Path]:
     """Return a folder with everything that commands read."""
-    files = {"survey": written(), "book": Path(shutil.copy(shared_database, tmp_path / "own.sqlite3"))}
+    files = {"survey": written(), "book": Path(shutil.copy(database_to_copy, tmp_path / "own.sqlite3"))}
     for name, content in (("terms.toml", TERMS.encode()), ("letterhead.png", PICTURE), ("job.toml", b"")):
         files[name] = tmp_path / name
         files[name].write_bytes(content)

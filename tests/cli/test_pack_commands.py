@@ -18,10 +18,10 @@ Written = Callable[..., Path]
 
 
 @pytest.fixture
-def own(shared_database: Path, tmp_path: Path) -> tuple[str, str]:
+def own(database_to_copy: Path, tmp_path: Path) -> tuple[str, str]:
     """Return the options for a database of the test's own: records are kept in it."""
     path = tmp_path / "own.sqlite3"
-    shutil.copy(shared_database, path)
+    shutil.copy(database_to_copy, path)
     return ("--database", str(path))
 
 

@@ -36,9 +36,9 @@ breakaway = "reconnectable"
 
 
 @pytest.fixture
-def go(spoutline: Any, written: Callable[..., Path], tmp_path: Path, shared_database: Path) -> Callable[..., Any]:
+def go(spoutline: Any, written: Callable[..., Path], tmp_path: Path, database_to_copy: Path) -> Callable[..., Any]:
     """Return a function that runs ``quotation`` on a book of its own."""
-    own = Path(shutil.copy(shared_database, tmp_path / "own.sqlite3"))
+    own = Path(shutil.copy(database_to_copy, tmp_path / "own.sqlite3"))
     return lambda *arguments: spoutline("quotation", *arguments, "--database", own)
 
 

@@ -193,9 +193,9 @@ def test_a_logo_stands_on_the_paper_and_a_bad_one_is_refused(
 
 
 def test_a_quotation_is_kept_issued_printed_again_and_answered(
-    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path, shared_database: Path
+    spoutline: Any, written: Callable[..., Path], terms: Callable[..., Path], tmp_path: Path, database_to_copy: Path
 ) -> None:
-    own = Path(shutil.copy(shared_database, tmp_path / "own.sqlite3"))
+    own = Path(shutil.copy(database_to_copy, tmp_path / "own.sqlite3"))
 
     def go(*arguments: object) -> Any:
         done = spoutline("quotation", *arguments, "--database", own)

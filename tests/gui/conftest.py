@@ -28,10 +28,10 @@ if os.environ.get("QT_QPA_PLATFORM") == "offscreen":
 
 
 @pytest.fixture(scope="session")
-def bench(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Workbench]:
+def bench(database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Workbench]:
     """Yield use cases over a book for the window's tests alone; each of them puts its own survey into it."""
     folder = tmp_path_factory.mktemp("window")
-    shutil.copy(shared_database, folder / "own.sqlite3")
+    shutil.copy(database_to_copy, folder / "own.sqlite3")
     bench = open_workbench(Settings(database=str(folder / "own.sqlite3"), profiles=folder / "profiles"))
     yield bench
     bench.close()

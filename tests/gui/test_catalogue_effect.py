@@ -29,10 +29,10 @@ DRAFT = EditionRef(NAME, is_draft=True)
 
 
 @pytest.fixture(scope="module")
-def with_own_catalogue(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+def with_own_catalogue(database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Return a book whose own catalog has one edition, the parts of the invented one; made once, to copy."""
     folder = tmp_path_factory.mktemp("office")
-    path = Path(shutil.copy(shared_database, folder / "office.sqlite3"))
+    path = Path(shutil.copy(database_to_copy, folder / "office.sqlite3"))
     bench = open_workbench(Settings(database=str(path), profiles=folder))
     service = bench.catalogues()
     service.create(NAME)

@@ -34,10 +34,10 @@ MAKER = "Quillwort Works"
 
 
 @pytest.fixture
-def bench(shared_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+def bench(database_to_copy: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
     """Yield use cases over a book whose own draft holds three hoses of which little is known, and a described one."""
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
-    shutil.copy(shared_database, tmp_path / "own.sqlite3")
+    shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
     bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
     shelf = bench.catalogues().shelf()
     shelf.create(NAME)

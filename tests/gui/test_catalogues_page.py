@@ -39,10 +39,10 @@ NUMBER, BORE, MATERIALS, PRICE = 0, 2, 4, 5  # columns of it
 
 
 @pytest.fixture
-def bench(shared_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+def bench(database_to_copy: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
     """Yield use cases over a book and a data folder of the test's own: what it plans with is changed here."""
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
-    shutil.copy(shared_database, tmp_path / "own.sqlite3")
+    shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
     bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
     yield bench
     bench.close()

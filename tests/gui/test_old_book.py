@@ -23,8 +23,8 @@ from spoutline.units.accepted import UnitSystem
 
 
 @pytest.fixture
-def old(shared_database: Path, tmp_path: Path) -> Iterator[Workbench]:
-    path = Path(shutil.copy(shared_database, tmp_path / "old.sqlite3"))
+def old(database_to_copy: Path, tmp_path: Path) -> Iterator[Workbench]:
+    path = Path(shutil.copy(database_to_copy, tmp_path / "old.sqlite3"))
     bench = open_workbench(Settings(database=str(path), profiles=tmp_path / "profiles"))
     yield bench
     bench.close()

@@ -26,10 +26,10 @@ FILE = "number,group,from_quantity,unit_price\nFX-1,couplings,1,12.50\nFX-1,coup
 
 
 @pytest.fixture
-def bench(shared_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+def bench(database_to_copy: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
     """Yield use cases over a book of the test's own with a catalogue of one part."""
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
-    shutil.copy(shared_database, tmp_path / "own.sqlite3")
+    shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
     bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
     bench.catalogues().create(NAME)
     with bench.catalogues().shelf().draft(NAME) as desk:

@@ -101,10 +101,10 @@ def test_empty_book_starts_with_a_demo_and_then_with_the_survey_used_last(
 
 
 @pytest.fixture
-def empty_book(tmp_path: Path, shared_database: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
+def empty_book(tmp_path: Path, database_to_copy: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Workbench]:
     """Yield use cases over a book that holds the invented catalog and no survey."""
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
-    shutil.copy(shared_database, tmp_path / "empty.sqlite3")
+    shutil.copy(database_to_copy, tmp_path / "empty.sqlite3")
     bench = open_workbench(Settings(database=str(tmp_path / "empty.sqlite3"), profiles=tmp_path))
     for entry in bench.book().entries():
         bench.book().remove(entry.id)

@@ -105,11 +105,11 @@ def test_texts_of_records_are_gathered_like_those_in_calls(tool: ModuleType) -> 
 
 
 def test_the_window_is_exchanged_for_one_in_another_language(
-    qtbot: QtBot, qapp: QApplication, shared_database: Path, tmp_path: Path
+    qtbot: QtBot, qapp: QApplication, database_to_copy: Path, tmp_path: Path
 ) -> None:
     import shutil
 
-    shutil.copy(shared_database, tmp_path / "own.sqlite3")
+    shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
     bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
     if not bench.book().entries():
         bench.book().create(demo_survey())

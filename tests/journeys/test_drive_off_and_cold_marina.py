@@ -24,9 +24,9 @@ SITE = "Heron Ford Fuels"
 
 
 @pytest.fixture
-def own(shared_database: Path, tmp_path: Path) -> tuple[str, str]:
+def own(database_to_copy: Path, tmp_path: Path) -> tuple[str, str]:
     path = tmp_path / "own.sqlite3"
-    shutil.copy(shared_database, path)
+    shutil.copy(database_to_copy, path)
     return ("--database", str(path))
 
 

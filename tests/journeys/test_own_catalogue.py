@@ -190,10 +190,10 @@ def write_buying_prices(folder: Path) -> None:
 
 
 @pytest.fixture
-def database(request: pytest.FixtureRequest, shared_database: Path, tmp_path: Path) -> Iterator[str]:
+def database(request: pytest.FixtureRequest, database_to_copy: Path, tmp_path: Path) -> Iterator[str]:
     """Yield the address of a book that holds the invented catalog: a file, or on a server of PostgreSQL of its own."""
     if request.param == "file":
-        shutil.copy(shared_database, tmp_path / "own.sqlite3")
+        shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
         yield str(tmp_path / "own.sqlite3")
         return
     server = OwnServer()

@@ -31,9 +31,9 @@ from spoutline.planning.conversion.run_log import RunLog
 
 
 @pytest.fixture(scope="module")
-def own_stores(shared_database: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+def own_stores(database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Give worker processes a database of their own: they must not close one that other tests have open here."""
-    return Path(shutil.copy(shared_database, tmp_path_factory.mktemp("programme") / "own.sqlite3"))
+    return Path(shutil.copy(database_to_copy, tmp_path_factory.mktemp("programme") / "own.sqlite3"))
 
 
 def site(place: str, cost: int | None, value: int | None, **changes: object) -> SiteResult:

@@ -28,11 +28,11 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 @pytest.fixture(scope="module")
-def targets(shared_database: Path, folder: Path) -> Iterator[tuple[Target, ...]]:
+def targets(database_to_copy: Path, folder: Path) -> Iterator[tuple[Target, ...]]:
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_DATA_HOME", str(folder / "data"))
         patch.setenv("XDG_STATE_HOME", str(folder / "state"))
-        book = Path(shutil.copy(shared_database, folder / "book.sqlite3"))
+        book = Path(shutil.copy(database_to_copy, folder / "book.sqlite3"))
         stores = OpenStores(book)
         patch.setattr(workbench, "Stores", stores)
         yield all_targets(book, folder)

@@ -193,9 +193,9 @@ def make_quotation(book: Book, document: str) -> Any:
     return book.quotations().stored(1).quotation
 
 
-def test_a_command_tells_what_it_read_otherwise(spoutline: Spoutline, tmp_path: Path, shared_database: Path) -> None:
+def test_a_command_tells_what_it_read_otherwise(spoutline: Spoutline, tmp_path: Path, database_to_copy: Path) -> None:
     path = tmp_path / "old.sqlite3"
-    path.write_bytes(shared_database.read_bytes())
+    path.write_bytes(database_to_copy.read_bytes())
     book = open_book(f"sqlite:///{path}")
     book.position_records.add_wear(
         WearEntry(site="S", position="1", done_on=date(2026, 11, 20), removed="LS-B101", reason="wear")  # type: ignore[arg-type]

@@ -31,11 +31,11 @@ def own_server() -> Iterator[OwnServer]:
 
 @pytest.fixture(params=["sqlite", pytest.param("postgresql", marks=pytest.mark.postgres)])
 def offices(
-    request: pytest.FixtureRequest, shared_database: Path, tmp_path: Path
+    request: pytest.FixtureRequest, database_to_copy: Path, tmp_path: Path
 ) -> Iterator[tuple[Workbench, Workbench]]:
     """Yield two programs over one book."""
     if request.param == "sqlite":
-        url = str(shutil.copy(shared_database, tmp_path / "shared.sqlite3"))
+        url = str(shutil.copy(database_to_copy, tmp_path / "shared.sqlite3"))
     else:
         url = request.getfixturevalue("own_server").url()
     both = open_workbench(Settings(database=url)), open_workbench(Settings(database=url))
