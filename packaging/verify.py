@@ -43,6 +43,7 @@ def main() -> int:
     # Compiled modules may be kept: the tests start the program many times, and each start would compile it anew.
     settings = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
     settings.setdefault("QT_QPA_PLATFORM", "offscreen")
+    settings.setdefault("PYTHONFAULTHANDLER", "1")  # a worker that dies shows where, also outside a test
     if _is_roomy(MEMORY):
         # the stores wait for the disk at every step; what is thrown away after the run need not get there
         settings.setdefault("PYTEST_DEBUG_TEMPROOT", str(MEMORY))

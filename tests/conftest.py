@@ -13,7 +13,7 @@ import shutil
 from collections.abc import Generator, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 # pydantic imports these two when they are first wanted; collecting some files alone that would be inside the import
 # hook that PySide puts in, and the two meet in a circle
@@ -91,6 +91,28 @@ def pytest_collection_finish() -> None:
     gc.freeze()
     gc.set_threshold(20_000, 20, 20)
     gc.enable()
+
+
+_tried_again: list[str] = []
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_handlecrashitem(crashitem: str, report: pytest.TestReport, sched: Any) -> None:
+    """Give the test at which a worker process died one more try, in a new worker; a second death is a failure.
+
+    A worker that dies says nothing of the reason, and what the test would have shown is lost; the run tells its end.
+    """
+    if crashitem not in _tried_again:
+        _tried_again.append(crashitem)
+        sched.mark_test_pending(crashitem)
+        report.outcome = "rerun"  # type: ignore[assignment]  # the word that xdist takes for it
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Name the tests at which a worker died: each is a defect to look for, whether or not its second try passed."""
+    if _tried_again:
+        terminalreporter.section("a worker died, the test was tried once more")
+        terminalreporter.write_line("\n".join(_tried_again))
 
 
 @pytest.hookimpl(tryfirst=True)

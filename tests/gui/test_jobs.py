@@ -6,7 +6,7 @@ from collections.abc import Iterator
 import pytest
 from pytestqt.qtbot import QtBot
 
-from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, ProgramFault, Ticket
 from spoutline.model.faults import Cancelled, StoreFault
 
 PLAN = JobKey(JobKind.PLAN, "A1")
@@ -170,3 +170,16 @@ def test_parts_of_a_late_answer_are_dropped(qtbot: QtBot, jobs: Jobs) -> None:
     with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy):
         gate.set()
     assert inbox.values == []
+
+
+def test_a_job_that_asks_the_program_to_leave_does_not_end_it(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox, broke = Inbox(), Inbox()
+    jobs.broke.connect(broke.faults.append)
+
+    def leave(_: Ticket) -> None:
+        raise SystemExit(3)
+
+    jobs.start(PLAN, leave, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(lambda: len(inbox.faults) == 1)
+    assert isinstance(inbox.faults[0], ProgramFault)
+    assert "SystemExit" in str(broke.faults[0])

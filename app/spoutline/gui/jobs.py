@@ -103,6 +103,8 @@ class _Run(QRunnable):
                 value = self._work(self._ticket)
         except Exception as error:  # reported in one place, on the window's thread
             fault = error
+        except BaseException as error:  # such as SystemExit: on its way out of here it would end the whole program
+            fault = RuntimeError(f"a job was left by {type(error).__name__}")
         self._work = None  # what it holds of the window goes with ``_Waiting``, on the window's thread
         try:
             self._post.finished.emit(self._ticket, value, fault)
