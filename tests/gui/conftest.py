@@ -37,6 +37,12 @@ def bench(database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory) -> I
     bench.close()
 
 
+@pytest.fixture(scope="session")
+def station_name() -> str:
+    """Return the name of the station that most tests show."""
+    return demo_survey("small_town").site.name
+
+
 @pytest.fixture
 def survey() -> Survey:
     """Return a station of two positions: gasoline and diesel, both for cars."""
@@ -48,9 +54,14 @@ def survey() -> Survey:
 
 
 @pytest.fixture
-def session(qtbot: QtBot, bench: Workbench, survey: Survey) -> Session:
-    """Return a session over the station, in metric units."""
-    return Session(bench, bench.book().create(survey), UnitSystem.SI)
+def session(qtbot: QtBot, bench: Workbench, survey: Survey, station_name: str) -> Iterator[Session]:
+    """Yield a session over the station, in metric units.
+
+    All tests share the book, and what was agreed for a station stays and is shown: a test that agrees or orders does so
+    for a station of a name of its own.
+    """
+    yield Session(bench, bench.book().create(survey), UnitSystem.SI)
+    assert not bench.book().agreements.lines(station_name), "agreed for the station that other tests show"
 
 
 @pytest.fixture

@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 from gui.conftest import wait_for_plans
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
+from spoutline.gui.jobs import JobKind
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.language import WindowLanguage
@@ -66,6 +67,14 @@ def spoken(
     bench.speak(before)
 
 
+def settle(window: MainWindow) -> None:
+    """Let what was asked arrive and be laid out: an answer of a job asks for room once it is shown."""
+    while any(map(window.jobs.is_busy, JobKind)):
+        QApplication.processEvents()
+    for _ in range(3):  # a layout in a layout is done a turn later
+        QApplication.processEvents()
+
+
 def cut_off(window: MainWindow) -> list[str]:
     """Return the texts of labels and buttons in view that have less room than they ask for."""
     buttons = [one for one in window.findChildren(QAbstractButton) if not isinstance(one, QToolButton)]
@@ -84,7 +93,7 @@ def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language
         if page is not None:
             window.actions_by_id[page].trigger()
         window.resize(WIDTH_PX, HEIGHT_PX)
-        QApplication.processEvents()
+        settle(window)
         if (window.width(), window.height()) != (WIDTH_PX, HEIGHT_PX):
             too_wide.append((page, window.width(), window.height()))
         cut += [(page, text) for text in cut_off(window)]

@@ -19,6 +19,7 @@ from sqlalchemy import delete
 
 from paper_text import text_of
 from planning.quoting_terms import terms_of
+from spoutline.book.agreements import AgreementRow
 from spoutline.book.quotation_tables import (
     QuotationEventRow,
     QuotationPartRow,
@@ -42,6 +43,7 @@ from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
 from spoutline.model.quotation import QuotationStatus
 from spoutline.model.quotation_terms import Terms
+from spoutline.model.survey import Survey
 from spoutline.planning.refit.revision_changes import Changed
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
@@ -72,12 +74,18 @@ PIXEL = base64.b64decode(
 Write = Callable[..., Path]
 
 
+@pytest.fixture
+def survey(survey: Survey) -> Survey:
+    """Return a station of a name of its own: what is ordered for it is agreed, and shown wherever it is opened."""
+    return survey.model_copy(update={"site": survey.site.model_copy(update={"name": "Quoted Corner"})})
+
+
 @pytest.fixture(autouse=True)
 def no_quotations_of_others(bench: Workbench) -> Iterator[None]:
     """Leave no quotation behind: the page looks through all that are open in the book each time it is shown."""
     yield
     with bench.book()._engine.begin() as connection:
-        for table in (QuotationEventRow, QuotationPartRow, QuotationRevisionRow, QuotationRow):
+        for table in (QuotationEventRow, QuotationPartRow, QuotationRevisionRow, QuotationRow, AgreementRow):
             connection.execute(delete(table))
 
 
