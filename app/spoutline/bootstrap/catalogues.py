@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from spoutline.planning.keeping.cut_lengths import CutHose
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.keeping.health import HealthNote
+    from spoutline.planning.keeping.made_up import MadeUpSet
     from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
     from spoutline.planning.protocols import Progress
     from spoutline.planning.table_intake.column_map import TableMap
@@ -88,17 +89,24 @@ class SurveyEffect:
 
 
 @dataclass(frozen=True, slots=True)
-class CutDone:
-    """What an article of hose cut to length changed in a draft: entries before and after."""
+class ArticleDone:
+    """What an article, hose cut to length or a set made up, changed in a draft: entries before and after."""
 
     changes: tuple[tuple[CatalogueEntry | None, CatalogueEntry | None], ...]
 
     @property
     def counts(self) -> tuple[int, int, int]:
-        """How many lengths are new, changed and taken out."""
+        """How many of its parts are new, changed and taken out."""
         new = sum(before is None for before, _ in self.changes)
         gone = sum(after is None for _, after in self.changes)
         return new, len(self.changes) - new - gone, gone
+
+
+def _list_named(name: str, known: Mapping[str, PriceList]) -> PriceList:
+    if name not in known:
+        wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
+        raise InputFault((InputProblem("", "price list", repr(name), wanted),))
+    return known[name]
 
 
 class _NotTakenIn(Exception):
@@ -228,7 +236,7 @@ class CatalogueService:
                 raise InputFault((InputProblem("", "family", repr(family), wanted),))
             desk.families.take_out([family])
 
-    def cut_hose(self, name: str, cut: CutHose, *, price_list: str = "", dry_run: bool = False) -> CutDone:
+    def cut_hose(self, name: str, cut: CutHose, *, price_list: str = "", dry_run: bool = False) -> ArticleDone:
         """Put every length of an article into the draft of a catalogue; lengths that it has no longer go.
 
         With ``price_list`` the rows of that list of the draft are renewed too: quotations go by price lists. Raise
@@ -240,14 +248,27 @@ class CatalogueService:
             near = [one for one in desk.refs() if one.maker == cut.base.maker and one.number.startswith(cut.number)]
             changes = cut_changes(cut, desk.entries(near).values())
             if price_list:
-                known = desk.price_lists.all()
-                if price_list not in known:
-                    wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
-                    raise InputFault((InputProblem("", "price list", repr(price_list), wanted),))
-                desk.price_lists.put((with_lengths(known[price_list], cut, changes),))
+                desk.price_lists.put((with_lengths(_list_named(price_list, desk.price_lists.all()), cut, changes),))
             desk.take_out(before.ref for before, after in changes if before is not None and after is None)
             desk.put(after for _before, after in changes if after is not None)
-        return CutDone(changes)
+        return ArticleDone(changes)
+
+    def make_up(self, name: str, made: MadeUpSet, *, price_list: str = "", dry_run: bool = False) -> ArticleDone:
+        """Put every part of an article sold made up into the draft of a catalogue; parts that it has no longer go.
+
+        With ``price_list`` its row in that list of the draft is renewed too: quotations go by price lists. Raise
+        ``InputFault`` where the article is not usable or the draft has no such list of its maker.
+        """
+        from spoutline.planning.keeping.made_up import made_up_changes, with_article
+
+        with self.shelf().draft(name, dry_run=dry_run) as desk:
+            near = [one for one in desk.refs() if one.maker == made.made_by and one.number.startswith(made.number)]
+            changes = made_up_changes(made, desk.entries(near).values())
+            if price_list:
+                desk.price_lists.put((with_article(_list_named(price_list, desk.price_lists.all()), made),))
+            desk.take_out(before.ref for before, after in changes if before is not None and after is None)
+            desk.put(after for _before, after in changes if after is not None)
+        return ArticleDone(changes)
 
     def leave_demonstration_out(self, *, left_out: bool) -> None:
         """Do without the invented catalogue in this book, or take it in again."""

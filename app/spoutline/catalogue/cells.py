@@ -9,7 +9,8 @@ from typing import Annotated, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints
 
-from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
+from spoutline.model.part_identity import number_fault
+from spoutline.model.port import MADE_UP_IN, FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
@@ -47,7 +48,10 @@ def port_from(cell: object) -> object:
 
 @lru_cache(maxsize=4096)  # a catalogue has many parts and few different ports
 def _port_from(text: str) -> Port:
-    words = text.split()
+    own, inside, article = text.partition(f" {MADE_UP_IN} ")
+    words = own.split()
+    if inside and (fault := number_fault(article.strip())):
+        raise ValueError(f"after {MADE_UP_IN!r} stands the number of an article: {fault}")
     if len(words) != 4:
         raise ValueError("write thread standard, size, gender and path, such as: NPT 3/4 male single")
     thread = _one_of(words[0], ThreadStandard, "the thread standard")
@@ -55,7 +59,8 @@ def _port_from(text: str) -> Port:
     path = _one_of(words[3], FlowPath, "the path")
     if path is not path_of_thread(thread):
         raise ValueError(f"a {thread} thread carries the path {path_of_thread(thread)}")
-    return Port(thread=thread, size=size, gender=_one_of(words[2], Gender, "the gender"), path=path)
+    gender = _one_of(words[2], Gender, "the gender")
+    return Port(thread=thread, size=size, gender=gender, path=path, made_up_in=article.strip())
 
 
 def _no_word_twice(words: tuple[_Choice, ...]) -> tuple[_Choice, ...]:

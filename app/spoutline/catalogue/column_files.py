@@ -38,7 +38,7 @@ from spoutline.model.part_columns import (
 )
 
 _MAGIC: Final = b"SPOUTCOL"
-_LAYOUT: Final = 1  # raised whenever files are written otherwise
+_LAYOUT: Final = 2  # raised whenever files are written otherwise
 _HEAD: Final = struct.Struct("<8sII")  # magic, length of the description, its check sum
 _ALIGNED: Final = 64
 _KEPT: Final = 12  # files of one kind; the oldest go
@@ -113,7 +113,7 @@ def _pieces(fingerprint: str, columns: PartColumns) -> Iterator[bytes]:
         "fingerprint": fingerprint,
         "declared": _declared(columns.kind),
         "makers": columns.makers,
-        "ports": [[port.thread, port.size, port.gender, port.path] for port in columns.ports],
+        "ports": [[port.thread, port.size, port.gender, port.path, port.made_up_in] for port in columns.ports],
         "arrays": placed,
         "size": end,
         "check": check,

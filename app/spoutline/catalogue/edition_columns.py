@@ -104,7 +104,7 @@ def read_columns(connection: Connection, kind: PartKind, ids: Sequence[int]) -> 
             _put_words(connection, table, ids, place, raw[path])
     for row in _rows(connection, PortRow, ids):
         if row.end in raw:
-            raw[row.end][place[row.part_id]] = port_from(row.thread, row.size, row.gender, row.path)
+            raw[row.end][place[row.part_id]] = port_from(row.thread, row.size, row.gender, row.path, row.made_up_in)
     for row in _rows(connection, PriceRow, ids):
         column = raw.setdefault(PRICE + row.currency, [None] * len(ids))
         column[place[row.part_id]] = row.minor

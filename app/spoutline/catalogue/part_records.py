@@ -36,7 +36,7 @@ def rows_of(part: Part, part_id: int, held: Columns) -> Iterator[tuple[type[Cata
     yield PartRecord, _part_columns(part, part_id) | held
     for end, port in ((_INLET, part.inlet), (_OUTLET, part.outlet)):
         if port is not None:
-            ends: Columns = {"end": end, "thread": port.thread, "size": port.size}
+            ends: Columns = {"end": end, "thread": port.thread, "size": port.size, "made_up_in": port.made_up_in}
             yield PortRow, ends | {"part_id": part_id, "gender": port.gender, "path": port.path}
     for place, material in enumerate(part.wetted_materials):
         yield MaterialRow, {"part_id": part_id, "place": place, "word": material}
@@ -107,7 +107,7 @@ def _below(connection: Connection, part_ids: Sequence[int]) -> _Below:
     below = _Below(_all(connection, PartRecord, PartRecord.id.in_(part_ids)))
     blocks = ["", *sorted({block for row in below.parts for block in BLOCKS_OF_KIND[PartKind(row.kind)]})]
     for port in _all(connection, PortRow, PortRow.part_id.in_(part_ids)):
-        below.ports[port.part_id, port.end] = port_from(port.thread, port.size, port.gender, port.path)
+        below.ports[port.part_id, port.end] = port_from(port.thread, port.size, port.gender, port.path, port.made_up_in)
     for price in _all(connection, PriceRow, PriceRow.part_id.in_(part_ids), PriceRow.__table__.c.currency):
         below.prices[price.part_id].append(Price(currency=price.currency, minor=price.minor))
     for block in blocks:
@@ -140,15 +140,15 @@ def _words(connection: Connection, table: type[CatalogueTable], part_ids: Sequen
     return words
 
 
-_PORTS: dict[tuple[str, str, str, str], Port] = {}
+_PORTS: dict[tuple[str, str, str, str, str], Port] = {}
 
 
-def port_from(thread: str, size: str, gender: str, path: str) -> Port:
+def port_from(thread: str, size: str, gender: str, path: str, made_up_in: str = "") -> Port:
     """Return a port as the table of ports writes it; equal ones are one object."""
-    key = (thread, size, gender, path)
+    key = (thread, size, gender, path, made_up_in)
     port = _PORTS.get(key)
     if port is None:
-        port = Port(thread=ThreadStandard(thread), size=NominalSize(size), gender=Gender(gender), path=FlowPath(path))
+        port = Port(ThreadStandard(thread), NominalSize(size), Gender(gender), FlowPath(path), made_up_in)
         _PORTS[key] = port  # a handful of different ports: thousands of parts share them
     return port
 

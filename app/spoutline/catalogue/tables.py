@@ -205,6 +205,7 @@ class PortRow(CatalogueTable):
     size: Mapped[str] = mapped_column(String(WORD_LENGTH))
     gender: Mapped[str] = mapped_column(String(WORD_LENGTH))
     path: Mapped[str] = mapped_column(String(WORD_LENGTH))
+    made_up_in: Mapped[str] = mapped_column(String(NUMBER_LENGTH), server_default="")  # of a joint inside an article
 
 
 class ListingRow(CatalogueTable):

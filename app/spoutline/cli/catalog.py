@@ -19,6 +19,7 @@ from spoutline.cli.catalogue_entries import (
     run_family,
 )
 from spoutline.cli.catalogue_import import import_arguments, run_import
+from spoutline.cli.catalogue_made_up import made_up_arguments, run_made_up
 from spoutline.cli.catalogue_prices import (
     price_arguments,
     price_list_arguments,
@@ -99,6 +100,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     use = add("use", "let the book plan with a catalog or one of its editions, unasked")
     use.add_argument("edition", metavar="NAME", help=_NAMED)
     cut_arguments(add("cut", "put hose that is cut to length into a draft, one part for each length"))
+    made_up_arguments(add("made-up", "put a set that is sold made up into a draft, one article of several parts"))
     cross_reference_arguments(
         add("cross-reference", "old numbers and the parts that they lead to"), shared_options, _EPILOG
     )
@@ -356,6 +358,7 @@ _ACTIONS: dict[str | None, _Action] = {
     "use": _use,
     "cross-reference": _saying(run_cross_reference),
     "cut": _saying(run_cut),
+    "made-up": _saying(run_made_up),
     "entry": _saying(run_entry),
     "family": _saying(run_family),
     "demonstration": _demonstration,

@@ -53,7 +53,7 @@ def run_cut(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     cut = _cut(arguments, base)
     done = service.cut_hose(arguments.name, cut, price_list=arguments.price_list, dry_run=arguments.dry_run)
     new, changed, gone = done.counts
-    lines = [_line(before, after) for before, after in done.changes[:_TOLD]]
+    lines = [change_line(before, after) for before, after in done.changes[:_TOLD]]
     if len(done.changes) > _TOLD:
         lines.append(f"  … and {len(done.changes) - _TOLD} more")
     would = "would be" if arguments.dry_run else "are"
@@ -81,7 +81,8 @@ def run_cut(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     return ExitCode.FITS, lines, document
 
 
-def _line(before: CatalogueEntry | None, after: CatalogueEntry | None) -> str:
+def change_line(before: CatalogueEntry | None, after: CatalogueEntry | None) -> str:
+    """Return what an article changes in a draft, in a line."""
     shown = after or before
     if shown is None:
         raise TypeError("a change is of an entry")
@@ -90,12 +91,17 @@ def _line(before: CatalogueEntry | None, after: CatalogueEntry | None) -> str:
     return f"  {kind:<8} {shown.ref}  {prices}"
 
 
+def read_lead_days(days: int | None) -> int | None:
+    """Return a lead time as it was said; raise ``InputFault`` where no part has such a one."""
+    if days is not None and not 0 <= days <= 400:
+        raise InputFault((InputProblem("", "--lead-days", str(days), "a whole number from 0 to 400"),))
+    return days
+
+
 def _cut(arguments: argparse.Namespace, base: CatalogueEntry) -> CutHose:
     from spoutline.planning.keeping.cut_lengths import CutHose, LengthUnit
     from spoutline.planning.keeping.cut_texts import read_amounts, read_length
 
-    if arguments.lead_days is not None and not 0 <= arguments.lead_days <= 400:
-        raise InputFault((InputProblem("", "--lead-days", str(arguments.lead_days), "a whole number from 0 to 400"),))
     unit = LengthUnit(arguments.unit)
     lengths: dict[str, Fraction] = {
         name: read_length(getattr(arguments, name), unit, name) for name in ("shortest", "longest", "step")
@@ -106,7 +112,7 @@ def _cut(arguments: argparse.Namespace, base: CatalogueEntry) -> CutHose:
         unit=unit,
         by_length=read_amounts("; ".join(arguments.price), "price"),
         fitted=read_amounts("; ".join(arguments.fitted), "fitted"),
-        lead_days=arguments.lead_days,
+        lead_days=read_lead_days(arguments.lead_days),
         supplier=arguments.supplier,
         **lengths,
     )

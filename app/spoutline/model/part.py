@@ -306,6 +306,20 @@ class Part:
         port = self.outlet or self.inlet
         return port.path if port else None
 
+    @property
+    def article(self) -> PartRef | None:
+        """The article sold made up that the part belongs to; None for a part sold by itself.
+
+        The article has the number of its first part, which carries the price of them all.
+        """
+        port = next((one for one in (self.inlet, self.outlet) if one is not None and one.made_up_in), None)
+        return None if port is None else PartRef(port.made_up_in, self.maker)
+
+    @property
+    def comes_with(self) -> PartRef | None:
+        """The article that the part comes in, so that nobody orders it; None for what is ordered by its own number."""
+        return None if self.article == self.ref else self.article
+
     def price_minor(self, currency: str) -> int | None:
         """Return the list price in minor units of ``currency``; None where the list has none."""
         return next((price.minor for price in self.prices if price.currency == currency), None)

@@ -239,6 +239,11 @@ class PartColumns:
         wanted = np.array([*(port.path in paths for port in self.ports), False], np.bool_)
         return np.take(wanted, self.arrays[end], mode="wrap")  # no port is -1: the last
 
+    def inside_article(self, end: End) -> Mask:
+        """Say where the port at an end lies inside an article that is sold made up."""
+        wanted = np.array([*(bool(port.made_up_in) for port in self.ports), False], np.bool_)
+        return np.take(wanted, self.arrays[end], mode="wrap")  # no port is -1: the last
+
     def price_minor(self, currency: str) -> Floats:
         """Return list prices in minor units; NaN where there is none."""
         column = self.arrays.get(PRICE + currency)

@@ -7,6 +7,8 @@ from enum import StrEnum
 
 from spoutline.model.nominal_size import NominalSize
 
+MADE_UP_IN = "inside"  # stands before the article's number where a port is written in words
+
 
 class ThreadStandard(StrEnum):
     """Thread standards met on hanging hardware."""
@@ -34,15 +36,21 @@ class FlowPath(StrEnum):
 
 @dataclass(frozen=True, slots=True, order=True)
 class Port:
-    """One end of a part; ``size`` is the nominal size as the thread standard writes it (``3/4``, ``34x1.5``)."""
+    """One end of a part; ``size`` is the nominal size as the thread standard writes it (``3/4``, ``34x1.5``).
+
+    ``made_up_in`` is the number of the article inside which the joint at this end was made up before it was sold; empty
+    where the joint is made at the station. Nobody undoes a joint inside an article, so that nothing else can go there.
+    """
 
     thread: ThreadStandard
     size: NominalSize
     gender: Gender
     path: FlowPath
+    made_up_in: str = ""
 
     def __str__(self) -> str:
-        return f"{self.thread} {self.size} {self.gender} {self.path}"
+        own = f"{self.thread} {self.size} {self.gender} {self.path}"
+        return f"{own} {MADE_UP_IN} {self.made_up_in}" if self.made_up_in else own
 
 
 class Seal(StrEnum):
@@ -51,14 +59,17 @@ class Seal(StrEnum):
     SEALANT = "sealant"  # on the taper thread
     O_RING = "o_ring"  # in the port; the thread stays dry
     FLAT_GASKET = "flat_gasket"
+    MADE_UP = "made_up"  # inside an article, before it was sold: nobody makes it at the station
 
 
-def seal_of(thread: ThreadStandard) -> Seal:
-    """Return how a joint of this thread standard is sealed.
+def seal_of(port: Port) -> Seal:
+    """Return how a joint at this port is sealed.
 
     NPT is tight with sealant on the thread (ASME B1.20.1 clause 3.1); G and the coaxial threads seal on a gasket or
     O-ring and must stay free of sealant (ISO 228-1 scope: joints not made on the thread).
     """
-    if thread is ThreadStandard.NPT:
+    if port.made_up_in:
+        return Seal.MADE_UP
+    if port.thread is ThreadStandard.NPT:
         return Seal.SEALANT
-    return Seal.FLAT_GASKET if thread is ThreadStandard.G else Seal.O_RING
+    return Seal.FLAT_GASKET if port.thread is ThreadStandard.G else Seal.O_RING

@@ -158,3 +158,5 @@ def _seal_sign(seal: Seal, at: Place) -> Iterator[Shape]:
         case Seal.FLAT_GASKET:
             bar = (Place(at.x_m - 1.3 * MM, at.y_m), Place(at.x_m + 1.3 * MM, at.y_m))
             yield Path(places=bar, ink=Ink.FITTING, weight=Weight.HEAVY)
+        case Seal.MADE_UP:
+            return  # there is nothing to do at it

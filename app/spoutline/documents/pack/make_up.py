@@ -34,10 +34,10 @@ class SpareSeal:
 
 
 def new_joints(judged: JudgedSet) -> Iterator[tuple[str, Joint]]:
-    """Yield the joints that are made up anew with their letters: those between parts that stay are left alone."""
+    """Yield the joints that are made up anew with their letters: not where parts stay or in an article."""
     stays = [True, *(link.kept for link in judged.hanging_set.links)]  # the outlet, then the parts
     for letter, joint, (above, below) in zip(JOINT_LETTERS, judged.joints, pairwise(stays), strict=False):
-        if not (above and below):
+        if not ((above and below) or joint.seal is Seal.MADE_UP):
             yield letter, joint
 
 

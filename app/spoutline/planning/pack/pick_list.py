@@ -75,7 +75,8 @@ def parts_of(plan: PositionPlan) -> Iterator[tuple[Part, int]]:
     if plan.chosen is None:
         return
     for part in plan.chosen.hanging_set.bought:
-        yield part, 1
+        if part.comes_with is None:  # else it is brought in the article that another part of the set stands for
+            yield part, 1
     for line in plan.accessories:
         yield line.part, line.quantity
 

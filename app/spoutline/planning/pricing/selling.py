@@ -28,12 +28,33 @@ class Pricer:
         """Return the price of one piece where ``quantity`` pieces are ordered, or why there is none."""
         key = (part.ref, quantity)
         if key not in self._known:
-            found = self.book.find(part, quantity, self._currencies)
-            self._known[key] = found if isinstance(found, PriceGap) else self._made(part, found)
+            self._known[key] = self._found(part, quantity) if part.comes_with is None else self._included(part)
         return self._known[key]
+
+    def _found(self, part: Part, quantity: int) -> UnitPrice | PriceGap:
+        found = self.book.find(part, quantity, self._currencies)
+        return found if isinstance(found, PriceGap) else self._made(part, found)
+
+    def _included(self, part: Part) -> UnitPrice:
+        """Return the price of a part that comes in an article, which carries the price of all."""
+        nothing = Decimal(0)
+        return UnitPrice(
+            part=part.ref,
+            list_id="",
+            list_currency=self.terms.currency,
+            list_price=nothing,
+            from_quantity=1,
+            discount_group="",
+            exchange_rate=Decimal(1),
+            buying_percent=nothing,
+            cost=nothing,
+            unit_price=nothing,
+        )
 
     def steps(self, part: Part) -> tuple[int, ...]:
         """Return the quantities from which another price holds, rising; empty where there is no price at all."""
+        if part.comes_with is not None:
+            return ()
         found = self.book.find(part, _MANY, self._currencies)
         return () if isinstance(found, PriceGap) else tuple(step.from_quantity for step in found.row.breaks)
 

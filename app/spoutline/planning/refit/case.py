@@ -30,8 +30,8 @@ class Case:
 
     @property
     def installed(self) -> frozenset[PartRef]:
-        """The parts by which the search knows parts that hang there and may stay."""
-        return self.chooser.installed_keys
+        """The parts that cost nothing and are not stocked: what hangs there and may stay, what comes in an article."""
+        return self.chooser.installed_keys | self.chooser.search.pool.coming_with
 
     @property
     def query(self) -> SetQuery:

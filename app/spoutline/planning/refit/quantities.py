@@ -74,7 +74,8 @@ def _pieces(plan: PositionPlan) -> Iterable[tuple[Part, int]]:
     if plan.chosen is None:
         return
     for part in plan.chosen.hanging_set.bought:
-        yield part, 1
+        if part.comes_with is None:  # else it comes in the article that another part of the set stands for
+            yield part, 1
     for line in plan.accessories:
         yield line.part, line.quantity
 

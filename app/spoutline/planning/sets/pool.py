@@ -197,6 +197,13 @@ class Pool:
         portion, row = found
         return int(portion.regrets[row])
 
+    @cached_property
+    def coming_with(self) -> frozenset[PartRef]:
+        """The parts that come in an article under another number."""
+        return frozenset(
+            ref for one in self.all_portions() for ref in one.refs(one.inside & one.columns.inside_article("inlet"))
+        )
+
     def only(self, keep: Callable[[SlotParts], Mask]) -> Pool:
         """Return the pool without the parts for which ``keep`` is false."""
         kept = {slot: tuple(one.only(keep(one)) for one in portions) for slot, portions in self.slots.items()}

@@ -15,8 +15,9 @@ from typing import Final
 
 from spoutline.model.faults import InputFault
 from spoutline.model.figure import Bounds, TableUnit
+from spoutline.model.part_identity import number_fault
 from spoutline.model.plain_values import hidden_sign
-from spoutline.model.port import FlowPath, Gender, Port, ThreadStandard
+from spoutline.model.port import MADE_UP_IN, FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size, thread_named
 from spoutline.model.quantity import Dimension
 from spoutline.planning.table_intake.headings import currency_named
@@ -309,7 +310,8 @@ def _yes_no(text: str, _field: IntakeField, _unit: str, _comma: bool) -> bool:
 
 
 def _port(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
-    words = _plain_signs(text).replace(",", " ").split()
+    own, inside, article = text.partition(f" {MADE_UP_IN} ")
+    words = _plain_signs(own).replace(",", " ").split()
     gender = path = thread = None
     rest: list[str] = []
     if len(words) > 1 and words[0] == "M" and re.match(r"\d+(?:\.\d+)?x", words[1]):
@@ -340,7 +342,9 @@ def _port(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
     carried = path_of_thread(thread)
     if path is not None and path is not carried:
         raise _fault(f"a {thread} thread carries the path {carried}")
-    return str(Port(thread, size, gender, carried))
+    if inside and (wrong := number_fault(article.strip())):
+        raise _fault(f"after {MADE_UP_IN!r} stands the number of an article: {wrong}")
+    return str(Port(thread, size, gender, carried, article.strip()))
 
 
 def _date(text: str, _field: IntakeField, _unit: str, _comma: bool) -> date:

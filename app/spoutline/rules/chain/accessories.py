@@ -92,7 +92,7 @@ def accessory_needs(judged: JudgedSet, requirement: Requirement, tables: RuleTab
 
 
 def joints_to_seal(judged: JudgedSet) -> int:
-    """Return how many joints of a set are made up anew with sealant: those between parts that stay are left alone.
+    """Return how many joints of a set are made up anew with sealant: not where parts stay or in an article.
 
     Parameters: ``judged``, the set with its joints. Source: ASME B1.20.1 3.1.
     """

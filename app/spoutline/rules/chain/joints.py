@@ -28,6 +28,8 @@ class JointPair:
 def mates(upstream: Port, downstream: Port) -> bool:
     """Say whether two ports make up: same thread standard, size and path, opposite genders.
 
+    A joint that was made up inside an article is never undone: its two ports meet each other alone.
+
     NPT never mates with G: 60 against 55 degrees and, at other sizes, other pitches; near equal numbers do not count.
 
     Parameters: ``upstream``, the port nearer the dispenser; ``downstream``, the port that faces it.
@@ -38,6 +40,7 @@ def mates(upstream: Port, downstream: Port) -> bool:
         and upstream.size == downstream.size
         and upstream.gender is not downstream.gender
         and upstream.path is downstream.path
+        and upstream.made_up_in == downstream.made_up_in
     )
 
 
@@ -70,7 +73,7 @@ def joints_of(links: tuple[SetLink, ...], outlet: Port) -> tuple[Joint, ...]:
             downstream=pair.downstream,
             upstream_port=pair.upstream_port,
             downstream_port=pair.downstream_port,
-            seal=seal_of(pair.downstream_port.thread),
+            seal=seal_of(pair.downstream_port),
         )
         for pair in facing_ports(links, outlet)
     )
@@ -105,4 +108,6 @@ def pair_findings(pair: JointPair | Joint, tables: RuleTables) -> tuple[Finding,
         differs(RuleId.JOINT_GENDER, Fact("gender", up.gender))
     if up.path is not down.path:
         differs(RuleId.JOINT_PATH, Fact("upstream_path", up.path), Fact("downstream_path", down.path))
+    if up.made_up_in != down.made_up_in:
+        differs(RuleId.JOINT_MADE_UP, Fact("article", up.made_up_in or down.made_up_in))
     return tuple(found)

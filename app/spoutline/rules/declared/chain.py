@@ -166,6 +166,12 @@ _JOINT_AND_SET: tuple[Rule, ...] = (
         facts=("upstream", "downstream", "upstream_path", "downstream_path"),
     ),
     declared(
+        RuleId.JOINT_MADE_UP,
+        Asked.JOINTS,
+        "common practice, no source",
+        facts=("upstream", "downstream", "article"),
+    ),
+    declared(
         RuleId.CHAIN_ORDER,
         Asked.CHAIN,
         "common practice",

@@ -141,6 +141,7 @@ class RuleId(StrEnum):
     JOINT_SIZE = "joint_size"
     JOINT_GENDER = "joint_gender"
     JOINT_PATH = "joint_path"
+    JOINT_MADE_UP = "joint_made_up"
     # about a set
     CHAIN_ORDER = "chain_order"
     SPLITTER_PLACE = "splitter_place"

@@ -21,10 +21,12 @@ LEAST_PRICED = 5  # parts of a kind, below which they have no usual price
 def comparable_price(part: Part, currency: str) -> float | None:
     """Return the price that parts of a kind are compared by, minor units: of a hose for each metre; None without one.
 
+    The price of an article sold made up is of parts of several kinds, and compared with none.
+
     Parameters: ``part``; ``currency``, ISO 4217.
     """
     price = part.price_minor(currency)
-    if price is None:
+    if price is None or part.article is not None:
         return None
     return price / part.hose.length_m if part.hose is not None else float(price)
 
@@ -45,7 +47,7 @@ def middle_price_of(parts: PartColumns, currency: str) -> float | None:
     """
     price = parts.price_minor(currency)
     comparable = price / parts.number("hose.length_m") if parts.kind in HOSES else price
-    known = comparable[comparable > 0.0]
+    known = comparable[(comparable > 0.0) & ~(parts.inside_article("inlet") | parts.inside_article("outlet"))]
     return float(np.median(known)) if len(known) >= LEAST_PRICED else None
 
 
