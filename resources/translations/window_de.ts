@@ -424,6 +424,10 @@
    <translation>In den Ent&amp;wurf aufnehmen</translation>
   </message>
   <message>
+   <source>&amp;Put the article into the draft</source>
+   <translation>Artikel in den &amp;Entwurf</translation>
+  </message>
+  <message>
    <source>&amp;Put the family into the draft</source>
    <translation>Familie in den &amp;Entwurf aufnehmen</translation>
   </message>
@@ -1374,6 +1378,10 @@
   <message>
    <source>Ca&amp;talogs</source>
    <translation>&amp;Kataloge</translation>
+  </message>
+  <message>
+   <source>Called</source>
+   <translation>Bezeichnung</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
@@ -3216,6 +3224,10 @@
    <translation>Erstellt</translation>
   </message>
   <message>
+   <source>Made up by</source>
+   <translation>Montiert von</translation>
+  </message>
+  <message>
    <source>Made with these packages; open one to read its license.</source>
    <translation>Gemacht mit diesen Paketen; eines öffnen, um seine Lizenz zu lesen.</translation>
   </message>
@@ -4176,6 +4188,10 @@
    <translation>Teile aller Plätze</translation>
   </message>
   <message>
+   <source>Parts of the article, dispenser first</source>
+   <translation>Teile des Artikels, Zapfsäule zuerst</translation>
+  </message>
+  <message>
    <source>Parts of the catalog</source>
    <translation>Teile des Katalogs</translation>
   </message>
@@ -4494,6 +4510,10 @@
   <message>
    <source>Price of one piece</source>
    <translation>Preis eines Stücks</translation>
+  </message>
+  <message>
+   <source>Price of the article</source>
+   <translation>Preis des Artikels</translation>
   </message>
   <message>
    <source>Price, sets chosen together</source>
@@ -5244,6 +5264,10 @@
    <translation>Vor Ort gesehen</translation>
   </message>
   <message>
+   <source>Sell made &amp;up…</source>
+   <translation>Fertig &amp;montiert verkaufen…</translation>
+  </message>
+  <message>
    <source>Selling</source>
    <translation>Verkauf</translation>
   </message>
@@ -5266,6 +5290,10 @@
   <message>
    <source>Set of position {0}</source>
    <translation>Satz von Platz {0}</translation>
+  </message>
+  <message>
+   <source>Set sold made up</source>
+   <translation>Fertig montiert verkaufter Satz</translation>
   </message>
   <message>
    <source>Set, list price</source>
@@ -6120,6 +6148,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Diese Teile</translation>
   </message>
   <message>
+   <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
+   <translation>Diese Teile werden verbunden als ein Artikel verkauft. Zapfsäule zuerst, Fahrzeug zuletzt:</translation>
+  </message>
+  <message>
    <source>These positions take the place of all that are there</source>
    <translation>Diese Plätze treten an die Stelle aller vorhandenen</translation>
   </message>
@@ -6226,6 +6258,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Towards a grant</source>
    <translation>Zur Förderung</translation>
+  </message>
+  <message>
+   <source>Towards the &amp;dispenser</source>
+   <translation>Zur &amp;Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Towards the &amp;vehicle</source>
+   <translation>Zum &amp;Fahrzeug</translation>
   </message>
   <message>
    <source>Trade-association paper, 2020 (secondary)</source>
@@ -7352,6 +7392,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>verliert seinen Satz</translation>
   </message>
   <message>
+   <source>made from its parts</source>
+   <translation>aus seinen Teilen gebildet</translation>
+  </message>
+  <message>
    <source>maker</source>
    <translation>Hersteller</translation>
   </message>
@@ -7938,6 +7982,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0}: {1} parts have its figures.</source>
    <translation>{0}: {1} Teile haben ihre Angaben.</translation>
+  </message>
+  <message>
+   <source>{0}: {1}, {2} parts</source>
+   <translation>{0}: {1}, {2} Teile</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>

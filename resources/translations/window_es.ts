@@ -424,6 +424,10 @@
    <translation>&amp;Poner en el borrador</translation>
   </message>
   <message>
+   <source>&amp;Put the article into the draft</source>
+   <translation>&amp;Poner el artículo en el borrador</translation>
+  </message>
+  <message>
    <source>&amp;Put the family into the draft</source>
    <translation>&amp;Poner la familia en el borrador</translation>
   </message>
@@ -1374,6 +1378,10 @@
   <message>
    <source>Ca&amp;talogs</source>
    <translation>Ca&amp;tálogos</translation>
+  </message>
+  <message>
+   <source>Called</source>
+   <translation>Se llama</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
@@ -3216,6 +3224,10 @@
    <translation>Hecha</translation>
   </message>
   <message>
+   <source>Made up by</source>
+   <translation>Montado por</translation>
+  </message>
+  <message>
    <source>Made with these packages; open one to read its license.</source>
    <translation>Hecho con estos paquetes; abra uno para leer su licencia.</translation>
   </message>
@@ -4176,6 +4188,10 @@
    <translation>Piezas de todas las posiciones</translation>
   </message>
   <message>
+   <source>Parts of the article, dispenser first</source>
+   <translation>Piezas del artículo, primero la del surtidor</translation>
+  </message>
+  <message>
    <source>Parts of the catalog</source>
    <translation>Piezas del catálogo</translation>
   </message>
@@ -4494,6 +4510,10 @@
   <message>
    <source>Price of one piece</source>
    <translation>Precio de una pieza</translation>
+  </message>
+  <message>
+   <source>Price of the article</source>
+   <translation>Precio del artículo</translation>
   </message>
   <message>
    <source>Price, sets chosen together</source>
@@ -5244,6 +5264,10 @@
    <translation>Visto en el sitio</translation>
   </message>
   <message>
+   <source>Sell made &amp;up…</source>
+   <translation>Vender &amp;montado…</translation>
+  </message>
+  <message>
    <source>Selling</source>
    <translation>Venta</translation>
   </message>
@@ -5266,6 +5290,10 @@
   <message>
    <source>Set of position {0}</source>
    <translation>Conjunto de la posición {0}</translation>
+  </message>
+  <message>
+   <source>Set sold made up</source>
+   <translation>Conjunto vendido montado</translation>
   </message>
   <message>
    <source>Set, list price</source>
@@ -6120,6 +6148,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Estas piezas</translation>
   </message>
   <message>
+   <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
+   <translation>Estas piezas se venden unidas entre sí, como un solo artículo. Primero la del surtidor, al final la del vehículo:</translation>
+  </message>
+  <message>
    <source>These positions take the place of all that are there</source>
    <translation>Estas posiciones sustituyen a todas las que hay</translation>
   </message>
@@ -6226,6 +6258,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Towards a grant</source>
    <translation>Para un subsidio</translation>
+  </message>
+  <message>
+   <source>Towards the &amp;dispenser</source>
+   <translation>Hacia el &amp;surtidor</translation>
+  </message>
+  <message>
+   <source>Towards the &amp;vehicle</source>
+   <translation>Hacia el &amp;vehículo</translation>
   </message>
   <message>
    <source>Trade-association paper, 2020 (secondary)</source>
@@ -7352,6 +7392,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>pierde su conjunto</translation>
   </message>
   <message>
+   <source>made from its parts</source>
+   <translation>a partir de sus piezas</translation>
+  </message>
+  <message>
    <source>maker</source>
    <translation>fabricante</translation>
   </message>
@@ -7938,6 +7982,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0}: {1} parts have its figures.</source>
    <translation>{0}: {1} piezas tienen sus datos.</translation>
+  </message>
+  <message>
+   <source>{0}: {1}, {2} parts</source>
+   <translation>{0}: {1}, {2} piezas</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>

@@ -424,6 +424,10 @@
    <translation>&amp;Mettre dans le brouillon</translation>
   </message>
   <message>
+   <source>&amp;Put the article into the draft</source>
+   <translation>&amp;Mettre l'article dans le brouillon</translation>
+  </message>
+  <message>
    <source>&amp;Put the family into the draft</source>
    <translation>&amp;Mettre la famille dans le brouillon</translation>
   </message>
@@ -1374,6 +1378,10 @@
   <message>
    <source>Ca&amp;talogs</source>
    <translation>Ca&amp;talogues</translation>
+  </message>
+  <message>
+   <source>Called</source>
+   <translation>Désignation</translation>
   </message>
   <message>
    <source>Can the flow be started or stopped else&amp;where?</source>
@@ -3216,6 +3224,10 @@
    <translation>Faite</translation>
   </message>
   <message>
+   <source>Made up by</source>
+   <translation>Monté par</translation>
+  </message>
+  <message>
    <source>Made with these packages; open one to read its license.</source>
    <translation>Fait avec ces paquets ; ouvrez-en un pour lire sa licence.</translation>
   </message>
@@ -4176,6 +4188,10 @@
    <translation>Pièces de tous les postes</translation>
   </message>
   <message>
+   <source>Parts of the article, dispenser first</source>
+   <translation>Pièces de l'article, côté distributeur d'abord</translation>
+  </message>
+  <message>
    <source>Parts of the catalog</source>
    <translation>Pièces du catalogue</translation>
   </message>
@@ -4494,6 +4510,10 @@
   <message>
    <source>Price of one piece</source>
    <translation>Prix d'une unité</translation>
+  </message>
+  <message>
+   <source>Price of the article</source>
+   <translation>Prix de l'article</translation>
   </message>
   <message>
    <source>Price, sets chosen together</source>
@@ -5244,6 +5264,10 @@
    <translation>Vu sur place</translation>
   </message>
   <message>
+   <source>Sell made &amp;up…</source>
+   <translation>Vendre &amp;monté…</translation>
+  </message>
+  <message>
    <source>Selling</source>
    <translation>Vente</translation>
   </message>
@@ -5266,6 +5290,10 @@
   <message>
    <source>Set of position {0}</source>
    <translation>Ensemble du poste {0}</translation>
+  </message>
+  <message>
+   <source>Set sold made up</source>
+   <translation>Ensemble vendu monté</translation>
   </message>
   <message>
    <source>Set, list price</source>
@@ -6120,6 +6148,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ces pièces</translation>
   </message>
   <message>
+   <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
+   <translation>Ces pièces se vendent assemblées, en un seul article. Côté distributeur d'abord, côté véhicule en dernier :</translation>
+  </message>
+  <message>
    <source>These positions take the place of all that are there</source>
    <translation>Ces postes prennent la place de tous ceux qui y sont</translation>
   </message>
@@ -6226,6 +6258,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Towards a grant</source>
    <translation>Pour une subvention</translation>
+  </message>
+  <message>
+   <source>Towards the &amp;dispenser</source>
+   <translation>Vers le &amp;distributeur</translation>
+  </message>
+  <message>
+   <source>Towards the &amp;vehicle</source>
+   <translation>Vers le &amp;véhicule</translation>
   </message>
   <message>
    <source>Trade-association paper, 2020 (secondary)</source>
@@ -7352,6 +7392,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>perd son ensemble</translation>
   </message>
   <message>
+   <source>made from its parts</source>
+   <translation>formée de ses pièces</translation>
+  </message>
+  <message>
    <source>maker</source>
    <translation>fabricant</translation>
   </message>
@@ -7938,6 +7982,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0}: {1} parts have its figures.</source>
    <translation>{0} : {1} pièces ont ses données.</translation>
+  </message>
+  <message>
+   <source>{0}: {1}, {2} parts</source>
+   <translation>{0} : {1}, {2} pièces</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>

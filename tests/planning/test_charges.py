@@ -89,7 +89,10 @@ def test_tax_on_the_whole_and_by_line_differ_as_they_should(catalogue: Catalogue
     for way in ("whole", "line"):
         terms = terms_of(rounding={"tax": way}, taxes=[{"name": "tax", "percent": 10}])
         pricer = Pricer(terms, PriceBook([prices], terms.heading.dated))
-        lines = [quoted_line(PartQuantity(part=one, fitted=1, spares=0, pack_rest=0), pricer) for one in parts]
+        lines = [
+            quoted_line(PartQuantity(part=one, mass_kg=one.mass_kg, fitted=1, spares=0, pack_rest=0), pricer)
+            for one in parts
+        ]
         totals.append(amounts_of(lines, (), terms).total)
     assert totals == [Decimal("0.17"), Decimal("0.18")]
 
@@ -99,7 +102,7 @@ def test_the_total_is_rounded_to_its_own_step_and_says_by_how_much(catalogue: Ca
     assert part is not None
     terms = terms_of(rounding={"total_step": "0.05"})
     pricer = Pricer(terms, PriceBook([list_of({"LS-B101": {1: "3.33"}})], terms.heading.dated))
-    line = quoted_line(PartQuantity(part=part, fitted=1, spares=0, pack_rest=0), pricer)
+    line = quoted_line(PartQuantity(part=part, mass_kg=part.mass_kg, fitted=1, spares=0, pack_rest=0), pricer)
     amounts = amounts_of([line], (), terms)
     assert (amounts.total, amounts.rounding) == (Decimal("3.35"), Decimal("0.02"))
 
@@ -107,7 +110,7 @@ def test_the_total_is_rounded_to_its_own_step_and_says_by_how_much(catalogue: Ca
 def test_a_named_person_may_set_a_price_or_let_it_follow(catalogue: CatalogueStore) -> None:
     part = catalogue.part(PartRef("LS-B101"))
     assert part is not None
-    piece = PartQuantity(part=part, fitted=2, spares=0, pack_rest=0)
+    piece = PartQuantity(part=part, mass_kg=part.mass_kg, fitted=2, spares=0, pack_rest=0)
 
     def line(*overrides: dict[str, str]):
         terms = terms_of(overrides=list(overrides))

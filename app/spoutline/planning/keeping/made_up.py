@@ -19,7 +19,7 @@ from pydantic import ValidationError
 from spoutline.catalogue.descriptions import COLUMNS, describe
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.part import HANGING_KINDS, Part, PartStatus
+from spoutline.model.part import HANGING_KINDS, Part, PartKind, PartStatus
 from spoutline.model.part_identity import number_fault
 from spoutline.model.port import Port
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
@@ -73,6 +73,45 @@ def made_up_entries(made: MadeUpSet) -> tuple[CatalogueEntry, ...]:
     _check_joints(described)
     lead = max(part.lead_time_days for part in described) if made.lead_days is None else made.lead_days
     return tuple(_entry(made, place, described, lead) for place in range(1, len(described) + 1))
+
+
+def joining_order(entries: Iterable[CatalogueEntry]) -> tuple[CatalogueEntry, ...]:
+    """Return entries in an order in which each joins the next, dispenser first; as they come where there is none.
+
+    Where several orders join, the one that follows the usual order of kinds comes first.
+    """
+    given = tuple(entries)
+    parts = [describe(one).part for one in given]
+    if len(given) > MOST_PARTS or None in parts:
+        return given
+    known = [part for part in parts if part is not None]
+    usual = sorted(range(len(known)), key=lambda at: _USUAL.get(known[at].kind, len(_USUAL)))
+    found = _joined([], usual, known)
+    return given if found is None else tuple(given[at] for at in found)
+
+
+_USUAL: Final = {
+    kind: place
+    for place, kind in enumerate(
+        (
+            *(PartKind.SPLITTER, PartKind.WHIP_HOSE, PartKind.BREAKAWAY, PartKind.CURB_HOSE, PartKind.ADAPTOR),
+            *(PartKind.SWIVEL, PartKind.SWIVEL_BREAKAWAY, PartKind.NOZZLE),
+        )
+    )
+}
+
+
+def _joined(taken: list[int], left: list[int], parts: list[Part]) -> list[int] | None:
+    if not left:
+        return taken
+    above = parts[taken[-1]].outlet if taken else None
+    for at in left:
+        below = parts[at].inlet
+        if not taken or (above is not None and below is not None and mates(above, below)):
+            found = _joined([*taken, at], [one for one in left if one != at], parts)
+            if found is not None:
+                return found
+    return None
 
 
 def _check_said(made: MadeUpSet) -> None:

@@ -29,7 +29,8 @@ def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate 
             part = next((link.part for link in links if link.part.breakaway is not None), None)
             if part is None:
                 continue
-            cost = _cost_of_one(part, terms.drive_offs, pricer)
+            bought = next((link.part for link in links if link.part.ref == part.comes_with), part)
+            cost = _cost_of_one(part, bought, terms.drive_offs, pricer)
             if cost is None:
                 return None
             events += rate
@@ -43,12 +44,13 @@ def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate 
     )
 
 
-def _cost_of_one(part: Part, drive_offs: DriveOffs, pricer: Pricer) -> Decimal | None:
-    override = pricer.terms.override(part.ref)
+def _cost_of_one(part: Part, bought_as: Part, drive_offs: DriveOffs, pricer: Pricer) -> Decimal | None:
+    """Return what one separation costs; a breakaway that comes in an article is bought anew with the whole of it."""
+    override = pricer.terms.override(bought_as.ref)
     if override is not None:
         price = override.unit_price
     else:
-        found = pricer.unit_price(part, 1)
+        found = pricer.unit_price(bought_as, 1)
         price = None if isinstance(found, PriceGap) else found.unit_price
     if price is None:
         return None

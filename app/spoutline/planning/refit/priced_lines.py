@@ -40,7 +40,7 @@ def quoted_line(quantity: PartQuantity, pricer: Pricer, names: tuple[PartName, .
         override_by=override.by if override else "",
         override_reason=override.reason if override else "",
         lead_time_days=part.lead_time_days,
-        mass_kg=part.mass_kg,
+        mass_kg=quantity.mass_kg,
         names=names,
     )
 

@@ -18,9 +18,10 @@ _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PartQuantity:
-    """Pieces of one part number."""
+    """Pieces of one part number; ``mass_kg`` is of one piece, of an article with all that comes in it."""
 
     part: Part
+    mass_kg: float
     fitted: int
     spares: int
     pack_rest: int
@@ -42,9 +43,11 @@ def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQu
     fitted: Counter[PartRef] = Counter()
     sealed: Counter[PartRef] = Counter()
     parts: dict[PartRef, Part] = {}
+    masses: dict[PartRef, float] = {}
     for plan in plans:
         for part, pieces in _pieces(plan):
             parts[part.ref] = part
+            masses[part.ref] = _mass_kg(part, plan)
             fitted[part.ref] += pieces
             if part.kind is PartKind.SEALANT:
                 sealed[part.ref] += _sealed_joints(plan)
@@ -54,7 +57,7 @@ def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQu
             fitted[ref] = -(-joints // reach)
     spares = {rule.kind: rule.percent for rule in terms.spares}
     return tuple(
-        _quantity(parts[ref], fitted[ref], spares.get(parts[ref].kind, Decimal(0)))
+        _quantity(parts[ref], masses[ref], fitted[ref], spares.get(parts[ref].kind, Decimal(0)))
         for ref in sorted(parts, key=lambda ref: (_KIND_ORDER[parts[ref].kind], ref))
     )
 
@@ -64,10 +67,16 @@ def spare_pieces(fitted: int, percent: Decimal) -> int:
     return int((Decimal(fitted) * percent / 100).to_integral_value(rounding=ROUND_CEILING))
 
 
-def _quantity(part: Part, fitted: int, percent: Decimal) -> PartQuantity:
+def _mass_kg(part: Part, plan: PositionPlan) -> float:
+    """Return the mass of a part and of what comes with it under its number."""
+    bought = plan.chosen.hanging_set.bought if plan.chosen and part.article is not None else ()
+    return part.mass_kg + sum(one.mass_kg for one in bought if one.comes_with == part.ref)
+
+
+def _quantity(part: Part, mass_kg: float, fitted: int, percent: Decimal) -> PartQuantity:
     spares = spare_pieces(fitted, percent)
     pack_rest = -(fitted + spares) % part.pack_quantity
-    return PartQuantity(part=part, fitted=fitted, spares=spares, pack_rest=pack_rest)
+    return PartQuantity(part=part, mass_kg=mass_kg, fitted=fitted, spares=spares, pack_rest=pack_rest)
 
 
 def _pieces(plan: PositionPlan) -> Iterable[tuple[Part, int]]:

@@ -13,6 +13,7 @@ from spoutline.documents.drawing.shapes import Drawing
 from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
 from spoutline.gui.dialogs.families import FamiliesDialog
+from spoutline.gui.dialogs.made_up import MadeUpDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
 from spoutline.gui.jobs import Ticket
@@ -27,10 +28,11 @@ from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
-from spoutline.model.part import HOSES, PartKind
+from spoutline.model.part import HANGING_KINDS, HOSES, PartKind
 from spoutline.model.port import Port
 from spoutline.planning.keeping.cut_lengths import CutHose, cut_changes
 from spoutline.planning.keeping.entry_editing import with_figures_of
+from spoutline.planning.keeping.made_up import MOST_PARTS, MadeUpSet, made_up_changes
 
 MOST_SHOWN = 300
 
@@ -92,6 +94,7 @@ class EntriesPanel(QWidget):
         self.field_button = self._button(tr("Set a f&ield…"), self.set_field)
         self.similar_button = self._button(tr("Figures of a &similar part…"), self.take_figures)
         self.cut_button = self._button(tr("Cut to &length…"), self.cut_to_length)
+        self.made_up_button = self._button(tr("Sell made &up…"), self.sell_made_up)
         self.out_button = self._button(tr("Ta&ke out"), self.take_out)
         row.addStretch(1)
         for button in (
@@ -100,6 +103,7 @@ class EntriesPanel(QWidget):
             self.field_button,
             self.similar_button,
             self.cut_button,
+            self.made_up_button,
             self.out_button,
         ):
             row.addWidget(button)
@@ -213,6 +217,19 @@ class EntriesPanel(QWidget):
         if CutHoseDialog(chosen[0], take, self).exec() == QDialog.DialogCode.Accepted:
             self._changed("")
 
+    def sell_made_up(self) -> None:
+        """Let the parts selected be sold joined to each other as one article; the step can be taken back."""
+        chosen, row = self.selected, self._in_hand.row
+        if len(chosen) < 2 or row is None:
+            return
+        service, ref = self._context.session.workbench.catalogues(), row.ref
+
+        def take(made: MadeUpSet) -> None:
+            self.steps.change(made_up_changes(made, wait_for(lambda: tuple(service.shelf().entries(ref)))))
+
+        if MadeUpDialog(chosen, take, self).exec() == QDialog.DialogCode.Accepted:
+            self._changed("")
+
     def show_families(self) -> None:
         """Show the families of the draft in hand and let them be changed; their parts follow."""
         name = self._in_hand.draft_name
@@ -251,6 +268,8 @@ class EntriesPanel(QWidget):
         for button in (self.field_button, self.similar_button, self.out_button):
             button.setEnabled(is_draft and count > 0)
         self.cut_button.setEnabled(is_draft and count == 1 and self.selected[0].kind in HOSES)
+        hang = all(one.kind in HANGING_KINDS for one in self.selected)
+        self.made_up_button.setEnabled(is_draft and 2 <= count <= MOST_PARTS and hang)
         self.back_button.setEnabled(is_draft and self.steps.last is not None)
 
     @property
