@@ -52,6 +52,10 @@ class InputBounds:
     form_dictionaries: int = 400_000
     form_fields: int = 11_000  # about 35 for each position
     form_positions: int = 300
+    tablet_bytes: int = 90_000_000  # of a form saved by the page for a tablet: the pictures below, and a third more
+    tablet_total_bytes: int = 60_000_000  # of all pictures of such a form
+    tablet_photo_bytes: int = 700_000  # of one photo, as the page scales it down
+    tablet_photos: int = 8  # of one position
     picture_bytes: int = 20_000_000
     letterhead_bytes: int = 5_000_000
     picture_pieces: int = 20_000

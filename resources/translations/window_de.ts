@@ -3832,6 +3832,10 @@
    <translation>Einmal oder vor dem Summieren der Zeilen.</translation>
   </message>
   <message>
+   <source>One HTML page that is filled in without a network; what it saves is read back as a filled form.</source>
+   <translation>Eine HTML-Seite, die ohne Netz ausgefüllt wird; was sie speichert, wird als ausgefüllter Bogen gelesen.</translation>
+  </message>
+  <message>
    <source>One balance never mixes two.</source>
    <translation>Eine Bilanz mischt nie zwei.</translation>
   </message>
@@ -5174,6 +5178,10 @@
   <message>
    <source>Save the bill</source>
    <translation>Stückliste speichern</translation>
+  </message>
+  <message>
+   <source>Save the form for a ta&amp;blet…</source>
+   <translation>Bogen für ein Ta&amp;blet speichern…</translation>
   </message>
   <message>
    <source>Save the picture</source>

@@ -3832,6 +3832,10 @@
    <translation>Una vez, o antes de sumar las líneas.</translation>
   </message>
   <message>
+   <source>One HTML page that is filled in without a network; what it saves is read back as a filled form.</source>
+   <translation>Una página HTML que se rellena sin red; lo que guarda se lee como hoja rellenada.</translation>
+  </message>
+  <message>
    <source>One balance never mixes two.</source>
    <translation>Un balance nunca mezcla dos.</translation>
   </message>
@@ -5174,6 +5178,10 @@
   <message>
    <source>Save the bill</source>
    <translation>Guardar la lista</translation>
+  </message>
+  <message>
+   <source>Save the form for a ta&amp;blet…</source>
+   <translation>Guardar la hoja para una ta&amp;bleta…</translation>
   </message>
   <message>
    <source>Save the picture</source>

@@ -3832,6 +3832,10 @@
    <translation>Une fois, ou avant l'addition des lignes.</translation>
   </message>
   <message>
+   <source>One HTML page that is filled in without a network; what it saves is read back as a filled form.</source>
+   <translation>Une page HTML qui se remplit sans réseau ; ce qu'elle enregistre est relu comme fiche remplie.</translation>
+  </message>
+  <message>
    <source>One balance never mixes two.</source>
    <translation>Un bilan n'en mêle jamais deux.</translation>
   </message>
@@ -5174,6 +5178,10 @@
   <message>
    <source>Save the bill</source>
    <translation>Enregistrer la nomenclature</translation>
+  </message>
+  <message>
+   <source>Save the form for a ta&amp;blet…</source>
+   <translation>Enregistrer la fiche pour une ta&amp;blette…</translation>
   </message>
   <message>
    <source>Save the picture</source>

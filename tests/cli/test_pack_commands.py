@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+import base64
+import json
+import re
 import shutil
 from collections.abc import Callable
+from html import unescape
+from io import BytesIO
 from pathlib import Path
 
 import icalendar
 import pytest
+from PIL import Image
 from pypdf import PdfReader, PdfWriter
 
 from paper_text import pages_of, text_of
@@ -52,8 +58,6 @@ def test_pack_writes_the_papers_in_the_language_asked_for(
 
 
 def test_pack_holds_the_parts_that_plan_prints(spoutline: Spoutline, written: Written, tmp_path: Path) -> None:
-    import json
-
     survey, pdf = written(), tmp_path / "pack.pdf"
     spoutline("pack", survey, "--pdf", pdf)
     plan = json.loads(spoutline("plan", survey, "--json").out)
@@ -419,3 +423,67 @@ def test_a_scanned_code_finds_its_survey_and_says_whether_it_has_changed(
     bench.close()
     assert "changed since" in spoutline("record", "find", code, *own).out
     assert spoutline("record", "find", "https://invented.invalid", *own).code == 2
+
+
+def saved_by_page(page: Path, target: Path, *, revision: str = "", **values: str) -> Path:
+    """Write what the page saves once ``values`` are entered into it; a photo of the first position comes along."""
+    found = re.findall(
+        r'<(?:input|select|textarea) [^>]*?id="(p[0-9]+_[^"]+)"[^>]*?(?: value="([^"]*)")?>', page.read_text()
+    )
+    fields = {name: unescape(value) for name, value in found} | values
+    if revision:
+        fields["p1_tag"] = re.sub(r"revision=\w+", f"revision={revision}", fields["p1_tag"])
+    out = BytesIO()
+    Image.new("RGB", (40, 30), "teal").save(out, "JPEG")
+    data = base64.b64encode(out.getvalue()).decode()
+    photo = {"position": 1, "kind": "photo", "name": "valve.jpg", "caption": "the valve", "data": data}
+    filled = {"format": "filled-spoutline-form", "version": 1, "fields": [fields], "pictures": [photo]}
+    target.write_text(json.dumps(filled), encoding="utf-8")
+    return target
+
+
+def test_a_page_goes_out_on_a_tablet_comes_back_and_its_record_is_kept_with_photos(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, page, form = written(), tmp_path / "tablet.html", tmp_path / "form.pdf"
+    assert spoutline("pack", survey, "--tablet", page, "--form", form, *own).code == 0
+    values = {"p1_bond_reading": "2 Mohm", "p1_leak_result": "passed", "p1_done_on": "2026-12-01", "p1_done_by": "Ada"}
+    fill(form, tmp_path / "filled.pdf", **values)
+    filled = saved_by_page(page, tmp_path / "filled.json", **values)
+    told = {
+        path.suffix: spoutline("record", "read", path, "--survey", survey, "--dry-run", *own)
+        for path in (tmp_path / "filled.pdf", filled)
+    }
+    assert told[".json"].out == told[".pdf"].out  # the same words, limits and verdicts
+    assert "OUT OF LIMIT" in told[".json"].out
+    record = tmp_path / "record.pdf"
+    done = spoutline("record", "read", filled, "--survey", survey, "--pdf", record, *own)
+    assert done.code == 1
+    assert "valve.jpg: the valve" in text_of(record)
+    assert sum(len(one.images) for one in PdfReader(record).pages) == 1
+    assert "commissioning  1  Ada" in spoutline("record", "list", "Maple Ferry Fuels", *own).out
+    again = tmp_path / "again.html"
+    spoutline("pack", survey, "--tablet", again, *own)
+    assert again.read_bytes() == page.read_bytes()
+
+
+def test_a_page_of_another_survey_is_refused_and_nothing_is_kept(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, page = written(), tmp_path / "tablet.html"
+    spoutline("pack", survey, "--tablet", page, *own)
+    filled = saved_by_page(page, tmp_path / "filled.json", revision="fedcba9876543210", p1_done_by="Ada")
+    done = spoutline("record", "read", filled, "--survey", survey, *own)
+    assert done.code == 2
+    assert "fedcba9876543210" in done.err
+    swapped = saved_by_page(page, tmp_path / "swapped.json", p1_planned="LS-B101 QW-N103", p1_done_by="Ada")
+    assert spoutline("record", "read", swapped, "--survey", survey, *own).code == 2
+    assert "Ada" not in spoutline("record", "list", "Maple Ferry Fuels", *own).out
+
+
+def test_a_page_of_a_site_without_a_set_is_refused(spoutline: Spoutline, written: Written, tmp_path: Path) -> None:
+    survey = written({"label": "2", "liquid": {"family": "diesel", "blend_percent": 50}})
+    done = spoutline("pack", survey, "--tablet", tmp_path / "t.html")
+    assert done.code == 2
+    assert "a position with a set is needed" in done.err
+    assert not (tmp_path / "t.html").exists()

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+import json
+import re
 from datetime import date
+from html import unescape
 from pathlib import Path
 
 import pytest
 from pypdf import PdfWriter
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLineEdit
+from PySide6.QtWidgets import QComboBox, QFileDialog, QLineEdit
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
 from paper_text import text_of
+from reliability.fuzz_seeds import saved_page
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.pages.installer.pack_panel import PaperKind
@@ -177,6 +181,30 @@ def test_a_filled_form_shows_on_screen_before_it_is_kept(page: InstallerPage, be
     assert "number" in verdict_of(page, RecordItemId.BOND)
     page.record_panel.read_form(tmp_path / "none.pdf")
     assert "none.pdf" in page.record_panel.state_label.text()
+
+
+def test_a_page_for_a_tablet_is_saved_and_what_it_saved_is_read_with_its_photos(
+    page: InstallerPage, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    session = page._context.session
+    target, filled = tmp_path / "tablet.html", tmp_path / "filled.json"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(target), ""))
+    qtbot.mouseClick(page.pack_panel.tablet_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(target.exists, timeout=20_000)
+    tags = re.findall(r'id="(p[0-9]+_(?:tag|planned|language|units))"[^>]*value="([^"]*)"', target.read_text("utf-8"))
+    document = json.loads(saved_page(pictures=1))
+    document["fields"] = [{**{name: unescape(value) for name, value in tags}, "p1_leak_result": "failed"}]
+    filled.write_text(json.dumps(document), encoding="utf-8")
+    show_record(page)
+    page.record_panel.read_form(filled)
+    assert "OUT OF LIMIT" in verdict_of(page, RecordItemId.LEAK)
+    assert page.record_panel.photo_label.text() == "0.jpg"
+    page.record_panel.keep()
+    records = session.workbench.packing().records()
+    stored = records.commissioning(session.survey.site.name, session.label)[-1]
+    (note,) = stored.record.photos
+    assert (note.name, note.caption) == ("0.jpg", "the valve")
+    assert records.photos(stored.id).keys() == {note.sha256}
 
 
 def test_the_record_and_the_bill_as_built_are_saved(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:

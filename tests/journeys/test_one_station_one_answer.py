@@ -69,7 +69,7 @@ def papers_of(bench: Workbench, plan: SitePlan, folder: Path, *, printed: bool =
                 loaded[label, line.part.number] += count
     service, path = bench.packing(), folder / "form.pdf"
     path.write_bytes(service.form(plan, Language.ENGLISH, SI))
-    form = {one.position: tuple(ref.number for ref in one.parts) for one in service.read_form(path)}
+    form = {one.position: tuple(ref.number for ref in one.parts) for one in service.read_form(path).records}
     return Papers(
         chains=chains,
         bill=bill,

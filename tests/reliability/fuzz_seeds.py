@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import base64
 import csv
 import io
 import json
@@ -186,6 +187,32 @@ def plain_form(printed: bytes) -> bytes:
     return form_of(fields)
 
 
+def saved_page(*, pictures: int = 1) -> str:
+    """Return what the page for a tablet saves of one position with photos."""
+    fields = {
+        "p1_tag": "spoutline:site=Fern%20Hollow;position=1A;revision=0123456789abcdef",
+        "p1_planned": "LS-B101 QW-N103",
+        "p1_language": "en",
+        "p1_units": "SI",
+        "p1_flow_reading": "36 L/min",
+        "p1_leak_result": "passed",
+        "p1_done_on": "2026-11-20",
+        "p1_done_by": "Merle Ash",
+    }
+    photos = [
+        {
+            "position": 1,
+            "kind": "photo",
+            "name": f"{number}.jpg",
+            "caption": "the valve",
+            "data": base64.b64encode(picture("JPEG", (40, 30), red=number)).decode(),
+        }
+        for number in range(pictures)
+    ]
+    page = {"format": "filled-spoutline-form", "version": 1, "fields": [fields], "pictures": photos}
+    return json.dumps(page)
+
+
 def records_of_installers(record: bytes) -> tuple[tuple[type, bytes], ...]:
     """Return a document of each kind of record in the book."""
     wear = {"site": "S", "position": "1", "done_on": "2026-11-20", "removed": "LS-B101", "reason": "wear"}
@@ -215,12 +242,12 @@ def catalogue_source(folder: Path) -> None:
             (folder / path.name).write_text(out.getvalue(), encoding="utf-8")
 
 
-def picture(form: str, size: tuple[int, int] = (40, 30)) -> bytes:
+def picture(form: str, size: tuple[int, int] = (40, 30), *, red: int = 200) -> bytes:
     """Return a picture, ``PNG`` or ``JPEG``."""
     from PIL import Image
 
     out = io.BytesIO()
-    Image.new("RGB", size, (200, 80, 20)).save(out, form)
+    Image.new("RGB", size, (red, 80, 20)).save(out, form)
     return out.getvalue()
 
 

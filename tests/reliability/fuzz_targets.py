@@ -92,7 +92,7 @@ def where_of(fault: BaseException) -> str:
 def readers(made: seeds.Seeds, folder: Path) -> tuple[Target, ...]:
     """Return every reader of files from outside."""
     from spoutline.book.pack_job_text import read_pack_job
-    from spoutline.book.record_files import form_content, photo_of
+    from spoutline.book.record_files import form_content, photo_of, saved_page_text
     from spoutline.book.stock_text import read_stock
     from spoutline.book.survey_text import read_survey, survey_to_json
     from spoutline.book.terms_files import read_usual_file
@@ -102,6 +102,7 @@ def readers(made: seeds.Seeds, folder: Path) -> tuple[Target, ...]:
     from spoutline.catalogue.source import read_source
     from spoutline.documents.own_files import is_own
     from spoutline.documents.pack.form_reading import records_from_form
+    from spoutline.documents.pack.tablet_reading import form_from_page
     from spoutline.model.position_tag import tag_from_text
     from spoutline.ruletables.own_profiles import own_profile
     from spoutline.units.accepted import UnitSystem
@@ -195,6 +196,14 @@ def readers(made: seeds.Seeds, folder: Path) -> tuple[Target, ...]:
             changed.of_form,
             reading(lambda path: records_from_form(form_content(path), str(path))),
             250,
+        ),
+        Target(
+            "saved page",
+            "filled.json",
+            (seeds.saved_page().encode(),),
+            changed.of_json,
+            reading(lambda path: form_from_page(saved_page_text(path), str(path), "Signature")),
+            400,
         ),
         Target("photo", "photo.png", pictures, changed.of_bytes, reading(pictures_on_paper), 600),
         Target("agreed sets", "agreed.json", (made.agreed,), changed.of_json, reading(read_agreed_file), 1000),

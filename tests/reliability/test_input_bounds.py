@@ -22,11 +22,12 @@ from reliability.fuzz_seeds import (
     catalogue_source,
     one_position,
     picture,
+    saved_page,
     workbook,
     workbook_of_a_spreadsheet,
 )
 from spoutline.book.pack_job_text import read_pack_job
-from spoutline.book.record_files import form_content, photo_of
+from spoutline.book.record_files import form_content, photo_of, saved_page_text
 from spoutline.book.stock_text import read_stock
 from spoutline.book.survey_text import read_survey, survey_from_json, survey_to_json
 from spoutline.book.terms_files import TermsFolders, read_logo
@@ -37,6 +38,7 @@ from spoutline.catalogue.price_lists import read_price_lists
 from spoutline.catalogue.source import read_source
 from spoutline.documents.own_files import FileForm, is_own
 from spoutline.documents.pack.form_reading import records_from_form
+from spoutline.documents.pack.tablet_reading import form_from_page
 from spoutline.input_bounds import BOUNDS, InputBounds, bounded_bytes, check_picture, toml_table
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
@@ -89,6 +91,7 @@ SURVEY = survey_to_json(one_position())
         ("toml_bytes", read_text, "toml"),
         ("stock_bytes", read_stock, "csv"),
         ("form_bytes", form_content, "pdf"),
+        ("tablet_bytes", saved_page_text, "json"),
         ("picture_bytes", photo_of, "png"),
         ("table_bytes", read_rows, "xlsx"),
         ("text_table_bytes", read_rows, "csv"),
@@ -248,6 +251,26 @@ def test_a_form_beyond_a_bound_is_refused(bound: SetBound, name: str, value: int
     bound(name, value)
     with pytest.raises(InputFault, match=told):
         records_from_form(form_of([(b"p1_tag", b"(x)"), (b"p2_tag", b"(x)")]), "f.pdf")
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "told"),
+    [
+        ("form_fields", 3, "more than 3 fields"),
+        ("form_positions", 0, "1 positions"),
+        ("tablet_photos", 1, "2 of 1A"),
+        ("tablet_photo_bytes", 100, "at most 100 bytes"),
+        ("tablet_total_bytes", 500, "at most 500 bytes"),
+        ("jpeg_pixels", 1199, "a picture of 40 x 30 pixels"),
+        ("picture_pieces", 2, "more than 2 pieces"),
+    ],
+)
+def test_a_saved_page_beyond_a_bound_is_refused(bound: SetBound, name: str, value: int, told: str) -> None:
+    whole = saved_page(pictures=2)
+    assert len(form_from_page(whole, "f.json", "Signature").records[0].photos) == 2
+    bound(name, value)
+    with pytest.raises(InputFault, match=told):
+        form_from_page(whole, "f.json", "Signature")
 
 
 def png_of(width: int, height: int) -> bytes:

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.bootstrap.stores import EditionOf
     from spoutline.documents.pack.content import PackWords
+    from spoutline.documents.pack.tablet_reading import FilledForm
     from spoutline.explain.plan.story import Story
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
@@ -160,15 +161,33 @@ class InstallerService:
         known = namesakes(site_plan.refs, self._sources.catalogue(site_plan.survey))
         return form_pdf(site_plan, self.words(language, display), dated=dated, namesakes=known)
 
-    def read_form(self, path: Path) -> tuple[CommissioningRecord, ...]:
-        """Return the records of a filled form, fields that cannot be used among them; raise ``InputFault``."""
-        from spoutline.book.record_files import form_content
+    def tablet_page(self, site_plan: SitePlan, language: Language, display: Display) -> bytes:
+        """Return the form as an HTML page for a tablet without a network; errors as ``form``."""
+        from spoutline.documents.pack.tablet_page import tablet_html
+        from spoutline.planning.part_names import namesakes
+
+        known = namesakes(site_plan.refs, self._sources.catalogue(site_plan.survey))
+        return tablet_html(site_plan, self.words(language, display), self._bands(), namesakes=known)
+
+    def read_form(self, path: Path, language: Language = Language.ENGLISH) -> FilledForm:
+        """Return the records of a filled form, fields that cannot be used among them, and its pictures.
+
+        It is a PDF, or what the page for a tablet saved; ``language`` is that of the words under a drawn signature.
+        Raise ``InputFault``.
+        """
+        from spoutline.book.record_files import form_content, is_saved_page, saved_page_text
         from spoutline.documents.pack.form_reading import records_from_form
+        from spoutline.documents.pack.tablet_reading import FilledForm, form_from_page
+        from spoutline.explain.pack.words import PackWord
         from spoutline.planning.pack.recorded import with_known_parts
 
         catalogue = self._sources.catalogue()
-        records = records_from_form(form_content(path), str(path), catalogue.read_refs)
-        return tuple(with_known_parts(record, catalogue) for record in records)
+        if is_saved_page(path):
+            signature = self._sources.phrases.pack(language).word(PackWord.SIGNATURE)
+            form = form_from_page(saved_page_text(path), str(path), signature, catalogue.read_refs)
+        else:
+            form = FilledForm(records_from_form(form_content(path), str(path), catalogue.read_refs), {})
+        return replace(form, records=tuple(with_known_parts(record, catalogue) for record in form.records))
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""

@@ -22,7 +22,7 @@ from spoutline.model.pack import PackJob
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
-_PAPERS = ("pdf", "html", "cautions", "form", "inspection", "ics")
+_PAPERS = ("pdf", "html", "cautions", "form", "tablet", "inspection", "ics")
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -33,6 +33,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs.add("--html", FileForm.HTML, "write the pack as one HTML page for screen readers and mails here")
     outputs.add_paper("--cautions", "write the caution sheet by itself here")
     outputs.add("--form", FileForm.PDF, "write the commissioning form (fillable PDF) here")
+    outputs.add("--tablet", FileForm.HTML, "write the form as one HTML page that a tablet fills in offline here")
     outputs.add_paper("--inspection", "write the inspection plan here")
     outputs.add("--ics", FileForm.ICS, "write the inspections as a calendar (iCalendar) here")
     parser.add_argument(
@@ -77,6 +78,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             site_plan, language, display, dated, form=form_of(arguments.cautions)
         ),
         "--form": lambda: service.form(site_plan, language, display, dated),
+        "--tablet": lambda: service.tablet_page(site_plan, language, display),
         "--inspection": lambda: service.inspection_plan(
             site_plan, due, language, display, dated, form=form_of(arguments.inspection)
         ),

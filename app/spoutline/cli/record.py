@@ -56,11 +56,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _read_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "form",
-        metavar="FILLED.pdf",
+        metavar="FILLED",
         type=Path,
         action=InputFile,
         words="the filled form",
-        help="the form as a PDF reader saved it",
+        help="the form as a PDF reader saved it, or as the page for a tablet did (.json)",
     )
     parser.add_argument(
         "--survey",
@@ -224,7 +224,8 @@ def _survey_of(workbench: Workbench, entry: WearEntry, path: str | None) -> Surv
 def _read(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.pack.picked import plan_of
 
-    records = service.read_form(arguments.form)
+    form = service.read_form(arguments.form, workbench.language)
+    records = form.records
     if arguments.position is not None:
         records = tuple(record for record in records if record.position == arguments.position)
         if not records:
@@ -234,8 +235,9 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
         wanted = "the form holds several positions; name the one of the photo with --position"
         raise InputFault((InputProblem("", "--photo", "several positions", wanted),))
     pictures = [service.read_photo(path) for path in arguments.photo]
-    photos = {note.sha256: content for note, content in pictures}
-    records = tuple(record.model_copy(update={"photos": tuple(note for note, _ in pictures)}) for record in records)
+    photos = {**form.photos, **{note.sha256: content for note, content in pictures}}
+    added = tuple(note for note, _ in pictures if note.sha256 not in form.photos)
+    records = tuple(record.model_copy(update={"photos": (*record.photos, *added)}) for record in records)
     survey = read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
     _check_sets(records, site_plan)

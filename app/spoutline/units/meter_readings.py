@@ -100,14 +100,24 @@ def reading_as_shown(reading: MeterReading, dimension: Dimension, display: Displ
     return f"> {shown}" if reading.over_range else shown
 
 
+def writes_comma(language: Language) -> bool:
+    """Say whether a comma is the decimal sign of ``language``; a point that may part thousands is refused there."""
+    return language in _COMMA_LANGUAGES
+
+
+def takes_comma(language: Language) -> bool:
+    """Say whether a decimal comma is read in ``language`` where it cannot part thousands."""
+    return writes_comma(language) or language is Language.SPANISH
+
+
 def _with_point(text: str, language: Language) -> str:
     """Return ``text`` with a decimal point where its comma can be nothing else in ``language``."""
-    writes_comma = language in _COMMA_LANGUAGES
-    if writes_comma and _GROUPED_BY_POINT.search(text):
+    has_comma = writes_comma(language)
+    if has_comma and _GROUPED_BY_POINT.search(text):
         wanted = "write a decimal comma and no thousands separator"
         raise InputFault((InputProblem("", "", repr(text), wanted),))
     is_one = text.count(",") == 1 and "." not in text
-    if is_one and (writes_comma or (language is Language.SPANISH and not _GROUPED_BY_COMMA.search(text))):
+    if is_one and (has_comma or (takes_comma(language) and not _GROUPED_BY_COMMA.search(text))):
         return text.replace(",", ".")
     return text  # anything else is left to be refused
 

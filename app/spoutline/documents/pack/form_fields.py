@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from enum import StrEnum
+from typing import Final
 
 from pydantic import TypeAdapter
 
@@ -12,6 +13,8 @@ from spoutline.model.record import RecordItemId
 
 _PLAIN = re.compile(r"[^\s\[]\S*")
 _REFS = TypeAdapter(list[PartRef])
+LONGEST_LINE: Final = 200  # characters of a field of one line
+LONGEST_TEXT: Final = 4000
 NOT_CHOSEN = "-"  # stored value of a choice that was not made: readers of PDF need one
 
 

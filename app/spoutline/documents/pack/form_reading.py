@@ -12,6 +12,8 @@ from typing import TYPE_CHECKING, Any, Final
 from pydantic import ValidationError
 
 from spoutline.documents.pack.form_fields import (
+    LONGEST_LINE,
+    LONGEST_TEXT,
     NOT_CHOSEN,
     FormField,
     ItemField,
@@ -46,13 +48,11 @@ if TYPE_CHECKING:
 
 _SERVICE_END: Final = re.compile(r"(?P<year>[0-9]{4})(?:-(?P<month>[0-9]{2}))?")
 _TAG_FIELD = re.compile(r"p([0-9]{1,5})_tag")
-_LONGEST_LINE: Final = 200
 _LONGEST_NUMBER: Final = 60
 _MOST_NUMBERS: Final = 6
 _BETWEEN_NUMBERS: Final = re.compile(r"[\s,;+]+")
 _LEFT_OUT: Final = "-"
 _UNMADE: Final = ("", NOT_CHOSEN)
-_LONGEST_TEXT: Final = 4000
 _MOST_UNREAD: Final = 400
 
 
@@ -100,7 +100,16 @@ def records_from_form(
     InputFault
         It is no form of this program, or no page of it says which position it is of.
     """
-    values = _field_values(pdf, place)
+    return records_from_fields(_field_values(pdf, place), place, read_refs)
+
+
+def records_from_fields(
+    values: Mapping[str, str], place: str, read_refs: Callable[[str], tuple[PartRef, ...]] | None = None
+) -> tuple[CommissioningRecord, ...]:
+    """Return the record of each position from the fields of a form, by name, in whatever file they came.
+
+    Parameters and errors as of ``records_from_form``.
+    """
     numbers = sorted(int(found[1]) for name in values if (found := _TAG_FIELD.fullmatch(name)))
     if not numbers:
         wanted = "a commissioning form of this program is needed, saved with its fields"
@@ -201,10 +210,10 @@ class _PositionReader:
         people = {
             name: self._line(field_name(self._number, field), self._get(field), most)
             for name, field, most in (
-                ("done_by", FormField.DONE_BY, _LONGEST_LINE),
-                ("licence", FormField.LICENCE, _LONGEST_LINE),
-                ("signed_by", FormField.SIGNED_BY, _LONGEST_LINE),
-                ("remarks", FormField.REMARKS, _LONGEST_TEXT),
+                ("done_by", FormField.DONE_BY, LONGEST_LINE),
+                ("licence", FormField.LICENCE, LONGEST_LINE),
+                ("signed_by", FormField.SIGNED_BY, LONGEST_LINE),
+                ("remarks", FormField.REMARKS, LONGEST_TEXT),
             )
         }
         if tag is None:
@@ -239,8 +248,8 @@ class _PositionReader:
 
     def _report(self, field: str, value: str, wanted: str) -> None:
         """Keep what was written in a field, without what does not show, with what would be right."""
-        shown = "".join(sign if sign.isprintable() else " " for sign in value)[:_LONGEST_TEXT]
-        self.unread.append(UnreadField(field=field, value=shown, wanted=wanted[:_LONGEST_TEXT]))
+        shown = "".join(sign if sign.isprintable() else " " for sign in value)[:LONGEST_TEXT]
+        self.unread.append(UnreadField(field=field, value=shown, wanted=wanted[:LONGEST_TEXT]))
 
     def _tag(self) -> PositionTag | None:
         try:
@@ -277,7 +286,7 @@ class _PositionReader:
         reading = self._reading(item, language, system)
         result = self._result(item)
         note_name = item_field(self._number, item, ItemField.NOTE)
-        note = self._line(note_name, self._values.get(note_name, ""), _LONGEST_LINE)
+        note = self._line(note_name, self._values.get(note_name, ""), LONGEST_LINE)
         if reading is None and result is None and not note:
             return None
         value, over = (reading.value, reading.over_range) if reading is not None else (None, False)
@@ -311,7 +320,7 @@ class _PositionReader:
 
     def _change(self, place: int, planned: PartRef) -> PartChange | None:
         name = part_field(self._number, place, PartField.FITTED)
-        written = self._line(name, self._values.get(name, ""), _LONGEST_LINE)
+        written = self._line(name, self._values.get(name, ""), LONGEST_LINE)
         try:
             fitted = () if written.strip() == _LEFT_OUT else self._read_refs(written)
         except InputFault as fault:
@@ -335,13 +344,13 @@ class _PositionReader:
     def _mark(self, place: int) -> PartMark:
         serial_name = part_field(self._number, place, PartField.SERIAL)
         until_name = part_field(self._number, place, PartField.SERVICE_UNTIL)
-        until = self._line(until_name, self._values.get(until_name, ""), _LONGEST_LINE)
+        until = self._line(until_name, self._values.get(until_name, ""), LONGEST_LINE)
         last: date | None = None
         try:
             last = service_end(until)
         except InputFault as fault:
             self._report_all(until_name, until, fault)
-        serial = self._line(serial_name, self._values.get(serial_name, ""), _LONGEST_LINE)
+        serial = self._line(serial_name, self._values.get(serial_name, ""), LONGEST_LINE)
         return PartMark(part=place, serial=serial, service_until=last)
 
     def _day(self) -> date | None:

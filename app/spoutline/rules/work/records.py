@@ -100,6 +100,20 @@ def judged_record(
     return JudgedRecord(record=record, entries=tuple(entries))
 
 
+def kept_range(item: RecordItem) -> tuple[float | None, float | None]:
+    """Return between what a reading keeps the limits as they are printed, SI; None where there is no limit."""
+    low = None if item.lower is None else item.lower.value * (1 - _ROUNDING)
+    high = None if item.upper is None else item.upper.value * (1 + _ROUNDING)
+    return low, high
+
+
+def usual_range(item: RecordItem, band: ReadingBand | None) -> tuple[float | None, float | None]:
+    """Return between what a reading is usual for what was computed, SI; None and None where nothing says it."""
+    if band is None or item.expected is None or item.expected <= 0:
+        return None, None
+    return item.expected / band.far_ratio, item.expected * band.far_ratio
+
+
 def _has_breakaway(judged: JudgedSet) -> bool:
     return any(link.part.breakaway is not None for link in judged.hanging_set.links)
 
@@ -166,15 +180,10 @@ def _limit(bound: Bound | None) -> ReadingLimit | None:
 
 
 def _is_outside(reading: float, item: RecordItem) -> bool:
-    below = item.lower is not None and reading < item.lower.value * (1 - _ROUNDING)
-    above = item.upper is not None and reading > item.upper.value * (1 + _ROUNDING)
-    return below or above
+    low, high = kept_range(item)
+    return (low is not None and reading < low) or (high is not None and reading > high)
 
 
 def _is_far(reading: float, item: RecordItem, band: ReadingBand | None) -> bool:
-    if band is None or item.expected is None or item.expected <= 0:
-        return False
-    if reading <= 0:
-        return True
-    ratio = reading / item.expected
-    return not 1 / band.far_ratio <= ratio <= band.far_ratio
+    low, high = usual_range(item, band)
+    return (low is not None and reading < low) or (high is not None and reading > high)

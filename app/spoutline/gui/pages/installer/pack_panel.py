@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.book.survey_faults import made
+from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -113,6 +114,7 @@ class PackPanel(QWidget):
         card.body.addWidget(self.state_label)
         card.body.addStretch(1)
         card.body.addLayout(self._buttons())
+        card.body.addWidget(self._tablet_button())
         self.kind_box.currentIndexChanged.connect(self.refresh)
         self.scope_box.currentIndexChanged.connect(self.refresh)
         return card
@@ -130,6 +132,14 @@ class PackPanel(QWidget):
         for button in (self.show_button, self.save_button, self.print_button):
             row.addWidget(button, 1)
         return row
+
+    def _tablet_button(self) -> QPushButton:
+        self.tablet_button = QPushButton(tr("Save the form for a ta&blet…"), self)
+        self.tablet_button.setToolTip(
+            tr("One HTML page that is filled in without a network; what it saves is read back as a filled form.")
+        )
+        self.tablet_button.clicked.connect(self._ask_and_save_tablet_page)
+        return self.tablet_button
 
     def job(self) -> PackJob:
         """Return what was written about the job; raise ``InputFault`` naming the field that cannot be used."""
@@ -156,7 +166,7 @@ class PackPanel(QWidget):
             self._show_trouble(fault)
             return
         workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
-        labels = (session.label,) if self.scope_box.currentData() else ()
+        labels = self._labels()
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
 
         def make_paper(ticket: Ticket, form: PaperForm) -> bytes:
@@ -173,6 +183,20 @@ class PackPanel(QWidget):
         self._enable()
         self.state_label.setText(tr("Making the paper…"))
 
+    def _labels(self) -> tuple[str, ...]:
+        """Return the position that the paper is for; none where it is for all."""
+        return (self._context.session.label,) if self.scope_box.currentData() else ()
+
+    def save_tablet_page(self, path: Path) -> None:
+        """Write the form as a page that a tablet fills in."""
+        session, labels, language = self._context.session, self._labels(), self._language()
+        workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
+
+        def content(ticket: Ticket) -> bytes:
+            return workbench.packing().tablet_page(only_positions(shown(ticket), labels), language, display)
+
+        save_made_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
+
     def save_as(self, path: Path) -> None:
         """Write the paper shown into a file, as HTML where its name ends so."""
         if self.document is None:
@@ -188,6 +212,13 @@ class PackPanel(QWidget):
         path = saving.ask_paper(tr("Save"), f"{stem}-{kind}-{self._language()}", only_pdf=kind is PaperKind.FORM)
         if path is not None:
             self.save_as(path)
+
+    def _ask_and_save_tablet_page(self) -> None:
+        stem = file_stem(self._context.session.survey.site.name)
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        path = saving.ask(tr("Save"), f"{stem}-tablet-{self._language()}.{FileForm.HTML}", FileForm.HTML)
+        if path is not None:
+            self.save_tablet_page(path)
 
     def _print(self) -> None:
         session = self._context.session

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from PySide6.QtCore import Signal
@@ -47,6 +47,7 @@ class RecordPanel(QWidget):
         self._sources: list[InUse] = []  # forms and photos read here, which no paper may take the place of
         self._photos: dict[str, tuple[PhotoNote, bytes]] = {}
         self._read: dict[str, CommissioningRecord] = {}  # of the form last read, by position, not yet kept
+        self._read_photos: Mapping[str, bytes] = {}  # pictures of that form, by SHA-256
         page = ScrolledPage(self)
         self.state_label = plain_label("", wraps=True)
         self.fields = RecordFields(context, language, self)
@@ -140,9 +141,10 @@ class RecordPanel(QWidget):
 
     def read_form(self, path: Path) -> None:
         """Read a filled form: show what it holds of the position in focus now, of the others when they come there."""
-        session = self._context.session
+        session, language = self._context.session, self._language()
         try:
-            records = wait_for(lambda: session.workbench.packing().read_form(path))
+            form = wait_for(lambda: session.workbench.packing().read_form(path, language))
+            records = form.records
             mine = {one.position: one for one in records if one.site == session.survey.site.name}
             if session.label not in mine:
                 held = ", ".join(f"{one.site}, {one.position}" for one in records)
@@ -151,7 +153,7 @@ class RecordPanel(QWidget):
         except (InputFault, StoreFault) as fault:
             self.state_label.setText(str(fault))
             return
-        self._read = mine
+        self._read, self._read_photos = mine, form.photos
         self._sources.append(InUse(path, tr("the filled form")))
         self.refresh()
         self._show_read()
@@ -163,6 +165,9 @@ class RecordPanel(QWidget):
         if record is None:
             return
         self.fields.show_record(record)
+        for note in record.photos:
+            self._photos[note.sha256] = (note, self._read_photos[note.sha256])
+        self._show_photos()
         if record.plan_revision != fingerprint_of(session.survey):
             self.state_label.setText(tr("The survey has changed since this form was printed. Look at every line."))
             return
@@ -185,6 +190,9 @@ class RecordPanel(QWidget):
                 continue
             self._photos[note.sha256] = (note, content)
             self._sources.append(InUse(path, tr("a photo of the record")))
+        self._show_photos()
+
+    def _show_photos(self) -> None:
         self.photo_label.setText(", ".join(note.name for note, _ in self._photos.values()))
 
     def save_as(self, path: Path) -> None:
@@ -247,7 +255,7 @@ class RecordPanel(QWidget):
             self.add_photos(tuple(Path(path) for path in paths))
 
     def _ask_form(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, tr("Read a filled form"), "", "PDF (*.pdf)")
+        path, _ = QFileDialog.getOpenFileName(self, tr("Read a filled form"), "", "PDF, JSON (*.pdf *.json)")
         if path:
             self.read_form(Path(path))
 
