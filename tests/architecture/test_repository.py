@@ -84,6 +84,7 @@ def test_no_text_leaves_work_for_later() -> None:
 # a browser, what desktops and packages are made with.
 SYSTEM_MAY_LACK = {
     Path("tests/architecture/test_delivery.py"): "mark.skip",
+    Path("tests/browser.py"): "mark.skip",
     Path("tests/documents/test_html.py"): "mark.skip",
     Path("tests/reliability/test_kills.py"): "mark.skip",
     Path("tests/reliability/test_power_loss.py"): "mark.skip",
