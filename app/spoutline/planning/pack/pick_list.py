@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import math
+from collections.abc import Iterable, Iterator
 from collections.abc import Set as AbstractSet
+from dataclasses import replace
 
 from spoutline.model.caution import CautionCondition as Condition
 from spoutline.model.pack import BoxList, PickLine, Tool, VanBox
@@ -76,9 +78,15 @@ def parts_of(plan: PositionPlan) -> Iterator[tuple[Part, int]]:
         return
     for part in plan.chosen.hanging_set.bought:
         if part.comes_with is None:  # else it is brought in the article that another part of the set stands for
-            yield part, 1
+            yield _with_all_in_it(part, plan.chosen.hanging_set.bought), 1
     for line in plan.accessories:
         yield line.part, line.quantity
+
+
+def _with_all_in_it(part: Part, bought: Iterable[Part]) -> Part:
+    """Return a part as it is carried: an article with the mass of all its parts."""
+    inside = [one.mass_kg for one in bought if one.comes_with == part.ref]
+    return replace(part, mass_kg=math.fsum((part.mass_kg, *inside))) if inside else part
 
 
 def tools_for(conditions: AbstractSet[Condition]) -> tuple[Tool, ...]:
