@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, TypeGuard
 
 import pytest
 
@@ -65,7 +65,7 @@ class PlanMemo:
         really = module.plan_position
 
         def plan_position(position: Position, site: Site, context: PlanningContext, **options: Any) -> PositionPlan:
-            if not isinstance(context.parts, CatalogueStore):
+            if not _is_published(context.parts):
                 return really(position, site, context, **options)
             answers = (context.answers, context.steps)
             question = (same_question(position), same_site(site))
@@ -86,7 +86,7 @@ class PlanMemo:
         def planned(
             survey: Survey, option: OptionTerms, pricer: Pricer, sources: QuoteSources, progress: Progress | None
         ) -> RefitPlan:
-            if not isinstance(sources.parts, CatalogueStore):
+            if not _is_published(sources.parts):
                 return really(survey, option, pricer, sources, progress)
             heading = Heading(number="-", dated=pricer.terms.heading.dated)
             terms = pricer.terms.model_copy(update={"heading": heading, "customer": None, "options": ()})
@@ -110,7 +110,7 @@ class PlanMemo:
             return self._refits[asked]
 
         def planned_position(position: Position, site: Site, context: PlanningContext) -> module.PlannedPosition:
-            if not isinstance(context.parts, CatalogueStore):
+            if not _is_published(context.parts):
                 return really_planned(position, site, context)
             answers = (context.answers, context.steps)
             asked = (position, same_site(site), self._tables_of(context.tables), answers, _content(context.parts))
@@ -141,7 +141,7 @@ class PlanMemo:
             shown: PositionPlan | None = None,
         ) -> PositionConversion:
             planning = context.planning
-            if shown is not None or not isinstance(planning.parts, CatalogueStore):
+            if shown is not None or not _is_published(planning.parts):
                 return really(position, survey, standing, known, context, shown=shown)
             key = memory_key(position, survey, forbidden=standing.standing is Standing.NOT_ALLOWED)
             site, tables = same_site(survey.site), self._tables_of(planning.tables)
@@ -174,6 +174,11 @@ def _may_go_on(context: PlanningContext) -> None:
     """Stop where the search would have been stopped."""
     if context.listener is not None and context.listener.should_stop():
         raise Cancelled
+
+
+def _is_published(parts: object) -> TypeGuard[CatalogueStore]:
+    """Say whether parts are of an edition, told from every other by its fingerprint; a draft has none."""
+    return isinstance(parts, CatalogueStore) and bool(parts.edition().fingerprint)
 
 
 def _content(store: CatalogueStore) -> tuple[object, ...]:

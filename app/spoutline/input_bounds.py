@@ -57,6 +57,8 @@ class InputBounds:
     tablet_photo_bytes: int = 700_000  # of one photo, as the page scales it down
     tablet_photos: int = 8  # of one position
     picture_bytes: int = 20_000_000
+    part_file_bytes: int = 20_000_000  # of a picture or document of a part
+    part_document_pages: int = 400
     letterhead_bytes: int = 5_000_000
     picture_pieces: int = 20_000
     png_pixels: int = 16_000_000  # unpacked whole to be drawn, some 12 bytes each while it is

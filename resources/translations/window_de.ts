@@ -24,6 +24,10 @@
    <translation>&amp;Hinzufügen</translation>
   </message>
   <message>
+   <source>&amp;Add a file…</source>
+   <translation>Datei &amp;hinzufügen…</translation>
+  </message>
+  <message>
    <source>&amp;Address</source>
    <translation>Anschri&amp;ft</translation>
   </message>
@@ -554,6 +558,10 @@
   <message>
    <source>&amp;Survey</source>
    <translation>&amp;Aufnahme</translation>
+  </message>
+  <message>
+   <source>&amp;Take away</source>
+   <translation>&amp;Entfernen</translation>
   </message>
   <message>
    <source>&amp;Take in a price file…</source>
@@ -2288,6 +2296,10 @@
    <translation>Wenigste Abweichungen</translation>
   </message>
   <message>
+   <source>Fi&amp;les…</source>
+   <translation>Da&amp;teien…</translation>
+  </message>
+  <message>
    <source>Fi&amp;nd</source>
    <translation>S&amp;uchen</translation>
   </message>
@@ -2330,6 +2342,10 @@
   <message>
    <source>Figures that are wrong</source>
    <translation>Falsche Angaben</translation>
+  </message>
+  <message>
+   <source>Files of the part</source>
+   <translation>Dateien des Teils</translation>
   </message>
   <message>
    <source>Fill down</source>
@@ -2878,6 +2894,10 @@
   <message>
    <source>It hangs</source>
    <translation>Er hängt</translation>
+  </message>
+  <message>
+   <source>It is</source>
+   <translation>Es ist</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
@@ -4286,6 +4306,18 @@
   <message>
    <source>Picture of the letterhead</source>
    <translation>Bild des Briefkopfs</translation>
+  </message>
+  <message>
+   <source>Picture or document of the part</source>
+   <translation>Bild oder Dokument des Teils</translation>
+  </message>
+  <message>
+   <source>Pictures (PNG, JPEG) and documents (PDF) are checked and kept with the part; files may be dropped.</source>
+   <translation>Bilder (PNG, JPEG) und Dokumente (PDF) werden geprüft und beim Teil aufbewahrt; man kann sie auch hierher ziehen.</translation>
+  </message>
+  <message>
+   <source>Pictures and documents of {0}</source>
+   <translation>Bilder und Dokumente zu {0}</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
@@ -5892,6 +5924,10 @@
    <translation>Das Buch hat nicht geantwortet, und es wurde nicht länger gewartet. Nachsehen, ob der Schritt getan ist.</translation>
   </message>
   <message>
+   <source>The book has not the content of this file.</source>
+   <translation>Das Buch hat den Inhalt dieser Datei nicht.</translation>
+  </message>
+  <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>Das Buch ist wieder die Sicherung: {count} Aufnahmen. Was vorher dort lag, ist {path}.</translation>
   </message>
@@ -6230,6 +6266,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Title of the copy</source>
    <translation>Titel der Kopie</translation>
+  </message>
+  <message>
+   <source>Title of the next file</source>
+   <translation>Titel der nächsten Datei</translation>
   </message>
   <message>
    <source>To be read only.</source>
@@ -7236,6 +7276,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>kostet mehr</translation>
   </message>
   <message>
+   <source>data sheet</source>
+   <translation>Datenblatt</translation>
+  </message>
+  <message>
    <source>date</source>
    <translation>Datum</translation>
   </message>
@@ -7364,6 +7408,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>in Ordnung</translation>
   </message>
   <message>
+   <source>instructions</source>
+   <translation>Anleitung</translation>
+  </message>
+  <message>
    <source>is in a currency that is not wanted</source>
    <translation>in einer Währung, die nicht gewünscht ist</translation>
   </message>
@@ -7394,6 +7442,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>list price: {0}</source>
    <translation>Listenpreis: {0}</translation>
+  </message>
+  <message>
+   <source>listing certificate</source>
+   <translation>Bescheinigung der Listung</translation>
   </message>
   <message>
    <source>loses its set</source>
@@ -7584,6 +7636,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Prozent des Materials</translation>
   </message>
   <message>
+   <source>picture</source>
+   <translation>Bild</translation>
+  </message>
+  <message>
    <source>planned, not agreed</source>
    <translation>geplant, nicht vereinbart</translation>
   </message>
@@ -7680,6 +7736,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>der ausgefüllte Bogen</translation>
   </message>
   <message>
+   <source>the name of the file</source>
+   <translation>der Name der Datei</translation>
+  </message>
+  <message>
    <source>the newest is revision {0}</source>
    <translation>die neueste ist Revision {0}</translation>
   </message>
@@ -7746,6 +7806,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>valid to</source>
    <translation>gültig bis</translation>
+  </message>
+  <message>
+   <source>what its kind says</source>
+   <translation>was seine Art sagt</translation>
   </message>
   <message>
    <source>which blocks the issue</source>

@@ -24,6 +24,10 @@
    <translation>&amp;Añadir</translation>
   </message>
   <message>
+   <source>&amp;Add a file…</source>
+   <translation>&amp;Añadir un archivo…</translation>
+  </message>
+  <message>
    <source>&amp;Address</source>
    <translation>&amp;Dirección</translation>
   </message>
@@ -554,6 +558,10 @@
   <message>
    <source>&amp;Survey</source>
    <translation>&amp;Levantamiento</translation>
+  </message>
+  <message>
+   <source>&amp;Take away</source>
+   <translation>&amp;Quitar</translation>
   </message>
   <message>
    <source>&amp;Take in a price file…</source>
@@ -2288,6 +2296,10 @@
    <translation>Menos desviaciones</translation>
   </message>
   <message>
+   <source>Fi&amp;les…</source>
+   <translation>A&amp;rchivos…</translation>
+  </message>
+  <message>
    <source>Fi&amp;nd</source>
    <translation>&amp;Buscar</translation>
   </message>
@@ -2330,6 +2342,10 @@
   <message>
    <source>Figures that are wrong</source>
    <translation>Datos erróneos</translation>
+  </message>
+  <message>
+   <source>Files of the part</source>
+   <translation>Archivos de la pieza</translation>
   </message>
   <message>
    <source>Fill down</source>
@@ -2878,6 +2894,10 @@
   <message>
    <source>It hangs</source>
    <translation>Cuelga</translation>
+  </message>
+  <message>
+   <source>It is</source>
+   <translation>Es</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
@@ -4286,6 +4306,18 @@
   <message>
    <source>Picture of the letterhead</source>
    <translation>Imagen del membrete</translation>
+  </message>
+  <message>
+   <source>Picture or document of the part</source>
+   <translation>Imagen o documento de la pieza</translation>
+  </message>
+  <message>
+   <source>Pictures (PNG, JPEG) and documents (PDF) are checked and kept with the part; files may be dropped.</source>
+   <translation>Las imágenes (PNG, JPEG) y los documentos (PDF) se comprueban y se guardan con la pieza; también se pueden soltar aquí.</translation>
+  </message>
+  <message>
+   <source>Pictures and documents of {0}</source>
+   <translation>Imágenes y documentos de {0}</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
@@ -5892,6 +5924,10 @@
    <translation>El libro no respondió y no se esperó más. Vea si el paso se dio.</translation>
   </message>
   <message>
+   <source>The book has not the content of this file.</source>
+   <translation>El libro no tiene el contenido de este archivo.</translation>
+  </message>
+  <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>El libro vuelve a ser el respaldo: {count} levantamientos. Lo que había antes está en {path}.</translation>
   </message>
@@ -6230,6 +6266,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Title of the copy</source>
    <translation>Título de la copia</translation>
+  </message>
+  <message>
+   <source>Title of the next file</source>
+   <translation>Título del archivo siguiente</translation>
   </message>
   <message>
    <source>To be read only.</source>
@@ -7236,6 +7276,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>cuesta más</translation>
   </message>
   <message>
+   <source>data sheet</source>
+   <translation>hoja de datos</translation>
+  </message>
+  <message>
    <source>date</source>
    <translation>fecha</translation>
   </message>
@@ -7364,6 +7408,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>en orden</translation>
   </message>
   <message>
+   <source>instructions</source>
+   <translation>instrucciones</translation>
+  </message>
+  <message>
    <source>is in a currency that is not wanted</source>
    <translation>en una moneda que no se pide</translation>
   </message>
@@ -7394,6 +7442,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>list price: {0}</source>
    <translation>precio de lista: {0}</translation>
+  </message>
+  <message>
+   <source>listing certificate</source>
+   <translation>constancia de listado</translation>
   </message>
   <message>
    <source>loses its set</source>
@@ -7584,6 +7636,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>por ciento de los materiales</translation>
   </message>
   <message>
+   <source>picture</source>
+   <translation>imagen</translation>
+  </message>
+  <message>
    <source>planned, not agreed</source>
    <translation>previsto, no acordado</translation>
   </message>
@@ -7680,6 +7736,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>la hoja rellenada</translation>
   </message>
   <message>
+   <source>the name of the file</source>
+   <translation>el nombre del archivo</translation>
+  </message>
+  <message>
    <source>the newest is revision {0}</source>
    <translation>la más nueva es la revisión {0}</translation>
   </message>
@@ -7746,6 +7806,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>valid to</source>
    <translation>válida hasta</translation>
+  </message>
+  <message>
+   <source>what its kind says</source>
+   <translation>lo que dice su tipo</translation>
   </message>
   <message>
    <source>which blocks the issue</source>

@@ -24,6 +24,10 @@
    <translation>&amp;Ajouter</translation>
   </message>
   <message>
+   <source>&amp;Add a file…</source>
+   <translation>&amp;Ajouter un fichier…</translation>
+  </message>
+  <message>
    <source>&amp;Address</source>
    <translation>&amp;Adresse</translation>
   </message>
@@ -554,6 +558,10 @@
   <message>
    <source>&amp;Survey</source>
    <translation>&amp;Relevé</translation>
+  </message>
+  <message>
+   <source>&amp;Take away</source>
+   <translation>&amp;Retirer</translation>
   </message>
   <message>
    <source>&amp;Take in a price file…</source>
@@ -2288,6 +2296,10 @@
    <translation>Le moins d'écarts</translation>
   </message>
   <message>
+   <source>Fi&amp;les…</source>
+   <translation>&amp;Fichiers…</translation>
+  </message>
+  <message>
    <source>Fi&amp;nd</source>
    <translation>Cherc&amp;her</translation>
   </message>
@@ -2330,6 +2342,10 @@
   <message>
    <source>Figures that are wrong</source>
    <translation>Données fausses</translation>
+  </message>
+  <message>
+   <source>Files of the part</source>
+   <translation>Fichiers de la pièce</translation>
   </message>
   <message>
    <source>Fill down</source>
@@ -2878,6 +2894,10 @@
   <message>
    <source>It hangs</source>
    <translation>Ce qui pend</translation>
+  </message>
+  <message>
+   <source>It is</source>
+   <translation>C'est</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
@@ -4286,6 +4306,18 @@
   <message>
    <source>Picture of the letterhead</source>
    <translation>Image de l'en-tête</translation>
+  </message>
+  <message>
+   <source>Picture or document of the part</source>
+   <translation>Image ou document de la pièce</translation>
+  </message>
+  <message>
+   <source>Pictures (PNG, JPEG) and documents (PDF) are checked and kept with the part; files may be dropped.</source>
+   <translation>Les images (PNG, JPEG) et les documents (PDF) sont vérifiés et gardés avec la pièce ; on peut aussi les déposer ici.</translation>
+  </message>
+  <message>
+   <source>Pictures and documents of {0}</source>
+   <translation>Images et documents de {0}</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
@@ -5892,6 +5924,10 @@
    <translation>Le registre n'a pas répondu et n'est plus attendu. Regardez si l'étape est faite.</translation>
   </message>
   <message>
+   <source>The book has not the content of this file.</source>
+   <translation>Le registre n'a pas le contenu de ce fichier.</translation>
+  </message>
+  <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>Le registre est de nouveau la sauvegarde : {count} relevés. Ce qui s'y trouvait est {path}.</translation>
   </message>
@@ -6230,6 +6266,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Title of the copy</source>
    <translation>Titre de la copie</translation>
+  </message>
+  <message>
+   <source>Title of the next file</source>
+   <translation>Titre du prochain fichier</translation>
   </message>
   <message>
    <source>To be read only.</source>
@@ -7236,6 +7276,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>coûte plus</translation>
   </message>
   <message>
+   <source>data sheet</source>
+   <translation>fiche technique</translation>
+  </message>
+  <message>
    <source>date</source>
    <translation>date</translation>
   </message>
@@ -7364,6 +7408,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>en ordre</translation>
   </message>
   <message>
+   <source>instructions</source>
+   <translation>notice</translation>
+  </message>
+  <message>
    <source>is in a currency that is not wanted</source>
    <translation>dans une monnaie non demandée</translation>
   </message>
@@ -7394,6 +7442,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>list price: {0}</source>
    <translation>prix de liste : {0}</translation>
+  </message>
+  <message>
+   <source>listing certificate</source>
+   <translation>attestation de référencement</translation>
   </message>
   <message>
    <source>loses its set</source>
@@ -7584,6 +7636,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>pour cent des fournitures</translation>
   </message>
   <message>
+   <source>picture</source>
+   <translation>image</translation>
+  </message>
+  <message>
    <source>planned, not agreed</source>
    <translation>prévu, non convenu</translation>
   </message>
@@ -7680,6 +7736,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>la fiche remplie</translation>
   </message>
   <message>
+   <source>the name of the file</source>
+   <translation>le nom du fichier</translation>
+  </message>
+  <message>
    <source>the newest is revision {0}</source>
    <translation>la plus récente est la révision {0}</translation>
   </message>
@@ -7746,6 +7806,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>valid to</source>
    <translation>valable jusqu’au</translation>
+  </message>
+  <message>
+   <source>what its kind says</source>
+   <translation>ce que dit son type</translation>
   </message>
   <message>
    <source>which blocks the issue</source>

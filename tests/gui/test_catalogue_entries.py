@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QMimeData, QPointF, Qt, QTimer, QUrl
+from PySide6.QtGui import QDropEvent, QImage
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -17,6 +18,7 @@ from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
 from spoutline.gui.dialogs.families import FamiliesDialog
 from spoutline.gui.dialogs.made_up import MadeUpDialog
+from spoutline.gui.dialogs.part_files import PartFilesDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
 from spoutline.gui.pages.catalogues.entries_panel import EntriesPanel
@@ -328,6 +330,45 @@ def test_a_set_is_sold_made_up_and_taken_back(qtbot: QtBot, bench: Workbench, pa
     qtbot.waitUntil(panel.back_button.isEnabled, timeout=20_000)
     click(qtbot, panel.back_button)
     assert made() == {}
+
+
+def test_pictures_and_documents_are_kept_with_a_part(
+    qtbot: QtBot, bench: Workbench, panel: EntriesPanel, tmp_path: Path
+) -> None:
+    paths = tmp_path / "front.png", tmp_path / "note.txt"
+    QImage(60, 40, QImage.Format.Format_RGB32).save(str(paths[0]))
+    paths[1].write_text("no picture")
+    select(panel, 0)
+    ref = panel.selected[0].ref
+
+    def held() -> list[str]:
+        entry = bench.catalogues().shelf().entry(DRAFT, ref)
+        assert entry is not None
+        return [one.title for one in entry.files]
+
+    def drop(dialog: PartFilesDialog, path: Path) -> None:
+        data = QMimeData()
+        data.setUrls([QUrl.fromLocalFile(str(path))])
+        place, action, button = QPointF(9, 9), Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton
+        dialog.dropEvent(QDropEvent(place, action, data, button, Qt.KeyboardModifier.NoModifier))
+
+    def keep(dialog: PartFilesDialog) -> None:
+        assert not dialog.out_button.isEnabled()
+        qtbot.keyClicks(dialog.title_edit, "Seen from the hose")
+        drop(dialog, paths[0])
+        assert held() == ["Seen from the hose"]
+        assert not dialog.list.item(0).icon().isNull()
+        drop(dialog, paths[1])
+        assert "a PNG or JPEG picture is needed" in dialog.fault_label.text()
+        drop(dialog, paths[0])
+        assert held() == ["Seen from the hose", "front"]
+        click(qtbot, dialog.out_button)
+        assert held() == ["Seen from the hose"]
+        dialog.accept()
+
+    in_dialog(PartFilesDialog, keep)
+    click(qtbot, panel.files_button)
+    assert held() == ["Seen from the hose"]
 
 
 def test_figures_of_a_family_are_set_once_and_every_part_of_it_follows(

@@ -489,7 +489,8 @@ def test_a_file_of_a_run_beyond_the_bound_is_refused(bound: SetBound, tmp_path: 
 def test_every_bound_has_a_test() -> None:
     text = Path(__file__).read_text(encoding="utf-8")
     tried_at_its_own_size = {"title_characters"}
-    beside = Path(__file__).parents[1] / "planning" / "table_intake" / "test_supplier_tables.py"
-    text += beside.read_text(encoding="utf-8")
+    tests = Path(__file__).parents[1]
+    for beside in ("planning/table_intake/test_supplier_tables.py", "stores/catalogue/test_part_files.py"):
+        text += (tests / beside).read_text(encoding="utf-8")
     bounds = set(InputBounds.__dataclass_fields__)
     assert {name for name in bounds if f'"{name}"' not in text} <= tried_at_its_own_size

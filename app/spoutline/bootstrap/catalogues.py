@@ -25,9 +25,11 @@ if TYPE_CHECKING:
     from spoutline.model.cross_reference import CrossReference, NumberTrace
     from spoutline.model.limit import RuleTables
     from spoutline.model.part_family import PartFamily
+    from spoutline.model.part_file import FileMatter, PartFile
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
+    from spoutline.model.shown_files import ShownFile
     from spoutline.model.survey import Survey
     from spoutline.planning.keeping.cut_lengths import CutHose
     from spoutline.planning.keeping.effect import PositionEffect
@@ -100,6 +102,11 @@ class ArticleDone:
         new = sum(before is None for before, _ in self.changes)
         gone = sum(after is None for _, after in self.changes)
         return new, len(self.changes) - new - gone, gone
+
+
+def _with_file(held: tuple[PartFile, ...], file: PartFile) -> tuple[PartFile, ...]:
+    others = tuple(one for one in held if one.title.casefold() != file.title.casefold())
+    return (*others, file)
 
 
 def _list_named(name: str, known: Mapping[str, PriceList]) -> PriceList:
@@ -196,6 +203,67 @@ class CatalogueService:
                 raise InputFault(problems)
             written = desk.entries(refs)
         return tuple(replace(change, after=written.get(change.ref)) for change in changes)
+
+    def attach(
+        self, name: str, part: PartRef, path: Path, *, title: str = "", matter: FileMatter | None = None
+    ) -> EntryChange:
+        """Keep a picture or document with a part of the draft of a catalogue; one of the same title is replaced.
+
+        A picture is written anew, a document checked. Raise ``InputFault`` where the file cannot be kept.
+        """
+        from spoutline.catalogue.part_files import file_from_path
+
+        file, content = file_from_path(path, title, matter)
+        return self._with_files(name, part, lambda held: _with_file(held, file), (file, content))
+
+    def detach(self, name: str, part: PartRef, title: str) -> EntryChange:
+        """Take a picture or document from a part of the draft; raise ``InputFault`` where it has none of this title."""
+
+        def without(held: tuple[PartFile, ...]) -> tuple[PartFile, ...]:
+            left = tuple(one for one in held if one.title.casefold() != title.strip().casefold())
+            if len(left) == len(held):
+                known = ", ".join(one.title for one in held) or "the part has no file"
+                raise InputFault((InputProblem(str(part), "title", repr(title), f"one of: {known}"),))
+            return left
+
+        return self._with_files(name, part, without)
+
+    def files_shown(self, survey: Survey, part: PartRef) -> tuple[ShownFile, ...]:
+        """Return the pictures and documents of a part in the edition that a survey is planned with."""
+        from spoutline.model.shown_files import ShownFile
+
+        entry = self.shelf().entry(self.planned_with(survey), part)
+        files = () if entry is None else entry.files
+        return tuple(ShownFile(file, self.file_content(file) if file.is_picture else None) for file in files)
+
+    def file_content(self, file: PartFile) -> bytes | None:
+        """Return the content of a picture or document of a part; None where the book has it not."""
+        return self.shelf().file_content(file.digest)
+
+    def _with_files(
+        self,
+        name: str,
+        part: PartRef,
+        change: Callable[[tuple[PartFile, ...]], tuple[PartFile, ...]],
+        kept: tuple[PartFile, bytes] | None = None,
+    ) -> EntryChange:
+        from spoutline.catalogue.shelf import EntryChange
+        from spoutline.model.part_file import MOST_FILES
+
+        with self.shelf().draft(name) as desk:
+            before = desk.entries([part]).get(part)
+            if before is None:
+                raise InputFault((InputProblem("", "part", repr(str(part)), "a part of the draft"),))
+            files = change(before.files)
+            if len(files) > MOST_FILES:
+                raise InputFault(
+                    (InputProblem(str(part), "files", str(len(files)), f"at most {MOST_FILES} of a part"),)
+                )
+            if kept is not None:
+                desk.keep_file(*kept)
+            after = before.model_copy(update={"files": files})
+            desk.put([after])
+        return EntryChange(part, before, after)
 
     def families(self, ref: EditionRef) -> tuple[PartFamily, ...]:
         """Return the families of an edition by name."""
@@ -360,7 +428,8 @@ class CatalogueService:
         from spoutline.catalogue.exchange import exchange_bytes
 
         shelf = self.shelf()
-        return exchange_bytes(shelf.entries(ref), shelf.references(ref), shelf.price_lists(ref), shelf.families(ref))
+        beside = shelf.references(ref), shelf.price_lists(ref), shelf.families(ref)
+        return exchange_bytes(shelf.entries(ref), *beside, content_of=shelf.file_content)
 
     def import_table(
         self,
@@ -618,6 +687,8 @@ class CatalogueService:
             desk.put(chain(first, entries))
             if reader.problems:
                 raise InputFault(tuple(reader.problems))
+            for file, content in reader.contents():
+                desk.keep_file(file, content)
             if not keep_others:
                 desk.keep_only(reader.refs)
                 desk.references.keep_only(set(reader.references))

@@ -18,9 +18,11 @@ if TYPE_CHECKING:
     from spoutline.book.record_book import RecordBook
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.bootstrap.stores import EditionOf
+    from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.documents.pack.content import PackWords
     from spoutline.documents.pack.tablet_reading import FilledForm
     from spoutline.explain.plan.story import Story
+    from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob
@@ -37,6 +39,7 @@ if TYPE_CHECKING:
         RecordItemId,
         WearEntry,
     )
+    from spoutline.model.shown_files import FilesOfParts, ShownFile
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
     from spoutline.planning.pack.scanned import FoundPosition
@@ -54,6 +57,7 @@ class Sources:
     catalogue: EditionOf
     book: Callable[[], Book]
     phrases: PhraseTables
+    shelf: Callable[[], CatalogueShelf]
 
 
 class InstallerService:
@@ -99,7 +103,29 @@ class InstallerService:
         """Return the installer's pack as PDF, or in another ``form``; the same bytes for the same arguments."""
         from spoutline.documents.pack.papers import pack_pdf
 
-        return pack_pdf(site_plan, self.words(language, display), job, dated=dated, form=form)
+        words = self.words(language, display)
+        return pack_pdf(site_plan, words, job, dated=dated, form=form, files=self.files_of(site_plan))
+
+    def files_of(self, site_plan: SitePlan) -> FilesOfParts:
+        """Return the pictures and documents that the catalogue keeps with the parts of a plan's sets."""
+        from spoutline.model.catalogue_edition import EditionRef
+
+        made_from = site_plan.provenance
+        if made_from.is_demonstration:
+            return {}
+        edition = EditionRef(made_from.catalogue, made_from.edition, made_from.edition is None)
+        chosen = (plan.chosen.hanging_set.refs for plan in site_plan.positions if plan.chosen is not None)
+        refs = sorted({ref for refs in chosen for ref in refs})
+        found = {ref: self._shown_files(edition, ref) for ref in refs}
+        return {ref: files for ref, files in found.items() if files}
+
+    def _shown_files(self, edition: EditionRef, ref: PartRef) -> tuple[ShownFile, ...]:
+        from spoutline.model.shown_files import ShownFile
+
+        shelf = self._sources.shelf()
+        entry = shelf.entry(edition, ref)
+        files = () if entry is None else entry.files
+        return tuple(ShownFile(file, shelf.file_content(file.digest) if file.is_picture else None) for file in files)
 
     def caution_sheet(
         self,

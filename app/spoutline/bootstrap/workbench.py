@@ -462,6 +462,7 @@ class Workbench:
                 catalogue=self._stores.catalogue,
                 book=self._stores.book,
                 phrases=self._phrases,
+                shelf=self._stores.shelf,
             )
         )
 

@@ -16,10 +16,12 @@ from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
 from spoutline.catalogue.families import FamilyDesk, with_family
 from spoutline.catalogue.list_store import PriceListDesk
+from spoutline.catalogue.part_files import keep_content
 from spoutline.catalogue.part_records import Columns, rows_of
 from spoutline.catalogue.search_words import search_text
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.part_file import PartFile
 from spoutline.model.part_ref import PartRef
 
 _T = TypeVar("_T")
@@ -68,6 +70,10 @@ class DraftDesk:
         """
         for chunk in _chunks(entries):
             self._put(chunk)
+
+    def keep_file(self, file: PartFile, content: bytes) -> None:
+        """Keep the content of a file that an entry names."""
+        keep_content(self._connection, file, content)
 
     def keep_only(self, refs: set[PartRef]) -> None:
         """Take out every entry that is not one of ``refs``."""

@@ -10,6 +10,7 @@ from typing import Any, Final
 
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
 from spoutline.model.part import PartKind, PartStatus
+from spoutline.model.part_file import FileMatter, MediaType, PartFile
 
 DIGEST_LENGTH: Final = 32  # hex digits of SHA-256 that are kept: 128 bits
 _WORDS: Final = (
@@ -36,13 +37,14 @@ def entry_text(entry: CatalogueEntry) -> str:
     content: dict[str, Any] = {name: getattr(entry, name) for name in _WORDS}
     content["discontinued_from"] = None if entry.discontinued_from is None else entry.discontinued_from.isoformat()
     content["prices"] = {price.currency: price.minor for price in entry.prices}
+    content["files"] = [[one.title, one.matter, one.media, one.digest, one.size] for one in entry.files]
     content["figures"] = {cell.column: cell.value for cell in entry.figures}
     content["origins"] = {
         cell.column: [cell.origin, cell.source]
         for cell in entry.figures
         if cell.origin is not Origin.STATED or cell.source
     }
-    kept = {name: value for name, value in content.items() if value not in (None, "", {})}
+    kept = {name: value for name, value in content.items() if value not in (None, "", {}, [])}
     return json.dumps(kept, ensure_ascii=False, separators=(",", ":"))
 
 
@@ -55,6 +57,12 @@ def entry_from_text(text: str) -> CatalogueEntry:
         _figure(column, plain_cell(value), *origins.get(column, _STATED))
         for column, value in content.pop("figures", {}).items()
     )
+    files = tuple(
+        PartFile.model_construct(
+            title=title, matter=FileMatter(matter), media=MediaType(media), digest=digest, size=size
+        )
+        for title, matter, media, digest, size in content.pop("files", ())
+    )
     prices = tuple(
         EntryPrice.model_construct(currency=currency, minor=minor)
         for currency, minor in content.pop("prices", {}).items()
@@ -65,6 +73,7 @@ def entry_from_text(text: str) -> CatalogueEntry:
         discontinued_from=None if day is None else date.fromisoformat(day),
         prices=prices,
         figures=figures,
+        files=files,
         **content,
     )
 

@@ -13,27 +13,30 @@ import json
 import re
 import zipfile
 import zlib
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import IO, Any, Final
+from typing import IO, Any, BinaryIO, Final, cast
 
 from pydantic import ValidationError
 
 from spoutline.catalogue.cross_references import COLUMNS as REFERENCE_COLUMNS
 from spoutline.catalogue.descriptions import COLUMNS, figure_cells
 from spoutline.catalogue.entry_text import digest_of, entry_text
+from spoutline.catalogue.part_files import check_handed_on
 from spoutline.catalogue.price_lists import COLUMNS as PRICE_COLUMNS
 from spoutline.catalogue.price_lists import price_list_of
 from spoutline.catalogue.shelf import fingerprint_of_states
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, csv_resource, table_schema
-from spoutline.input_bounds import BOUNDS, csv_rows
+from spoutline.input_bounds import BOUNDS, bounded_stream, csv_rows
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
 from spoutline.model.cross_reference import CrossReference, NumberRelation
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind
 from spoutline.model.part_family import PartFamily
+from spoutline.model.part_file import FileMatter, MediaType, PartFile
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
 
@@ -48,6 +51,10 @@ _LISTS: Final = "price_lists"
 _LIST_COLUMNS: Final = ("id", "maker", "supplier", "currency", "valid_from", "valid_to")
 _LIST_PRICES: Final = "list_prices"
 _LIST_PRICE_COLUMNS: Final = ("list", *PRICE_COLUMNS)
+_FILES: Final = "files"
+_FILE_COLUMNS: Final = ("number", "maker", "title", "matter", "media", "digest", "size")
+_FILE_FOLDER: Final = "files/"
+_FILE_MEMBER: Final = re.compile(r"files/[0-9a-f]{64}\.(?:png|jpg|pdf)")
 _FAMILIES: Final = "families"
 _FAMILY_COLUMNS: Final = ("name", "kind")
 _FAMILY_FIGURES: Final = "family_figures"
@@ -62,6 +69,7 @@ _BESIDE: Final = {
     _LIST_PRICES: _LIST_PRICE_COLUMNS,
     _FAMILIES: _FAMILY_COLUMNS,
     _FAMILY_FIGURES: _FAMILY_FIGURE_COLUMNS,
+    _FILES: _FILE_COLUMNS,
 }
 _TABLES: Final[dict[str, PartKind | None]] = {**{kind.value: kind for kind in PartKind}, UNKNOWN_KIND: None}
 _MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*_TABLES, *_BESIDE))})
@@ -77,8 +85,12 @@ def exchange_bytes(
     references: Iterable[CrossReference] = (),
     lists: Iterable[PriceList] = (),
     families: Iterable[PartFamily] = (),
+    content_of: Callable[[str], bytes | None] = lambda _: None,
 ) -> bytes:
-    """Return the exchange file of entries, cross-references, price lists and families; the same bytes in any order."""
+    """Return the exchange file of entries, cross-references, price lists and families; the same bytes in any order.
+
+    ``content_of`` returns the content of a picture or document of a part by its digest.
+    """
     ordered = sorted(entries, key=lambda entry: entry.ref)
     leading = sorted(references, key=lambda one: one.ref)
     tables = _tables(ordered)
@@ -102,6 +114,10 @@ def exchange_bytes(
             writer.writerow(columns)
             writer.writerows(rows)
             _add(archive, f"{name}.csv", text.getvalue())
+        for file in {one.digest: one for entry in ordered for one in entry.files}.values():
+            content = content_of(file.digest)
+            if content is not None:
+                _add_bytes(archive, _member(file), content, zipfile.ZIP_STORED)  # packed already
     return target.getvalue()
 
 
@@ -129,15 +145,23 @@ def _plain(value: object) -> str:
     return "" if value is None else str(value)
 
 
+def _member(file: PartFile) -> str:
+    return f"{_FILE_FOLDER}{file.digest}{file.media.ending}"
+
+
 def _add(archive: zipfile.ZipFile, name: str, text: str) -> None:
+    _add_bytes(archive, name, text.encode(), zipfile.ZIP_DEFLATED)
+
+
+def _add_bytes(archive: zipfile.ZipFile, name: str, content: bytes, compression: int) -> None:
     member = zipfile.ZipInfo(name, _LONG_AGO)
-    member.compress_type = zipfile.ZIP_DEFLATED
+    member.compress_type = compression
     member.external_attr = 0o644 << 16
-    archive.writestr(member, text.encode())
+    archive.writestr(member, content)
 
 
 def _tables(entries: Iterable[CatalogueEntry]) -> _Tables:
-    tables: _Tables = {name: (_columns(name), []) for name in (*_TABLES, _PRICES, _ORIGINS)}
+    tables: _Tables = {name: (_columns(name), []) for name in (*_TABLES, _PRICES, _ORIGINS, _FILES)}
     for entry in entries:
         named = [_shielded(entry.number), _shielded(entry.maker)]
         columns, rows = tables[entry.kind.value if entry.kind else UNKNOWN_KIND]
@@ -149,6 +173,9 @@ def _tables(entries: Iterable[CatalogueEntry]) -> _Tables:
             [*named, cell.column, cell.origin.value, _shielded(cell.source)]
             for cell in entry.figures
             if cell.origin is not Origin.STATED or cell.source
+        )
+        tables[_FILES][1].extend(
+            [*named, _shielded(one.title), one.matter, one.media, one.digest, str(one.size)] for one in entry.files
         )
     return {name: table for name, table in tables.items() if table[1]}
 
@@ -209,9 +236,12 @@ def _resource(name: str) -> dict[str, Any]:
 def _schema_beside(name: str) -> dict[str, Any]:
     columns = _columns(name)
     fields: list[dict[str, Any]] = [
-        {"name": column, "type": "integer" if column == "price_minor" else "string"} for column in columns
+        {"name": column, "type": "integer" if column in ("price_minor", "size") else "string"} for column in columns
     ]
     key = _KEYS.get(name) or ["maker", "number", columns[2]]
+    if name == _FILES:
+        for column, choices in (("matter", FileMatter), ("media", MediaType)):
+            fields[columns.index(column)]["constraints"] = {"enum": [one.value for one in choices]}
     if name == _REFERENCES:
         fields[columns.index("relation")]["constraints"] = {"enum": [one.value for one in NumberRelation]}
     return {"$schema": TABLE_SCHEMA, "fields": fields, "primaryKey": key, "missingValues": [""]}
@@ -241,6 +271,7 @@ class ExchangeReader:
         self.families: dict[str, PartFamily] = {}
         self._prices: dict[PartRef, list[tuple[str, str]]] = {}
         self._origins: dict[PartRef, dict[str, tuple[str, str]]] = {}
+        self._files: dict[PartRef, list[PartFile]] = {}
         self._rows = 0
 
     def entries(self) -> Iterator[CatalogueEntry]:
@@ -258,6 +289,8 @@ class ExchangeReader:
             for row in self._table(archive, names, _ORIGINS):
                 ref = PartRef(_bare(row["number"]), _bare(row["maker"]))
                 self._origins.setdefault(ref, {})[row["column"]] = (row["origin"], _bare(row["source"]))
+            for row in self._table(archive, names, _FILES):
+                self._read_file(row)
             for name, kind in _TABLES.items():
                 for row in self._table(archive, names, name):
                     entry = self._entry(row, kind)
@@ -266,8 +299,43 @@ class ExchangeReader:
             for row in self._table(archive, names, _REFERENCES):
                 self._reference(row)
             self._read_lists(archive, names)
-        for ref in sorted({*self._prices, *self._origins} - self.refs):
-            self._fault(f"{_PRICES}.csv or {_ORIGINS}.csv", "number", str(ref), "the number and maker of a part above")
+        for ref in sorted({*self._prices, *self._origins, *self._files} - self.refs):
+            self._fault(
+                f"{_PRICES}.csv, {_ORIGINS}.csv or {_FILES}.csv",
+                "number",
+                str(ref),
+                "the number and maker of a part above",
+            )
+
+    def contents(self) -> Iterator[tuple[PartFile, bytes]]:
+        """Yield every picture and document of the entries with its content; taken after them. Raise ``InputFault``."""
+        files = {one.digest: one for held in self._files.values() for one in held}
+        if not files:
+            return
+        with self._opened() as archive:
+            for file in files.values():
+                yield file, self._content(archive, file)
+
+    def _content(self, archive: zipfile.ZipFile, file: PartFile) -> bytes:
+        member = _member(file)
+        if member not in archive.namelist():
+            raise _refused(self._path, member, f"the content of {file.title!r}, which {_FILES}.csv names")
+        with archive.open(member) as stream:
+            content = bounded_stream(
+                cast(BinaryIO, stream), BOUNDS.part_file_bytes, f"{self._path}, {member}", "file", "a file of a part"
+            )
+        check_handed_on(file, content, f"{self._path}, {member}")
+        return content
+
+    def _read_file(self, row: dict[str, str]) -> None:
+        place = row.pop(_PLACE)
+        ref = PartRef(_bare(row.pop("number")), _bare(row.pop("maker")))
+        try:
+            file = PartFile.model_validate({**row, "title": _bare(row["title"])})
+        except ValidationError as fault:
+            self.problems.extend(_told(place, fault))
+            return
+        self._files.setdefault(ref, []).append(file)
 
     def _read_families(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
         figures: dict[str, dict[str, tuple[str, str]]] = {}
@@ -345,7 +413,10 @@ class ExchangeReader:
     def _checked_names(self, archive: zipfile.ZipFile) -> frozenset[str]:
         members = archive.infolist()
         names = [member.filename for member in members]
-        strange = next((name for name in names if name not in _MEMBERS or names.count(name) > 1), None)
+        counts = Counter(names)
+        strange = next(
+            (name for name in names if counts[name] > 1 or not (name in _MEMBERS or _FILE_MEMBER.fullmatch(name))), None
+        )
         if strange is not None:
             wanted = f"an exchange file holds each of {DESCRIPTOR} and its tables once, and nothing else"
             raise _refused(self._path, repr(strange[:80]), wanted)
@@ -420,7 +491,8 @@ class ExchangeReader:
             prices = tuple(
                 EntryPrice(currency=currency, minor=int(minor)) for currency, minor in sorted(self._prices.get(ref, ()))
             )
-            entry = CatalogueEntry(kind=kind, prices=prices, figures=figures, **identity)
+            files = tuple(self._files.get(ref, ()))
+            entry = CatalogueEntry(kind=kind, prices=prices, figures=figures, files=files, **identity)
         except ValidationError as fault:
             self.problems.extend(_told(place, fault))
             return None

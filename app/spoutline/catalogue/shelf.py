@@ -29,6 +29,7 @@ from spoutline.catalogue.entry_text import entry_from_text
 from spoutline.catalogue.families import families_held, family_text
 from spoutline.catalogue.list_store import list_text, lists_held
 from spoutline.catalogue.named_states import states_changed
+from spoutline.catalogue.part_files import content_kept
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
 from spoutline.catalogue.store import CatalogueStore, PartMemory
 from spoutline.catalogue.tables import (
@@ -232,6 +233,11 @@ class CatalogueShelf:
         with self._reading() as connection:
             opened = _opened(connection, ref)
             return tuple(families_held(connection, opened.catalogue_id, opened.at))
+
+    def file_content(self, digest: str) -> bytes | None:
+        """Return the content of a picture or document of a part; None where the book has it not."""
+        with self._reading() as connection:
+            return content_kept(connection, digest)
 
     def reference_changes(self, before: EditionRef, after: EditionRef) -> tuple[ReferenceChange, ...]:
         """Return which cross-references differ between two editions, by old number and maker."""

@@ -9,7 +9,18 @@ from datetime import date
 from enum import StrEnum
 from typing import TYPE_CHECKING, Any
 
-from sqlalchemy import Boolean, Double, ForeignKey, Index, Integer, MetaData, String, Text, UniqueConstraint
+from sqlalchemy import (
+    Boolean,
+    Double,
+    ForeignKey,
+    Index,
+    Integer,
+    LargeBinary,
+    MetaData,
+    String,
+    Text,
+    UniqueConstraint,
+)
 from sqlalchemy.orm import DeclarativeBase, Mapped, MappedColumn, mapped_column
 from sqlalchemy.types import TypeEngine
 
@@ -162,6 +173,16 @@ class FamilyRow(CatalogueTable):
     content: Mapped[str] = mapped_column(Text)  # as ``family_store`` writes it
 
     __table_args__ = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_family"),)
+
+
+class FileRow(CatalogueTable):
+    """The content of a picture or document, kept once for all parts, editions and catalogues that have it."""
+
+    __tablename__ = "catalogue_file"
+
+    digest: Mapped[str] = mapped_column(String(64), primary_key=True)
+    media: Mapped[str] = mapped_column(String(WORD_LENGTH))
+    content: Mapped[bytes] = mapped_column(LargeBinary)
 
 
 class PartRecord(CatalogueTable):

@@ -5,13 +5,17 @@ from __future__ import annotations
 import argparse
 import difflib
 from collections.abc import Callable, Iterator, Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import Said
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
+from spoutline.model.part_file import FileMatter
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -19,6 +23,8 @@ if TYPE_CHECKING:
     from spoutline.catalogue.shelf import EntryChange
     from spoutline.model.catalogue_entry import CatalogueEntry
     from spoutline.model.part_family import PartFamily
+    from spoutline.model.part_file import PartFile
+    from spoutline.model.part_ref import PartRef
 
 _LISTED = 100
 _EDITION = "NAME, NAME@3 or NAME@draft; the draft where none is said"
@@ -58,6 +64,30 @@ def entry_arguments(parser: argparse.ArgumentParser, shared: _Shared, epilog: st
     for name, words in (("name", "catalog"), ("maker", "its maker"), ("number", "its number as the maker writes it")):
         new.add_argument(name, metavar=name.upper(), help=words)
     new.add_argument("fields", metavar="FIELD=VALUE", nargs="*", help=_FIELDS)
+    attach = add("attach", "keep a picture or document with a part of a draft, in the place of one of the same title")
+    attach.add_argument("name", metavar="NAME", help="catalog")
+    attach.add_argument("part", metavar="PART", help="number, or maker and number")
+    attach.add_argument(
+        "file",
+        metavar="FILE",
+        type=Path,
+        action=InputFile,
+        words="the file that is kept",
+        help="picture (PNG, JPEG) or document (PDF)",
+    )
+    attach.add_argument("--title", metavar="TEXT", default="", help="what it is called; default: as the file is")
+    attach.add_argument(
+        "--matter", choices=[one.value for one in FileMatter], help="what it is; default: picture or data_sheet"
+    )
+    detach = add("detach", "take a picture or document from a part of a draft")
+    detach.add_argument("name", metavar="NAME", help="catalog")
+    detach.add_argument("part", metavar="PART", help="number, or maker and number")
+    detach.add_argument("title", metavar="TITLE", help="what the file is called")
+    written = add("file", "write a picture or document of a part to a file")
+    written.add_argument("edition", metavar="NAME", help=_EDITION)
+    written.add_argument("part", metavar="PART", help="number, or maker and number")
+    written.add_argument("title", metavar="TITLE", help="what the file is called")
+    OutputArguments(written).add("--out", FileForm.FOREIGN, "the file")
     out = add("remove", "take parts out of a draft")
     out.add_argument("name", metavar="NAME", help="catalog")
     out.add_argument("--part", metavar="PART", action="append", required=True, help="part; may be given more than once")
@@ -174,7 +204,53 @@ def _line(line: EntryLine) -> str:
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     ref = _edition(arguments.edition)
     (entry,) = _held(workbench, ref, [arguments.part])
-    return ExitCode.FITS, [str(entry.ref), *_field_lines(entry)], _document(entry)
+    files = [f"  {one.matter}: {one.title} ({one.media}, {one.size} bytes)" for one in entry.files]
+    return ExitCode.FITS, [str(entry.ref), *_field_lines(entry), *files], _document(entry)
+
+
+def _attach(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    part = workbench.catalogues().named_part(EditionRef(arguments.name, is_draft=True), arguments.part)
+    matter = None if arguments.matter is None else FileMatter(arguments.matter)
+    done = workbench.catalogues().attach(arguments.name, part, arguments.file, title=arguments.title, matter=matter)
+    return _files_told(arguments.name, done)
+
+
+def _detach(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    part = workbench.catalogues().named_part(EditionRef(arguments.name, is_draft=True), arguments.part)
+    return _files_told(arguments.name, workbench.catalogues().detach(arguments.name, part, arguments.title))
+
+
+def _files_told(name: str, done: EntryChange) -> Said:
+    files = done.after.files if done.after is not None else ()
+    lines = [
+        f"{name}@draft: {done.ref} has {len(files) or 'no'} files",
+        *(f"  {one.matter}: {one.title}" for one in files),
+    ]
+    return ExitCode.FITS, lines, {"catalogue": name, "part": _named(done.ref), "files": _file_documents(files)}
+
+
+def _file(workbench: Workbench, arguments: argparse.Namespace) -> Said:
+    ref = _edition(arguments.edition)
+    (entry,) = _held(workbench, ref, [arguments.part])
+    wanted = arguments.title.strip().casefold()
+    file = next((one for one in entry.files if one.title.casefold() == wanted), None)
+    content = None if file is None else workbench.catalogues().file_content(file)
+    if file is None or content is None:
+        known = ", ".join(one.title for one in entry.files) or "the part has no file"
+        raise InputFault((InputProblem(str(entry.ref), "title", repr(arguments.title), f"one of: {known}"),))
+    if arguments.out is None:
+        raise InputFault((InputProblem("", "--out", "nothing", "name the file to write"),))
+    with arguments.output_plan.staged({arguments.out: content}) as files:
+        files.place()
+    return ExitCode.FITS, [f"{file.title}: written to {arguments.out}"], {"files": _file_documents((file,))}
+
+
+def _named(ref: PartRef) -> dict[str, str]:
+    return {"number": ref.number, "maker": ref.maker}
+
+
+def _file_documents(files: Sequence[PartFile]) -> list[dict[str, object]]:
+    return [one.model_dump(mode="json") for one in files]
 
 
 def _field_lines(entry: CatalogueEntry) -> Iterator[str]:
@@ -193,7 +269,9 @@ def _document(entry: CatalogueEntry) -> dict[str, object]:
 
     origins = {cell.column: {"origin": cell.origin.value, "source": cell.source} for cell in entry.figures}
     fields = {key: text for key, text in shown_texts(entry).items() if text}
-    return {"number": entry.number, "maker": entry.maker, "fields": fields, "origins": origins}
+    return {"number": entry.number, "maker": entry.maker, "fields": fields, "origins": origins} | (
+        {"files": _file_documents(entry.files)} if entry.files else {}
+    )
 
 
 def _set(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -314,6 +392,9 @@ _ENTRY_ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], Said]] = {
     "set": _set,
     "add": _add,
     "remove": _remove,
+    "attach": _attach,
+    "detach": _detach,
+    "file": _file,
 }
 _FAMILY_ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], Said]] = {
     "list": _families,

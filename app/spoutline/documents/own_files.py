@@ -55,6 +55,7 @@ class FileForm(StrEnum):
     CATALOGUE = "zip"
     SVG = "svg"
     PNG = "png"
+    FOREIGN = "file"  # handed out as it was taken in: nothing tells it from a file of somebody else
 
 
 def is_own(path: Path, form: FileForm) -> bool:

@@ -14,6 +14,7 @@ from pydantic import BaseModel, ConfigDict, Field, StringConstraints, model_vali
 
 from spoutline.model.field_faults import fault_in
 from spoutline.model.part import PartKind, PartStatus, Price
+from spoutline.model.part_file import MOST_FILES, PartFile
 from spoutline.model.part_identity import Gtin, MakerName, MakerNumber, OwnItemNumber, ShownText
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
@@ -78,6 +79,7 @@ class CatalogueEntry(PlainValues):
     prices: tuple[EntryPrice, ...] = ()
     remark: Annotated[str, StringConstraints(strip_whitespace=True, max_length=300)] = ""
     figures: tuple[FigureCell, ...] = ()
+    files: Annotated[tuple[PartFile, ...], Field(max_length=MOST_FILES)] = ()
 
     @model_validator(mode="after")
     def _names_its_successor(self) -> Self:
@@ -89,6 +91,9 @@ class CatalogueEntry(PlainValues):
             raise fault_in("superseded_by_maker", repr(self.superseded_by_maker), wanted)
         if self.successor == self.ref:
             raise fault_in("superseded_by", repr(self.superseded_by), "a part cannot take its own place")
+        titles = [file.title.casefold() for file in self.files]
+        if len(set(titles)) != len(titles):
+            raise fault_in("files", ", ".join(titles)[:80], "each file of a part has a title of its own")
         currencies = [price.currency for price in self.prices]
         if currencies != sorted(set(currencies)):
             raise fault_in("prices", ", ".join(currencies), "one price for each currency, sorted by currency")

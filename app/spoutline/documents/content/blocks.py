@@ -262,7 +262,14 @@ class Picture:
     caption: str
 
 
-SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable | Picture
+@dataclass(frozen=True, slots=True)
+class PictureRow:
+    """Up to three small pictures side by side, each with its caption below it."""
+
+    pictures: tuple[Picture, ...]
+
+
+SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable | Picture | PictureRow
 Block = SpecialBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
 
 

@@ -83,6 +83,8 @@ class PageSetting:
                 yield _signatures(block.signed_by)
             case blocks.FormTable():
                 yield self._form_table(block)
+            case blocks.PictureRow():
+                yield f'<div class="pictures">{"".join(map(_photo, block.pictures))}</div>\n'
             case blocks.Picture():
                 yield _photo(block)
 

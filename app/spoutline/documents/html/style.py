@@ -30,6 +30,7 @@ tbody th{font-weight:normal}
 .end{text-align:end;white-space:nowrap}
 tr.total th,tr.total td{border-top:2px solid var(--ink);font-weight:bold}
 tr.fault th,tr.fault td{color:var(--fault)}
+.pictures{display:flex;flex-wrap:wrap;gap:1rem;align-items:flex-end}.pictures img{max-height:10rem}
 figure{margin:1rem 0}figcaption{color:var(--quiet);font-size:.85rem}
 svg{display:block}img{max-width:100%;height:auto}
 .scan svg{width:6rem;height:6rem}

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
+from types import MappingProxyType
 
 from spoutline.documents.content.bill_frame import paper_for
 from spoutline.documents.content.blocks import (
@@ -20,12 +21,14 @@ from spoutline.documents.content.blocks import (
     SignedCaution,
 )
 from spoutline.documents.pack.cover import cover_blocks, loading_blocks
+from spoutline.documents.pack.part_files import file_blocks
 from spoutline.documents.pack.position_sheet import position_blocks
 from spoutline.documents.pack.setting_words import sourced
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.pack import PackJob
 from spoutline.model.plan import SitePlan
+from spoutline.model.shown_files import FilesOfParts
 from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.caution_signs import CautionSign
 from spoutline.ruletables.cautions import Caution
@@ -43,12 +46,20 @@ class PackWords:
     signs: Mapping[str, CautionSign]
 
 
-def pack_content(site_plan: SitePlan, words: PackWords, job: PackJob, *, dated: date | None = None) -> Document:
-    """Return the pack: cover, loading list, a sheet for each position, the caution sheet last."""
+def pack_content(
+    site_plan: SitePlan,
+    words: PackWords,
+    job: PackJob,
+    *,
+    dated: date | None = None,
+    files: FilesOfParts = MappingProxyType({}),
+) -> Document:
+    """Return the pack: cover, loading list, a sheet for each position, pictures of parts, the caution sheet last."""
     story = words.story
     blocks: list[Block] = [*cover_blocks(site_plan, job, story, dated), *loading_blocks(site_plan, story)]
     for plan in site_plan.positions:
         blocks.extend(position_blocks(plan, site_plan, story))
+    blocks.extend(file_blocks(site_plan, files, story))
     blocks.append(PageBreak())
     blocks.extend(caution_blocks(site_plan, words))
     return paper(story.word(Word.PACK), story.word(Word.PACK_SUBJECT), site_plan, story, blocks, dated=dated)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
+from types import MappingProxyType
 from typing import TYPE_CHECKING
 
 from spoutline.documents.paper_form import PaperForm
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import JudgedRecord, WearEntry
+    from spoutline.model.shown_files import FilesOfParts
 
 
 def pack_pdf(
@@ -26,6 +28,7 @@ def pack_pdf(
     *,
     dated: date | None = None,
     form: PaperForm = PaperForm.PDF,
+    files: FilesOfParts = MappingProxyType({}),
 ) -> bytes:
     """Return the installer's pack as PDF, or in another ``form``; it ends with the caution sheet.
 
@@ -41,6 +44,8 @@ def pack_pdf(
         The date to print; None prints none.
     form
         The form of the paper.
+    files
+        Pictures and documents of the parts.
 
     Raises
     ------
@@ -50,7 +55,7 @@ def pack_pdf(
     from spoutline.documents.pack.content import pack_content
     from spoutline.documents.paper import paper_bytes
 
-    return paper_bytes(pack_content(site_plan, words, job, dated=dated), form)
+    return paper_bytes(pack_content(site_plan, words, job, dated=dated, files=files), form)
 
 
 def caution_pdf(

@@ -21,7 +21,7 @@ from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
 from spoutline.documents.pdf.painter import DrawingFlowable
 from spoutline.documents.pdf.paragraphs import Paragraph
-from spoutline.documents.pdf.photo import photo
+from spoutline.documents.pdf.photo import photo, photo_row
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
 from spoutline.documents.text_forms import FORMULA_INDEX, FORMULA_POWER
 from spoutline.explain.plan.texts import WorkedText
@@ -160,6 +160,8 @@ def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[
             yield form_table(block, width_pt)
         case blocks.Picture():
             yield photo(block, width_pt)
+        case blocks.PictureRow():
+            yield photo_row(block, width_pt)
 
 
 def formula_markup(text: str) -> str:

@@ -12,6 +12,7 @@ from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.pack import Tool, VanBox
 from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleService, PartKind
+from spoutline.model.part_file import FileMatter
 from spoutline.model.plan import PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.record import ChangeReason, ItemResult, ReadingVerdict, RecordItemId
@@ -174,6 +175,7 @@ class PackWord(StrEnum):
     DATE = "date"
     TAKEN_OFF = "taken_off"
     PAGE_OF = "page_of"
+    FILES = "files"
 
 
 class PackQuestion(StrEnum):
@@ -224,6 +226,7 @@ PACK_LISTS: Final[tuple[type[StrEnum], ...]] = (
     ChangeReason,
     InspectionInterval,
     InspectionItemId,
+    FileMatter,
 )
 PACK_VOCABULARY: Final = {members.__name__: members for members in PACK_LISTS}
 

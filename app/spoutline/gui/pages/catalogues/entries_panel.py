@@ -14,6 +14,7 @@ from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
 from spoutline.gui.dialogs.families import FamiliesDialog
 from spoutline.gui.dialogs.made_up import MadeUpDialog
+from spoutline.gui.dialogs.part_files import PartFilesDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
 from spoutline.gui.jobs import Ticket
@@ -95,6 +96,7 @@ class EntriesPanel(QWidget):
         self.similar_button = self._button(tr("Figures of a &similar part…"), self.take_figures)
         self.cut_button = self._button(tr("Cut to &length…"), self.cut_to_length)
         self.made_up_button = self._button(tr("Sell made &up…"), self.sell_made_up)
+        self.files_button = self._button(tr("Fi&les…"), self.show_files)
         self.out_button = self._button(tr("Ta&ke out"), self.take_out)
         row.addStretch(1)
         for button in (
@@ -104,6 +106,7 @@ class EntriesPanel(QWidget):
             self.similar_button,
             self.cut_button,
             self.made_up_button,
+            self.files_button,
             self.out_button,
         ):
             row.addWidget(button)
@@ -230,6 +233,16 @@ class EntriesPanel(QWidget):
         if MadeUpDialog(chosen, take, self).exec() == QDialog.DialogCode.Accepted:
             self._changed("")
 
+    def show_files(self) -> None:
+        """Show the pictures and documents of the part selected; of a draft they are changed there."""
+        row, chosen = self._in_hand.row, self.selected
+        if row is None or len(chosen) != 1:
+            return
+        dialog = PartFilesDialog(self._context.session.workbench.catalogues(), row.ref, chosen[0].ref, self)
+        dialog.exec()
+        if dialog.has_changed:
+            self._changed("")
+
     def show_families(self) -> None:
         """Show the families of the draft in hand and let them be changed; their parts follow."""
         name = self._in_hand.draft_name
@@ -268,6 +281,7 @@ class EntriesPanel(QWidget):
         for button in (self.field_button, self.similar_button, self.out_button):
             button.setEnabled(is_draft and count > 0)
         self.cut_button.setEnabled(is_draft and count == 1 and self.selected[0].kind in HOSES)
+        self.files_button.setEnabled(count == 1)
         hang = all(one.kind in HANGING_KINDS for one in self.selected)
         self.made_up_button.setEnabled(is_draft and 2 <= count <= MOST_PARTS and hang)
         self.back_button.setEnabled(is_draft and self.steps.last is not None)

@@ -11,6 +11,7 @@ from spoutline.gui.edits.decisions import keep_part, refuse_part, release_part
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.result_nodes import finding_titles, grouped_findings
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.part_pictures import PartPictures
 from spoutline.gui.pages.result.substitutes_list import SubstitutesList
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Tree
@@ -47,12 +48,14 @@ class PartPanel(ScrolledPage):
         self.findings_tree = Tree(tr("Findings about this part"), self, shares=(6, 2, 4))
         self.findings_tree.setModel(self.findings_model)
         self.findings_tree.setMinimumHeight(110)
+        self.pictures = PartPictures(context, self)
         self._data_label = plain_label(tr("Catalog data"), "cardTitle")
         self._data = NamedTexts(self)
         for widget in (
             self.others,
             self._findings_label,
             self.findings_tree,
+            self.pictures,
             self._data_label,
             self._data,
         ):
@@ -68,6 +71,7 @@ class PartPanel(ScrolledPage):
         self._show_presence(link is not None)
         if plan is None or link is None:
             self.others.forget()
+            self.pictures.forget()
             has_set = plan is not None and plan.chosen is not None
             self.title_label.setText(
                 tr("Pick a part in the drawing or the list.") if has_set else tr("There is no set to pick a part from.")
@@ -82,6 +86,7 @@ class PartPanel(ScrolledPage):
         self.release_button.setEnabled(any_names((*decisions.pinned, *decisions.refused), part.ref))
         self._show_others(part.ref)
         self._show_findings(plan, part.ref, story)
+        self.pictures.show_part(part.ref)
         self._data.show_rows((row.label, row.text) for row in story.part_data(part))
 
     def _show_presence(self, present: bool) -> None:
