@@ -264,6 +264,10 @@
    <translation>&amp;Sprache</translation>
   </message>
   <message>
+   <source>&amp;Least margin, percent</source>
+   <translation>&amp;Mindestmarge, Prozent</translation>
+  </message>
+  <message>
    <source>&amp;Leave as it was</source>
    <translation>Lassen, wie es &amp;war</translation>
   </message>
@@ -1692,6 +1696,10 @@
    <translation>Kosten</translation>
   </message>
   <message>
+   <source>Cost and margin by line and option: internal, never the customer's</source>
+   <translation>Kosten und Marge je Zeile und Variante: intern, nie für den Kunden</translation>
+  </message>
+  <message>
    <source>Counting the parts that come into question…</source>
    <translation>Teile, die in Frage kommen, werden gezählt…</translation>
   </message>
@@ -2876,6 +2884,10 @@
    <translation>Trotz fehlender Schläuche abgeben</translation>
   </message>
   <message>
+   <source>Issue although the margin is low</source>
+   <translation>Trotz niedriger Marge abgeben</translation>
+  </message>
+  <message>
    <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
    <translation>Es beginnt mit Bedingungen: wessen Angebot, Preise, Arbeit, Zuschläge, Tage.</translation>
   </message>
@@ -3156,6 +3168,10 @@
    <translation>Zeile für Zeile, wie gedruckt.</translation>
   </message>
   <message>
+   <source>Lines are sold below cost or the least margin: issuing it asks why. See Prices.</source>
+   <translation>Zeilen liegen unter Kosten oder Mindestmarge: beim Abgeben wird nach dem Grund gefragt. Siehe Preise.</translation>
+  </message>
+  <message>
    <source>Liquid</source>
    <translation>Flüssigkeit</translation>
   </message>
@@ -3288,8 +3304,16 @@
    <translation>Außen</translation>
   </message>
   <message>
+   <source>Mar&amp;gin…</source>
+   <translation>Mar&amp;ge…</translation>
+  </message>
+  <message>
    <source>Margin</source>
    <translation>Abstand</translation>
+  </message>
+  <message>
+   <source>Margin, %</source>
+   <translation>Marge, %</translation>
   </message>
   <message>
    <source>Mark a part to read what speaks against it here.</source>
@@ -3810,6 +3834,10 @@
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>Des Eingangs am Zapfventil in Ruhe, über dem Boden.</translation>
+  </message>
+  <message>
+   <source>Of the price; a line below it is asked about before the issue. Empty: only below cost.</source>
+   <translation>Vom Preis; nach einer Zeile darunter wird vor dem Abgeben gefragt. Leer: nur unter Kosten.</translation>
   </message>
   <message>
    <source>Of the season that counts, such as 15 °C.</source>
@@ -5216,6 +5244,10 @@
    <translation>Bogen für ein Ta&amp;blet speichern…</translation>
   </message>
   <message>
+   <source>Save the internal sheet</source>
+   <translation>Internes Blatt speichern</translation>
+  </message>
+  <message>
    <source>Save the picture</source>
    <translation>Bild speichern</translation>
   </message>
@@ -6178,6 +6210,14 @@
   <message>
    <source>There is no such file here.</source>
    <translation>Diese Datei gibt es hier nicht.</translation>
+  </message>
+  <message>
+   <source>These lines are sold below cost or below the least margin:
+{0}
+Name and reason stay in the book alone.</source>
+   <translation>Diese Zeilen liegen unter Kosten oder unter der Mindestmarge:
+{0}
+Name und Grund bleiben allein im Buch.</translation>
   </message>
   <message>
    <source>These options leave hoses out:

@@ -264,6 +264,10 @@
    <translation>&amp;Idioma</translation>
   </message>
   <message>
+   <source>&amp;Least margin, percent</source>
+   <translation>Margen &amp;mínimo, por ciento</translation>
+  </message>
+  <message>
    <source>&amp;Leave as it was</source>
    <translation>&amp;Dejar como estaba</translation>
   </message>
@@ -1692,6 +1696,10 @@
    <translation>Costo</translation>
   </message>
   <message>
+   <source>Cost and margin by line and option: internal, never the customer's</source>
+   <translation>Costo y margen por línea y opción: interno, nunca para el cliente</translation>
+  </message>
+  <message>
    <source>Counting the parts that come into question…</source>
    <translation>Contando las piezas posibles…</translation>
   </message>
@@ -2876,6 +2884,10 @@
    <translation>Emitir aunque falten mangueras</translation>
   </message>
   <message>
+   <source>Issue although the margin is low</source>
+   <translation>Emitir aunque el margen es bajo</translation>
+  </message>
+  <message>
    <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
    <translation>Empieza con las condiciones: de quién es la oferta, precios, mano de obra, cargos, días.</translation>
   </message>
@@ -3156,6 +3168,10 @@
    <translation>Línea por línea, como está impreso.</translation>
   </message>
   <message>
+   <source>Lines are sold below cost or the least margin: issuing it asks why. See Prices.</source>
+   <translation>Hay líneas bajo el costo o el margen mínimo: al emitirla se pregunta por qué. Vea Precios.</translation>
+  </message>
+  <message>
    <source>Liquid</source>
    <translation>Líquido</translation>
   </message>
@@ -3288,8 +3304,16 @@
    <translation>Macho</translation>
   </message>
   <message>
+   <source>Mar&amp;gin…</source>
+   <translation>Mar&amp;gen…</translation>
+  </message>
+  <message>
    <source>Margin</source>
    <translation>Margen</translation>
+  </message>
+  <message>
+   <source>Margin, %</source>
+   <translation>Margen, %</translation>
   </message>
   <message>
    <source>Mark a part to read what speaks against it here.</source>
@@ -3810,6 +3834,10 @@
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>De la entrada de la pistola en reposo, sobre el suelo.</translation>
+  </message>
+  <message>
+   <source>Of the price; a line below it is asked about before the issue. Empty: only below cost.</source>
+   <translation>Del precio; antes de emitir se pregunta por las líneas que quedan por debajo. Vacío: solo bajo el costo.</translation>
   </message>
   <message>
    <source>Of the season that counts, such as 15 °C.</source>
@@ -5216,6 +5244,10 @@
    <translation>Guardar la hoja para una ta&amp;bleta…</translation>
   </message>
   <message>
+   <source>Save the internal sheet</source>
+   <translation>Guardar la hoja interna</translation>
+  </message>
+  <message>
    <source>Save the picture</source>
    <translation>Guardar la imagen</translation>
   </message>
@@ -6178,6 +6210,14 @@
   <message>
    <source>There is no such file here.</source>
    <translation>Aquí no hay tal archivo.</translation>
+  </message>
+  <message>
+   <source>These lines are sold below cost or below the least margin:
+{0}
+Name and reason stay in the book alone.</source>
+   <translation>Estas líneas se venden bajo el costo o bajo el margen mínimo:
+{0}
+El nombre y el motivo quedan solo en el libro.</translation>
   </message>
   <message>
    <source>These options leave hoses out:

@@ -264,6 +264,10 @@
    <translation>&amp;Langue</translation>
   </message>
   <message>
+   <source>&amp;Least margin, percent</source>
+   <translation>Marge &amp;minimale, pour cent</translation>
+  </message>
+  <message>
    <source>&amp;Leave as it was</source>
    <translation>&amp;Laisser tel quel</translation>
   </message>
@@ -1692,6 +1696,10 @@
    <translation>Coût</translation>
   </message>
   <message>
+   <source>Cost and margin by line and option: internal, never the customer's</source>
+   <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
+  </message>
+  <message>
    <source>Counting the parts that come into question…</source>
    <translation>Décompte des pièces envisageables…</translation>
   </message>
@@ -2876,6 +2884,10 @@
    <translation>Émettre malgré des flexibles omis</translation>
   </message>
   <message>
+   <source>Issue although the margin is low</source>
+   <translation>Émettre malgré une marge faible</translation>
+  </message>
+  <message>
    <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
    <translation>Il commence par des conditions : de qui est l'offre, prix, main-d'œuvre, frais, jours.</translation>
   </message>
@@ -3156,6 +3168,10 @@
    <translation>Ligne par ligne, comme imprimé.</translation>
   </message>
   <message>
+   <source>Lines are sold below cost or the least margin: issuing it asks why. See Prices.</source>
+   <translation>Des lignes sont sous le coût ou la marge minimale : l’émission demande pourquoi. Voir Prix.</translation>
+  </message>
+  <message>
    <source>Liquid</source>
    <translation>Liquide</translation>
   </message>
@@ -3288,8 +3304,16 @@
    <translation>Mâle</translation>
   </message>
   <message>
+   <source>Mar&amp;gin…</source>
+   <translation>Mar&amp;ge…</translation>
+  </message>
+  <message>
    <source>Margin</source>
    <translation>Marge</translation>
+  </message>
+  <message>
+   <source>Margin, %</source>
+   <translation>Marge, %</translation>
   </message>
   <message>
    <source>Mark a part to read what speaks against it here.</source>
@@ -3810,6 +3834,10 @@
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>De l'entrée du pistolet au repos, au-dessus du sol.</translation>
+  </message>
+  <message>
+   <source>Of the price; a line below it is asked about before the issue. Empty: only below cost.</source>
+   <translation>Du prix ; une ligne au-dessous fait poser la question avant l’émission. Vide : seulement sous le coût.</translation>
   </message>
   <message>
    <source>Of the season that counts, such as 15 °C.</source>
@@ -5216,6 +5244,10 @@
    <translation>Enregistrer la fiche pour une ta&amp;blette…</translation>
   </message>
   <message>
+   <source>Save the internal sheet</source>
+   <translation>Enregistrer la feuille interne</translation>
+  </message>
+  <message>
    <source>Save the picture</source>
    <translation>Enregistrer l’image</translation>
   </message>
@@ -6178,6 +6210,14 @@
   <message>
    <source>There is no such file here.</source>
    <translation>Ce fichier n'existe pas ici.</translation>
+  </message>
+  <message>
+   <source>These lines are sold below cost or below the least margin:
+{0}
+Name and reason stay in the book alone.</source>
+   <translation>Ces lignes sont vendues sous le coût ou sous la marge minimale :
+{0}
+Le nom et la raison restent dans le registre seul.</translation>
   </message>
   <message>
    <source>These options leave hoses out:

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QFileDialog, QLabel
 from pytestqt.qtbot import QtBot
 from sqlalchemy import delete
 
-from paper_text import text_of
+from paper_text import pages_of, text_of
 from planning.quoting_terms import terms_of
 from spoutline.book.agreements import AgreementRow
 from spoutline.book.quotation_tables import (
@@ -29,6 +29,7 @@ from spoutline.book.quotation_tables import (
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.local_days import day_text
@@ -585,9 +586,60 @@ def test_each_button_saves_its_own_file(
     pages = {kind: text_of(tmp_path / f"{kind.value}.pdf") for kind in (FileKind.PDF, FileKind.PICK_LIST)}
     total = f"{page.quotation.options[0].total:,.2f}"
     assert {kind: total in text for kind, text in pages.items()} == {FileKind.PDF: True, FileKind.PICK_LIST: False}
+    assert begins[FileKind.MARGIN] == b"%PDF"
+    assert all("Internal, not for the customer" in one for one in pages_of(tmp_path / "margin.pdf"))
     rows = list(csv.DictReader((tmp_path / "csv.csv").read_text(encoding="utf-8-sig").splitlines()))
     told = {text for row in rows for text in row.values()}
     assert {line.part_number for option in page.quotation.options for line in option.lines} <= told
+
+
+BELOW_COST = "buying = [{ percent = 25 }]\nselling = { percent = 60 }\n"
+
+
+def test_cost_and_margin_stand_in_the_window_and_lines_below_cost_ask_for_a_word(
+    qtbot: QtBot, page: QuotationPage, terms: Write, bench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Bought at 75 and sold at 40 of a list price of 100, a piece loses 35, which is 87.5 % of its price."""
+    page.panel.name_edit.setText("Odile")
+    quote(qtbot, page, terms("GUI-61", BELOW_COST))
+    keep(qtbot, page)
+    offer, made = page.panel.offer, page.quotation
+    assert made is not None
+    rows = {row.title: row.cells for row in offer.amounts.records}
+    for place, option in enumerate(made.options):
+        sold, cost, margin = (Decimal(rows[title][place].replace(",", "")) for title in ("Materials", "Cost", "Margin"))
+        assert sold == option.goods_amount
+        assert margin == sold - cost
+        assert abs(cost - sold * 75 / 40) < Decimal("0.01") * len(option.lines) * 10
+        assert abs(Decimal(rows["Margin, %"][place]) - Decimal("-87.5")) < Decimal("0.1")
+    assert all(part.is_low and part.margins[0].startswith("-87") for part in page.panel.prices.model.records)
+    assert "below cost" in offer.next_label.text()
+    asked: list[str] = []
+
+    def give_word(self: NamedStepDialog) -> int:
+        asked.append(" ".join(label.text() for label in self.findChildren(QLabel)))
+        self.reason_edit.setText("kept for the long account")
+        return int(NamedStepDialog.DialogCode.Accepted if len(asked) > 1 else NamedStepDialog.DialogCode.Rejected)
+
+    monkeypatch.setattr(NamedStepDialog, "exec", give_word)
+    offer.issue_button.click()
+    settled(qtbot, page)
+    assert page.stored is not None
+    assert page.stored.status is QuotationStatus.DRAFT
+    issue(qtbot, page)
+    assert made.options[0].lines[0].part_number in asked[0]
+    words = bench.quoting().at_revision(page.stored.id, 1).margin_words
+    assert [(one.option, one.by, one.reason) for one in words] == [
+        (title, "Odile", "kept for the long account") for title in ("Single-use", "Reconnectable")
+    ]
+    sent = text_of(bench.quoting().issued_papers(page.stored.id, 1).pdf)
+    assert "long account" not in sent
+    for kind in (".csv", ".xlsx"):
+        target = tmp_path / f"internal{kind}"
+        page.save_as(target, FileKind.MARGIN)
+        qtbot.waitUntil(target.exists, timeout=30_000)
+    (tmp_path / "internal.csv").read_text(encoding="utf-8-sig").index("internal, not for the customer")
+    assert (tmp_path / "internal.xlsx").read_bytes()[:4] == b"PK\x03\x04"
 
 
 def test_a_picture_is_never_looked_for_where_the_program_was_started(

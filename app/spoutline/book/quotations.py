@@ -26,9 +26,10 @@ from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.margin import LowMargin
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign, without_hidden_signs
-from spoutline.model.quotation import IncompleteWord, Quotation, QuotationStatus
+from spoutline.model.quotation import IncompleteWord, MarginWord, Quotation, QuotationStatus
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 
 
@@ -144,23 +145,28 @@ class QuotationBook:
         by: str,
         together: Callable[[], object] | None = None,
         words: tuple[IncompleteWord, ...] = (),
+        *,
+        margin_words: tuple[MarginWord, ...] = (),
     ) -> StoredQuotation:
         """Issue a draft with its papers; raise ``InputFault`` naming every price and option that blocks it.
 
         ``together`` is done just before the step is kept; where it fails, the draft is one still. ``words`` are those
-        of persons about options that leave hoses out; the revision keeps them.
+        of persons about options that leave hoses out, ``margin_words`` about lines below cost or the least margin; the
+        revision keeps them.
         """
         _check_name(by)
-        for word in words:
-            _check_name(word.by, word.reason)
+        for said, why in [(one.by, one.reason) for one in words] + [(one.by, one.reason) for one in margin_words]:
+            _check_name(said, why)
         with self._step(stored, QuotationStatus.ISSUED) as (session, row):
             revision = self._revision(session, row.id, row.revision)
             quotation = self._read(revision)
-            if words:
-                quotation = quotation.model_copy(update={"incomplete_words": words})
+            if words or margin_words:
+                told = {"incomplete_words": words, "margin_words": margin_words}
+                quotation = quotation.model_copy(update=told)
                 revision.document = quotation.model_dump_json()
             check_prices(quotation)
             check_coverage(quotation)
+            check_margins(quotation)
             self._check_number(session, row)
             revision.issued_at, revision.pdf, revision.workbook = self._stamp(), papers.pdf, papers.workbook
             self._note(session, row, by, "")
@@ -357,6 +363,28 @@ def check_coverage(quotation: Quotation) -> None:
             f"says why (--incomplete REASON)",
         )
         for option in quotation.unanswered_options
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
+
+
+def check_margins(quotation: Quotation) -> None:
+    """Raise ``InputFault`` naming every line below cost or the least margin for which nobody gives a word."""
+    least, currency = quotation.terms.selling.least_margin_percent, quotation.terms.currency
+    problems = [
+        InputProblem(
+            "",
+            f"option {option.title}, {line.part_number}",
+            f"sold at {line.unit_price:f} {currency}, cost {line.cost:f} {currency}",
+            (
+                "that is below its cost"
+                if low is LowMargin.BELOW_COST
+                else f"that is below the least margin of {least} %"
+            )
+            + "; who issues it all the same says why (--low-margin REASON)",
+        )
+        for option, lines in quotation.unanswered_margins
+        for line, low in lines
     ]
     if problems:
         raise InputFault(tuple(problems))

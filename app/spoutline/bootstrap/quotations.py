@@ -281,30 +281,36 @@ class QuotationService:
         display: Display,
         write: Callable[[IssuedPapers], AbstractContextManager[Staged]] | None = None,
         incomplete: str = "",
+        *,
+        low_margin: str = "",
     ) -> StoredQuotation:
         """Issue a draft: its papers are set and kept byte for byte. Raise ``InputFault`` naming what blocks.
 
         ``incomplete`` is why ``by`` issues options that leave hoses out; paper and revision keep both.
+        ``low_margin`` is why lines are issued below cost or the least margin; only the revision keeps that.
         ``write`` stages the papers as files, see ``whole_files.staged``: they are written and the quotation issued
         together, or neither.
         """
         from spoutline.book.quotation_records import IssuedPapers
-        from spoutline.book.quotations import check_coverage
+        from spoutline.book.quotations import check_coverage, check_margins
 
         quotation = stored.quotation
         self.check_prices(quotation)
         if incomplete.strip() and by.strip():
             quotation = quotation.answered_by(by.strip(), incomplete.strip())
         check_coverage(quotation)
+        if low_margin.strip() and by.strip():
+            quotation = quotation.margin_answered_by(by.strip(), low_margin.strip())
+        check_margins(quotation)
         papers = IssuedPapers(
             pdf=self.pdf(quotation, stored.revision, display),
             workbook=self.workbook(quotation, stored.revision, display),
         )
-        book, words = self._sources.quotations(), quotation.incomplete_words
+        book, words, low = self._sources.quotations(), quotation.incomplete_words, quotation.margin_words
         if write is None:
-            return book.issue(stored, papers, by, words=words)
+            return book.issue(stored, papers, by, words=words, margin_words=low)
         with write(papers) as files:
-            return book.issue(stored, papers, by, files.place, words)
+            return book.issue(stored, papers, by, files.place, words, margin_words=low)
 
     def answer(
         self, stored: StoredQuotation, answer: QuotationStatus, by: str, note: str = "", option: str = ""
@@ -374,6 +380,32 @@ class QuotationService:
         from spoutline.documents.quotation.papers import pick_list_pdf
 
         return pick_list_pdf(quotation, option, revision, self._sources.story(display, None), form)
+
+    def margin_sheet(
+        self, quotation: Quotation, revision: int, display: Display, form: PaperForm = PaperForm.PDF
+    ) -> bytes:
+        """Return cost and margin of every line, option and the quotation as an internal paper."""
+        from spoutline.documents.quotation.papers import margin_pdf
+
+        return margin_pdf(quotation, revision, self._sources.story(display, None), form)
+
+    def margin_csv(self, quotation: Quotation, revision: int) -> bytes:
+        """Return cost and margin of every line as CSV, each row marked as internal."""
+        from spoutline.documents.quotation.margin_tables import margin_csv
+
+        return margin_csv(quotation, revision)
+
+    def margin_workbook(self, quotation: Quotation, revision: int, display: Display) -> bytes:
+        """Return the internal sheet as a workbook, every page headed so."""
+        from spoutline.documents.quotation.margin_tables import margin_xlsx
+
+        return margin_xlsx(quotation, revision, self._sources.story(display, None))
+
+    def margin_json(self, quotation: Quotation, revision: int) -> str:
+        """Return cost and margin of every line, option and the quotation as a JSON document."""
+        from spoutline.documents.json.margin import margin_json
+
+        return margin_json(quotation, revision)
 
     def workbook(self, quotation: Quotation, revision: int, display: Display) -> bytes:
         """Return the quotation as a workbook whose formulas recompute every amount."""

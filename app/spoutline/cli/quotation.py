@@ -47,13 +47,21 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     revise = add("revise", "quote again as a new revision; a draft is saved over")
     reprint = add("print", "write the papers of an issued revision again")
     changes = add("changes", "print what changed between two revisions")
-    for one in (show, issue, answer, revise, reprint, changes):
+    margin = add("margin", "print cost and margin of every line and option, which no paper of the customer shows")
+    margin.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+    for one in (show, issue, answer, revise, reprint, changes, margin):
         one.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     issue.add_argument(
         "--incomplete",
         metavar="REASON",
         default="",
         help="why options that leave hoses out are issued all the same; stands on the paper with the name",
+    )
+    issue.add_argument(
+        "--low-margin",
+        metavar="REASON",
+        default="",
+        help="why lines below cost or the least margin are issued all the same; kept with the name, on no paper",
     )
     answer.add_argument("answer", choices=[QuotationStatus.ACCEPTED.value, QuotationStatus.DECLINED.value])
     answer.add_argument("--note", metavar="TEXT", default="")
@@ -66,7 +74,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         outputs.add("--pdf", FileForm.PDF, "write the quotation here")
         outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
-    reprint.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
+    outputs = OutputArguments(margin)
+    outputs.add_paper("--pdf", "write the internal sheet here")
+    outputs.add("--xlsx", FileForm.XLSX, "write the internal sheet as a workbook here")
+    outputs.add("--csv", FileForm.CSV, "write the lines with cost and margin here")
+    for one in (reprint, margin):
+        one.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
     changes.add_argument("before", metavar="BEFORE", type=serial)
     changes.add_argument("after", metavar="AFTER", type=serial)
     touched = add("touched", "list open quotations that a change of catalog or price list touches")
@@ -128,7 +141,9 @@ def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     stored = service.stored(arguments.id)
     display = display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id)
-    return _print_state(service.issue(stored, arguments.by, display, write, arguments.incomplete))
+    return _print_state(
+        service.issue(stored, arguments.by, display, write, arguments.incomplete, low_margin=arguments.low_margin)
+    )
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -157,6 +172,29 @@ def _papers(arguments: argparse.Namespace, papers: IssuedPapers) -> dict[Path, b
     """Return the papers that are asked for, by the file that each goes into."""
     named = ((arguments.pdf, papers.pdf), (arguments.xlsx, papers.workbook))
     return {path: content for path, content in named if path is not None}
+
+
+def _margin(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.cli.quotation_text import margin_lines
+    from spoutline.documents.paper_form import form_of
+
+    service = workbench.quoting()
+    revision = arguments.revision or service.stored(arguments.id).revision
+    quotation = service.at_revision(arguments.id, revision)
+    display = display_of(arguments, workbench, quotation.pins.jurisdiction_id)
+    contents: dict[Path, bytes] = {}
+    if arguments.pdf is not None:
+        contents[arguments.pdf] = service.margin_sheet(quotation, revision, display, form_of(arguments.pdf))
+    if arguments.xlsx is not None:
+        contents[arguments.xlsx] = service.margin_workbook(quotation, revision, display)
+    if arguments.csv is not None:
+        contents[arguments.csv] = service.margin_csv(quotation, revision)
+    arguments.output_plan.write(contents)
+    if arguments.json:
+        write_standard_output(service.margin_json(quotation, revision))
+    else:
+        write_standard_output("\n".join(margin_lines(quotation, revision, workbench.story(display))) + "\n")
+    return ExitCode.FITS
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -233,6 +271,7 @@ _ACTIONS: dict[str, _Action] = {
     "answer": _answer,
     "revise": _revise,
     "print": _print,
+    "margin": _margin,
     "changes": _changes,
     "touched": _touched,
     "expire": _expire,

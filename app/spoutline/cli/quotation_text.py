@@ -7,9 +7,12 @@ from collections.abc import Iterator
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
 from spoutline.documents.quotation.coverage import common_text, covers_text
+from spoutline.documents.quotation.figures import money
+from spoutline.documents.quotation.margin_figures import line_margin, option_margin
 from spoutline.documents.quotation.option_sections import gap_text, unlike_text
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.model.margin import Margin, percent_of
 from spoutline.model.part_ref import told_apart
 from spoutline.model.quotation import Quotation, QuotedOption
 
@@ -42,6 +45,34 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
                 yield from (f"    {line}" for line in wrapped(told))
         for text in _notes(option, story):
             yield f"    {text}"
+
+
+def margin_lines(quotation: Quotation, revision: int, story: Story) -> Iterator[str]:
+    """Return cost and margin of every line and option, with the mark that they are internal."""
+    terms, writing = quotation.terms, story.writing
+    yield f"{story.word(Word.INTERNAL)}{writing.colon} {terms.heading.number} r{revision}, {terms.currency}"
+    for option in quotation.options:
+        low = {line.part: why for line, why in option.low_lines(terms.selling.least_margin_percent)}
+        yield f"  {option.title}{writing.colon} {_margin_text(option_margin(option, terms), terms.currency, story)}"
+        told = told_apart(line.part for line in option.lines)
+        for name, line in zip(told, option.lines, strict=True):
+            margin, why = line_margin(line, terms), low.get(line.part)
+            text = story.word(Word.COST_UNKNOWN) if margin is None else _margin_text(margin, terms.currency, story)
+            mark = "" if why is None else f" – {story.word(Word(why.value))}"
+            yield f"    {line.ordered} × {name}{writing.colon} {text}{mark}"
+    yield from wrapped(story.word(Word.MARGIN_NOTE))
+
+
+def _margin_text(margin: Margin, currency: str, story: Story) -> str:
+    percent = percent_of(margin)
+    told = "–" if percent is None else story.writing.decimal(percent, 2)
+    figures = (
+        (Word.AMOUNT, money(margin.sold, currency, story.writing)),
+        (Word.COST, money(margin.cost, currency, story.writing)),
+        (Word.MARGIN, money(margin.amount, currency, story.writing)),
+        (Word.MARGIN_PERCENT, told),
+    )
+    return "; ".join(f"{story.word(word)} {figure}" for word, figure in figures)
 
 
 def _key(count: int, one: str, many: str) -> str:

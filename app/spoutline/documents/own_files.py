@@ -5,7 +5,7 @@ PDF        producer ``Spoutline`` in the document's information; written once: a
            adds to its end, or writes another producer, and the file is somebody's work then
 XLSX       the document property ``Spoutline``, and a date of change that is the date of creation: a spreadsheet program
            that saves the file sets another
-CSV        UTF-8 with byte order mark, and the column titles of a bill, of order lines, of a programme, a sequence, of
+CSV        UTF-8 with byte order mark, and the column titles of a bill, order lines, margins, a programme, a sequence,
            old numbers, dispenser types or a coverage map
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
@@ -110,7 +110,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline.catalogue.cross_references import COLUMNS as OLD_NUMBERS
     from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.coverage import papers as coverage
-    from spoutline.documents.quotation import csv_order
+    from spoutline.documents.quotation import csv_order, margin_tables
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
     from spoutline.explain.plan.story import Story
@@ -128,6 +128,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
             OLD_NUMBERS,
             types,
             csv_order.COLUMNS,
+            margin_tables.COLUMNS,
             programme_table.COLUMNS,
             task_table.COLUMNS,
             coverage.COLUMNS,

@@ -90,7 +90,8 @@ class UnitPrice:
     """How a selling price was made, step by step; all amounts exact except the last, which is rounded as agreed.
 
     ``list_price`` is in the list's currency, everything after it in the quotation's. ``cost`` is what the distributor
-    pays; ``unit_price`` what the customer pays for one piece.
+    pays; ``unit_price`` what the customer pays for one piece. ``is_cost_stated`` is False where no buying discount of
+    the terms fits the part and the price does not rest on its cost: the list price is no cost that anybody stated then.
     """
 
     part: PartRef
@@ -103,3 +104,4 @@ class UnitPrice:
     buying_percent: Decimal
     cost: Decimal
     unit_price: Decimal
+    is_cost_stated: bool = True

@@ -14,6 +14,7 @@ from pydantic import BaseModel, ConfigDict
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitStatus
+from spoutline.model.margin import LowMargin, Margin, margin_of, sum_of
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus
@@ -49,6 +50,7 @@ class QuotedLine(_Record):
 
     ``fitted`` goes into sets and with them; ``spares`` follow the spares rule; ``pack_rest`` fills the last pack.
     A line without ``unit_price`` has a ``gap`` unless a person named in ``override_by`` lets the price follow.
+    ``cost`` is what one piece costs the seller, None where no buying terms state it; ``buying_percent`` made it.
     """
 
     part_number: str
@@ -73,6 +75,7 @@ class QuotedLine(_Record):
     lead_time_days: int
     mass_kg: float
     names: tuple[PartName, ...] = ()
+    buying_percent: Decimal | None = None
 
     def name_in(self, language: str) -> str:
         """Return what the part is called in a language; the catalog's own name where it was worded in no other."""
@@ -87,6 +90,11 @@ class QuotedLine(_Record):
     def ordered(self) -> int:
         """Pieces in all."""
         return self.fitted + self.spares + self.pack_rest
+
+    @property
+    def margin(self) -> Margin | None:
+        """What the pieces ordered leave; None where price or cost is not known."""
+        return margin_of(self.unit_price, self.cost, self.ordered)
 
     @property
     def is_open(self) -> bool:
@@ -238,6 +246,18 @@ class IncompleteWord(_Record):
     reason: str
 
 
+class MarginWord(_Record):
+    """A named person's word that lines are issued below cost or below the least margin; ``lines`` tells them.
+
+    Each is the part with its price and its cost, so that the word holds for no other price.
+    """
+
+    option: str
+    lines: tuple[str, ...]
+    by: str
+    reason: str
+
+
 class QuotedOption(_Record):
     """One of the alternatives side by side, complete with its amounts.
 
@@ -269,6 +289,21 @@ class QuotedOption(_Record):
     def net_amount(self) -> Decimal:
         """Goods, labour and freight before tax."""
         return self.goods_amount + self.labour_amount + self.freight_amount
+
+    @property
+    def margin(self) -> Margin:
+        """What the materials leave whose price and cost are both known."""
+        return sum_of(line.margin for line in self.lines)
+
+    @property
+    def uncosted_lines(self) -> tuple[QuotedLine, ...]:
+        """The lines that are not in the margin, since price or cost is not known."""
+        return tuple(line for line in self.lines if line.margin is None)
+
+    def low_lines(self, floor_percent: Decimal | None) -> tuple[tuple[QuotedLine, LowMargin], ...]:
+        """Return the lines sold below cost or below the least margin, with which of the two it is."""
+        found = ((line, line.margin.low(floor_percent)) for line in self.lines if line.margin is not None)
+        return tuple((line, low) for line, low in found if low is not None)
 
     @property
     def open_lines(self) -> tuple[QuotedLine, ...]:
@@ -364,6 +399,7 @@ class Quotation(_Record):
     pins: Pins
     logo: str = ""
     incomplete_words: tuple[IncompleteWord, ...] = ()
+    margin_words: tuple[MarginWord, ...] = ()  # never printed on what the customer gets
 
     @property
     def valid_to(self) -> date:
@@ -401,6 +437,25 @@ class Quotation(_Record):
         return self.model_copy(update={"incomplete_words": (*self.incomplete_words, *words)})
 
     @property
+    def unanswered_margins(self) -> tuple[tuple[QuotedOption, tuple[tuple[QuotedLine, LowMargin], ...]], ...]:
+        """What blocks the issue: options with lines below cost or the least margin, for which nobody gives a word."""
+        answered = {(one.option, one.lines) for one in self.margin_words}
+        found = ((option, option.low_lines(self.terms.selling.least_margin_percent)) for option in self.options)
+        return tuple((option, low) for option, low in found if low and (option.title, _told(low)) not in answered)
+
+    def margin_answered_by(self, by: str, reason: str) -> Quotation:
+        """Return the quotation with a person's word for every option that sells too low and has none yet."""
+        words = tuple(
+            MarginWord(option=option.title, lines=_told(low), by=by, reason=reason)
+            for option, low in self.unanswered_margins
+        )
+        return self.model_copy(update={"margin_words": (*self.margin_words, *words)})
+
+    @property
     def part_numbers(self) -> tuple[str, ...]:
         """Every part number in any option, sorted."""
         return tuple(sorted({line.part_number for option in self.options for line in option.lines}))
+
+
+def _told(lines: tuple[tuple[QuotedLine, LowMargin], ...]) -> tuple[str, ...]:
+    return tuple(f"{line.part}, {low.value}: {line.unit_price}, {line.cost}" for line, low in lines)

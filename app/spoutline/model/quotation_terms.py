@@ -165,6 +165,11 @@ class Selling(_Document):
     method: SellingMethod = SellingMethod.LIST_LESS_DISCOUNT
     percent: Percent = Decimal(0)
     exceptions: tuple[SellingException, ...] = Field((), max_length=100)
+    least_margin_percent: Percent | None = Field(
+        None,
+        description="Least margin of a line, percent of its price: 100 (price - cost) / price. Lines below it are "
+        "asked about before the quotation is issued; empty asks about those below cost only.",
+    )
 
     @model_validator(mode="after")
     def _margin_leaves_a_price(self) -> Self:

@@ -36,6 +36,14 @@ def pick_list_pdf(
     return paper_bytes(pick_list_content(quotation, option, revision, story), form)
 
 
+def margin_pdf(quotation: Quotation, revision: int, story: Story, form: PaperForm = PaperForm.PDF) -> bytes:
+    """Return the internal sheet of cost and margin in ``form``; equal arguments give equal bytes."""
+    from spoutline.documents.paper import paper_bytes
+    from spoutline.documents.quotation.margin_sheet import margin_content
+
+    return paper_bytes(margin_content(quotation, revision, story), form)
+
+
 def quotation_workbook(quotation: Quotation, revision: int, story: Story) -> bytes:
     """Return the quotation as a workbook with formulas; equal arguments give equal bytes."""
     from spoutline.documents.quotation.xlsx import quotation_xlsx

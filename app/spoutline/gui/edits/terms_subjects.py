@@ -187,6 +187,10 @@ SELLING = Subject(
             ),
         ),
         TermsField(path="selling.percent", title="&Percent", help=_PERCENT, entry=TermsEntry.NUMBER),
+        TermsField(
+            path="selling.least_margin_percent", title="&Least margin, percent", entry=TermsEntry.NUMBER,
+            help="Of the price; a line below it is asked about before the issue. Empty: only below cost.",
+        ),
         TermsTable(
             path="selling.exceptions", title="Exceptions", row="exception",
             help="Another percentage for a kind of part or a discount group.",

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from spoutline.documents.quotation.coverage import common_text, covers_text
 from spoutline.documents.quotation.figures import money, signed
+from spoutline.documents.quotation.margin_figures import option_margin
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.wording import tr
+from spoutline.model.margin import percent_of
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
@@ -48,6 +50,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
     options = quotation.options
     return (
         *_charge_rows(quotation, story),
+        *_margin_rows(quotation, story),
         *_coverage_rows(quotation, story),
         *_open_rows(options),
         *_count_rows(options, story),
@@ -71,6 +74,28 @@ def _charge_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
         rows.append((tr("Drive-offs expected, all years"), over))
     for title, amounts in rows:
         yield _money_row(title, amounts, currency, story)
+
+
+def _margin_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
+    """Return cost and margin of the materials; nothing where no cost is known."""
+    terms, options = quotation.terms, quotation.options
+    if all(line.margin is None for option in options for line in option.lines):
+        return
+    about = story.word(Word.MARGIN_NOTE)
+    margins = [option_margin(option, terms) for option in options]
+    for word, amounts in (
+        (Word.COST, [one.cost for one in margins]),
+        (Word.MARGIN, [one.amount for one in margins]),
+    ):
+        row = _money_row(story.word(word), amounts, terms.currency, story)
+        yield replace(row, about=f"{story.word(Word.INTERNAL)}. {about}")
+    percents = [percent_of(one) for one in margins]
+    cells = tuple("–" if one is None else story.writing.decimal(one, 2) for one in percents)
+    yield AmountRow(story.word(Word.MARGIN_PERCENT), cells, len(set(cells)) > 1, about=about)
+    left_out = [len(option.uncosted_lines) for option in options]
+    if any(left_out):
+        told = story.word(Word.COST_UNKNOWN)
+        yield AmountRow(told[:1].upper() + told[1:], tuple(map(str, left_out)), len(set(left_out)) > 1)
 
 
 def _money_row(title: str, amounts: Sequence[Decimal], currency: str, story: Story) -> AmountRow:

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from spoutline.documents.quotation.figures import money
+from spoutline.documents.quotation.margin_figures import in_coin
 from spoutline.documents.quotation.option_sections import gap_text
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -13,6 +14,7 @@ from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
+from spoutline.model.margin import percent_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation, QuotedLine
 from spoutline.model.quotation_terms import PriceOverride
@@ -24,6 +26,7 @@ class PricedPart:
 
     ``is_open`` where no price stands and nobody answers for that; ``gap`` says why there is none in a list.
     ``override`` is what the terms in hand say about the part.
+    ``is_low`` where it is sold below cost or the least margin.
     """
 
     part: PartRef
@@ -33,6 +36,9 @@ class PricedPart:
     lists: tuple[str, ...]
     is_open: bool
     override: PriceOverride | None
+    costs: tuple[str, ...] = ()
+    margins: tuple[str, ...] = ()  # in percent of the price
+    is_low: bool = False
 
     @property
     def price_text(self) -> str:
@@ -82,6 +88,8 @@ def price_columns(currency: str) -> tuple[Column[PricedPart], ...]:
         Column(title=tr("Part"), text=lambda one: one.part.number, hint=lambda one: tip(str(one.part)), tone=_tone),
         Column(title=tr("Name"), text=lambda one: one.name, hint=lambda one: tip(one.name)),
         Column(title=tr("Price, {0}").format(currency), text=lambda one: one.price_text, is_number=True),
+        Column(title=tr("Cost"), text=lambda one: " / ".join(one.costs), is_number=True),
+        Column(title=tr("Margin, %"), text=lambda one: " / ".join(one.margins), is_number=True, tone=_low_tone),
         Column(title=tr("From"), text=lambda one: one.source_text, hint=lambda one: tip(one.source_text)),
     )
 
@@ -89,6 +97,7 @@ def price_columns(currency: str) -> tuple[Column[PricedPart], ...]:
 def _part(
     part: PartRef, lines: list[QuotedLine], override: PriceOverride | None, quotation: Quotation, story: Story
 ) -> PricedPart:
+    least = quotation.terms.selling.least_margin_percent
     gaps = sorted({gap_text(line, story).removeprefix(f"{part.number}: ") for line in lines if line.gap})
     return PricedPart(
         part=part,
@@ -98,7 +107,24 @@ def _part(
         lists=tuple(sorted({line.list_id for line in lines if line.list_id})),
         is_open=any(line.is_open for line in lines),
         override=override,
+        costs=tuple(dict.fromkeys(_cost(line, quotation, story) for line in lines)),
+        margins=tuple(dict.fromkeys(_margin(line, story) for line in lines)),
+        is_low=any(line.margin is not None and line.margin.low(least) is not None for line in lines),
     )
+
+
+def _cost(line: QuotedLine, quotation: Quotation, story: Story) -> str:
+    terms = quotation.terms
+    return "–" if line.cost is None else money(in_coin(line.cost, terms), terms.currency, story.writing)
+
+
+def _margin(line: QuotedLine, story: Story) -> str:
+    percent = percent_of(line.margin)
+    return "–" if percent is None else story.writing.decimal(percent, 2)
+
+
+def _low_tone(one: PricedPart) -> Tone | None:
+    return Tone.BAD if one.is_low else None
 
 
 def _price(line: QuotedLine, currency: str, story: Story) -> str:

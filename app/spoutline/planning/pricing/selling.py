@@ -61,7 +61,8 @@ class Pricer:
     def _made(self, part: Part, found: FoundPrice) -> UnitPrice | PriceGap:
         group, listed = found.row.discount_group, found.reached.unit_price
         rate = self._rates[found.price_list.currency]
-        buying = self._buying_percent(found.price_list.maker, group)
+        stated = self._buying_percent(found.price_list.maker, group)
+        buying = stated or Decimal(0)
         percent = selling_percent(self.terms.selling, part, group)
         with localcontext(EXACT):
             at_list = listed * rate
@@ -83,13 +84,14 @@ class Pricer:
             buying_percent=buying,
             cost=cost,
             unit_price=price,
+            is_cost_stated=stated is not None or self.terms.selling.method is not SellingMethod.LIST_LESS_DISCOUNT,
         )
 
-    def _buying_percent(self, maker: str, group: str) -> Decimal:
-        """Return the discount that names most: maker and group, then maker, then group, then neither."""
+    def _buying_percent(self, maker: str, group: str) -> Decimal | None:
+        """Return the discount that names most: maker and group, then maker, then group, then neither; None for none."""
         fitting = [one for one in self.terms.buying if one.maker in ("", maker) and one.group in ("", group)]
         best = max(fitting, key=lambda one: (bool(one.maker), bool(one.group)), default=None)
-        return best.percent if best else Decimal(0)
+        return best.percent if best else None
 
 
 _MANY = 10**9  # above any quantity that a station orders: every break is reached

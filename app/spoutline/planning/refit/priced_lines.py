@@ -30,7 +30,7 @@ def quoted_line(quantity: PartQuantity, pricer: Pricer, names: tuple[PartName, .
         pack=part.pack_quantity,
         unit_price=price,
         amount=None if price is None else price * quantity.ordered,
-        cost=listed.cost if listed else None,
+        cost=listed.cost if listed and listed.is_cost_stated else None,
         list_id=listed.list_id if listed else "",
         list_currency=listed.list_currency if listed else "",
         list_price=listed.list_price if listed else None,
@@ -42,6 +42,7 @@ def quoted_line(quantity: PartQuantity, pricer: Pricer, names: tuple[PartName, .
         lead_time_days=part.lead_time_days,
         mass_kg=quantity.mass_kg,
         names=names,
+        buying_percent=listed.buying_percent if listed and listed.is_cost_stated else None,
     )
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
+from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.gui.dialogs.saving import Saving
@@ -18,6 +19,8 @@ from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
 from spoutline.gui.wording import tr
+from spoutline.model.quotation import Quotation
+from spoutline.units.display import Display
 from spoutline.whole_files import InUse
 
 
@@ -28,11 +31,28 @@ class FileKind(StrEnum):
     WORKBOOK = "xlsx"
     ORDER = "csv"  # lines for an order system
     PICK_LIST = "pick_list"
+    MARGIN = "margin"  # cost and margin, internal
 
     @property
     def ending(self) -> str:
-        """Ending of the file's name."""
+        """Ending of the file's name, where it has but one."""
+        if self is FileKind.MARGIN:
+            return FileKind.PDF.value
         return FileKind.PDF.value if self is FileKind.PICK_LIST else self.value
+
+
+_STEM_ENDS = {FileKind.PICK_LIST: "-pick-list", FileKind.MARGIN: "-internal-margin"}
+
+
+def _margin(service: QuotationService, made: Quotation, revision: int, display: Display, path: Path) -> bytes:
+    """Return the internal sheet in the form that the ending of its file's name asks for."""
+    match path.suffix.lower():
+        case ".csv":
+            return service.margin_csv(made, revision)
+        case ".xlsx":
+            return service.margin_workbook(made, revision, display)
+        case _:
+            return service.margin_sheet(made, revision, display, form_of(path))
 
 
 class QuotationFiles(QObject):
@@ -56,9 +76,11 @@ class QuotationFiles(QObject):
             return
         ending = kind.ending
         stem = f"{file_stem(hand.quotation.terms.heading.number)}-r{hand.revision}"
-        stem = f"{stem}{'-pick-list' if kind is FileKind.PICK_LIST else ''}"
+        stem = f"{stem}{_STEM_ENDS.get(kind, '')}"
         saving = Saving(self._context.session.workbench.files_in_use, self._window, tuple(sources))
-        if ending == FileForm.PDF:
+        if kind is FileKind.MARGIN:
+            path = saving.ask_sheet(tr("Save the internal sheet"), stem)
+        elif ending == FileForm.PDF:
             path = saving.ask_paper(tr("Save"), stem)
         else:
             path = saving.ask(tr("Save"), f"{stem}.{ending}", FileForm(ending))
@@ -85,6 +107,7 @@ class QuotationFiles(QObject):
                 FileKind.PDF: lambda: service.pdf(made, revision, display, form),
                 FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
                 FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
+                FileKind.MARGIN: lambda: _margin(service, made, revision, display, path),
                 FileKind.PICK_LIST: lambda: service.pick_list(made, option, revision, display, form),
             }
             return make[kind]()

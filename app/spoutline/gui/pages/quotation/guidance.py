@@ -6,6 +6,8 @@ from collections import Counter
 from datetime import date
 
 from spoutline.book.quotation_records import StoredQuotation
+from spoutline.documents.quotation.figures import money
+from spoutline.documents.quotation.margin_figures import in_coin
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.gui.local_days import day_text
@@ -77,6 +79,24 @@ def gap_words(quotation: Quotation, story: Story) -> str:
     return f"{words.format(len(lines))}, {tr('which blocks the issue')}: {told}"
 
 
+_MOST_LOW = 8  # lines told in a question, so that it stays readable
+
+
+def low_texts(quotation: Quotation, story: Story) -> tuple[str, ...]:
+    """Return the lines sold below cost or the least margin for which nobody has given a word, the first few of them."""
+    terms, writing = quotation.terms, story.writing
+    found = [
+        f"{option.title}: {line.part_number}, {money(line.unit_price, terms.currency, writing)} "
+        f"({story.word(Word.UNIT_COST)} {money(in_coin(line.cost, terms), terms.currency, writing)}), "
+        f"{story.word(Word(low.value))}"
+        for option, lines in quotation.unanswered_margins
+        for line, low in lines
+        if line.unit_price is not None and line.cost is not None
+    ]
+    more = tr("and {0} more").format(len(found) - _MOST_LOW)
+    return (*found[:_MOST_LOW], more) if len(found) > _MOST_LOW else tuple(found)
+
+
 def older_words(hand: InHand) -> str:
     """Return the mark of an older revision; empty for the newest."""
     if hand.older is None or hand.stored is None:
@@ -110,6 +130,8 @@ def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> s
             return tr("Answer for the missing prices; then it can be issued.")
         case QuotationStatus.DRAFT if is_over:
             return tr("The offer ended on {0}: requote it before it is issued.").format(day)
+        case QuotationStatus.DRAFT if made.unanswered_margins:
+            return tr("Lines are sold below cost or the least margin: issuing it asks why. See Prices.")
         case QuotationStatus.DRAFT if made.unanswered_options:
             return tr("Options leave hoses out: issuing it asks why. Check the paper first.")
         case QuotationStatus.DRAFT:

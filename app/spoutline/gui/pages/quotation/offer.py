@@ -311,10 +311,14 @@ class OfferPanel(QWidget):
             (FileKind.WORKBOOK, tr("&XLSX…")),
             (FileKind.ORDER, tr("CSV…")),
             (FileKind.PICK_LIST, tr("Pick &list…")),
+            (FileKind.MARGIN, tr("Mar&gin…")),
         ):
             button = QPushButton(words, self)
             row.addWidget(button)
             self.save_buttons[kind] = button
+        self.save_buttons[FileKind.MARGIN].setToolTip(
+            tr("Cost and margin by line and option: internal, never the customer's")
+        )
         self.option_box = QComboBox(self)
         self.option_box.setAccessibleName(tr("Option of the pick list"))
         self.option_box.setToolTip(tr("Option of the pick list"))

@@ -16,6 +16,7 @@ from spoutline.gui.jobs import JobKey
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
+from spoutline.gui.pages.quotation.guidance import low_texts
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.panel import QuotationPanel
 from spoutline.gui.pages.quotation.terms import (
@@ -196,8 +197,13 @@ class QuotationPage(QWidget):
             reason = self._word_for_incomplete(stored.quotation)
             if not reason:
                 return
+        low = ""
+        if stored.quotation.unanswered_margins and not stored.quotation.open_lines:
+            low = self._word_for_margin(stored.quotation)
+            if not low:
+                return
         name = self.panel.name
-        self._steps.take(lambda: service.issue(stored, name, display, incomplete=reason))
+        self._steps.take(lambda: service.issue(stored, name, display, incomplete=reason, low_margin=low))
 
     def answer(self, answer: QuotationStatus, option: str = "") -> None:
         """Note the customer's answer with what was said; an order out of several options names one."""
@@ -263,15 +269,25 @@ class QuotationPage(QWidget):
 
     def _word_for_incomplete(self, quotation: Quotation) -> str:
         """Ask why options that leave hoses out are issued all the same; return nothing where they are not to be."""
-        from spoutline.gui.dialogs.named_step import NamedStepDialog
-
         story = self._context.story
         left = "\n".join(
             f"{option.title}: {covers_text(option, story)}; {', '.join(one.label for one in option.without_set)}"
             for option in quotation.unanswered_options
         )
         lead = tr("These options leave hoses out:\n{0}\nYour name and reason stand on the paper.").format(left)
-        title = tr("Issue although hoses are left out")
+        return self._reason_to_issue(tr("Issue although hoses are left out"), lead)
+
+    def _word_for_margin(self, quotation: Quotation) -> str:
+        """Ask why lines are issued below cost or the least margin; return nothing where they are not to be."""
+        low = "\n".join(low_texts(quotation, self._context.story))
+        lead = tr(
+            "These lines are sold below cost or below the least margin:\n{0}\nName and reason stay in the book alone."
+        )
+        return self._reason_to_issue(tr("Issue although the margin is low"), lead.format(low))
+
+    def _reason_to_issue(self, title: str, lead: str) -> str:
+        from spoutline.gui.dialogs.named_step import NamedStepDialog
+
         dialog = NamedStepDialog(title, lead, self.panel.name, tr("&Issue it so"), self, needs_reason=True)
         accepted = dialog.exec() == NamedStepDialog.DialogCode.Accepted
         if accepted:

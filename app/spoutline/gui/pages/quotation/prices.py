@@ -40,7 +40,7 @@ class PricesPanel(QWidget):
         self.lead_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.lead_label)
         self.model: RecordTable[PricedPart] = RecordTable(price_columns(""), self)
-        self.table = Table(tr("Prices and where they come from"), self, shares=(4, 7, 4, 6))
+        self.table = Table(tr("Prices and where they come from"), self, shares=(4, 6, 3, 3, 3, 5))
         self.table.setModel(self.model)
         self.table.teach(tr("The prices of a quotation come here once a survey is quoted."))
         self.table.picked.connect(lambda _: self._show_part())
