@@ -7152,8 +7152,8 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Eigene Teile und Preise: Tabellen von Lieferanten übernommen, durchgesehen, als Ausgaben veröffentlicht.</translation>
   </message>
   <message>
-   <source>Your own quotation number.</source>
-   <translation>Ihre eigene Angebotsnummer.</translation>
+   <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
+   <translation>Ihre eigene Angebotsnummer oder ein Muster für das Buch: {year}-{serial:04}.</translation>
   </message>
   <message>
    <source>a day is needed</source>

@@ -7152,8 +7152,8 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Piezas y precios propios: tablas de proveedores incorporadas, revisadas y publicadas como ediciones.</translation>
   </message>
   <message>
-   <source>Your own quotation number.</source>
-   <translation>Su propio número de cotización.</translation>
+   <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
+   <translation>Su propio número de cotización, o un patrón para el libro: {year}-{serial:04}.</translation>
   </message>
   <message>
    <source>a day is needed</source>

@@ -7152,8 +7152,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Vos pièces et prix : tableaux de fournisseurs repris, examinés, publiés comme éditions.</translation>
   </message>
   <message>
-   <source>Your own quotation number.</source>
-   <translation>Votre propre numéro de devis.</translation>
+   <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
+   <translation>Votre propre numéro de devis, ou un modèle pour le registre : {year}-{serial:04}.</translation>
   </message>
   <message>
    <source>a day is needed</source>

@@ -593,6 +593,25 @@ def test_each_button_saves_its_own_file(
     assert {line.part_number for option in page.quotation.options for line in option.lines} <= told
 
 
+def test_the_book_makes_the_number_of_a_pattern_and_quoting_again_keeps_it(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    page.panel.name_edit.setText("Odile")
+    pattern = "GUI-{year}-{month}-{serial:03}"
+    quote(qtbot, page, terms(pattern))
+    keep(qtbot, page)
+    assert page.quotation is not None
+    assert page.quotation.terms.heading.number == "GUI-2026-11-001"
+    assert "GUI-2026-11-001" in page.panel.status_label.text()
+    quote(qtbot, page, terms(pattern, "freight = { amount = 5 }"))
+    keep(qtbot, page)
+    assert page.stored is not None
+    heading = page.stored.quotation.terms.heading
+    assert (page.stored.revision, heading.number) == (1, "GUI-2026-11-001"), "the draft is saved over"
+    issue(qtbot, page)
+    assert [entry.number for entry in page._service.quotations()] == ["GUI-2026-11-001"]
+
+
 BELOW_COST = "buying = [{ percent = 25 }]\nselling = { percent = 60 }\n"
 
 

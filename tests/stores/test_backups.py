@@ -171,6 +171,7 @@ def test_a_backup_stands_before_each_migration(path: Path) -> None:
         raw.execute("ALTER TABLE quotation_events DROP COLUMN option")  # what the steps after it add
         raw.execute("DROP TABLE agreements")
         raw.execute("DROP TABLE dispenser_types")
+        raw.execute("DROP TABLE quotation_serials")
     bench = open_workbench(Settings(database=str(path)))
     assert len(bench.book().entries()) == 12
     (kept,) = bench.keeping().backups()

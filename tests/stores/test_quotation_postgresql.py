@@ -6,6 +6,7 @@ The server is started by the tests; where its programs are not installed these t
 from __future__ import annotations
 
 from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 
 import pytest
 
@@ -13,6 +14,7 @@ from planning.quoting_terms import DAY
 from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
 from spoutline.model.quotation import QuotationStatus
+from stores.numbering import numbers_kept_by_two_processes
 from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
 from stores.test_postgresql import bench, server
 
@@ -41,3 +43,10 @@ def test_of_two_people_who_issue_at_once_one_succeeds(bench: Workbench) -> None:
         assert sorted(pool.map(issue, ("Ada", "Ben", "Cleo", "Dov"))) == [False, False, False, True]
     assert service.stored(draft.id).status is QuotationStatus.ISSUED
     assert len(service.history(draft.id)) == 2
+
+
+def test_two_processes_are_never_given_the_same_number(bench: Workbench, server: Path) -> None:
+    before = len(bench.quoting().quotations())
+    numbers = numbers_kept_by_two_processes(f"postgresql://postgres@/postgres?host={server}", 8)
+    assert numbers == [f"2026-{serial:04}" for serial in range(1, 17)]
+    assert len(bench.quoting().quotations()) == before + 16

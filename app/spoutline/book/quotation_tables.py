@@ -29,6 +29,15 @@ class QuotationRow(BookTable):
     changed_at: Mapped[datetime] = mapped_column(DateTime, index=True)
 
 
+class QuotationSerialRow(BookTable):
+    """The last serial that a series of numbers has given; it only rises, so that no number is given twice."""
+
+    __tablename__ = "quotation_serials"
+
+    series: Mapped[str] = mapped_column(String(80), primary_key=True)
+    last: Mapped[int] = mapped_column(Integer)
+
+
 class QuotationRevisionRow(BookTable):
     """One revision. From its issue on neither the document nor the papers change."""
 

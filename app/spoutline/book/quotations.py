@@ -21,12 +21,14 @@ from spoutline.book.quotation_tables import (
     QuotationPartRow,
     QuotationRevisionRow,
     QuotationRow,
+    QuotationSerialRow,
 )
 from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.margin import LowMargin
+from spoutline.model.number_pattern import is_pattern, number_in, series_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign, without_hidden_signs
 from spoutline.model.quotation import IncompleteWord, MarginWord, Quotation, QuotationStatus
@@ -115,9 +117,10 @@ class QuotationBook:
     # the life of a quotation
 
     def create(self, quotation: Quotation, by: str = "") -> StoredQuotation:
-        """Add a draft as revision 1."""
+        """Add a draft as revision 1; where its number is a pattern, it gets the next one that nobody has had."""
         with self._writing() as session:
             now = self._stamp()
+            quotation = self._numbered(session, quotation)
             row = QuotationRow(revision=1, version=1, status=QuotationStatus.DRAFT.value, created_at=now)
             _describe(row, quotation, now)
             session.add(row)
@@ -129,8 +132,9 @@ class QuotationBook:
             return self._stored(session, row)
 
     def save_draft(self, stored: StoredQuotation, quotation: Quotation, by: str = "") -> StoredQuotation:
-        """Replace a draft."""
+        """Replace a draft; it keeps its number where the new one is a pattern."""
         with self._step(stored, QuotationStatus.DRAFT, only_from=QuotationStatus.DRAFT) as (session, row):
+            quotation = _keeping_number(quotation, row)
             _describe(row, quotation, self._stamp())
             self._revision(session, row.id, row.revision).document = quotation.model_dump_json()
             self._note_parts(session, row, quotation)
@@ -209,6 +213,7 @@ class QuotationBook:
             raise InputFault((InputProblem("", "status", stored.status.value, wanted),))
         with self._step(stored, QuotationStatus.DRAFT) as (session, row):
             row.revision += 1
+            quotation = _keeping_number(quotation, row)
             _describe(row, quotation, self._stamp())
             session.add(
                 QuotationRevisionRow(quotation_id=row.id, revision=row.revision, document=quotation.model_dump_json())
@@ -295,6 +300,29 @@ class QuotationBook:
             book=shown_url(self._url),
             stays="Its issued papers can still be printed.",
         )
+
+    def _numbered(self, session: Session, quotation: Quotation) -> Quotation:
+        """Return the quotation with the next free number of its pattern; as it is where its number is none.
+
+        The serial and the draft are kept together. SQLite lets only one write at a time; on a server the second of two
+        people waits here until the first has the number or has given it up.
+        """
+        heading = quotation.terms.heading
+        if not is_pattern(heading.number):
+            return quotation
+        series = series_of(heading.number, heading.dated)
+        if session.get_bind().dialect.name == "postgresql":
+            session.execute(select(func.pg_advisory_xact_lock(func.hashtext(f"spoutline serial {series}"))))
+        row = session.get(QuotationSerialRow, series, populate_existing=True)
+        if row is None:
+            row = QuotationSerialRow(series=series, last=0)
+            session.add(row)
+        row.last += 1
+        while session.scalars(
+            select(QuotationRow.id).where(QuotationRow.number == number_in(series, row.last))
+        ).first():
+            row.last += 1  # somebody wrote this number by hand
+        return _with_number(quotation, number_in(series, row.last))
 
     def _check_number(self, session: Session, row: QuotationRow) -> None:
         """Raise ``InputFault`` where another quotation was sent under the same number.
@@ -396,6 +424,15 @@ def _check_name(by: str, note: str = "") -> None:
     for field, text in (("by", by), ("note", note)):
         if told := hidden_sign(text):
             raise InputFault((InputProblem("", field, repr(text[:60]), told),))
+
+
+def _with_number(quotation: Quotation, number: str) -> Quotation:
+    heading = quotation.terms.heading.model_copy(update={"number": number})
+    return quotation.model_copy(update={"terms": quotation.terms.model_copy(update={"heading": heading})})
+
+
+def _keeping_number(quotation: Quotation, row: QuotationRow) -> Quotation:
+    return _with_number(quotation, row.number) if is_pattern(quotation.terms.heading.number) else quotation
 
 
 def _describe(row: QuotationRow, quotation: Quotation, now: datetime) -> None:

@@ -109,7 +109,9 @@ class Seller(Party):
 class Heading(_Document):
     """What stands at the head and foot of the quotation."""
 
-    number: Label = Field(description="The distributor's own quotation number.")
+    number: Label = Field(
+        description="The distributor's own quotation number, or a pattern for the book: {year}-{serial:04}."
+    )
     title: Label = "Hanging hardware"
     dated: date = Field(description="Day of the quotation; prices valid on this day are used.")
     valid_days: int = Field(30, ge=1, le=730, description="Days for which the offer stands.")

@@ -74,7 +74,10 @@ HEADING = Subject(
     title="Number and day",
     lead="What tells this quotation from others, and how long it stands.",
     parts=(
-        TermsField(path="heading.number", title="&Number", help="Your own quotation number."),
+        TermsField(
+            path="heading.number", title="&Number",
+            help="Your own quotation number, or a pattern for the book: {year}-{serial:04}.",
+        ),
         TermsField(path="heading.title", title="&Title", help="What the quotation is for."),
         TermsField(
             path="heading.dated", title="&Day", entry=TermsEntry.DAY,

@@ -11,6 +11,7 @@ from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.number_pattern import check_pattern
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
@@ -98,11 +99,12 @@ def quote(
     Raises
     ------
     InputFault
-        A rounding step or an override that no coin can pay, an override of a part that the catalogue lacks, or a
-        discount for a maker or group that no price list knows.
+        A pattern of numbers that cannot be filled, a rounding step or an override that no coin can pay, an override of
+        a part that the catalogue lacks, or a discount for a maker or group that no price list knows.
     Cancelled
         If ``progress`` asks to stop.
     """
+    check_pattern(terms.heading.number)
     check_steps(terms)
     check_discount_names(terms, sources.price_lists)
     _check_overrides(terms, sources.parts)

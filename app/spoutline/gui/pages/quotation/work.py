@@ -10,6 +10,7 @@ from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket, Work
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand
+from spoutline.model.number_pattern import is_pattern
 from spoutline.model.quotation import Quotation
 from spoutline.model.survey import Survey
 from spoutline.units.display import Display
@@ -55,7 +56,8 @@ class Made:
         return InHand(quotation=self.quotation, stored=stored, events=self.wanted.follows.events)
 
     def _belongs_to(self, before: Quotation) -> bool:
-        if before.terms.heading.number != self.quotation.terms.heading.number:
+        number = self.quotation.terms.heading.number
+        if number != before.terms.heading.number and not is_pattern(number):
             return False
         old, new = before.pins, self.quotation.pins
         same_name = old.survey.site.name == new.survey.site.name
