@@ -17,7 +17,7 @@ from spoutline.catalogue.descriptions import describe, entry_of
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import InputFault
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import Part, Price
+from spoutline.model.part import Part, PartKind, Price
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.requirement import Requirement
@@ -27,6 +27,7 @@ from spoutline.planning.protocols import PartStore
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position
 from spoutline.rules.chain.accessories import joints_to_seal
+from spoutline.rules.chain.joints import mates
 from spoutline.rules.derive.requirement import requirement_for
 
 
@@ -85,6 +86,44 @@ def test_a_part_of_an_article_goes_nowhere_else(pieces: tuple[Part, ...], us_tab
     for kept in made:
         lone = ListStore((kept, *(piece for piece in pieces if piece.kind is not kept.kind)))
         assert planned(survey.positions[0], survey.site, us_tables, lone, with_alternatives=False).chosen is None
+
+
+def test_no_joint_of_an_article_is_taken_for_another(pieces: tuple[Part, ...], us_tables: RuleTables) -> None:
+    """By hand: two makers give one number to articles of their own, and a part in the middle cannot be left out."""
+    survey = ALL_THAT_FIT["car"]
+    short = made_parts(article(pieces[:2], "1", maker="Aster Works"))
+    longer = made_parts(article(pieces[:3], "2", maker="Beech Works"))
+    store = ListStore((*pieces, *short, *longer))
+    plan = planned(survey.positions[0], survey.site, us_tables, store)
+    assert plan.chosen is not None
+    # one piece more at the short article's side: dearer than the article that holds it too
+    assert (pieces[2].price_minor("USD") or 0) > 100
+    for judged in (plan.chosen, *(one.judged for one in plan.alternatives)):
+        held = [part for part in judged.hanging_set.bought if part.article is not None]
+        assert held in ([], short, longer)
+    assert list(plan.chosen.hanging_set.bought[:3]) == longer
+    # a swivel takes the hose at one end and the nozzle at the other: without it the two would join
+    hose, swivel, nozzle = made_parts(article(pieces[2:]))
+    assert [one.kind for one in (hose, swivel, nozzle)] == [PartKind.CURB_HOSE, PartKind.SWIVEL, PartKind.NOZZLE]
+    for upper, lower, is_joint in ((hose, swivel, True), (swivel, nozzle, True), (hose, nozzle, False)):
+        assert upper.outlet is not None
+        assert lower.inlet is not None
+        assert mates(upper.outlet, lower.inlet) is is_joint
+        assert mates(replace(upper.outlet, made_up_in=""), replace(lower.inlet, made_up_in=""))
+
+
+def test_the_article_is_known_by_every_part_whatever_its_number(pieces: tuple[Part, ...]) -> None:
+    for number, maker in (
+        ("KIT 7 part 2", "Aster Works"),
+        ("Aster Works 1", "Aster Works"),
+        ("KIT e\u0301", "Cafe\u0301 & Sons, Ltd."),
+        ("K" * 60, "M" * 120),
+    ):
+        made = made_parts(article(pieces, number=number, maker=maker))
+        assert {part.article for part in made} == {made[0].ref}
+        assert [part.comes_with for part in made] == [None, *[made[0].ref] * (len(pieces) - 1)]
+        for part in made:
+            assert describe(entry_of(part)).part == part
 
 
 def test_what_cannot_be_an_article_is_told(pieces: tuple[Part, ...]) -> None:

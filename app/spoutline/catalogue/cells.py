@@ -9,7 +9,7 @@ from typing import Annotated, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints
 
-from spoutline.model.part_identity import number_fault
+from spoutline.model.part_identity import made_up_fault
 from spoutline.model.port import MADE_UP_IN, FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size
 
@@ -50,8 +50,8 @@ def port_from(cell: object) -> object:
 def _port_from(text: str) -> Port:
     own, inside, article = text.partition(f" {MADE_UP_IN} ")
     words = own.split()
-    if inside and (fault := number_fault(article.strip())):
-        raise ValueError(f"after {MADE_UP_IN!r} stands the number of an article: {fault}")
+    if inside and (fault := made_up_fault(article.strip())):
+        raise ValueError(f"after {MADE_UP_IN!r} stands a joint of an article: {fault}")
     if len(words) != 4:
         raise ValueError("write thread standard, size, gender and path, such as: NPT 3/4 male single")
     thread = _one_of(words[0], ThreadStandard, "the thread standard")

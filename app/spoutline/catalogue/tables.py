@@ -27,7 +27,7 @@ from sqlalchemy.types import TypeEngine
 from spoutline.catalogue.entry_text import DIGEST_LENGTH
 from spoutline.model.catalogue_edition import CATALOGUE_NAME_LENGTH
 from spoutline.model.part_figures import PartFigure, figures_in
-from spoutline.model.part_identity import ITEM_NUMBER_LENGTH, NUMBER_LENGTH
+from spoutline.model.part_identity import ITEM_NUMBER_LENGTH, MADE_UP_LENGTH, NUMBER_LENGTH
 from spoutline.model.port import Port
 
 WORD_LENGTH = 40  # values of the model's enumerations
@@ -226,7 +226,7 @@ class PortRow(CatalogueTable):
     size: Mapped[str] = mapped_column(String(WORD_LENGTH))
     gender: Mapped[str] = mapped_column(String(WORD_LENGTH))
     path: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    made_up_in: Mapped[str] = mapped_column(String(NUMBER_LENGTH), server_default="")  # of a joint inside an article
+    made_up_in: Mapped[str] = mapped_column(String(MADE_UP_LENGTH), server_default="")
 
 
 class ListingRow(CatalogueTable):

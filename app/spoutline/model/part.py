@@ -8,7 +8,7 @@ their own: ``nozzle_data``, ``hose_data``, ``breakaway_data``, ``fitting_data``,
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, Final
 
 from spoutline.model.accessory_data import AccessoryData
 from spoutline.model.breakaway_data import BreakawayData, Placement
@@ -28,6 +28,7 @@ __all__ = [
     "BREAKAWAYS",
     "HANGING_KINDS",
     "HOSES",
+    "PLACE_OF_PART",
     "AccessoryData",
     "AdaptorData",
     "BreakawayData",
@@ -44,6 +45,7 @@ __all__ = [
     "SwivelData",
 ]
 
+PLACE_OF_PART: Final = " part "  # stands between the number of an article and the place of a part in it
 _RIGID = tuple(kind for kind in HANGING_KINDS if kind not in HOSES)
 _WITH_OUTLET = tuple(kind for kind in HANGING_KINDS if kind is not PartKind.NOZZLE)
 _MARKED = tuple(kind for kind in HANGING_KINDS if kind not in (PartKind.ADAPTOR, PartKind.SPLITTER))
@@ -313,7 +315,10 @@ class Part:
         The article has the number of its first part, which carries the price of them all.
         """
         port = next((one for one in (self.inlet, self.outlet) if one is not None and one.made_up_in), None)
-        return None if port is None else PartRef(port.made_up_in, self.maker)
+        if port is None:
+            return None
+        below = port.made_up_in.removeprefix(f"{self.maker} ")
+        return PartRef(below.rpartition(PLACE_OF_PART)[0] or below, self.maker)
 
     @property
     def comes_with(self) -> PartRef | None:

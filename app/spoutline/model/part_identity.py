@@ -12,6 +12,7 @@ from spoutline.model.plain_values import hidden_sign
 NUMBER_LENGTH: Final = 80
 ITEM_NUMBER_LENGTH: Final = 60
 MAKER_LENGTH: Final = 120
+MADE_UP_LENGTH: Final = MAKER_LENGTH + NUMBER_LENGTH + 1  # of a joint inside an article: its maker and a number
 GTIN_LENGTHS: Final = (8, 12, 13, 14)  # GTIN-8, -12, -13, -14 (GS1 General Specifications)
 _NUMBER_SIGNS: Final = frozenset(" /.-+")
 
@@ -33,6 +34,13 @@ def number_fault(number: str) -> str:
             shown = f"{sign!r}" if sign.isprintable() else f"U+{ord(sign):04X}"
             return f"a number holds letters, digits, blanks and / . - +; this one has {shown}"
     return told
+
+
+def made_up_fault(joint: str) -> str:
+    """Return what would be right in place of the name of a joint inside an article; empty for one that may stand."""
+    if joint and joint.isprintable() and len(joint) <= MADE_UP_LENGTH:
+        return hidden_sign(joint)
+    return f"write maker and number of the article, 1 to {MADE_UP_LENGTH} signs on one line"
 
 
 def gtin_check_digit(digits: str) -> int:

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from spoutline.model.nominal_size import NominalSize
 
-MADE_UP_IN = "inside"  # stands before the article's number where a port is written in words
+MADE_UP_IN = "inside"  # stands before the joint of an article where a port is written in words
 
 
 class ThreadStandard(StrEnum):
@@ -38,8 +38,10 @@ class FlowPath(StrEnum):
 class Port:
     """One end of a part; ``size`` is the nominal size as the thread standard writes it (``3/4``, ``34x1.5``).
 
-    ``made_up_in`` is the number of the article inside which the joint at this end was made up before it was sold; empty
-    where the joint is made at the station. Nobody undoes a joint inside an article, so that nothing else can go there.
+    ``made_up_in`` names the joint at this end where it was made up inside an article before it was sold: maker of the
+    article and number of the part below the joint, so that joints of two articles, or two of one article, are never
+    taken for each other. It is empty where the joint is made at the station. Nobody undoes a joint inside an article:
+    nothing else can go there.
     """
 
     thread: ThreadStandard

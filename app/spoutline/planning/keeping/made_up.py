@@ -13,13 +13,14 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from itertools import pairwise
 from typing import Final
+from unicodedata import normalize
 
 from pydantic import ValidationError
 
 from spoutline.catalogue.descriptions import COLUMNS, describe
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.part import HANGING_KINDS, Part, PartKind, PartStatus
+from spoutline.model.part import HANGING_KINDS, PLACE_OF_PART, Part, PartKind, PartStatus
 from spoutline.model.part_identity import number_fault
 from spoutline.model.port import Port
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
@@ -49,6 +50,11 @@ class MadeUpSet:
     lead_days: int | None = None
     supplier: str | None = None
 
+    def __post_init__(self) -> None:
+        """Write accents as entries have them, so that joints and parts name the article alike."""
+        object.__setattr__(self, "number", normalize("NFC", self.number))
+        object.__setattr__(self, "maker", normalize("NFC", self.maker))
+
     @property
     def made_by(self) -> str:
         """Who makes it up."""
@@ -57,7 +63,7 @@ class MadeUpSet:
 
 def place_number(number: str, place: int) -> str:
     """Return the number of the part at a place of an article, from 1: the first has the article's own."""
-    return number if place == 1 else f"{number} part {place}"
+    return number if place == 1 else f"{number}{PLACE_OF_PART}{place}"
 
 
 def made_up_entries(made: MadeUpSet) -> tuple[CatalogueEntry, ...]:
@@ -204,10 +210,10 @@ def _entry(made: MadeUpSet, place: int, parts: list[Part], lead: int) -> Catalog
 
 def _ends(made: MadeUpSet, place: int, part: Part, *, is_last: bool) -> Iterator[FigureCell]:
     """Yield the ends of a part that lie inside the article."""
-    inside = (("inlet", part.inlet, place > 1), ("outlet", part.outlet, not is_last))
-    for column, port, is_inside in inside:
+    inside = (("inlet", part.inlet, place > 1, place), ("outlet", part.outlet, not is_last, place + 1))
+    for column, port, is_inside, below in inside:
         if port is not None and is_inside:
-            own: Port = replace(port, made_up_in=made.number)
+            own: Port = replace(port, made_up_in=f"{made.made_by} {place_number(made.number, below)}")
             yield FigureCell(column=column, value=str(own), source=f"{_SOURCE}{made.number}")
 
 

@@ -15,7 +15,7 @@ from typing import Final
 
 from spoutline.model.faults import InputFault
 from spoutline.model.figure import Bounds, TableUnit
-from spoutline.model.part_identity import number_fault
+from spoutline.model.part_identity import made_up_fault
 from spoutline.model.plain_values import hidden_sign
 from spoutline.model.port import MADE_UP_IN, FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size, thread_named
@@ -342,8 +342,8 @@ def _port(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
     carried = path_of_thread(thread)
     if path is not None and path is not carried:
         raise _fault(f"a {thread} thread carries the path {carried}")
-    if inside and (wrong := number_fault(article.strip())):
-        raise _fault(f"after {MADE_UP_IN!r} stands the number of an article: {wrong}")
+    if inside and (wrong := made_up_fault(article.strip())):
+        raise _fault(f"after {MADE_UP_IN!r} stands a joint of an article: {wrong}")
     return str(Port(thread, size, gender, carried, article.strip()))
 
 

@@ -13,7 +13,7 @@ depends_on = None
 
 def upgrade() -> None:
     """Add the number of the article to the ends of parts; no end of an older catalogue is inside one."""
-    op.add_column("catalogue_port", sa.Column("made_up_in", sa.String(80), nullable=False, server_default=""))
+    op.add_column("catalogue_port", sa.Column("made_up_in", sa.String(201), nullable=False, server_default=""))
 
 
 def downgrade() -> None:
