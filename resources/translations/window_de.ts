@@ -6040,6 +6040,10 @@
    <translation>Die letzte Vereinbarung ist zurückgenommen.</translation>
   </message>
   <message>
+   <source>The last change is taken back.</source>
+   <translation>Die letzte Änderung ist zurückgenommen.</translation>
+  </message>
+  <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
    <translation>Die letzten Änderungen sind noch nicht im Buch: {reason} Es wird von selbst erneut versucht.</translation>
   </message>

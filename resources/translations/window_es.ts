@@ -6040,6 +6040,10 @@
    <translation>El último acuerdo está anulado.</translation>
   </message>
   <message>
+   <source>The last change is taken back.</source>
+   <translation>Se ha deshecho el último cambio.</translation>
+  </message>
+  <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
    <translation>Los últimos cambios aún no están en el libro: {reason} Se vuelve a intentar solo.</translation>
   </message>

@@ -6040,6 +6040,10 @@
    <translation>Le dernier accord est annulé.</translation>
   </message>
   <message>
+   <source>The last change is taken back.</source>
+   <translation>Le dernier changement est annulé.</translation>
+  </message>
+  <message>
    <source>The last changes are not in the book yet: {reason} It is tried again by itself.</source>
    <translation>Les dernières modifications ne sont pas encore au registre : {reason} Un nouvel essai se fait de lui-même.</translation>
   </message>

@@ -399,6 +399,21 @@ def test_figures_of_a_family_are_set_once_and_every_part_of_it_follows(
         qtbot.keyClicks(field.editor, "25.4")
         click(qtbot, dialog.save_button)
         assert not dialog.fields["bore_mm"].fault
+        click(qtbot, dialog.back_button)  # to 3/4 in, then to no family at all
+        back = held(bench, "QX-1")
+        assert back is not None
+        assert back.figure("bore_mm") == 19.05
+        click(qtbot, dialog.back_button)
+        assert not dialog.back_button.isEnabled()
+        back = held(bench, "QX-1")
+        assert back is not None
+        assert back.figure("bore_mm") is None
+        click(qtbot, dialog.new_button)
+        qtbot.keyClicks(dialog.name_edit, "Twin braid")
+        field = dialog.fields["bore_mm"]
+        assert isinstance(field, TextField)
+        qtbot.keyClicks(field.editor, "25.4")
+        click(qtbot, dialog.save_button)
 
     select(panel, 0, 1)
     in_dialog(SetFieldDialog, give)

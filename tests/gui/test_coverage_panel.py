@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
@@ -69,6 +70,20 @@ def test_a_cell_tells_what_would_be_chosen_or_why_nothing_fits(panel: CoveragePa
     qtbot.waitUntil(lambda: all(ref.number in panel.detail.toPlainText() for ref in cell.parts), timeout=20_000)
     panel.table.setCurrentIndex(panel.model.index(1, 0))
     qtbot.waitUntil(lambda: "No set" in panel.detail.toPlainText(), timeout=20_000)
+
+
+def test_the_map_is_copied_under_its_names(panel: CoveragePanel, qtbot: QtBot) -> None:
+    made(panel, qtbot)
+    panel.table.setFocus()
+    QTest.keyClick(panel.table, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    rows = [line.split("\t") for line in QGuiApplication.clipboard().text().splitlines()]
+    model = panel.model
+    across = [str(model.headerData(column, Qt.Orientation.Horizontal)) for column in range(2)]
+    assert rows[0] == ["", *across]
+    for at, row in enumerate(rows[1:]):
+        assert row[0] == model.headerData(at, Qt.Orientation.Vertical)
+        assert row[1:] == [str(model.index(at, column).data()) for column in range(2)]
+    assert len(rows) == 1 + model.rowCount()
 
 
 def test_the_map_can_be_stopped(panel: CoveragePanel, qtbot: QtBot) -> None:

@@ -53,6 +53,10 @@ class FamiliesDialog(FormDialog):
         self.body.addWidget(halves, 1)
         self.state_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.state_label)
+        self._past: list[tuple[PartFamily | None, PartFamily | None]] = []
+        self.back_button = self._button(tr("Take &back the last change"), self.take_back)
+        self.back_button.setEnabled(False)
+        self.foot.addWidget(self.back_button)
         self.save_button = self._button(tr("&Put the family into the draft"), self.save)
         self.foot.addWidget(self.save_button)
         self.add_close()
@@ -177,7 +181,7 @@ class FamiliesDialog(FormDialog):
         except StoreFault as fault:
             self.show_fault(str(fault))
             return
-        self.has_changed = True
+        self._changed(before, family)
         self._refresh(family.name)
         self.state_label.setText(tr("{0}: {1} parts have its figures.").format(family.name, count))
 
@@ -193,6 +197,28 @@ class FamiliesDialog(FormDialog):
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
-        self.has_changed = True
+        self._changed(before, None)
         self._refresh("")
         self.state_label.setText(tr("{0} is gone").format(before.name))
+
+    def _changed(self, before: PartFamily | None, after: PartFamily | None) -> None:
+        self.has_changed = True
+        self._past.append((before, after))
+        self.back_button.setEnabled(True)
+
+    def take_back(self) -> None:
+        """Let the family changed last be as it was before; its parts follow."""
+        before, after = self._past[-1]
+        try:
+            if before is None and after is not None:
+                wait_for(lambda: self._service.remove_family(self._name, after.name))
+            elif before is not None:
+                renamed = after.name if after is not None and after.name != before.name else ""
+                wait_for(lambda: self._service.put_family(self._name, before, renamed_from=renamed))
+        except (InputFault, StoreFault) as fault:
+            self.show_fault(str(fault))
+            return
+        self._past.pop()
+        self.back_button.setEnabled(bool(self._past))
+        self._refresh("" if before is None else before.name)
+        self.state_label.setText(tr("The last change is taken back."))

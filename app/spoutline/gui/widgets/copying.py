@@ -28,6 +28,14 @@ def copy_rows(view: QTableView | QTreeView, *, whole: bool) -> None:
         _put_on_clipboard(titles, rows)
 
 
+def copy_matrix(view: QTableView) -> None:
+    """Put a whole matrix on the clipboard, its columns and its rows under their names."""
+    titles, rows = _seen(view, None)
+    names = [str(view.model().headerData(row, Qt.Orientation.Vertical, _SHOWN) or "") for row in range(len(rows))]
+    if rows:
+        _put_on_clipboard(["", *titles], [[name, *cells] for name, cells in zip(names, rows, strict=True)])
+
+
 def whole_table(view: QTableView | QTreeView) -> str:
     """Return all rows as a table of HTML under the titles of their columns."""
     return _table(*_seen(view, None))

@@ -7,6 +7,7 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
@@ -35,6 +36,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.copying import copy_matrix
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.wording import tr
 from spoutline.model.coverage_map import ClimateBand, CoverageCell, CoverageMap, CoverageScope, stock_gaps
@@ -127,6 +129,9 @@ class CoveragePanel(QWidget):
         self.table.verticalHeader().setDefaultSectionSize(26)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.selectionModel().currentChanged.connect(self._on_picked)
+        keys = QShortcut(QKeySequence(QKeySequence.StandardKey.Copy), self.table)
+        keys.setContext(Qt.ShortcutContext.WidgetShortcut)
+        keys.activated.connect(lambda: copy_matrix(self.table))
         return self.table
 
     def refresh(self) -> None:
