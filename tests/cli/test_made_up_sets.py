@@ -63,6 +63,10 @@ def test_an_article_is_chosen_bought_once_and_shown_part_by_part(run: Any, bases
     planned = json.loads(run("plan", survey, "--json", "--catalogue", NAME).out)["positions"][0]
     assert [one["part_number"] for one in planned["set"]][:3] == [NUMBER, f"{NUMBER} part 2", f"{NUMBER} part 3"]
     assert [one["seal"] for one in planned["joints"]][1:3] == ["made_up", "made_up"]
+    station = json.loads(run("site", survey, "--json", "--catalogue", NAME).out)
+    bought = [(one["number"], one["quantity"], one["amount"]) for one in station["parts"] if one["maker"] == MAKER]
+    hoses = sum(NUMBER in row["parts"] for row in station["positions"])
+    assert bought == [(NUMBER, hoses, f"{60 * hoses}.00")]
     files = {name: tmp_path / name for name in ("b.csv", "b.pdf", "q.csv", "q.pdf", "l.pdf", "p.pdf")}
     run("bill", survey, "--catalogue", NAME, "--csv", files["b.csv"])
     hung = [row for row in rows_of(files["b.csv"]) if row["Part number"].startswith(NUMBER)]
@@ -113,3 +117,28 @@ def test_an_article_is_handed_on_whole(run: Any, bases: list[str], tmp_path: Pat
     ]
     assert planned[0] == planned[1]
     assert planned[0][0]["part_number"] == NUMBER
+
+
+def test_parts_of_an_article_that_hangs_are_never_joined_to_a_new_one(
+    run: Any, bases: list[str], tmp_path: Path
+) -> None:
+    """By hand: an article is whole. Where one of its parts is damaged, no part of it stays with new ones."""
+    run("catalogue", "made-up", NAME, *bases, "--number", NUMBER, "--maker", MAKER, "--price", "60 USD")
+    survey = json.loads((tmp_path / "s.json").read_text(encoding="utf-8"))
+    numbers = (NUMBER, f"{NUMBER} part 2", f"{NUMBER} part 3")
+    for position, breakaway in zip(survey["positions"][:2], ("damaged", "good"), strict=True):
+        position["installed"] = [
+            {"kind": kind, "number": number, "maker": MAKER, "condition": breakaway if "2" in number else "good"}
+            for kind, number in zip(("whip_hose", "breakaway", "curb_hose"), numbers, strict=True)
+        ]
+    (tmp_path / "hung.json").write_text(json.dumps(survey), encoding="utf-8")
+    done = run("convert", tmp_path / "hung.json", "--json", "--catalogue", f"{NAME}@draft").out
+    seen = []
+    for position in json.loads(done)["positions"][:2]:
+        for way in position["options"]:
+            kept = [one for one in way["kept_part_numbers"] if one in numbers]
+            seen.append(len(kept))
+            assert kept in ([], list(numbers)), (position["label"], way)
+            if NUMBER in way["part_numbers"] and not kept:
+                assert Decimal(way["bought"]) > 60
+    assert {0, 3} <= set(seen)

@@ -65,13 +65,16 @@ def position_lines(plan: PositionPlan, currency: str) -> tuple[BillLine, ...]:
 def site_lines(site_plan: SitePlan) -> tuple[BillLine, ...]:
     """Return each part of the site once, quantities added up, ordered by kind, part number and maker.
 
-    Pieces that stay make a line of their own behind those that are bought.
+    Pieces that stay make a line of their own behind those that are bought. What comes in an article makes none: the
+    article is bought under the number of its first part.
     """
     currency = site_plan.survey.site.currency
     quantities: dict[tuple[PartRef, bool], int] = {}
     lines: dict[tuple[PartRef, bool], BillLine] = {}
     for plan in site_plan.positions:
         for line in position_lines(plan, currency):
+            if line.part.comes_with is not None and not line.kept:
+                continue
             key = (line.part.ref, line.kept)
             quantities[key] = quantities.get(key, 0) + line.quantity
             lines[key] = line

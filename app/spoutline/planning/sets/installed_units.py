@@ -30,6 +30,7 @@ _SAME_NAMES = (
     *(figure.name for figure in figures_in("") if figure.many is not frozenset and figure.value_type is not Port),
     *dict.fromkeys(block for kind in HANGING_KINDS for block in BLOCKS_OF_KIND[kind]),
 )
+_HANGS = "hanging "  # stands before the joint of an article that hangs there; a stand-in of the search alone has it
 NOT_RECORDED = "not recorded"  # stands for a part that must be there; the survey says nothing of it
 
 
@@ -135,6 +136,8 @@ def unit_verdict(
         status=PartStatus.ACTIVE,
         prices=(Price(currency=requirement.site.currency, minor=0),),
         lead_time_days=0,
+        inlet=_hanging(unit.part.inlet),
+        outlet=_hanging(unit.part.outlet),
     )
     candidates = tuple(_judged(stand_in, slot, unit, requirement, tables) for slot in slots)
     fitting = tuple(candidate for candidate in candidates if not candidate.forbidden_by)
@@ -144,6 +147,14 @@ def unit_verdict(
         why = DifferenceReason.NOT_RECONNECTABLE if single_use else DifferenceReason.BREAKS_RULE
         return UnitVerdict(unit=unit, candidates=(), reason=why, findings=broken)
     return UnitVerdict(unit=unit, candidates=() if reason else fitting, reason=reason)
+
+
+def _hanging(port: Port | None) -> Port | None:
+    """Return a port of a part that hangs there: inside an article it joins what came with it, never parts of a new one.
+
+    Else what is bought anew would come with an article that nobody buys.
+    """
+    return replace(port, made_up_in=f"{_HANGS}{port.made_up_in}") if port is not None and port.made_up_in else port
 
 
 def _path_on_thread(part: Part, tables: RuleTables) -> tuple[Finding, ...]:
