@@ -336,6 +336,10 @@
    <translation>&amp;Neuer Katalog</translation>
   </message>
   <message>
+   <source>&amp;New customer</source>
+   <translation>&amp;Neuer Kunde</translation>
+  </message>
+  <message>
    <source>&amp;New family</source>
    <translation>&amp;Neue Familie</translation>
   </message>
@@ -456,6 +460,10 @@
    <translation>Diese Auf&amp;nahme anbieten</translation>
   </message>
   <message>
+   <source>&amp;Quote to this customer</source>
+   <translation>Diesem Kunden an&amp;bieten</translation>
+  </message>
+  <message>
    <source>&amp;Read from file…</source>
    <translation>Aus &amp;Datei lesen…</translation>
   </message>
@@ -510,6 +518,10 @@
   <message>
    <source>&amp;Rules of</source>
    <translation>&amp;Regeln von</translation>
+  </message>
+  <message>
+   <source>&amp;Save</source>
+   <translation>&amp;Speichern</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
@@ -930,6 +942,10 @@
   <message>
    <source>Add to the &amp;wear log</source>
    <translation>Ins &amp;Verschleißbuch eintragen</translation>
+  </message>
+  <message>
+   <source>Address</source>
+   <translation>Adresse</translation>
   </message>
   <message>
    <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
@@ -1364,6 +1380,10 @@
    <translation>&amp;Kunde</translation>
   </message>
   <message>
+   <source>C&amp;ustomers…</source>
+   <translation>K&amp;unden…</translation>
+  </message>
+  <message>
    <source>CARB 2013</source>
    <translation>CARB 2013</translation>
   </message>
@@ -1644,6 +1664,10 @@
    <translation>Zustand des gewählten Teils</translation>
   </message>
   <message>
+   <source>Contact</source>
+   <translation>Ansprechpartner</translation>
+  </message>
+  <message>
    <source>Conventional hardware</source>
    <translation>Ohne Gasrückführung</translation>
   </message>
@@ -1760,6 +1784,10 @@
    <translation>Kunden</translation>
   </message>
   <message>
+   <source>Customers of the book</source>
+   <translation>Kunden des Buchs</translation>
+  </message>
+  <message>
    <source>Customers, nobody on site</source>
    <translation>Kunden, niemand vor Ort</translation>
   </message>
@@ -1812,6 +1840,10 @@
    <translation>Tage bis zur erwarteten Erlaubnis</translation>
   </message>
   <message>
+   <source>De&amp;livery address</source>
+   <translation>&amp;Lieferadresse</translation>
+  </message>
+  <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
    <translation>Entscheidet über Abschaltautomatik und Raste.</translation>
   </message>
@@ -1826,6 +1858,10 @@
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
    <translation>Abgelehnt. Neu anbieten und aufbewahren: Revision {0} wird eröffnet.</translation>
+  </message>
+  <message>
+   <source>Delivery address</source>
+   <translation>Lieferadresse</translation>
   </message>
   <message>
    <source>Departures</source>
@@ -1886,6 +1922,10 @@
   <message>
    <source>Discount group</source>
    <translation>Rabattgruppe</translation>
+  </message>
+  <message>
+   <source>Discount groups</source>
+   <translation>Rabattgruppen</translation>
   </message>
   <message>
    <source>Discount rate, percent a year</source>
@@ -2086,6 +2126,10 @@
   <message>
    <source>E&amp;xport…</source>
    <translation>E&amp;xportieren…</translation>
+  </message>
+  <message>
+   <source>E-mail</source>
+   <translation>E-Mail</translation>
   </message>
   <message>
    <source>EPA's public model</source>
@@ -2950,6 +2994,10 @@
   <message>
    <source>Keep or replace</source>
    <translation>Behalten oder ersetzen</translation>
+  </message>
+  <message>
+   <source>Keep the customers of the book, and choose whom to quote to</source>
+   <translation>Die Kunden des Buchs führen und wählen, wem angeboten wird</translation>
   </message>
   <message>
    <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
@@ -4298,6 +4346,10 @@
   <message>
    <source>Percent of what is installed, rounded up to whole pieces.</source>
    <translation>Prozent des Eingebauten, auf ganze Stück aufgerundet.</translation>
+  </message>
+  <message>
+   <source>Percent off the list, line by line: hoses = 14</source>
+   <translation>Prozent vom Listenpreis, Zeile für Zeile: hoses = 14</translation>
   </message>
   <message>
    <source>Percent, 0 to 100.</source>
@@ -5884,12 +5936,20 @@
    <translation>Steuer wird &amp;gerundet</translation>
   </message>
   <message>
+   <source>Tax number</source>
+   <translation>Steuernummer</translation>
+  </message>
+  <message>
    <source>Taxes</source>
    <translation>Steuern</translation>
   </message>
   <message>
    <source>Telep&amp;hone</source>
    <translation>Tele&amp;fon</translation>
+  </message>
+  <message>
+   <source>Telephone</source>
+   <translation>Telefon</translation>
   </message>
   <message>
    <source>Ter&amp;ms of sale</source>
@@ -5906,6 +5966,14 @@
   <message>
    <source>Terms not saved as a file</source>
    <translation>Bedingungen nicht als Datei gespeichert</translation>
+  </message>
+  <message>
+   <source>Terms of pa&amp;yment</source>
+   <translation>Zahlun&amp;gsbedingungen</translation>
+  </message>
+  <message>
+   <source>Terms of payment</source>
+   <translation>Zahlungsbedingungen</translation>
   </message>
   <message>
    <source>Terms of the quotation</source>
@@ -6816,6 +6884,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wann</translation>
   </message>
   <message>
+   <source>Where it goes, where that is elsewhere.</source>
+   <translation>Wohin geliefert wird, wo das anderswo ist.</translation>
+  </message>
+  <message>
    <source>Where own shares come from</source>
    <translation>Woher eigene Anteile stammen</translation>
   </message>
@@ -7010,6 +7082,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Words between blanks, of: {0}</source>
    <translation>Wörter zwischen Leerzeichen, aus: {0}</translation>
+  </message>
+  <message>
+   <source>Words to look for</source>
+   <translation>Gesuchte Wörter</translation>
   </message>
   <message>
    <source>Work done by</source>
@@ -7920,8 +7996,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} ist entfallen</translation>
   </message>
   <message>
+   <source>{0} is in the book.</source>
+   <translation>{0} steht im Buch.</translation>
+  </message>
+  <message>
    <source>{0} is new</source>
    <translation>{0} ist neu</translation>
+  </message>
+  <message>
+   <source>{0} is no longer in the list; quotations keep what they have.</source>
+   <translation>{0} steht nicht mehr in der Liste; Angebote behalten, was sie haben.</translation>
   </message>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>

@@ -336,6 +336,10 @@
    <translation>&amp;Nuevo catálogo</translation>
   </message>
   <message>
+   <source>&amp;New customer</source>
+   <translation>&amp;Nuevo cliente</translation>
+  </message>
+  <message>
    <source>&amp;New family</source>
    <translation>&amp;Nueva familia</translation>
   </message>
@@ -456,6 +460,10 @@
    <translation>Coti&amp;zar este levantamiento</translation>
   </message>
   <message>
+   <source>&amp;Quote to this customer</source>
+   <translation>&amp;Cotizar a este cliente</translation>
+  </message>
+  <message>
    <source>&amp;Read from file…</source>
    <translation>&amp;Leer de un archivo…</translation>
   </message>
@@ -510,6 +518,10 @@
   <message>
    <source>&amp;Rules of</source>
    <translation>&amp;Reglas de</translation>
+  </message>
+  <message>
+   <source>&amp;Save</source>
+   <translation>&amp;Guardar</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
@@ -930,6 +942,10 @@
   <message>
    <source>Add to the &amp;wear log</source>
    <translation>Añadir al registro de &amp;desgaste</translation>
+  </message>
+  <message>
+   <source>Address</source>
+   <translation>Dirección</translation>
   </message>
   <message>
    <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
@@ -1364,6 +1380,10 @@
    <translation>&amp;Cliente</translation>
   </message>
   <message>
+   <source>C&amp;ustomers…</source>
+   <translation>C&amp;lientes…</translation>
+  </message>
+  <message>
    <source>CARB 2013</source>
    <translation>CARB 2013</translation>
   </message>
@@ -1644,6 +1664,10 @@
    <translation>Estado de la pieza elegida</translation>
   </message>
   <message>
+   <source>Contact</source>
+   <translation>Contacto</translation>
+  </message>
+  <message>
    <source>Conventional hardware</source>
    <translation>Equipo convencional</translation>
   </message>
@@ -1760,6 +1784,10 @@
    <translation>Clientes</translation>
   </message>
   <message>
+   <source>Customers of the book</source>
+   <translation>Clientes del libro</translation>
+  </message>
+  <message>
    <source>Customers, nobody on site</source>
    <translation>Clientes, sin personal</translation>
   </message>
@@ -1812,6 +1840,10 @@
    <translation>Días hasta el permiso esperado</translation>
   </message>
   <message>
+   <source>De&amp;livery address</source>
+   <translation>Dirección de en&amp;trega</translation>
+  </message>
+  <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
    <translation>Decide el corte automático y la traba.</translation>
   </message>
@@ -1826,6 +1858,10 @@
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
    <translation>Rechazada. Vuelva a cotizarla y guárdela: se abre la revisión {0}.</translation>
+  </message>
+  <message>
+   <source>Delivery address</source>
+   <translation>Dirección de entrega</translation>
   </message>
   <message>
    <source>Departures</source>
@@ -1886,6 +1922,10 @@
   <message>
    <source>Discount group</source>
    <translation>Grupo de descuento</translation>
+  </message>
+  <message>
+   <source>Discount groups</source>
+   <translation>Grupos de descuento</translation>
   </message>
   <message>
    <source>Discount rate, percent a year</source>
@@ -2086,6 +2126,10 @@
   <message>
    <source>E&amp;xport…</source>
    <translation>E&amp;xportar…</translation>
+  </message>
+  <message>
+   <source>E-mail</source>
+   <translation>Correo electrónico</translation>
   </message>
   <message>
    <source>EPA's public model</source>
@@ -2950,6 +2994,10 @@
   <message>
    <source>Keep or replace</source>
    <translation>Conservar o sustituir</translation>
+  </message>
+  <message>
+   <source>Keep the customers of the book, and choose whom to quote to</source>
+   <translation>Llevar los clientes del libro y elegir a quién se cotiza</translation>
   </message>
   <message>
    <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
@@ -4298,6 +4346,10 @@
   <message>
    <source>Percent of what is installed, rounded up to whole pieces.</source>
    <translation>Porcentaje de lo instalado, redondeado a piezas enteras.</translation>
+  </message>
+  <message>
+   <source>Percent off the list, line by line: hoses = 14</source>
+   <translation>Por ciento menos de la lista, línea por línea: hoses = 14</translation>
   </message>
   <message>
    <source>Percent, 0 to 100.</source>
@@ -5884,12 +5936,20 @@
    <translation>El impuesto se &amp;redondea</translation>
   </message>
   <message>
+   <source>Tax number</source>
+   <translation>Número fiscal</translation>
+  </message>
+  <message>
    <source>Taxes</source>
    <translation>Impuestos</translation>
   </message>
   <message>
    <source>Telep&amp;hone</source>
    <translation>Teléfon&amp;o</translation>
+  </message>
+  <message>
+   <source>Telephone</source>
+   <translation>Teléfono</translation>
   </message>
   <message>
    <source>Ter&amp;ms of sale</source>
@@ -5906,6 +5966,14 @@
   <message>
    <source>Terms not saved as a file</source>
    <translation>Condiciones sin guardar en archivo</translation>
+  </message>
+  <message>
+   <source>Terms of pa&amp;yment</source>
+   <translation>Condiciones de &amp;pago</translation>
+  </message>
+  <message>
+   <source>Terms of payment</source>
+   <translation>Condiciones de pago</translation>
   </message>
   <message>
    <source>Terms of the quotation</source>
@@ -6816,6 +6884,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Cuándo</translation>
   </message>
   <message>
+   <source>Where it goes, where that is elsewhere.</source>
+   <translation>Adónde se entrega, si es otro lugar.</translation>
+  </message>
+  <message>
    <source>Where own shares come from</source>
    <translation>De dónde vienen las partes propias</translation>
   </message>
@@ -7010,6 +7082,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Words between blanks, of: {0}</source>
    <translation>Palabras separadas por espacios, de: {0}</translation>
+  </message>
+  <message>
+   <source>Words to look for</source>
+   <translation>Palabras que buscar</translation>
   </message>
   <message>
    <source>Work done by</source>
@@ -7920,8 +7996,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} ha desaparecido</translation>
   </message>
   <message>
+   <source>{0} is in the book.</source>
+   <translation>{0} está en el libro.</translation>
+  </message>
+  <message>
    <source>{0} is new</source>
    <translation>{0} es nueva</translation>
+  </message>
+  <message>
+   <source>{0} is no longer in the list; quotations keep what they have.</source>
+   <translation>{0} ya no está en la lista; las cotizaciones conservan lo que tienen.</translation>
   </message>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>

@@ -336,6 +336,10 @@
    <translation>&amp;Nouveau catalogue</translation>
   </message>
   <message>
+   <source>&amp;New customer</source>
+   <translation>&amp;Nouveau client</translation>
+  </message>
+  <message>
    <source>&amp;New family</source>
    <translation>&amp;Nouvelle famille</translation>
   </message>
@@ -456,6 +460,10 @@
    <translation>Faire le &amp;devis du relevé</translation>
   </message>
   <message>
+   <source>&amp;Quote to this customer</source>
+   <translation>&amp;Proposer à ce client</translation>
+  </message>
+  <message>
    <source>&amp;Read from file…</source>
    <translation>&amp;Lire un fichier…</translation>
   </message>
@@ -510,6 +518,10 @@
   <message>
    <source>&amp;Rules of</source>
    <translation>&amp;Règles de</translation>
+  </message>
+  <message>
+   <source>&amp;Save</source>
+   <translation>&amp;Enregistrer</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
@@ -930,6 +942,10 @@
   <message>
    <source>Add to the &amp;wear log</source>
    <translation>Ajouter au c&amp;arnet d'usure</translation>
+  </message>
+  <message>
+   <source>Address</source>
+   <translation>Adresse</translation>
   </message>
   <message>
    <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
@@ -1364,6 +1380,10 @@
    <translation>C&amp;lient</translation>
   </message>
   <message>
+   <source>C&amp;ustomers…</source>
+   <translation>C&amp;lients…</translation>
+  </message>
+  <message>
    <source>CARB 2013</source>
    <translation>CARB 2013</translation>
   </message>
@@ -1644,6 +1664,10 @@
    <translation>État de la pièce choisie</translation>
   </message>
   <message>
+   <source>Contact</source>
+   <translation>Contact</translation>
+  </message>
+  <message>
    <source>Conventional hardware</source>
    <translation>Matériel conventionnel</translation>
   </message>
@@ -1760,6 +1784,10 @@
    <translation>Clients</translation>
   </message>
   <message>
+   <source>Customers of the book</source>
+   <translation>Clients du registre</translation>
+  </message>
+  <message>
    <source>Customers, nobody on site</source>
    <translation>Clients, personne sur place</translation>
   </message>
@@ -1812,6 +1840,10 @@
    <translation>Jours jusqu'à l'autorisation attendue</translation>
   </message>
   <message>
+   <source>De&amp;livery address</source>
+   <translation>Adresse de &amp;livraison</translation>
+  </message>
+  <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
    <translation>Décide de l'arrêt automatique et du cran de maintien.</translation>
   </message>
@@ -1826,6 +1858,10 @@
   <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
    <translation>Refusé. Refaites le devis et gardez-le : la révision {0} s'ouvre.</translation>
+  </message>
+  <message>
+   <source>Delivery address</source>
+   <translation>Adresse de livraison</translation>
   </message>
   <message>
    <source>Departures</source>
@@ -1886,6 +1922,10 @@
   <message>
    <source>Discount group</source>
    <translation>Groupe de remise</translation>
+  </message>
+  <message>
+   <source>Discount groups</source>
+   <translation>Groupes de remise</translation>
   </message>
   <message>
    <source>Discount rate, percent a year</source>
@@ -2086,6 +2126,10 @@
   <message>
    <source>E&amp;xport…</source>
    <translation>E&amp;xporter…</translation>
+  </message>
+  <message>
+   <source>E-mail</source>
+   <translation>Courriel</translation>
   </message>
   <message>
    <source>EPA's public model</source>
@@ -2950,6 +2994,10 @@
   <message>
    <source>Keep or replace</source>
    <translation>Garder ou remplacer</translation>
+  </message>
+  <message>
+   <source>Keep the customers of the book, and choose whom to quote to</source>
+   <translation>Tenir les clients du registre et choisir à qui l’on propose</translation>
   </message>
   <message>
    <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
@@ -4298,6 +4346,10 @@
   <message>
    <source>Percent of what is installed, rounded up to whole pieces.</source>
    <translation>Pourcentage de ce qui est monté, arrondi à l'unité supérieure.</translation>
+  </message>
+  <message>
+   <source>Percent off the list, line by line: hoses = 14</source>
+   <translation>Pour cent de moins que la liste, ligne par ligne : hoses = 14</translation>
   </message>
   <message>
    <source>Percent, 0 to 100.</source>
@@ -5884,12 +5936,20 @@
    <translation>La taxe est a&amp;rrondie</translation>
   </message>
   <message>
+   <source>Tax number</source>
+   <translation>Numéro fiscal</translation>
+  </message>
+  <message>
    <source>Taxes</source>
    <translation>Taxes</translation>
   </message>
   <message>
    <source>Telep&amp;hone</source>
    <translation>Télép&amp;hone</translation>
+  </message>
+  <message>
+   <source>Telephone</source>
+   <translation>Téléphone</translation>
   </message>
   <message>
    <source>Ter&amp;ms of sale</source>
@@ -5906,6 +5966,14 @@
   <message>
    <source>Terms not saved as a file</source>
    <translation>Conditions non enregistrées</translation>
+  </message>
+  <message>
+   <source>Terms of pa&amp;yment</source>
+   <translation>Conditions de &amp;paiement</translation>
+  </message>
+  <message>
+   <source>Terms of payment</source>
+   <translation>Conditions de paiement</translation>
   </message>
   <message>
    <source>Terms of the quotation</source>
@@ -6816,6 +6884,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Quand</translation>
   </message>
   <message>
+   <source>Where it goes, where that is elsewhere.</source>
+   <translation>Où livrer, si c’est ailleurs.</translation>
+  </message>
+  <message>
    <source>Where own shares come from</source>
    <translation>D'où viennent les parts propres</translation>
   </message>
@@ -7010,6 +7082,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Words between blanks, of: {0}</source>
    <translation>Mots séparés par des espaces, parmi : {0}</translation>
+  </message>
+  <message>
+   <source>Words to look for</source>
+   <translation>Mots à chercher</translation>
   </message>
   <message>
    <source>Work done by</source>
@@ -7920,8 +7996,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} a disparu</translation>
   </message>
   <message>
+   <source>{0} is in the book.</source>
+   <translation>{0} est dans le registre.</translation>
+  </message>
+  <message>
    <source>{0} is new</source>
    <translation>{0} est nouvelle</translation>
+  </message>
+  <message>
+   <source>{0} is no longer in the list; quotations keep what they have.</source>
+   <translation>{0} n’est plus dans la liste ; les devis gardent ce qu’ils ont.</translation>
   </message>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>

@@ -29,6 +29,7 @@ from spoutline.book.quotation_tables import (
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.customers import CustomersDialog
 from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.edits.command import make_edit
@@ -610,6 +611,47 @@ def test_the_book_makes_the_number_of_a_pattern_and_quoting_again_keeps_it(
     assert (page.stored.revision, heading.number) == (1, "GUI-2026-11-001"), "the draft is saved over"
     issue(qtbot, page)
     assert [entry.number for entry in page._service.quotations()] == ["GUI-2026-11-001"]
+
+
+def test_a_customer_is_written_once_and_chosen_for_the_quotation(
+    qtbot: QtBot, page: QuotationPage, terms: Write, bench: Workbench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    page.terms.use_file(terms("GUI-71"))
+    qtbot.waitUntil(lambda: page.terms.in_hand is not None and page.terms.in_hand.base is not None, timeout=10_000)
+    faults: list[str] = []
+
+    def fill_in(self: CustomersDialog) -> int:
+        self.show()
+        qtbot.mouseClick(self.new_button, Qt.MouseButton.LeftButton)
+        qtbot.keyClicks(self.line_edits["name"], "Reed Wharf Oil")
+        qtbot.keyClicks(self.line_edits["payment_terms"], "Net 45")
+        qtbot.keyClicks(self.page_edits["delivery_address"], "Gate 3")
+        qtbot.keyClicks(self.page_edits["discounts"], "hoses: 14")
+        qtbot.mouseClick(self.save_button, Qt.MouseButton.LeftButton)
+        faults.append(self.fault_label.text())
+        self.page_edits["discounts"].selectAll()
+        qtbot.keyClicks(self.page_edits["discounts"], "hoses = 14")
+        qtbot.mouseClick(self.save_button, Qt.MouseButton.LeftButton)
+        assert self.list.currentItem().text() == "Reed Wharf Oil"
+        qtbot.mouseClick(self.use_button, Qt.MouseButton.LeftButton)
+        return 1
+
+    monkeypatch.setattr(CustomersDialog, "exec", fill_in)
+    qtbot.mouseClick(page.panel.offer.customer_button, Qt.MouseButton.LeftButton)
+    assert "write a discount group and its percentage" in faults[0]
+    assert bench.customers().named("reed wharf oil").payment_terms == "Net 45"
+    page.panel.offer.make_button.click()
+    qtbot.waitUntil(lambda: page.quotation is not None, timeout=30_000)
+    keep(qtbot, page)
+    assert page.quotation is not None
+    assert [(one.group, one.percent) for one in page.quotation.terms.selling.exceptions] == [("hoses", 14)]
+    page.panel.name_edit.setText("Odile")
+    issue(qtbot, page)
+    assert page.stored is not None
+    paper = text_of(bench.quoting().issued_papers(page.stored.id, 1).pdf)
+    for text in ("Reed Wharf Oil", "Gate 3", "Net 45"):
+        assert text in paper
+    bench.customers().remove("Reed Wharf Oil")
 
 
 BELOW_COST = "buying = [{ percent = 25 }]\nselling = { percent = 60 }\n"

@@ -172,6 +172,7 @@ def test_a_backup_stands_before_each_migration(path: Path) -> None:
         raw.execute("DROP TABLE agreements")
         raw.execute("DROP TABLE dispenser_types")
         raw.execute("DROP TABLE quotation_serials")
+        raw.execute("DROP TABLE customers")
     bench = open_workbench(Settings(database=str(path)))
     assert len(bench.book().entries()) == 12
     (kept,) = bench.keeping().backups()

@@ -11,6 +11,7 @@ from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
 from spoutline.book.agreements import AgreementBook
+from spoutline.book.customers import CustomerBook
 from spoutline.book.dispenser_types import DispenserTypeBook
 from spoutline.book.programmes import Programmes
 from spoutline.book.quotations import QuotationBook
@@ -81,6 +82,11 @@ class Book:
     def dispenser_types(self) -> DispenserTypeBook:
         """The dispenser types kept in the book."""
         return DispenserTypeBook(self._engine, self._url, self._now, self.reading_notes)
+
+    @property
+    def customers(self) -> CustomerBook:
+        """The customers kept in the book."""
+        return CustomerBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def agreements(self) -> AgreementBook:

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.catalogues import CatalogueService
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.coverage import CoverageService
+    from spoutline.bootstrap.customers import CustomerService
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.manual import Manual
@@ -346,6 +347,12 @@ class Workbench:
                 maps=self.table_maps(),
             )
         )
+
+    def customers(self) -> CustomerService:
+        """Return the use cases of the firm's customers."""
+        from spoutline.bootstrap.customers import CustomerService
+
+        return CustomerService(self._stores.book)
 
     def dispenser_types(self) -> DispenserTypeService:
         """Return the use cases of the firm's dispenser types."""

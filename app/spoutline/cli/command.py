@@ -14,6 +14,7 @@ from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.model.quotation_terms import Terms
     from spoutline.units.accepted import UnitSystem
     from spoutline.units.display import Display
 
@@ -152,6 +153,15 @@ def add_terms(parser: argparse.ArgumentParser) -> None:
         words="the file of the terms",
         help="terms of the quotation",
     )
+    parser.add_argument(
+        "--customer", metavar="NAME", default="", help="customer of the book, in place of the one that the terms name"
+    )
+
+
+def read_terms(workbench: Workbench, arguments: argparse.Namespace) -> Terms:
+    """Return the terms named, for the customer of the book where one is named too; raise ``InputFault``."""
+    terms = workbench.quoting().read_terms(arguments.terms)
+    return workbench.customers().terms_for(terms, arguments.customer) if arguments.customer else terms
 
 
 def display_of(

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, shared_options
+from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
@@ -113,7 +113,7 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
     service = workbench.quoting()
-    terms = service.read_terms(arguments.terms)
+    terms = read_terms(workbench, arguments)
     survey = read_survey(arguments.survey)
     logo = service.logo(terms, arguments.terms.parent)
     display = display_of(arguments, workbench, survey.site.jurisdiction)

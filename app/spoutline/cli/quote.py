@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of
+from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
@@ -68,7 +68,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         wanted = "name at least one file: --pdf, --html, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
-    terms = service.read_terms(arguments.terms)
+    terms = read_terms(workbench, arguments)
     option = _option(arguments.option, len(terms.options))
     survey = read_survey(arguments.survey)
     display = display_of(arguments, workbench, survey.site.jurisdiction)

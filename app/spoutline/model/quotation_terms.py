@@ -106,6 +106,13 @@ class Seller(Party):
     logo: Text = Field("", description="Picture file for the letterhead, beside the terms file.")
 
 
+class Recipient(Party):
+    """Who is quoted to."""
+
+    delivery_address: LongText = Field("", description="Where it goes; empty where it is the site or the address.")
+    payment_terms: Text = Field("", description="Terms of payment, printed as written.")
+
+
 class Heading(_Document):
     """What stands at the head and foot of the quotation."""
 
@@ -264,7 +271,7 @@ class Terms(_Document):
     format: Literal["spoutline-terms"] = "spoutline-terms"
     version: Literal[1] = 1
     seller: Seller
-    customer: Party
+    customer: Recipient
     heading: Heading
     currency: Currency = Field("USD", description="ISO 4217 code of every amount in the quotation.")
     rounding: Rounding = Rounding()

@@ -20,8 +20,8 @@ from spoutline.model.quotation_terms import (
     Labour,
     LongText,
     OptionTerms,
-    Party,
     PriceOverride,
+    Recipient,
     Rounding,
     Seller,
     Selling,
@@ -54,7 +54,7 @@ class UsualTerms(_Document):
     format: Literal["spoutline-terms"] = "spoutline-terms"
     version: Literal[1] = 1
     seller: Seller | None = None
-    customer: Party | None = None
+    customer: Recipient | None = None
     heading: UsualHeading = UsualHeading()
     currency: Currency = "USD"
     rounding: Rounding = Rounding()

@@ -124,6 +124,8 @@ def _head(quotation: Quotation, revision: int, story: Story) -> Iterator[Named]:
         (Word.TELEPHONE, customer.telephone),
         (Word.EMAIL, customer.email),
         (Word.REGISTRATION, customer.registration),
+        (Word.DELIVERY_ADDRESS, customer.delivery_address.strip()),
+        (Word.PAYMENT_TERMS, customer.payment_terms),
         (Word.SITE, "\n".join(text for text in (site.name, site.address.strip()) if text)),
         (Word.NUMBER, f"{terms.heading.number}, {story.word(Word.REVISION)} {revision}"),
         (Word.DATED, story.day(terms.heading.dated)),

@@ -113,3 +113,5 @@ class QuotationWord(StrEnum):
     LEAST_MARGIN = "least_margin"
     LOWEST_TO_HIGHEST = "lowest_to_highest"
     MARGIN_NOTE = "margin_note"
+    DELIVERY_ADDRESS = "delivery_address"
+    PAYMENT_TERMS = "payment_terms"

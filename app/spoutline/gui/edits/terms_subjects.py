@@ -66,7 +66,17 @@ CUSTOMER = Subject(
     name="customer",
     title="Customer",
     lead="Who is quoted to.",
-    parts=_party("customer", "gets the quotation"),
+    parts=(
+        *_party("customer", "gets the quotation"),
+        TermsField(
+            path="customer.delivery_address",
+            title="De&livery address",
+            help="Where it goes, where that is elsewhere.",
+            entry=TermsEntry.LONG_TEXT,
+            is_wide=True,
+        ),
+        TermsField(path="customer.payment_terms", title="Terms of pa&yment", help="Printed as written."),
+    ),
 )
 
 HEADING = Subject(

@@ -139,6 +139,7 @@ class OfferPanel(QWidget):
         self.make_button.setEnabled(self._terms is not None and is_free)
         self.anew_button.setEnabled(hand.may_be_revised and is_free)
         self.terms_button.setEnabled(is_free)
+        self.customer_button.setEnabled(is_free)
         self.take_button.setEnabled(is_free)
         self.own_terms_action.setEnabled(made is not None)
         self.keep_button.setEnabled(hand.may_be_kept and is_free)
@@ -245,6 +246,9 @@ class OfferPanel(QWidget):
         row.addWidget(self.terms_label, 1)
         row.addWidget(self.take_button)
         row.addWidget(self.terms_button)
+        self.customer_button = QPushButton(tr("C&ustomers…"), self)
+        self.customer_button.setToolTip(tr("Keep the customers of the book, and choose whom to quote to"))
+        row.addWidget(self.customer_button)
         return row
 
     def _making_row(self) -> QHBoxLayout:

@@ -232,6 +232,7 @@ class QuotationPage(QWidget):
         self.terms.failed.connect(panel.say)
         offer.terms_button.clicked.connect(lambda _=False: self.terms.ask_changed())
         offer.file_action.triggered.connect(self.terms.ask_file)
+        offer.customer_button.clicked.connect(lambda _=False: self.terms.ask_customer())
         offer.example_action.triggered.connect(self.terms.ask_example)
         offer.own_terms_action.triggered.connect(self._use_own_terms)
         offer.make_button.clicked.connect(self.make)

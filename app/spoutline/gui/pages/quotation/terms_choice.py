@@ -16,7 +16,8 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
 from spoutline.gui.pages.quotation.work import TERMS
 from spoutline.gui.wording import tr
-from spoutline.model.faults import StoreFault
+from spoutline.model.customer import with_customer
+from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import Terms
 from spoutline.whole_files import write_file
@@ -96,6 +97,24 @@ class TermsChoice(QObject):
         dialog.deleteLater()
         if terms is not None:
             self.use_changed(terms, file, folder)
+
+    def ask_customer(self) -> None:
+        """Keep the customers of the book; one that is chosen there is the customer of the terms in hand."""
+        from spoutline.gui.dialogs.customers import CustomersDialog
+
+        before = self.in_hand.terms if self.in_hand is not None else None
+        service = self._context.session.workbench.customers()
+        dialog = CustomersDialog(service, may_choose=before is not None, parent=self._window)
+        dialog.exec()
+        chosen = dialog.chosen
+        dialog.deleteLater()
+        if chosen is not None and before is not None and self.in_hand is not None:
+            try:
+                terms = with_customer(before, chosen)
+            except InputFault as fault:
+                self.failed.emit(str(fault))
+            else:
+                self.use_changed(terms, None, self.in_hand.folder)
 
     def write_example(self, path: Path) -> None:
         """Write ready terms into a file, to be edited, and take them."""

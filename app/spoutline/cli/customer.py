@@ -1,0 +1,130 @@
+"""`customer`: the firm's customers in the book, which quotations take their customer from."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import CommandWork, shared_options
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import write_standard_output
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.customer import Customer
+
+_FIELDS = {
+    "--address": ("address", "address, line by line"),
+    "--delivery-address": ("delivery_address", "where goods go, where that is elsewhere"),
+    "--contact": ("contact", "who answers questions"),
+    "--telephone": ("telephone", "telephone number"),
+    "--email": ("email", "e-mail address"),
+    "--tax-number": ("registration", "registration or tax number"),
+    "--payment": ("payment_terms", "terms of payment"),
+}
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    actions = parser.add_subparsers(dest="action", metavar="ACTION", required=True)
+
+    def add(name: str, words: str) -> argparse.ArgumentParser:
+        made = actions.add_parser(name, help=words, description=words, parents=[shared_options()])
+        made.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+        return made
+
+    listing = add("list", "list the customers of the book by name")
+    listing.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of name, address or contact")
+    add("show", "show a customer").add_argument("name", metavar="NAME")
+    for name, words in (("add", "put a new customer into the book"), ("set", "change fields of a customer")):
+        made = add(name, words)
+        made.add_argument("name", metavar="NAME")
+        for option, (field, told) in _FIELDS.items():
+            made.add_argument(option, metavar="TEXT", dest=field, help=told)
+        made.add_argument(
+            "--discount",
+            metavar="GROUP=PERCENT",
+            action="append",
+            dest="discounts",
+            help="off the list price of a discount group; may be repeated, all take the place of those there were",
+        )
+        if name == "set":
+            made.add_argument("--name", metavar="NAME", dest="renamed", help="another name")
+    removed = add("remove", "take a customer out of the book; quotations keep what they have of it")
+    removed.add_argument("name", metavar="NAME")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _ACTIONS[arguments.action](workbench, arguments)
+
+
+def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    found = workbench.customers().all(arguments.text)
+    lines = [f"{one.name}{f'  {one.contact}' if one.contact else ''}" for one in found]
+    return _say(arguments, lines or ["no customers"], {"customers": [_document(one) for one in found]})
+
+
+def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _told(arguments, workbench.customers().named(arguments.name))
+
+
+def _add(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    return _told(arguments, workbench.customers().add({"name": arguments.name, **_said(arguments)}))
+
+
+def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    service, said = workbench.customers(), _said(arguments)
+    if arguments.renamed is not None:
+        said["name"] = arguments.renamed
+    if not said:
+        raise InputFault((InputProblem("", "customer set", "nothing", "name at least one field to change"),))
+    return _told(arguments, service.change(service.named(arguments.name), said))
+
+
+def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    gone = workbench.customers().remove(arguments.name)
+    return _say(arguments, [f"{gone.name}: removed"], {"removed": gone.name})
+
+
+def _said(arguments: argparse.Namespace) -> dict[str, str]:
+    named = ((field, getattr(arguments, field)) for field, _ in _FIELDS.values())
+    said = {field: text for field, text in named if text is not None}
+    if arguments.discounts is not None:
+        said["discounts"] = "\n".join(arguments.discounts)
+    return said
+
+
+def _told(arguments: argparse.Namespace, customer: Customer) -> ExitCode:
+    from spoutline.bootstrap.customers import fields_of
+
+    lines = [
+        f"{name.replace('_', ' '):<18} {line}"
+        for name, text in fields_of(customer).items()
+        for line in text.splitlines()
+    ]
+    return _say(arguments, lines, _document(customer))
+
+
+def _document(customer: Customer) -> dict[str, object]:
+    return customer.model_dump(mode="json")
+
+
+def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
+    from spoutline.cli.plan_text import printable
+
+    text = "".join(f"{printable(line)}\n" for line in lines)
+    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
+    return ExitCode.FITS
+
+
+_ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {
+    "list": _list,
+    "show": _show,
+    "add": _add,
+    "set": _set,
+    "remove": _remove,
+}
+
+WORK = CommandWork(_arguments, _run)

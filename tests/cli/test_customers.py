@@ -1,0 +1,118 @@
+"""Customers from the shell: kept in the book once, taken from there by quotations, printed on their papers."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from paper_text import text_of
+from program_runs import Spoutline
+from spoutline.bootstrap.demos import demo_survey
+
+TERMS = """
+[seller]
+name = "Hedgerow Supply"
+[customer]
+name = "Somebody else"
+[heading]
+number = "CU-1"
+dated = 2026-11-25
+[[buying]]
+percent = 50
+[selling]
+method = "{method}"
+percent = 10
+[[selling.exceptions]]
+group = "hoses"
+percent = 12
+"""
+NAME = "Hollow Ford Fuels"
+FIELDS = (
+    "--address", "1 Mill Lane\nHollow Ford", "--delivery-address", "Gate 3, Reed Wharf", "--contact", "Merle",
+    "--telephone", "555-0134", "--email", "merle@example.org", "--tax-number", "TX-77", "--payment", "Net 45",
+    "--discount", "hoses = 20", "--discount", "nozzles=15",
+)  # fmt: skip
+Run = Callable[..., str]
+
+
+@pytest.fixture
+def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
+    monkeypatch.chdir(tmp_path)
+    Path("survey.json").write_text(demo_survey("marina").model_dump_json(round_trip=True))
+    Path("terms.toml").write_text(TERMS.format(method="list_less_discount"))
+
+    def go(*arguments: object, expect: int = 0) -> str:
+        done = spoutline("--database", own_database, *arguments)
+        assert done.code == expect, done.err
+        return done.out + done.err
+
+    return go
+
+
+def names(run: Run, *words: str) -> list[str]:
+    return [one["name"] for one in json.loads(run("customer", "list", *words, "--json"))["customers"]]
+
+
+def test_a_customer_is_added_changed_found_and_removed(run: Run) -> None:
+    run("customer", "add", NAME, *FIELDS)
+    run("customer", "add", "Amber Quay Oil")
+    assert names(run) == ["Amber Quay Oil", NAME]
+    assert names(run, "mill FORD") == [NAME]
+    assert "a customer of this name" in run("customer", "add", "HOLLOW  ford fuels", expect=2)
+    run("customer", "set", "hollow ford fuels", "--payment", "Net 10", "--name", "Hollow Ford Fuels Ltd")
+    document = json.loads(run("customer", "show", "Hollow Ford Fuels Ltd", "--json"))
+    assert (document["payment_terms"], document["registration"]) == ("Net 10", "TX-77")
+    assert document["discounts"] == [{"group": "hoses", "percent": "20"}, {"group": "nozzles", "percent": "15"}]
+    told = run("customer", "show", "Hollow Ford Fuels Ltd")
+    assert "1 Mill Lane" in told
+    assert "nozzles = 15" in told
+    assert "no customer of this name" in run("customer", "show", NAME, expect=2)
+    run("customer", "remove", "Amber Quay Oil")
+    assert names(run) == ["Hollow Ford Fuels Ltd"]
+    run("customer", "add", "amber quay oil")
+    assert names(run) == ["amber quay oil", "Hollow Ford Fuels Ltd"]
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        (("--discount", "hoses"), "write a discount group and its percentage"),
+        (("--discount", "hoses=120"), "discounts"),
+        (("--discount", "hoses=1", "--discount", "hoses=2"), "it occurs twice"),
+        (("--contact", "x" * 201), "contact"),
+        (("--contact", "a\u202eb"), "contact"),
+    ],
+)
+def test_what_no_customer_can_have_is_told_and_nothing_is_kept(run: Run, said: tuple[str, ...], told: str) -> None:
+    assert told in run("customer", "add", NAME, *said, expect=2)
+    assert names(run) == []
+
+
+def test_a_quotation_takes_its_customer_from_the_book(run: Run) -> None:
+    run("customer", "add", NAME, *FIELDS)
+    run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--customer", "hollow ford fuels")
+    run("quotation", "issue", 1, "--by", "R. Example", "--pdf", "q.pdf")
+    paper = text_of("q.pdf")
+    for text in (NAME, "1 Mill Lane", "Gate 3, Reed Wharf", "Merle", "555-0134", "TX-77", "Net 45"):
+        assert text in paper
+    assert "Somebody else" not in paper
+    lines = [line for one in json.loads(run("quotation", "margin", 1, "--json"))["options"] for line in one["lines"]]
+    # list price 100, bought at 50: sold at 80 to this customer a hose leaves 37.5 %, a nozzle at 85 leaves 41.18 %,
+    # anything else at 90 leaves 44.44 %; prices are rounded to the cent
+    for start, percent in (("TH-H", 37.5), ("QW-N", 41.18), ("LS-S", 44.44)):
+        shares = [float(line["margin"]["percent"]) for line in lines if line["part_number"].startswith(start)]
+        assert shares
+        assert all(abs(share - percent) < 0.1 for share in shares), (start, shares)
+    run("customer", "remove", NAME)
+    assert NAME in run("quotation", "show", 1), "the quotation keeps what it has of the customer"
+
+
+def test_discounts_off_the_list_are_refused_where_prices_rest_on_the_cost(run: Run) -> None:
+    run("customer", "add", NAME, *FIELDS)
+    Path("terms.toml").write_text(TERMS.format(method="mark_up_on_cost"))
+    told = run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--customer", NAME, expect=2)
+    assert "selling.method" in told
+    assert "list_less_discount" in told
