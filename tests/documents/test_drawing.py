@@ -135,10 +135,11 @@ def test_a_reel_without_slack_is_drawn_taut_and_not_called_too_short() -> None:
 
 @pytest.mark.parametrize("system", list(UnitSystem))
 def test_dimensions_carry_the_surveyed_figures(system: UnitSystem) -> None:
+    name = "near side"  # of the filler, as the survey of these plans calls it
     texts = [shape.text for shape in drawn(system=system).shapes if isinstance(shape, Measure)]
     # 2.1, 0.9 and 2.0 m over 25.4 mm are 82.68, 35.43 and 78.74 in; to the sixteenth of a tape
-    in_feet = ["6 ft 10 11/16 in", "2 ft 11 7/16 in", "6 ft 6 3/4 in"]
-    wanted = ["2.1 m", "0.9 m", "2 m"] if system is UnitSystem.SI else in_feet
+    in_feet = ["6 ft 10 11/16 in", "2 ft 11 7/16 in", f"{name}: 6 ft 6 3/4 in"]
+    wanted = ["2.1 m", "0.9 m", f"{name}: 2 m"] if system is UnitSystem.SI else in_feet
     assert texts == wanted
 
 
@@ -247,3 +248,13 @@ def test_curves_are_told_apart_without_colour() -> None:
 def test_without_flow_data_there_is_no_chart() -> None:
     hanging_set = factory.chain(last=replace(factory.nozzle(), flow_coefficient_kv=None))
     assert flow_chart(factory.fitting_plan(chosen=factory.judged(hanging_set)), story()) is None
+
+
+def test_every_filler_is_named_once_at_its_distance_and_a_long_name_is_cut() -> None:
+    near, far = (
+        Filler(label="near side", distance_m=1.8, height_m=0.9),
+        Filler(label="far side of the second trailer behind it", distance_m=3.0, height_m=1.1),
+    )
+    where = factory.position(filler=near, other_fillers=(far,))
+    texts = [shape.text for shape in drawn(factory.fitting_plan(where)).shapes if isinstance(shape, Measure | Label)]
+    assert [text for text in texts if "side" in text] == ["near side: 1.8 m", "far side of the second traile…: 3 m"]

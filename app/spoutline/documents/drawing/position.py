@@ -17,7 +17,7 @@ from spoutline.documents.drawing.hose_lines import (
     outlet_place,
     wound_length_m,
 )
-from spoutline.documents.drawing.scenery import keel_m, reel_drum, surroundings
+from spoutline.documents.drawing.scenery import reel_drum, surroundings
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -39,7 +39,7 @@ from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
-from spoutline.model.survey import Duty, Position, Retrieval
+from spoutline.model.survey import Position, Retrieval
 from spoutline.rules.derive.hose import is_on_reel
 from spoutline.units.accepted import UnitSystem
 
@@ -49,6 +49,7 @@ _ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of th
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
 _SPOUT_FALL = math.sin(math.radians(20.0))
+_LONGEST_NAME = 30  # signs of a filler's name at its distance
 _BALLOON_OFFSET_PT = (0.0, 26.0)  # straight up; a painter moves it where that is taken
 
 
@@ -187,21 +188,14 @@ def _cord(position: Position) -> tuple[Shape, ...]:
 
 
 def _points(position: Position) -> tuple[Shape, ...]:
-    """Return the outlet and every filler, each filler with its name."""
+    """Return the outlet and every filler; a filler's name stands at its distance below the ground."""
     shapes: list[Shape] = [Dot(centre=outlet_place(position), radius_pt=2.0, ink=Ink.STATION)]
-    nearest = min(filler_place(filler).x_m for filler in position.fillers)
     for row, filler in enumerate(position.fillers):
         place = filler_place(filler)
         shapes.append(Dot(centre=place, radius_pt=2.2, ink=Ink.VEHICLE))
-        # names stand inside the vehicle, below the line of the filler's height
-        near = place.x_m == nearest
-        anchor, offset = (Anchor.START, 10.0) if near else (Anchor.END, -6.0)
-        if position.duty is Duty.MARINE:  # a hull is narrower than a name, and the water runs through it
-            below = Place(place.x_m, keel_m(position))
-            down = -9.0 - _NAME_ROW_PT * row
-            shapes.append(Label(at=below, text=filler.label, anchor=Anchor.START, offset_pt=(10.0, down)))
-            continue
-        shapes.append(Label(at=place, text=filler.label, anchor=anchor, offset_pt=(offset, -17.0 - _NAME_ROW_PT * row)))
+        if place.x_m == 0.0:  # straight below the outlet there is no distance to write it at
+            down = -17.0 - _NAME_ROW_PT * row
+            shapes.append(Label(at=place, text=filler.label, anchor=Anchor.START, offset_pt=(10.0, down)))
     return tuple(shapes)
 
 
@@ -224,16 +218,25 @@ def _heights(position: Position, left_m: float, right_m: float, story: Story) ->
 
 
 def _distances(position: Position, floor_m: float, row_m: float, story: Story) -> tuple[Measure, ...]:
-    """Return the way from the outlet to each filler, nearest on top."""
+    """Return the way from the outlet to each filler with the filler's name, nearest on top.
+
+    Names inside the vehicle would run into its lines and heights where the drawing is small.
+    """
     fillers = sorted({filler_place(filler).x_m for filler in position.fillers} - {0.0})
+    names = {x: _short(", ".join(one.label for one in position.fillers if filler_place(one).x_m == x)) for x in fillers}
     return tuple(
         Measure(
             start=Place(0.0, floor_m - row_m * (number + 1)),
             end=Place(distance, floor_m - row_m * (number + 1)),
-            text=story.show(distance, Dimension.LENGTH),
+            text=f"{names[distance]}{story.writing.colon} {story.show(distance, Dimension.LENGTH)}",
         )
         for number, distance in enumerate(fillers)
     )
+
+
+def _short(name: str) -> str:
+    """Return a name as there is room for it beside its distance."""
+    return name if len(name) <= _LONGEST_NAME else f"{name[: _LONGEST_NAME - 1]}…"
 
 
 def _scale_bar(left_m: float, y_m: float, story: Story) -> tuple[Shape, ...]:
