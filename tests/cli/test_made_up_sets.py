@@ -142,3 +142,16 @@ def test_parts_of_an_article_that_hangs_are_never_joined_to_a_new_one(
             if NUMBER in way["part_numbers"] and not kept:
                 assert Decimal(way["bought"]) > 60
     assert {0, 3} <= set(seen)
+
+
+def test_a_stocked_article_is_at_hand_with_all_its_parts(run: Any, bases: list[str], tmp_path: Path) -> None:
+    """By hand: the article is made from the planned parts themselves, so it would do in place of any of them."""
+    run("catalogue", "made-up", NAME, *bases, "--number", NUMBER, "--maker", MAKER, "--price", "500 USD")
+    stock = tmp_path / "stock.csv"
+    stock.write_text(f"part_number,quantity,maker\n{NUMBER},3,{MAKER}\n", encoding="utf-8")
+    label = json.loads((tmp_path / "s.json").read_text(encoding="utf-8"))["positions"][0]["label"]
+    for place, missing in enumerate(bases, start=1):
+        words = ("swap", tmp_path / "s.json", label, missing, "--catalogue", f"{NAME}@draft", "--stock", stock)
+        told = run(*words).out
+        assert told.startswith(f"✓ {NUMBER}{'' if place == 1 else f' part {place}'} "), told
+        assert "3 at hand" in told

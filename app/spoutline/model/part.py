@@ -28,6 +28,7 @@ __all__ = [
     "BREAKAWAYS",
     "HANGING_KINDS",
     "HOSES",
+    "MOST_IN_ARTICLE",
     "PLACE_OF_PART",
     "AccessoryData",
     "AdaptorData",
@@ -46,6 +47,7 @@ __all__ = [
 ]
 
 PLACE_OF_PART: Final = " part "  # stands between the number of an article and the place of a part in it
+MOST_IN_ARTICLE: Final = 8
 _RIGID = tuple(kind for kind in HANGING_KINDS if kind not in HOSES)
 _WITH_OUTLET = tuple(kind for kind in HANGING_KINDS if kind is not PartKind.NOZZLE)
 _MARKED = tuple(kind for kind in HANGING_KINDS if kind not in (PartKind.ADAPTOR, PartKind.SPLITTER))

@@ -20,14 +20,14 @@ from pydantic import ValidationError
 from spoutline.catalogue.descriptions import COLUMNS, describe
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.part import HANGING_KINDS, PLACE_OF_PART, Part, PartKind, PartStatus
+from spoutline.model.part import HANGING_KINDS, MOST_IN_ARTICLE, PLACE_OF_PART, Part, PartKind, PartStatus
 from spoutline.model.part_identity import number_fault
 from spoutline.model.port import Port
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 from spoutline.planning.pricing.rounding import minor_units
 from spoutline.rules.chain.joints import mates
 
-MOST_PARTS: Final = 8
+MOST_PARTS: Final = MOST_IN_ARTICLE
 _MOST_PRICE: Final = 10_000_000
 _NUMBER_LENGTH: Final = 60  # there is room for the place of a part behind it
 _SOURCE: Final = "made up, article "

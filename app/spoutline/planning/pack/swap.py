@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.part import Part, PartKind
+from spoutline.model.part import MOST_IN_ARTICLE, PLACE_OF_PART, Part, PartKind
 from spoutline.model.part_columns import PartColumns
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan
@@ -122,9 +122,9 @@ def swap_options(
         If the listener asks to stop.
     """
     case = _case_of(plan, missing, stock, context)
-    wanted = [line.part for line in stock.lines if line.quantity > 0 and not line.part.names(case.missing)]
     kind = SLOT_KINDS[case.place.slot]
-    options = [_option(part, case) for part in context.parts.parts(wanted) if part.kind is kind]
+    at_hand = [part for part in _at_hand(stock, context.parts) if part.ref != case.missing]
+    options = [_option(part, case) for part in at_hand if part.kind is kind]
     return tuple(sorted(options, key=_rank))
 
 
@@ -136,10 +136,23 @@ def _rank(option: SwapOption) -> tuple[bool, int, int, PartRef]:
 def _case_of(plan: PositionPlan, missing: PartRef, stock: Stock, context: PlanningContext) -> _Case:
     place = place_of(plan, missing, context)
     _check_stock(stock, context.parts)
-    stocked = context.parts.parts([line.part for line in stock.lines if line.quantity > 0])
+    stocked = _at_hand(stock, context.parts)
     wanted = {*place.chosen.hanging_set.refs, *(part.ref for part in stocked)} - {place.part.ref}
     at_hand = PartsAtHand(context.parts, frozenset(wanted))
     return _Case(place, stock, context, narrow_pool(place.requirement, context.tables, at_hand))
+
+
+def _at_hand(stock: Stock, parts: PartStore) -> tuple[Part, ...]:
+    """Return the parts of which pieces are at hand, those of a stocked article with it."""
+    stocked = parts.parts([line.part for line in stock.lines if line.quantity > 0])
+    inside = [
+        PartRef(f"{part.number}{PLACE_OF_PART}{place}", part.maker)
+        for part in stocked
+        if part.article == part.ref
+        for place in range(2, MOST_IN_ARTICLE + 1)
+    ]
+    coming = [part for part in parts.parts(inside) if part.comes_with is not None]
+    return tuple({part.ref: part for part in (*stocked, *coming)}.values())
 
 
 def _check_stock(stock: Stock, parts: PartStore) -> None:
@@ -157,7 +170,7 @@ def _option(part: Part, case: _Case) -> SwapOption:
     judged = _best_set(part, case)
     option = SwapOption(
         part=part,
-        quantity=case.stock.quantity(part.ref),
+        quantity=case.stock.quantity(part.article or part.ref),
         judged=judged,
         taken_out=(case.missing,),
         put_in=(part.ref,),
