@@ -5500,6 +5500,10 @@
    <translation>Zeigen</translation>
   </message>
   <message>
+   <source>Show quotations of this status</source>
+   <translation>Angebote dieses Stands zeigen</translation>
+  </message>
+  <message>
    <source>Show rows that hold these words</source>
    <translation>Zeilen mit diesen Wörtern zeigen</translation>
   </message>
@@ -7474,6 +7478,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>every kind</source>
    <translation>jede Art</translation>
+  </message>
+  <message>
+   <source>every status</source>
+   <translation>jeder Stand</translation>
   </message>
   <message>
    <source>expired</source>

@@ -5500,6 +5500,10 @@
    <translation>Mostrar</translation>
   </message>
   <message>
+   <source>Show quotations of this status</source>
+   <translation>Mostrar cotizaciones de este estado</translation>
+  </message>
+  <message>
    <source>Show rows that hold these words</source>
    <translation>Mostrar filas que contienen estas palabras</translation>
   </message>
@@ -7474,6 +7478,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>every kind</source>
    <translation>todos los tipos</translation>
+  </message>
+  <message>
+   <source>every status</source>
+   <translation>todo estado</translation>
   </message>
   <message>
    <source>expired</source>

@@ -5500,6 +5500,10 @@
    <translation>Montrer</translation>
   </message>
   <message>
+   <source>Show quotations of this status</source>
+   <translation>Montrer les devis de cet état</translation>
+  </message>
+  <message>
    <source>Show rows that hold these words</source>
    <translation>Montrer les lignes qui contiennent ces mots</translation>
   </message>
@@ -7474,6 +7478,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>every kind</source>
    <translation>tous les genres</translation>
+  </message>
+  <message>
+   <source>every status</source>
+   <translation>tout état</translation>
   </message>
   <message>
    <source>expired</source>

@@ -189,3 +189,23 @@ def test_every_page_is_headed_so_in_every_language(run: Run, language: str, inte
     run("quotation", "margin", 1, "--language", language, "--pdf", "m.pdf", "--xlsx", "m.xlsx")
     assert all(internal in page for page in pages_of("m.pdf"))
     assert all(internal in sheet.oddHeader.right.text for sheet in openpyxl.load_workbook("m.xlsx"))
+
+
+def test_the_list_tells_total_margin_and_days_and_is_sorted_and_filtered(run: Run) -> None:
+    keep(run, 10, "25", "10")
+    keep(run, 11, "60", "20")
+    run("quotation", "issue", 1, "--by", "R. Example")
+
+    def listed(*words: str) -> list[dict[str, str]]:
+        found: list[dict[str, str]] = json.loads(run("quotation", "list", "--json", *words))["quotations"]
+        return found
+
+    assert [one["number"] for one in listed("--sort", "margin")] == ["HS-10", "HS-11"]
+    assert [one["number"] for one in listed("--sort", "total")] == ["HS-11", "HS-10"]
+    assert [one["number"] for one in listed("--status", "draft")] == ["HS-11"]
+    (first,) = listed("hs-10")
+    document = json.loads(run("quotation", "margin", "HS-10", "--json"))
+    shares = sorted(Decimal(one["margin"]["percent"]) for one in document["options"])
+    assert [Decimal(first[name]) for name in ("margin_low", "margin_high")] == [shares[0], shares[-1]]
+    assert (first["dated"], first["valid_to"], first["status"]) == ("2026-11-25", "2026-12-25", "issued")
+    assert f"{first['total_low']}…{first['total_high']} USD" in run("quotation", "list", "hs-10")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import base64
 import csv
+import re
 import threading
 from collections.abc import Callable, Iterator
 from dataclasses import replace
@@ -652,6 +653,24 @@ def test_a_customer_is_written_once_and_chosen_for_the_quotation(
     for text in ("Reed Wharf Oil", "Gate 3", "Net 45"):
         assert text in paper
     bench.customers().remove("Reed Wharf Oil")
+
+
+def test_the_book_lists_total_and_margin_and_shows_one_status_alone(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    """Bought at 75, sold at 90 of a list price of 100: 16.7 % of the price is left."""
+    quote_and_issue(qtbot, page, terms("GUI-81", "buying = [{ percent = 25 }]\nselling = { percent = 10 }\n"))
+    made, book = page.quotation, page.panel.book
+    assert made is not None
+    qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
+    told = [str(book.entries.index(0, place).data()) for place in range(book.entries.columnCount())]
+    totals = sorted(one.total for one in made.options)
+    assert f"{totals[0]:,.2f} … {totals[1]:,.2f} USD" in told
+    assert any(re.fullmatch(r"16\.[67]( … 16\.[67])?", text) for text in told), told
+    book.status_box.setCurrentIndex(book.status_box.findText("Draft"))
+    qtbot.waitUntil(lambda: not book.entries.records, timeout=10_000)
+    book.status_box.setCurrentIndex(book.status_box.findText("Issued"))
+    qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
 
 
 BELOW_COST = "buying = [{ percent = 25 }]\nselling = { percent = 60 }\n"

@@ -4,13 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, datetime
+from decimal import Decimal
 
 from spoutline.model.quotation import Quotation, QuotationStatus
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class QuotationEntry:
-    """One line of the list of quotations; ``changed_at`` is in UTC."""
+    """One line of the list of quotations; ``changed_at`` is in UTC.
+
+    Totals and margins (percent of the materials) are the lowest and highest of the options, or those of the option
+    ordered; None where they are not known.
+    """
 
     id: int
     number: str
@@ -20,6 +25,12 @@ class QuotationEntry:
     revision: int
     valid_to: date
     changed_at: datetime
+    dated: date | None = None
+    currency: str = ""
+    total_low: Decimal | None = None
+    total_high: Decimal | None = None
+    margin_low: Decimal | None = None
+    margin_high: Decimal | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

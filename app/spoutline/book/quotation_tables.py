@@ -27,6 +27,12 @@ class QuotationRow(BookTable):
     valid_to: Mapped[date] = mapped_column(Date)
     created_at: Mapped[datetime] = mapped_column(DateTime)
     changed_at: Mapped[datetime] = mapped_column(DateTime, index=True)
+    dated: Mapped[date | None] = mapped_column(Date)  # these are None where an older document could not be read
+    currency: Mapped[str | None] = mapped_column(String(3))
+    total_low: Mapped[str | None] = mapped_column(String(60))
+    total_high: Mapped[str | None] = mapped_column(String(60))
+    margin_low: Mapped[str | None] = mapped_column(String(60))
+    margin_high: Mapped[str | None] = mapped_column(String(60))
 
 
 class QuotationSerialRow(BookTable):

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
+from decimal import Decimal
 
 from sqlalchemy import ColumnElement, Engine, delete, func, or_, select, update
 from sqlalchemy.orm import Session
 
+from spoutline.book.quotation_amounts import amounts_of
 from spoutline.book.quotation_records import (
     IssuedPapers,
     QuotationEntry,
@@ -201,6 +203,8 @@ class QuotationBook:
         ordered = ordered_option([one.title for one in stored.quotation.options], answer, option)
         with self._step(stored, answer) as (session, row):
             self._note(session, row, by, note, ordered)
+            if ordered:
+                _list_amounts(row, self._read(self._revision(session, row.id, row.revision)), ordered)
             if with_it is not None:
                 with_it(session)
             session.commit()
@@ -441,7 +445,13 @@ def _describe(row: QuotationRow, quotation: Quotation, now: datetime) -> None:
     row.search_text = f"{row.number}\n{row.customer}\n{row.site}".casefold()
     row.survey_id = quotation.pins.survey_id
     row.valid_to = quotation.valid_to
+    _list_amounts(row, quotation, "")
     row.changed_at = now
+
+
+def _list_amounts(row: QuotationRow, quotation: Quotation, ordered: str) -> None:
+    for name, value in amounts_of(quotation, ordered).columns.items():
+        setattr(row, name, value)
 
 
 def _entry(row: QuotationRow) -> QuotationEntry:
@@ -454,4 +464,14 @@ def _entry(row: QuotationRow) -> QuotationEntry:
         revision=row.revision,
         valid_to=row.valid_to,
         changed_at=row.changed_at.replace(tzinfo=UTC),
+        dated=row.dated,
+        currency=row.currency or "",
+        total_low=_amount(row.total_low),
+        total_high=_amount(row.total_high),
+        margin_low=_amount(row.margin_low),
+        margin_high=_amount(row.margin_high),
     )
+
+
+def _amount(text: str | None) -> Decimal | None:
+    return None if text is None else Decimal(text)

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import argparse
+import json
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
+from dataclasses import asdict
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms, shared_options
@@ -20,13 +22,24 @@ from spoutline.model.quotation import QuotationStatus
 from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
+    from decimal import Decimal
     from pathlib import Path
 
-    from spoutline.book.quotation_records import IssuedPapers, StoredQuotation
+    from spoutline.book.quotation_records import IssuedPapers, QuotationEntry, StoredQuotation
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
     from spoutline.model.quotation import Quotation
 
+_SORTS: dict[str, Callable[[QuotationEntry], tuple[object, ...]]] = {
+    "number": lambda one: (one.number,),
+    "customer": lambda one: (one.customer.casefold(), one.id),
+    "site": lambda one: (one.site.casefold(), one.id),
+    "status": lambda one: (one.status.value, one.id),
+    "day": lambda one: (one.dated is not None, one.dated, one.id),
+    "valid-until": lambda one: (one.valid_to, one.id),
+    "total": lambda one: (one.total_low is not None, one.total_low, one.id),
+    "margin": lambda one: (one.margin_low is not None, one.margin_low, one.id),
+}
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
 
 
@@ -38,6 +51,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
     listing = add("list", "list quotations, last changed first")
     listing.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of number, customer, site or part")
+    listing.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+    listing.add_argument("--sort", choices=tuple(_SORTS), help="sort by this, the least first; default: last changed")
     listing.add_argument("--status", choices=[status.value for status in QuotationStatus])
     keep = add("keep", "quote a survey and keep it as a draft")
     _quoted(keep)
@@ -102,13 +117,32 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     status = QuotationStatus(arguments.status) if arguments.status else None
+    found = workbench.quoting().quotations(arguments.text, status)
+    if arguments.sort:
+        found = tuple(sorted(found, key=_SORTS[arguments.sort]))
+    if arguments.json:
+        document = {"quotations": [_listed(one) for one in found]}
+        write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n")
+        return ExitCode.FITS
     lines = (
-        f"{one.id:>5}  {one.number} r{one.revision}  {one.status:<8}  until {one.valid_to}  "
+        f"{one.id:>5}  {one.number} r{one.revision}  {one.status:<8}  {one.dated or '–'} until {one.valid_to}  "
+        f"{_range(one.total_low, one.total_high)} {one.currency}  margin {_range(one.margin_low, one.margin_high)} %  "
         f"{one.customer}; {one.site}\n"
-        for one in workbench.quoting().quotations(arguments.text, status)
+        for one in found
     )
     write_standard_output("".join(lines))
     return ExitCode.FITS
+
+
+def _range(low: Decimal | None, high: Decimal | None) -> str:
+    if low is None or high is None:
+        return "–"
+    return f"{low:f}" if low == high else f"{low:f}…{high:f}"
+
+
+def _listed(entry: QuotationEntry) -> dict[str, object]:
+    told = asdict(entry)
+    return {name: one if one is None or isinstance(one, int) else str(one) for name, one in told.items()}
 
 
 def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:

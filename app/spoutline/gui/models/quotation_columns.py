@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 
 from spoutline.book.quotation_records import QuotationEntry, QuotationEvent, StoredQuotation
 from spoutline.explain.plan.story import Story
+from spoutline.explain.writing.money import decimals
 from spoutline.gui.escaping import tip
 from spoutline.gui.local_days import day_text, moment_text
 from spoutline.gui.models.node_tree import Node
@@ -42,11 +44,40 @@ def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
         Column(title=tr("Customer"), text=lambda one: one.customer, hint=lambda one: tip(one.customer)),
         Column(title=tr("Site"), text=lambda one: one.site, hint=lambda one: tip(one.site)),
         Column(
+            title=tr("Total"),
+            text=lambda one: _total(one, story),
+            sort=lambda one: float(one.total_low or 0),
+            is_number=True,
+        ),
+        Column(
+            title=tr("Margin, %"),
+            text=lambda one: _range(one.margin_low, one.margin_high, story, 1),
+            sort=lambda one: float("-inf") if one.margin_low is None else float(one.margin_low),
+            is_number=True,
+        ),
+        Column(
+            title=tr("Day"),
+            text=lambda one: "–" if one.dated is None else day_text(one.dated),
+            sort=lambda one: 0 if one.dated is None else one.dated.toordinal(),
+        ),
+        Column(
             title=tr("Valid through"),
             text=lambda one: day_text(one.valid_to),
             sort=lambda one: one.valid_to.toordinal(),
         ),
     )
+
+
+def _total(entry: QuotationEntry, story: Story) -> str:
+    told = _range(entry.total_low, entry.total_high, story, decimals(entry.currency) if entry.currency else 2)
+    return f"{told} {entry.currency}".rstrip()
+
+
+def _range(low: Decimal | None, high: Decimal | None, story: Story, places: int) -> str:
+    if low is None or high is None:
+        return "–"
+    told = [story.writing.decimal(one, places) for one in dict.fromkeys((low, high))]
+    return " … ".join(told)
 
 
 def event_columns(story: Story) -> tuple[Column[QuotationEvent], ...]:

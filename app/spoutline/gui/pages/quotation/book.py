@@ -7,7 +7,7 @@ from contextlib import suppress
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEntry
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -20,6 +20,7 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import ReadOnlyStore
+from spoutline.model.quotation import QuotationStatus
 
 _ENTRIES = JobKey(JobKind.QUOTATION, "entries")
 _TOUCHED = JobKey(JobKind.QUOTATION, "touched")
@@ -59,7 +60,16 @@ class BookPanel(QWidget):
         self.search_edit.setPlaceholderText(tr("Number, customer, site or part"))
         self.search_edit.setClearButtonEnabled(True)
         self.search_edit.textChanged.connect(lambda _: self.fetch())
-        column.addWidget(self.search_edit)
+        row = QHBoxLayout()
+        row.addWidget(self.search_edit, 1)
+        self.status_box = QComboBox(self)
+        self.status_box.setAccessibleName(tr("Show quotations of this status"))
+        self.status_box.addItem(tr("every status"), None)
+        for status in QuotationStatus:
+            self.status_box.addItem(context.story.title(status), status)
+        self.status_box.currentIndexChanged.connect(lambda _: self.fetch())
+        row.addWidget(self.status_box)
+        column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
         column.addWidget(self._list(), 1)
@@ -81,13 +91,15 @@ class BookPanel(QWidget):
     def fetch(self, *, expire: bool = False) -> None:
         """Show the quotations that hold the words searched for."""
         service, text, today = self._context.session.workbench.quoting(), self.search_edit.text(), self._today()
+        chosen = self.status_box.currentData()
+        status = None if chosen is None else QuotationStatus(chosen)
 
         def work(_: Ticket) -> Listed:
             over: tuple[int, ...] = ()
             if expire:
                 with suppress(ReadOnlyStore):  # who only reads sees the list as it is
                     over = service.expire(today)
-            return over, service.quotations(text)
+            return over, service.quotations(text, status)
 
         self._context.jobs.start(_ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(str(fault)))
 
@@ -115,7 +127,7 @@ class BookPanel(QWidget):
         self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.entries)
-        self.entry_table = Table(tr("Quotations in the book"), self, shares=(7, 6, 5, 5, 5))
+        self.entry_table = Table(tr("Quotations in the book"), self, shares=(6, 5, 5, 5, 6, 4, 5, 5))
         self.entry_table.setModel(proxy)
         self.entry_table.teach(tr("Quotations that are saved in the book come here, whichever station they are for."))
         self.entry_table.setSortingEnabled(True)
