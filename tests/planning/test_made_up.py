@@ -218,3 +218,18 @@ def test_the_search_weighs_articles_against_pieces_exactly(
         assert plan.chosen.hanging_set.price_minor < found.hanging_set.price_minor
         assert any(part.article for part in plan.chosen.hanging_set.bought)
     assert made[0].prices == (Price(currency=site.currency, minor=int(price * 100)),)
+
+
+def test_at_an_equal_price_the_first_set_by_its_numbers_is_chosen(
+    pieces: tuple[Part, ...], us_tables: RuleTables
+) -> None:
+    """Sets of one price stand in the order of their parts' keys, articles and pieces alike: no chance decides."""
+    survey = ALL_THAT_FIT["car"]
+    together = Decimal(sum(part.price_minor("USD") or 0 for part in pieces)) / 100
+    for number in ("AA 1", "ZZ 9"):
+        made = made_parts(article(pieces, str(together), number=number))
+        by_key = min(([part.ref.key for part in parts] for parts in (pieces, made)), key=lambda keys: keys)
+        for store in (ListStore((*pieces, *made)), ListStore((*made, *pieces))):
+            plan = planned(survey.positions[0], survey.site, us_tables, store, with_alternatives=False)
+            assert plan.chosen is not None
+            assert [link.part.ref.key for link in plan.chosen.hanging_set.links] == by_key
