@@ -39,37 +39,60 @@ class TouchedQuotation:
 def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
     """Return the columns of the quotations in the book."""
     return (
-        Column(title=tr("Number"), text=lambda one: f"{one.number} r{one.revision}"),
+        Column(title=tr("Number"), text=_number, hint=lambda one: tip(_number(one))),
         Column(title=tr("Status"), text=lambda one: story.title(one.status), tone=lambda one: TONES[one.status]),
         Column(title=tr("Customer"), text=lambda one: one.customer, hint=lambda one: tip(one.customer)),
         Column(title=tr("Site"), text=lambda one: one.site, hint=lambda one: tip(one.site)),
         Column(
             title=tr("Total"),
-            text=lambda one: _total(one, story),
+            text=lambda one: _lowest(one.total_low, one.total_high, story, _places(one)),
+            hint=lambda one: tip(_total(one, story)),
             sort=lambda one: float(one.total_low or 0),
             is_number=True,
         ),
         Column(
             title=tr("Margin, %"),
-            text=lambda one: _range(one.margin_low, one.margin_high, story, 1),
+            text=lambda one: _lowest(one.margin_low, one.margin_high, story, 1),
+            hint=lambda one: tip(_range(one.margin_low, one.margin_high, story, 2)),
             sort=lambda one: float("-inf") if one.margin_low is None else float(one.margin_low),
             is_number=True,
         ),
         Column(
             title=tr("Day"),
-            text=lambda one: "–" if one.dated is None else day_text(one.dated),
+            text=_day,
+            hint=lambda one: tip(_day(one)),
             sort=lambda one: 0 if one.dated is None else one.dated.toordinal(),
         ),
         Column(
             title=tr("Valid through"),
             text=lambda one: day_text(one.valid_to),
+            hint=lambda one: tip(day_text(one.valid_to)),
             sort=lambda one: one.valid_to.toordinal(),
         ),
     )
 
 
+def _number(entry: QuotationEntry) -> str:
+    return f"{entry.number} r{entry.revision}"
+
+
+def _day(entry: QuotationEntry) -> str:
+    return "–" if entry.dated is None else day_text(entry.dated)
+
+
+def _places(entry: QuotationEntry) -> int:
+    return decimals(entry.currency) if entry.currency else 2
+
+
+def _lowest(low: Decimal | None, high: Decimal | None, story: Story, places: int) -> str:
+    """Return the lowest of the options, with a sign that there are others; the hint tells the whole range."""
+    if low is None:
+        return "–"
+    return f"{story.writing.decimal(low, places)}{'' if low == high else ' …'}"
+
+
 def _total(entry: QuotationEntry, story: Story) -> str:
-    told = _range(entry.total_low, entry.total_high, story, decimals(entry.currency) if entry.currency else 2)
+    told = _range(entry.total_low, entry.total_high, story, _places(entry))
     return f"{told} {entry.currency}".rstrip()
 
 

@@ -127,7 +127,7 @@ class BookPanel(QWidget):
         self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.entries)
-        self.entry_table = Table(tr("Quotations in the book"), self, shares=(6, 5, 5, 5, 6, 4, 5, 5))
+        self.entry_table = Table(tr("Quotations in the book"), self, shares=(5, 5, 5, 4, 6, 5, 6, 6))
         self.entry_table.setModel(proxy)
         self.entry_table.teach(tr("Quotations that are saved in the book come here, whichever station they are for."))
         self.entry_table.setSortingEnabled(True)
