@@ -8060,6 +8060,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} von {1} aufgenommen</translation>
   </message>
   <message>
+   <source>{0} of {1}, {2} faulty</source>
+   <translation>{0} von {1}, {2} fehlerhaft</translation>
+  </message>
+  <message>
    <source>{0} old numbers</source>
    <translation>{0} alte Nummern</translation>
   </message>

@@ -8060,6 +8060,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} de {1} levantadas</translation>
   </message>
   <message>
+   <source>{0} of {1}, {2} faulty</source>
+   <translation>{0} de {1}, {2} con fallos</translation>
+  </message>
+  <message>
    <source>{0} old numbers</source>
    <translation>{0} números antiguos</translation>
   </message>

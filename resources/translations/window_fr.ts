@@ -8060,6 +8060,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} sur {1} relevés</translation>
   </message>
   <message>
+   <source>{0} of {1}, {2} faulty</source>
+   <translation>{0} sur {1}, {2} en défaut</translation>
+  </message>
+  <message>
    <source>{0} old numbers</source>
    <translation>{0} anciens numéros</translation>
   </message>

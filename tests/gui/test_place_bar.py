@@ -19,6 +19,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.quotation import QuotationStatus
+from spoutline.model.record import CommissioningRecord, ItemResult, RecordEntry, RecordItemId
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -107,6 +108,23 @@ def test_agreeing_and_quoting_move_where_a_place_stands(qtbot: QtBot, workplace:
     )
     qtbot.waitUntil(lambda: workplace.sets.source is SetsSource.AGREED, timeout=15_000)
     qtbot.waitUntil(lambda: standing(workplace, Place.PARTS) == Standing(Tone.GOOD, "agreed"))
+
+
+def test_a_record_that_failed_is_not_told_as_built(qtbot: QtBot, workplace: Workplace, bench: Workbench) -> None:
+    session = workplace.session
+    name = "Switcher Rise"
+    site = session.survey.site.model_copy(update={"name": name})
+    assert make_edit(session, session.survey.model_copy(update={"site": site}), "Name")
+    qtbot.waitUntil(lambda: session.save_state.is_saved, timeout=15_000)
+    for result, words in (
+        (ItemResult.FAILED, Standing(Tone.BAD, "1 of 2, 1 faulty")),
+        (ItemResult.PASSED, Standing(Tone.NOTE, "1 of 2 built")),  # tried again: the newest record counts
+    ):
+        entry = RecordEntry(item=RecordItemId.LEAK, result=result)
+        record = CommissioningRecord(site=name, position="A1", plan_revision="0" * 16, entries=(entry,))
+        bench.book().position_records.add_commissioning(record, {})
+        workplace.guide.refresh()
+        qtbot.waitUntil(lambda: standing(workplace, Place.INSTALLER) == words, timeout=15_000)  # noqa: B023
 
 
 def test_a_screen_reader_is_told_where_a_place_stands(qtbot: QtBot, workplace: Workplace) -> None:

@@ -19,13 +19,14 @@ class StationStanding:
     """Where the work on a station stands.
 
     ``surveys`` counts those of the book; ``quotations`` are those of its site, the one changed last first;
-    ``recorded`` are the labels of positions with a commissioning record; ``planned_with`` is the edition that plans
-    draw on.
+    ``recorded`` are the labels of positions with a commissioning record, ``faulty`` those of them whose newest one
+    says that something failed or was found wrong; ``planned_with`` is the edition that plans draw on.
     """
 
     surveys: int
     quotations: tuple[QuotationEntry, ...]
     recorded: frozenset[str]
+    faulty: frozenset[str]
     planned_with: EditionRef
 
 
@@ -36,10 +37,12 @@ def station_standing(
     name, opened = survey.site.name, book()
     entries = (one for one in opened.quotations().entries(name) if one.site == name)
     labels = {one.label for one in survey.positions}
-    recorded = {one.record.position for one in opened.position_records.commissioning(name)}
+    newest = {one.record.position: one.record for one in opened.position_records.commissioning(name)}
+    faulty = {label for label, record in newest.items() if record.has_faults}
     return StationStanding(
         surveys=len(opened.entries()),
         quotations=tuple(sorted(entries, key=lambda one: (one.changed_at, one.id), reverse=True)),
-        recorded=frozenset(labels & recorded),
+        recorded=frozenset(labels & newest.keys()),
+        faulty=frozenset(labels & faulty),
         planned_with=planned_with(survey),
     )

@@ -195,6 +195,11 @@ class CommissioningRecord(_Document):
         return bool(self.entries or self.changes or self.marks or self.done_on or self.done_by or self.unread)
 
     @property
+    def has_faults(self) -> bool:
+        """Whether a trial failed, or something was found wrong when it was recorded."""
+        return bool(self.found) or any(entry.result is ItemResult.FAILED for entry in self.entries)
+
+    @property
     def as_built(self) -> tuple[PartRef, ...]:
         """Parts as fitted, dispenser first."""
         return tuple(part for planned in self.parts for part in self._fitted_for(planned))

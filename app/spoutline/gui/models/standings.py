@@ -107,7 +107,9 @@ def _converted(agreed: AgreedSets | None) -> Standing:
 def _built(count: int, known: StationStanding | None) -> Standing:
     if known is None:
         return Standing(Tone.WORKING, "")
-    done = len(known.recorded)
+    done, faulty = len(known.recorded), len(known.faulty)
+    if faulty:
+        return Standing(Tone.BAD, tr("{0} of {1}, {2} faulty").format(done, count, faulty))
     tone = Tone.GOOD if done == count else Tone.NOTE if done else Tone.OPEN
     return Standing(tone, tr("{0} of {1} built").format(done, count))
 
