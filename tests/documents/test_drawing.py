@@ -16,8 +16,19 @@ from spoutline.documents.drawing.flow_chart import flow_chart
 from spoutline.documents.drawing.hose_lines import LineNote, before_nozzle, line_in_use
 from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.drawing.scenery import quay_edge_m
-from spoutline.documents.drawing.shapes import Balloon, Drawing, Ink, Label, Measure, Path, Place, places_of
-from spoutline.model.check import CheckId
+from spoutline.documents.drawing.shapes import (
+    Balloon,
+    Dot,
+    Drawing,
+    Ink,
+    Label,
+    Measure,
+    Path,
+    Place,
+    Weight,
+    places_of,
+)
+from spoutline.model.check import CheckId, Outcome
 from spoutline.model.part import PartKind
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink
 from spoutline.model.quantity import Dimension
@@ -258,3 +269,39 @@ def test_every_filler_is_named_once_at_its_distance_and_a_long_name_is_cut() -> 
     where = factory.position(filler=near, other_fillers=(far,))
     texts = [shape.text for shape in drawn(factory.fitting_plan(where)).shapes if isinstance(shape, Measure | Label)]
     assert [text for text in texts if "side" in text] == ["near side: 1.8 m", "far side of the second traile…: 3 m"]
+
+
+def test_a_hose_on_the_ground_is_marked_along_it_in_pattern_and_words() -> None:
+    judged = factory.judged(slim_hose_set(6.0))
+    failing = replace(factory.spout_check(), id=CheckId.GROUND_CLEARANCE_IN_USE, outcome=Outcome.FAILS)
+    plan = factory.fitting_plan(reference_position(), chosen=replace(judged, checks=(failing,)))
+    marks = [shape for shape in drawn(plan).shapes if getattr(shape, "ink", None) is Ink.FAULT]
+    stretches = [shape for shape in marks if isinstance(shape, Path)]
+    assert stretches
+    assert all(path.dashed and path.weight is Weight.HEAVY for path in stretches)
+    assert {place.y_m for path in stretches for place in path.places} == {0.0}
+    texts = [shape.text for shape in marks if isinstance(shape, Label)]
+    assert f"✗ {story().word(CheckId.GROUND_CLEARANCE_IN_USE)}" in texts
+
+
+@pytest.mark.parametrize("check_id", [CheckId.GROUND_CLEARANCE_IN_USE, CheckId.BEND_RADIUS])
+def test_a_hose_that_hangs_too_low_or_too_tight_is_marked_at_its_lowest_point(check_id: CheckId) -> None:
+    judged = factory.judged(slim_hose_set(3.0))
+    failing = replace(factory.spout_check(), id=check_id, outcome=Outcome.FAILS)
+    plan = factory.fitting_plan(reference_position(), chosen=replace(judged, checks=(failing,)))
+    marks = [shape for shape in drawn(plan).shapes if getattr(shape, "ink", None) is Ink.FAULT]
+    (dot,) = (shape for shape in marks if isinstance(shape, Dot))
+    links = [link for _, link in before_nozzle(slim_hose_set(3.0))]
+    lowest = min(line_in_use(reference_position(), links, reference_position().filler).places, key=lambda one: one.y_m)
+    assert dot.centre == lowest
+    assert [shape.text for shape in marks if isinstance(shape, Label)] == [f"✗ {story().word(check_id)}"]
+
+
+def test_a_hose_that_may_lie_on_the_ground_has_no_mark() -> None:
+    plan = factory.fitting_plan(reference_position(), chosen=factory.judged(slim_hose_set(6.0)))  # no check forbids it
+    assert [shape for shape in drawn(plan).shapes if getattr(shape, "ink", None) is Ink.FAULT] == []
+
+
+def test_a_hose_that_hangs_well_has_no_mark() -> None:
+    plan = factory.fitting_plan(reference_position(), chosen=factory.judged(slim_hose_set(3.0)))
+    assert [shape for shape in drawn(plan).shapes if getattr(shape, "ink", None) is Ink.FAULT] == []

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from spoutline.documents.drawing.chain_course import Course, chain_shapes, nozzle_shapes
+from spoutline.documents.drawing.hose_faults import hose_faults
 from spoutline.documents.drawing.hose_lines import (
     HoseLine,
     LineNote,
@@ -111,7 +112,8 @@ def _hoses(
             *_clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story),
             *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
         )
-    return (*others, *clearances, *rest, *drum, *use), notes
+    faults = hose_faults(judged, rest_line, use_line, story)
+    return (*others, *clearances, *rest, *drum, *use, *faults), notes
 
 
 def _value_of(judged: JudgedSet, check_id: CheckId) -> float | None:

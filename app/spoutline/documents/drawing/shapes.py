@@ -32,6 +32,7 @@ class Ink(StrEnum):
     AXIS = "axis"
     COLD = "cold"
     HOT = "hot"
+    FAULT = "fault"  # what is wrong with how something hangs; always with words or a pattern
 
 
 class Weight(Enum):

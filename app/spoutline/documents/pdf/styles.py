@@ -45,6 +45,7 @@ INKS: Final[dict[Ink, Color]] = {
     Ink.AXIS: BLACK,
     Ink.COLD: ACCENT,
     Ink.HOT: FAULT,
+    Ink.FAULT: FAULT,
 }
 
 # signal colours after ISO 3864-4 are for labels; on paper the word and the bar's weight carry the meaning

@@ -50,6 +50,7 @@ def ink_colour(ink: Ink, colours: Colours) -> QColor:
         Ink.AXIS: colours.quiet_text,
         Ink.COLD: colours.cold,
         Ink.HOT: colours.hot,
+        Ink.FAULT: colours.bad,
     }
     return QColor(named[ink])
 
