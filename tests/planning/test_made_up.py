@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 
 import pytest
@@ -15,6 +16,7 @@ from planning.surveys import ALL_THAT_FIT
 from planning.test_exact import enumerated_best
 from spoutline.catalogue.descriptions import describe, entry_of
 from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part, PartKind, Price
@@ -22,6 +24,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Position, Site
+from spoutline.planning.keeping.health import Matter, health_of
 from spoutline.planning.keeping.made_up import MadeUpSet, made_up_changes, made_up_entries
 from spoutline.planning.protocols import PartStore
 from spoutline.planning.sets.context import PlanningContext
@@ -233,3 +236,16 @@ def test_at_an_equal_price_the_first_set_by_its_numbers_is_chosen(
             plan = planned(survey.positions[0], survey.site, us_tables, store, with_alternatives=False)
             assert plan.chosen is not None
             assert [link.part.ref.key for link in plan.chosen.hanging_set.links] == by_key
+
+
+def test_an_article_that_lost_a_part_is_told_before_publishing(pieces: tuple[Part, ...], us_tables: RuleTables) -> None:
+    whole, day = made_up_entries(article(pieces[:3])), date(2026, 11, 29)
+    others = tuple(map(entry_of, pieces))
+
+    def lonely(entries: tuple[CatalogueEntry, ...]) -> list[str]:
+        notes = health_of((*entries, *others), (us_tables,), (), day)
+        return [note.ref.number for note in notes if note.matter is Matter.NO_MATE and note.ref is not None]
+
+    assert lonely(whole) == []
+    assert lonely((whole[0], whole[2])) == ["KIT 7", "KIT 7 part 3"]
+    assert lonely(whole[1:]) == ["KIT 7 part 2"]

@@ -124,7 +124,8 @@ def _without_mate(parts: Sequence[Part]) -> Iterator[HealthNote]:
     kinds_above = {port: _kinds(outlets, partial(_is_below, port)) for port in inlets}
     for part in hanging:
         lonely = []
-        if part.inlet and part.kind not in _AT_THE_OUTLET and not kinds_above[part.inlet] - {part.kind}:
+        at_outlet = part.kind in _AT_THE_OUTLET and part.comes_with is None
+        if part.inlet and not at_outlet and not kinds_above[part.inlet] - {part.kind}:
             lonely.append(part.inlet)
         if part.outlet and not kinds_below[part.outlet] - {part.kind}:
             lonely.append(part.outlet)
