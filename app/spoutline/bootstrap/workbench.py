@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.coverage import CoverageService
     from spoutline.bootstrap.customers import CustomerService
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
+    from spoutline.bootstrap.due_work import DueWorkService
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.manual import Manual
     from spoutline.bootstrap.position_tables import PositionTableService
@@ -409,6 +410,12 @@ class Workbench:
     def packing(self) -> InstallerService:
         """Return the use cases of the installer, wired to the stores of this workbench."""
         return self._packing()
+
+    def due_work(self) -> DueWorkService:
+        """Return the use cases of the work due at all stations of the book."""
+        from spoutline.bootstrap.due_work import DueWorkService
+
+        return DueWorkService(self._stores.book, self.agreeing)
 
     def close(self) -> None:
         """Close the stores that were opened."""

@@ -10,6 +10,7 @@ COMMANDS: tuple[Command, ...] = (
     Command("site", "plan a station together: positions, parts of the site, commonality", "site"),
     Command("pack", "write the installer's pack, form and inspection plan of a survey", "pack"),
     Command("record", "read filled forms; keep wear and inspections", "record"),
+    Command("due", "list the inspections due at all stations of the book, overdue first", "due"),
     Command("swap", "find what of a stock list would do in place of a missing part", "swap"),
     Command("quote", "write the quotation of a survey: PDF, workbook, order lines, pick list", "quote"),
     Command("quotation", "the quotations in the book, from draft to answer", "quotation"),

@@ -6,7 +6,7 @@ PDF        producer ``Spoutline`` in the document's information; written once: a
 XLSX       the document property ``Spoutline``, and a date of change that is the date of creation: a spreadsheet program
            that saves the file sets another
 CSV        UTF-8 with byte order mark, and the column titles of a bill, order lines, margins, a programme, a sequence,
-           old numbers, dispenser types or a coverage map
+           old numbers, dispenser types, due work or a coverage map
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
@@ -110,6 +110,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline.catalogue.cross_references import COLUMNS as OLD_NUMBERS
     from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.coverage import papers as coverage
+    from spoutline.documents.pack import due_work
     from spoutline.documents.quotation import csv_order, margin_tables
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
@@ -132,6 +133,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
             programme_table.COLUMNS,
             task_table.COLUMNS,
             coverage.COLUMNS,
+            due_work.COLUMNS,
             *bills,
             *with_islands,
         }

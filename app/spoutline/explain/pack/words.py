@@ -169,6 +169,8 @@ class PackWord(StrEnum):
     INSPECTION_LEAD = "inspection_lead"
     EVERY = "every"
     NEXT_DUE = "next_due"
+    OVERDUE = "overdue"
+    DUE_WORK = "due_work"
     LAST_DONE = "last_done"
     SOURCE = "source"
     WEAR_LOG = "wear_log"
