@@ -7,6 +7,7 @@ from spoutline.cli.command import Command
 COMMANDS: tuple[Command, ...] = (
     Command("plan", "plan every position of a survey and print the result", "plan"),
     Command("bill", "write the bill of a survey as PDF, HTML, CSV or XLSX", "bill"),
+    Command("drawing", "write the drawing of a position as SVG or PNG, and tell it in words", "drawing"),
     Command("site", "plan a station together: positions, parts of the site, commonality", "site"),
     Command("pack", "write the installer's pack, form and inspection plan of a survey", "pack"),
     Command("record", "read filled forms; keep wear and inspections", "record"),

@@ -8,9 +8,8 @@ from typing import Final
 
 from reportlab.pdfbase.pdfmetrics import stringWidth
 
-from spoutline.documents.content.blocks import PaperSize
 from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
-from spoutline.documents.drawing.fit import Fit, fit, place_on_sheet
+from spoutline.documents.drawing.fit import Fit, place_on_sheet
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -28,7 +27,8 @@ from spoutline.documents.drawing.shapes import (
 from spoutline.documents.html.escaping import attribute, html_text, plain
 from spoutline.documents.pdf.fonts import REGULAR, register_fonts
 from spoutline.documents.pdf.painter import ARROW, DASHES, MEASURE_SIZE, shortened
-from spoutline.documents.pdf.styles import FIGURE_HEIGHT, INKS, MARGIN_SIDE, PAGE_SIZES
+from spoutline.documents.pdf.picture import figure_fit
+from spoutline.documents.pdf.styles import INKS
 
 _NAMESPACE: Final = "http://www.w3.org/2000/svg"
 _ANCHORS: Final = {Anchor.START: "start", Anchor.MIDDLE: "middle", Anchor.END: "end"}
@@ -53,8 +53,7 @@ def drawing_svg(drawing: Drawing, fitted: Fit, name: str) -> str:
 
 def drawing_file(drawing: Drawing) -> bytes:
     """Return ``drawing`` as an SVG file on white, as large as on paper; equal drawings give equal bytes."""
-    width = PAGE_SIZES[PaperSize.A4][0] - 2 * MARGIN_SIDE
-    fitted = fit(drawing, width_pt=width, height_pt=FIGURE_HEIGHT)
+    fitted = figure_fit(drawing)
     ground = f'<rect width="100%" height="100%" fill="{_hex(Ink.PAPER)}"/>'
     text = drawing_svg(drawing, fitted, "drawing").replace("<g ", f"{ground}<g ", 1)
     return f'<?xml version="1.0" encoding="UTF-8"?>\n{text}\n'.encode()
