@@ -111,3 +111,8 @@ def test_roles_are_printed_for_every_table(spoutline: Spoutline) -> None:
     assert done.code == 0
     for name in ("spoutline_reader", "spoutline_estimator", "spoutline_keeper", '"surveys"', '"catalogue_part"'):
         assert name in done.out
+
+
+def test_a_book_in_which_nothing_is_due_says_so(spoutline: Spoutline, own_database: Path) -> None:
+    done = spoutline("--database", own_database, "due")
+    assert (done.code, done.out) == (0, "nothing that the book knows of is due\n")

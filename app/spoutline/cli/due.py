@@ -70,7 +70,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.json:
         write_standard_output(service.json(work, english).decode())
     else:
-        write_standard_output("".join(f"{_line(row, work, story)}\n" for row in work.rows))
+        lines = [_line(row, work, story) for row in work.rows] or ["nothing that the book knows of is due"]
+        write_standard_output("".join(f"{line}\n" for line in lines))
     sys.stderr.write("".join(f"spoutline: note: {_left_out(one)}\n" for one in work.uncounted))
     return ExitCode.DOES_NOT_FIT if work.overdue else ExitCode.FITS
 
