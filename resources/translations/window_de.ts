@@ -852,6 +852,10 @@
    <translation>A&amp;lle</translation>
   </message>
   <message>
+   <source>A&amp;ll stations</source>
+   <translation>&amp;Alle Stationen</translation>
+  </message>
+  <message>
    <source>A&amp;ll surveys…</source>
    <translation>A&amp;lle Aufnahmen…</translation>
   </message>
@@ -1834,6 +1838,10 @@
   <message>
    <source>Days of &amp;notice</source>
    <translation>A&amp;nzeigefrist, Tage</translation>
+  </message>
+  <message>
+   <source>Days overdue</source>
+   <translation>Tage überfällig</translation>
   </message>
   <message>
    <source>Days until the permission is expected</source>
@@ -3684,6 +3692,10 @@
    <translation>Noch sind nicht alle Änderungen im Buch; die Sprache wählen, wenn sie es sind.</translation>
   </message>
   <message>
+   <source>Not counted, without a dated record or a set: {0}</source>
+   <translation>Nicht gezählt, ohne datiertes Protokoll oder ohne Satz: {0}</translation>
+  </message>
+  <message>
    <source>Not everything is saved</source>
    <translation>Nicht alles ist gespeichert</translation>
   </message>
@@ -4548,6 +4560,10 @@
    <translation>Zu vereinbarende Plätze</translation>
   </message>
   <message>
+   <source>Positions with a dated record are counted; a row leads to its station.</source>
+   <translation>Gezählt werden Plätze mit datiertem Protokoll; eine Zeile führt zu ihrer Station.</translation>
+  </message>
+  <message>
    <source>Pr&amp;ices</source>
    <translation>Pre&amp;ise</translation>
   </message>
@@ -5248,6 +5264,10 @@
    <translation>Ka&amp;lender…</translation>
   </message>
   <message>
+   <source>Save a ta&amp;ble…</source>
+   <translation>Ta&amp;belle speichern…</translation>
+  </message>
+  <message>
    <source>Save again</source>
    <translation>Erneut speichern</translation>
   </message>
@@ -5510,6 +5530,10 @@
   <message>
    <source>Show rows that hold…</source>
    <translation>Zeilen zeigen mit…</translation>
+  </message>
+  <message>
+   <source>Show the &amp;station</source>
+   <translation>&amp;Station zeigen</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
@@ -7072,6 +7096,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ohne den Boden aufzubrechen.</translation>
   </message>
   <message>
+   <source>Without daily and weekly looks</source>
+   <translation>Ohne tägliche und wöchentliche Blicke</translation>
+  </message>
+  <message>
    <source>Without it no payback is shown.</source>
    <translation>Ohne ihn wird keine Amortisation gezeigt.</translation>
   </message>
@@ -7094,6 +7122,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Work done by</source>
    <translation>Ausgeführt von</translation>
+  </message>
+  <message>
+   <source>Work due at all stations</source>
+   <translation>Fällige Arbeiten an allen Stationen</translation>
   </message>
   <message>
    <source>Work in hand</source>
@@ -8034,6 +8066,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} of {1} are due by today.</source>
    <translation>{0} von {1} sind bis heute fällig.</translation>
+  </message>
+  <message>
+   <source>{0} of {1} are overdue.</source>
+   <translation>{0} von {1} sind überfällig.</translation>
   </message>
   <message>
    <source>{0} of {1} built</source>

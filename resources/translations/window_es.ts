@@ -852,6 +852,10 @@
    <translation>&amp;Todas</translation>
   </message>
   <message>
+   <source>A&amp;ll stations</source>
+   <translation>T&amp;odas las estaciones</translation>
+  </message>
+  <message>
    <source>A&amp;ll surveys…</source>
    <translation>Todos &amp;los levantamientos…</translation>
   </message>
@@ -1834,6 +1838,10 @@
   <message>
    <source>Days of &amp;notice</source>
    <translation>&amp;Días de aviso</translation>
+  </message>
+  <message>
+   <source>Days overdue</source>
+   <translation>Días de atraso</translation>
   </message>
   <message>
    <source>Days until the permission is expected</source>
@@ -3684,6 +3692,10 @@
    <translation>Aún no están todos los cambios en el libro; elija el idioma cuando estén.</translation>
   </message>
   <message>
+   <source>Not counted, without a dated record or a set: {0}</source>
+   <translation>Sin contar, sin registro fechado o sin conjunto: {0}</translation>
+  </message>
+  <message>
    <source>Not everything is saved</source>
    <translation>No está todo guardado</translation>
   </message>
@@ -4548,6 +4560,10 @@
    <translation>Posiciones por acordar</translation>
   </message>
   <message>
+   <source>Positions with a dated record are counted; a row leads to its station.</source>
+   <translation>Se cuentan las posiciones con registro fechado; una fila lleva a su estación.</translation>
+  </message>
+  <message>
    <source>Pr&amp;ices</source>
    <translation>&amp;Precios</translation>
   </message>
@@ -5248,6 +5264,10 @@
    <translation>Guardar un &amp;calendario…</translation>
   </message>
   <message>
+   <source>Save a ta&amp;ble…</source>
+   <translation>Guardar una ta&amp;bla…</translation>
+  </message>
+  <message>
    <source>Save again</source>
    <translation>Guardar de nuevo</translation>
   </message>
@@ -5510,6 +5530,10 @@
   <message>
    <source>Show rows that hold…</source>
    <translation>Mostrar filas que contienen…</translation>
+  </message>
+  <message>
+   <source>Show the &amp;station</source>
+   <translation>Mostrar la e&amp;stación</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
@@ -7072,6 +7096,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Sin romper el suelo.</translation>
   </message>
   <message>
+   <source>Without daily and weekly looks</source>
+   <translation>Sin revisiones diarias ni semanales</translation>
+  </message>
+  <message>
    <source>Without it no payback is shown.</source>
    <translation>Sin ello no se muestra cuándo se paga.</translation>
   </message>
@@ -7094,6 +7122,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Work done by</source>
    <translation>Trabajo hecho por</translation>
+  </message>
+  <message>
+   <source>Work due at all stations</source>
+   <translation>Trabajos pendientes en todas las estaciones</translation>
   </message>
   <message>
    <source>Work in hand</source>
@@ -8034,6 +8066,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} of {1} are due by today.</source>
    <translation>Vencen {0} de {1} hasta hoy.</translation>
+  </message>
+  <message>
+   <source>{0} of {1} are overdue.</source>
+   <translation>{0} de {1} están atrasados.</translation>
   </message>
   <message>
    <source>{0} of {1} built</source>

@@ -852,6 +852,10 @@
    <translation>&amp;Toutes</translation>
   </message>
   <message>
+   <source>A&amp;ll stations</source>
+   <translation>&amp;Toutes les stations</translation>
+  </message>
+  <message>
    <source>A&amp;ll surveys…</source>
    <translation>Tous &amp;les relevés…</translation>
   </message>
@@ -1834,6 +1838,10 @@
   <message>
    <source>Days of &amp;notice</source>
    <translation>Jours d'a&amp;vis</translation>
+  </message>
+  <message>
+   <source>Days overdue</source>
+   <translation>Jours de retard</translation>
   </message>
   <message>
    <source>Days until the permission is expected</source>
@@ -3684,6 +3692,10 @@
    <translation>Des modifications ne sont pas encore au registre ; choisissez la langue quand elles y seront.</translation>
   </message>
   <message>
+   <source>Not counted, without a dated record or a set: {0}</source>
+   <translation>Non comptés, sans relevé daté ou sans ensemble : {0}</translation>
+  </message>
+  <message>
    <source>Not everything is saved</source>
    <translation>Tout n'est pas enregistré</translation>
   </message>
@@ -4548,6 +4560,10 @@
    <translation>Postes à convenir</translation>
   </message>
   <message>
+   <source>Positions with a dated record are counted; a row leads to its station.</source>
+   <translation>Sont comptées les positions avec un relevé daté ; une ligne mène à sa station.</translation>
+  </message>
+  <message>
    <source>Pr&amp;ices</source>
    <translation>Pr&amp;ix</translation>
   </message>
@@ -5248,6 +5264,10 @@
    <translation>&amp;Calendrier…</translation>
   </message>
   <message>
+   <source>Save a ta&amp;ble…</source>
+   <translation>Enregistrer un ta&amp;bleau…</translation>
+  </message>
+  <message>
    <source>Save again</source>
    <translation>Enregistrer à nouveau</translation>
   </message>
@@ -5510,6 +5530,10 @@
   <message>
    <source>Show rows that hold…</source>
    <translation>Montrer les lignes qui contiennent…</translation>
+  </message>
+  <message>
+   <source>Show the &amp;station</source>
+   <translation>Montrer la &amp;station</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
@@ -7072,6 +7096,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Sans ouvrir le sol.</translation>
   </message>
   <message>
+   <source>Without daily and weekly looks</source>
+   <translation>Sans les contrôles quotidiens et hebdomadaires</translation>
+  </message>
+  <message>
    <source>Without it no payback is shown.</source>
    <translation>Sans lui, aucun amortissement n'est montré.</translation>
   </message>
@@ -7094,6 +7122,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Work done by</source>
    <translation>Travail fait par</translation>
+  </message>
+  <message>
+   <source>Work due at all stations</source>
+   <translation>Travaux à faire dans toutes les stations</translation>
   </message>
   <message>
    <source>Work in hand</source>
@@ -8034,6 +8066,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} of {1} are due by today.</source>
    <translation>{0} sur {1} sont à échéance aujourd'hui.</translation>
+  </message>
+  <message>
+   <source>{0} of {1} are overdue.</source>
+   <translation>{0} sur {1} sont en retard.</translation>
   </message>
   <message>
    <source>{0} of {1} built</source>

@@ -122,7 +122,7 @@ def test_the_day_of_an_inspection_is_not_cut_off_in_a_small_window(
     shown_at(qtbot, window, 1280, 720)
     window.actions_by_id[ActionId.INSTALLER].trigger()
     page = workplace.installer_page
-    page.tabs.setCurrentIndex(page.tabs.count() - 1)
+    page.tabs.setCurrentWidget(page.inspection_panel)
     table = page.inspection_panel.due_table
     qtbot.waitUntil(lambda: table.model().rowCount() > 0, timeout=30_000)
     QApplication.processEvents()

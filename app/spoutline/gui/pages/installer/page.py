@@ -8,6 +8,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
 from spoutline.gui.pages.installer.pack_panel import PackPanel
 from spoutline.gui.pages.installer.record_panel import RecordPanel
+from spoutline.gui.pages.installer.stations_panel import StationsPanel
 from spoutline.gui.pages.installer.swap_panel import SwapPanel
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
@@ -15,6 +16,7 @@ from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import tr
+from spoutline.model.due_work import StationDue
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
@@ -29,7 +31,7 @@ _LANGUAGES = {
 
 
 class InstallerPage(QWidget):
-    """Holds the four panels, the language of the papers, and the field for a scanned code."""
+    """Holds the five panels, the language of the papers, and the field for a scanned code."""
 
     def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -47,15 +49,18 @@ class InstallerPage(QWidget):
         self.record_panel = RecordPanel(context, self.language, notify, pages)
         self.swap_panel = SwapPanel(context, pages)
         self.inspection_panel = InspectionPanel(context, self.language, notify, pages)
+        self.stations_panel = StationsPanel(context, self.language, notify, pages)
         for panel, words in (
             (self.pack_panel, tr("&Papers")),
             (self.record_panel, tr("&Record of the position")),
             (self.swap_panel, tr("Part not on the &truck")),
             (self.inspection_panel, tr("&Inspections and wear")),
+            (self.stations_panel, tr("A&ll stations")),
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
         self.swap_panel.fitted.connect(self._on_fitted)
+        self.stations_panel.opened.connect(self.open_due)
         self.record_panel.kept.connect(self.inspection_panel.refresh)
         self.record_panel.kept.connect(context.sets.refresh)
         self.inspection_panel.noted.connect(context.sets.refresh)
@@ -96,7 +101,7 @@ class InstallerPage(QWidget):
     def refresh(self) -> None:
         """Show the panel in view for the survey, position and units in hand."""
         panel = self.tabs.currentWidget()
-        if isinstance(panel, PackPanel | RecordPanel | SwapPanel | InspectionPanel):
+        if isinstance(panel, PackPanel | RecordPanel | SwapPanel | InspectionPanel | StationsPanel):
             panel.refresh()
 
     def open_code(self) -> None:
@@ -121,6 +126,21 @@ class InstallerPage(QWidget):
         )
         self.state_label.setText(words.format(found.position))
         self.tabs.setCurrentWidget(self.record_panel)
+        self.refresh()
+
+    def open_due(self, row: StationDue) -> None:
+        """Turn to the station and position of a row of the due work, counted from the day that its records tell."""
+        session = self._context.session
+        try:
+            stored = wait_for(lambda: session.workbench.book().stored(row.survey_id))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(str(fault))
+            return
+        if stored.id != session.stored.id and not session.turn_to(stored):
+            return
+        session.look_at(row.due.position)
+        self.inspection_panel.service_edit.show_day(row.counted_from)
+        self.tabs.setCurrentWidget(self.inspection_panel)
         self.refresh()
 
     def _on_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:
