@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QColor, QIcon
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from planning.quoting_terms import DAY, terms_of
@@ -14,6 +14,7 @@ from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.edits.question import Step
+from spoutline.gui.jobs import JobKind
 from spoutline.gui.widgets.answer_field import Choice, TileField
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.theme import DARK, LIGHT, dress
@@ -161,3 +162,20 @@ def test_undo_reaches_the_survey_while_an_empty_field_has_the_keyboard(
     field.setFocus()
     QTest.keyClick(field, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     qtbot.waitUntil(lambda: session.survey == before)
+
+
+def test_the_installers_page_needs_no_scrolling_where_there_is_room(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    shown_at(qtbot, window, 1440, 860)
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    for tab in range(workplace.installer_page.tabs.count()):
+        workplace.installer_page.tabs.setCurrentIndex(tab)
+        QApplication.processEvents()
+        qtbot.waitUntil(lambda: not any(map(window.jobs.is_busy, JobKind)), timeout=60_000)
+        QApplication.processEvents()
+        around = workplace.installer_page.parentWidget()
+        while around is not None and not isinstance(around, QScrollArea):
+            around = around.parentWidget()
+        assert around is not None
+        assert around.verticalScrollBar().maximum() == 0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSizePolicy, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
@@ -58,6 +58,8 @@ class InstallerPage(QWidget):
             (self.stations_panel, tr("A&ll stations")),
         ):
             self.tabs.addTab(panel, words)
+        # they take the height that is there: what they would like would make the page scroll beside its own lists
+        self.tabs.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         column.addWidget(self.tabs, 1)
         self.swap_panel.fitted.connect(self._on_fitted)
         self.stations_panel.opened.connect(self.open_due)
