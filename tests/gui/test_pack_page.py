@@ -18,19 +18,16 @@ from gui.conftest import wait_for_plans
 from paper_text import text_of
 from reliability.fuzz_seeds import saved_page
 from spoutline.bootstrap import Workbench
-from spoutline.documents.own_files import FileForm
 from spoutline.gui.actions import ActionId
 from spoutline.gui.pages.installer.pack_panel import PaperKind
 from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.due_work import StationDue
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
 from spoutline.model.position_tag import PositionTag
-from spoutline.model.record import ChangeReason, InspectionEntry, RecordItemId
-from spoutline.model.survey import Survey
+from spoutline.model.record import ChangeReason, RecordItemId
 from spoutline.planning.sets.plan_site import fingerprint_of
 
 
@@ -310,38 +307,3 @@ def test_a_scanned_code_turns_to_its_position_and_says_if_the_survey_changed(
     page.open_code()
     assert "scan the code" in page.state_label.text()
     wait_for_plans(qtbot, workplace)
-
-
-def test_a_row_of_the_work_due_everywhere_leads_to_its_station(
-    page: InstallerPage, bench: Workbench, survey: Survey, qtbot: QtBot, tmp_path: Path
-) -> None:
-    other = survey.model_copy(update={"site": survey.site.model_copy(update={"name": "Fern Pond Due Works"})})
-    stored = bench.book().create(other)
-    # 20 November, and the same day a year later: International Fire Code 2018 clause 2305.2.4 asks for it yearly
-    bench.packing().records().add_inspection(
-        InspectionEntry(
-            site=other.site.name, position="A2", item=InspectionItemId.SHEAR_VALVE, done_on=date(2025, 11, 20)
-        )
-    )
-    panel = page.stations_panel
-    panel._today = lambda: date(2026, 11, 29)
-    page.tabs.setCurrentWidget(panel)
-
-    def here() -> list[StationDue]:
-        return [one for one in panel.model.records if one.site.name == other.site.name]
-
-    qtbot.waitUntil(lambda: bool(here()), timeout=60_000)
-    (row,) = (one for one in here() if one.due.item.id is InspectionItemId.SHEAR_VALVE)
-    assert (row.due.next_due, row.overdue_days(date(2026, 11, 29))) == (date(2026, 11, 20), 9)
-    assert {one.due.position for one in here()} == {"A2"}
-    assert f"{other.site.name} (A1)" in panel.state_label.text()
-    days = [one.due.next_due for one in panel.model.records]
-    assert days == sorted(days)
-    path = tmp_path / "due.csv"
-    panel.save_as(path, FileForm.CSV)
-    qtbot.waitUntil(path.exists, timeout=10_000)
-    assert f"{other.site.name}," in path.read_text(encoding="utf-8-sig")
-    page.open_due(row)
-    assert (page._context.session.stored.id, page._context.session.label) == (stored.id, "A2")
-    assert page.tabs.currentWidget() is page.inspection_panel
-    assert page.inspection_panel.service_edit.day("") == date(2025, 11, 20)

@@ -1,0 +1,72 @@
+"""The work due at all stations in the window; in a book of its own, since every station of a book is listed."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.documents.own_files import FileForm
+from spoutline.gui.actions import ActionId
+from spoutline.gui.pages.installer.page import InstallerPage
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.due_work import StationDue
+from spoutline.model.inspection import InspectionItemId
+from spoutline.model.record import InspectionEntry
+from spoutline.model.survey import Survey
+
+
+@pytest.fixture
+def bench(database_to_copy: Path, tmp_path: Path) -> Iterator[Workbench]:
+    """Yield use cases over a book of which no other test knows."""
+    shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
+    bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+    yield bench
+    bench.close()
+
+
+@pytest.fixture
+def page(window: MainWindow, workplace: Workplace) -> InstallerPage:
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    return workplace.installer_page
+
+
+def test_a_row_of_the_work_due_everywhere_leads_to_its_station(
+    page: InstallerPage, bench: Workbench, survey: Survey, qtbot: QtBot, tmp_path: Path
+) -> None:
+    other = survey.model_copy(update={"site": survey.site.model_copy(update={"name": "Fern Pond Due Works"})})
+    stored = bench.book().create(other)
+    # 20 November, and the same day a year later: International Fire Code 2018 clause 2305.2.4 asks for it yearly
+    bench.packing().records().add_inspection(
+        InspectionEntry(
+            site=other.site.name, position="A2", item=InspectionItemId.SHEAR_VALVE, done_on=date(2025, 11, 20)
+        )
+    )
+    panel = page.stations_panel
+    panel._today = lambda: date(2026, 11, 29)
+    page.tabs.setCurrentWidget(panel)
+
+    def here() -> list[StationDue]:
+        return [one for one in panel.model.records if one.site.name == other.site.name]
+
+    qtbot.waitUntil(lambda: bool(here()), timeout=60_000)
+    (row,) = (one for one in here() if one.due.item.id is InspectionItemId.SHEAR_VALVE)
+    assert (row.due.next_due, row.overdue_days(date(2026, 11, 29))) == (date(2026, 11, 20), 9)
+    assert {one.due.position for one in here()} == {"A2"}
+    assert f"{other.site.name} (A1)" in panel.state_label.text()
+    days = [one.due.next_due for one in panel.model.records]
+    assert days == sorted(days)
+    path = tmp_path / "due.csv"
+    panel.save_as(path, FileForm.CSV)
+    qtbot.waitUntil(path.exists, timeout=10_000)
+    assert f"{other.site.name}," in path.read_text(encoding="utf-8-sig")
+    page.open_due(row)
+    assert (page._context.session.stored.id, page._context.session.label) == (stored.id, "A2")
+    assert page.tabs.currentWidget() is page.inspection_panel
+    assert page.inspection_panel.service_edit.day("") == date(2025, 11, 20)
