@@ -119,11 +119,15 @@
   const ours = form.positions.map((number) => byId(`p${number}_tag`).value);
   const key = `spoutline form ${ours.join(" ")}`;
 
+  const MOST_KEPT = 3000000; // signs of pictures; browsers keep about five million of a page, and writing more out is slow
+
   function keepCopy() {
-    try {
-      localStorage.setItem(key, JSON.stringify(filled()));
-    } catch {
-      try { localStorage.setItem(key, JSON.stringify({ ...filled(), pictures: [] })); } catch { /* it is a help only */ }
+    const isSmall = pictures.reduce((sum, one) => sum + one.data.length, 0) <= MOST_KEPT;
+    for (const kept of isSmall ? [pictures, []] : [[]]) {
+      try {
+        localStorage.setItem(key, JSON.stringify({ ...filled(), pictures: kept }));
+        return;
+      } catch { /* it is a help only */ }
     }
   }
 
