@@ -1728,6 +1728,10 @@
    <translation>Kosten und Marge je Zeile und Variante: intern, nie für den Kunden</translation>
   </message>
   <message>
+   <source>Cost, {0}</source>
+   <translation>Kosten, {0}</translation>
+  </message>
+  <message>
    <source>Counting the parts that come into question…</source>
    <translation>Teile, die in Frage kommen, werden gezählt…</translation>
   </message>

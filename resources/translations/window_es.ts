@@ -1728,6 +1728,10 @@
    <translation>Costo y margen por línea y opción: interno, nunca para el cliente</translation>
   </message>
   <message>
+   <source>Cost, {0}</source>
+   <translation>Costo, {0}</translation>
+  </message>
+  <message>
    <source>Counting the parts that come into question…</source>
    <translation>Contando las piezas posibles…</translation>
   </message>

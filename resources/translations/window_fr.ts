@@ -1728,6 +1728,10 @@
    <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
   </message>
   <message>
+   <source>Cost, {0}</source>
+   <translation>Coût, {0}</translation>
+  </message>
+  <message>
    <source>Counting the parts that come into question…</source>
    <translation>Décompte des pièces envisageables…</translation>
   </message>

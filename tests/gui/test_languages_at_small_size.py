@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
+from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.jobs import JobKind
@@ -21,6 +23,7 @@ from spoutline.model.language import Language
 from spoutline.model.survey import Survey
 from spoutline.planning.survey_import.fields import FIELDS
 from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 WIDTH_PX, HEIGHT_PX = 1280, 720
 PAGES = (
@@ -99,6 +102,37 @@ def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language
         cut += [(page, text) for text in cut_off(window)]
     assert too_wide == []
     assert cut == []
+
+
+def test_number_total_and_day_of_a_quotation_are_whole_in_every_language(
+    spoken: tuple[Language, MainWindow], qtbot: QtBot, bench: Workbench, survey: Survey
+) -> None:
+    """Customer and site have long names, so that they are what gives way; where there is room all columns are there."""
+    _, window = spoken
+    assert window.workplace is not None
+    service, si = bench.quoting(), Display(UnitSystem.SI)
+    site = survey.site.model_copy(update={"name": "Station at the Small Corner of Long Invented Lane"})
+    terms = terms_of(
+        customer={"name": "Invented Fuels and Sundries of the Corner"},
+        heading={"number": "2026-SMALL-0001", "dated": DAY},
+    )
+    service.keep(service.quote(survey.model_copy(update={"site": site}), terms, si).quotation)
+    window.resize(WIDTH_PX, HEIGHT_PX)
+    window.actions_by_id[ActionId.QUOTATIONS].trigger()
+    panel = window.workplace.quotation_page.panel
+    panel.show_panel(panel.book)
+    table = panel.book.entry_table
+    qtbot.waitUntil(lambda: any(one.number == "2026-SMALL-0001" for one in panel.book.entries.records), timeout=30_000)
+    settle(window)
+    model = table.model()
+    columns = [column for column in range(8) if not table.isColumnHidden(column)]
+    assert {0, 1, 4, 6} <= set(columns)
+    cut = [column for column in (0, 1, 4, 6) if table.columnWidth(column) < table.sizeHintForColumn(column)]
+    assert [(model.headerData(column, Qt.Orientation.Horizontal), table.columnWidth(column)) for column in cut] == []
+    assert sum(map(table.columnWidth, columns)) <= table.viewport().width() + 1
+    table.resize(1600, 400)
+    table.fit_columns()
+    assert not any(map(table.isColumnHidden, range(8)))
 
 
 def test_every_page_can_be_used_at_two_hundred_percent(spoken: tuple[Language, MainWindow]) -> None:

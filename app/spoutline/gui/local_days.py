@@ -46,5 +46,8 @@ def day_typed(text: str, field: str) -> date | None:
 
 
 def _day_format() -> str:
-    form = QLocale().dateFormat(QLocale.FormatType.ShortFormat)
+    here = QLocale()
+    if here.language() is QLocale.Language.C:  # of no country: its months and days would be told apart by nobody
+        return "yyyy-MM-dd"
+    form = here.dateFormat(QLocale.FormatType.ShortFormat)
     return form if "yyyy" in form else form.replace("yy", "yyyy")

@@ -38,13 +38,13 @@ class CustomersDialog(FormDialog):
         self._known: tuple[Customer, ...] = ()
         self._before: Customer | None = None  # as it was read; None while a new one is written
         self.chosen: Customer | None = None
+        self.use_button = self._button(tr("&Quote to this customer"), self._choose)
+        self.use_button.setVisible(may_choose)
         parts = QSplitter(Qt.Orientation.Horizontal, self)
         parts.addWidget(self._list_side())
         parts.addWidget(self._form_side())
         parts.setStretchFactor(1, 1)
         self.body.addWidget(parts, 1)
-        self.use_button = self._button(tr("&Quote to this customer"), self._choose)
-        self.use_button.setVisible(may_choose)
         self.foot.addWidget(self.use_button)
         self.add_close()
         self.resize(860, 620)
@@ -121,6 +121,7 @@ class CustomersDialog(FormDialog):
                 line.setAccessibleName(title)
                 self.line_edits[name] = line
                 form.addRow(title, line)
+        self.line_edits["name"].textChanged.connect(lambda _: self._enable())
         self.page_edits["discounts"].setPlaceholderText(tr("Percent off the list, line by line: hoses = 14"))
         column.addLayout(form)
         column.addStretch(1)
@@ -148,6 +149,12 @@ class CustomersDialog(FormDialog):
         self.show_fault("")
         self.state_label.setText("")
         self.remove_button.setEnabled(self._before is not None)
+        self._enable()
+
+    def _enable(self) -> None:
+        is_named = bool(self.line_edits["name"].text().strip())
+        self.save_button.setEnabled(is_named)
+        self.use_button.setEnabled(is_named)
 
     def _begin(self) -> None:
         self.list.setCurrentRow(-1)

@@ -29,6 +29,9 @@ _HEADER_EDGES_PX = 14  # left and right of a title, as the style sheet has it
 class Table(QTableView):
     """A table of rows.
 
+    ``shares`` are the parts of the room that the columns take. Of the columns ``whole`` the texts are never cut. Those
+    that ``gives_way`` names are hidden, one after the other, where the room holds not even what is least.
+
     Signals
     -------
     picked(object)
@@ -41,12 +44,20 @@ class Table(QTableView):
     opened = Signal(object)
 
     def __init__(
-        self, name: str, parent: QWidget | None = None, *, stretch: int = -1, shares: tuple[int, ...] = ()
+        self,
+        name: str,
+        parent: QWidget | None = None,
+        *,
+        stretch: int = -1,
+        shares: tuple[int, ...] = (),
+        whole: tuple[int, ...] = (),
+        gives_way: tuple[int, ...] = (),
     ) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
         self._whole = WholeRows(self)
         self._stretch, self._shares = stretch, shares
+        self._never_cut, self._gives_way = whole, gives_way
         self._taught = ""
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -67,19 +78,33 @@ class Table(QTableView):
         header = self.horizontalHeader()
         if self._shares:
             header.setStretchLastSection(True)
-            shares = self._shares[: header.count()]
-            room = self.viewport().width()
-            wanted = [room * share // sum(shares) for share in shares]
-            titles = (str(self.model().headerData(column, Qt.Orientation.Horizontal)) for column in range(len(shares)))
-            least = [_widest_line(header.fontMetrics(), title) + _HEADER_EDGES_PX for title in titles]
-            for column, width in enumerate(widths_with_room(wanted, least, room)):
-                self.setColumnWidth(column, width)
+            self._share_out(self.viewport().width())
             return
         for column in range(header.count()):
             is_rest = column == self._stretch
             header.setSectionResizeMode(
                 column, QHeaderView.ResizeMode.Stretch if is_rest else QHeaderView.ResizeMode.ResizeToContents
             )
+
+    def _share_out(self, room: int) -> None:
+        """Give each column its share of the room, no less than its title needs; hide those that give way for lack."""
+        count = min(len(self._shares), self.horizontalHeader().count())
+        least = [self._least_width(column) for column in range(count)]
+        shown = list(range(count))
+        for column in self._gives_way:
+            if sum(least[one] for one in shown) > room > 0:
+                shown.remove(column)
+        for column in range(count):
+            self.setColumnHidden(column, column not in shown)
+        total = sum(self._shares[column] for column in shown)
+        wanted = [room * self._shares[column] // total for column in shown]
+        for column, width in zip(shown, widths_with_room(wanted, [least[one] for one in shown], room), strict=True):
+            self.setColumnWidth(column, width)
+
+    def _least_width(self, column: int) -> int:
+        title = str(self.model().headerData(column, Qt.Orientation.Horizontal))
+        width = _widest_line(self.horizontalHeader().fontMetrics(), title) + _HEADER_EDGES_PX
+        return max(width, self.sizeHintForColumn(column)) if column in self._never_cut else width
 
     def teach(self, words: str) -> None:
         """Say what comes here and how, while there are no rows."""

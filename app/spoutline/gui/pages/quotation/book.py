@@ -127,7 +127,9 @@ class BookPanel(QWidget):
         self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.entries)
-        self.entry_table = Table(tr("Quotations in the book"), self, shares=(5, 5, 5, 4, 6, 5, 6, 6))
+        # number, status, total and day are never cut; beside the paper there is no room for all the others
+        shares, whole, gives_way = (5, 5, 5, 4, 6, 5, 6, 6), (0, 1, 4, 6), (7, 3, 5)
+        self.entry_table = Table(tr("Quotations in the book"), self, shares=shares, whole=whole, gives_way=gives_way)
         self.entry_table.setModel(proxy)
         self.entry_table.teach(tr("Quotations that are saved in the book come here, whichever station they are for."))
         self.entry_table.setSortingEnabled(True)
