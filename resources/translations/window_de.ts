@@ -6448,16 +6448,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Gesamt {sum}</translation>
   </message>
   <message>
-   <source>Towards a grant</source>
-   <translation>Zur Förderung</translation>
-  </message>
-  <message>
-   <source>Towards the &amp;dispenser</source>
+   <source>Toward the &amp;dispenser</source>
    <translation>Zur &amp;Zapfsäule</translation>
   </message>
   <message>
-   <source>Towards the &amp;vehicle</source>
+   <source>Toward the &amp;vehicle</source>
    <translation>Zum &amp;Fahrzeug</translation>
+  </message>
+  <message>
+   <source>Towards a grant</source>
+   <translation>Zur Förderung</translation>
   </message>
   <message>
    <source>Trade-association paper, 2020 (secondary)</source>

@@ -6448,16 +6448,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Total {sum}</translation>
   </message>
   <message>
-   <source>Towards a grant</source>
-   <translation>Para un subsidio</translation>
-  </message>
-  <message>
-   <source>Towards the &amp;dispenser</source>
+   <source>Toward the &amp;dispenser</source>
    <translation>Hacia el &amp;surtidor</translation>
   </message>
   <message>
-   <source>Towards the &amp;vehicle</source>
+   <source>Toward the &amp;vehicle</source>
    <translation>Hacia el &amp;vehículo</translation>
+  </message>
+  <message>
+   <source>Towards a grant</source>
+   <translation>Para un subsidio</translation>
   </message>
   <message>
    <source>Trade-association paper, 2020 (secondary)</source>

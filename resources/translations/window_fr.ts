@@ -6448,16 +6448,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Total {sum}</translation>
   </message>
   <message>
-   <source>Towards a grant</source>
-   <translation>Pour une subvention</translation>
-  </message>
-  <message>
-   <source>Towards the &amp;dispenser</source>
+   <source>Toward the &amp;dispenser</source>
    <translation>Vers le &amp;distributeur</translation>
   </message>
   <message>
-   <source>Towards the &amp;vehicle</source>
+   <source>Toward the &amp;vehicle</source>
    <translation>Vers le &amp;véhicule</translation>
+  </message>
+  <message>
+   <source>Towards a grant</source>
+   <translation>Pour une subvention</translation>
   </message>
   <message>
    <source>Trade-association paper, 2020 (secondary)</source>

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 
 from spoutline.catalogue.shelf import EntryChange
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.units.writing import currency_decimals
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +40,8 @@ def _texts(entry: CatalogueEntry) -> Iterator[tuple[str, str]]:
         value = getattr(entry, column)
         yield column, "" if value is None else str(value)
     for price in entry.prices:
-        yield f"price in {price.currency}", f"{price.minor / 100:.2f}"
+        places = currency_decimals(price.currency)
+        yield f"price in {price.currency}", str(Decimal(price.minor).scaleb(-places))
     for cell in entry.figures:
         text = " ".join(cell.value) if isinstance(cell.value, tuple) else str(cell.value)
         yield cell.column, text if cell.origin.value == "stated" else f"{text} ({cell.origin.value} {cell.source})"

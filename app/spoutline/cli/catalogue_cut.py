@@ -83,11 +83,13 @@ def run_cut(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 def change_line(before: CatalogueEntry | None, after: CatalogueEntry | None) -> str:
     """Return what an article changes in a draft, in a line."""
+    from spoutline.explain.writing.money import amount
+
     shown = after or before
     if shown is None:
         raise TypeError("a change is of an entry")
     kind = "new" if before is None else "out" if after is None else "changed"
-    prices = ", ".join(f"{one.minor / 100:.2f} {one.currency}" for one in shown.prices)
+    prices = ", ".join(f"{amount(one.minor, one.currency)} {one.currency}" for one in shown.prices)
     return f"  {kind:<8} {shown.ref}  {prices}"
 
 

@@ -55,7 +55,7 @@ def test_a_section_says_the_kind_of_the_rows_below_it(tmp_path: Path) -> None:
         ("Part no,Price\nQ-1,1,5\n", None, "", None, ""),  # a cell beyond the titles says nothing
         ('Part no,Price USD\nQ-1,"1,250"\n', "B2", "could be 1.250 or 1250", FaultKind.QUESTION, "1250"),
         ('Part no,Price USD\nQ-1,"10,5"\n', "B2", "decimal comma", FaultKind.QUESTION, "10.5"),
-        ("Part no,Price USD\nQ-1,1.255\n", "B2", "two decimals", FaultKind.QUESTION, "1.26"),
+        ("Part no,Price USD\nQ-1,1.255\n", "B2", "at most 2 decimals", FaultKind.QUESTION, "1.26"),
         ("Part no,Price USD\nQ-1,€ 5\n", "B2", "names EUR and the column USD", FaultKind.FAULT, ""),
         ("Part no,Price USD\nQ-1,-5\n", "B2", "at least 0", FaultKind.FAULT, ""),
         ("Part no,Price USD\nQ-1,cheap\n", "B2", "write an amount", FaultKind.FAULT, ""),

@@ -82,7 +82,7 @@ def _side_by_side(quotation: Quotation, story: Story) -> Table:
     columns = (
         Column(story.word(Word.OPTION), 2.2),
         *(Column(story.word(word), 1.5, _RIGHT) for word in titles),
-        Column(story.word(Word.COST_UNKNOWN), 1.0, _RIGHT),
+        Column(story.title(Word.COST_UNKNOWN), 1.0, _RIGHT),
     )
     rows = [
         Row((one.title, *_amounts(option_margin(one, quotation.terms), quotation, story), str(len(one.uncosted_lines))))

@@ -4,37 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 
-from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLineEdit, QListWidget, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QListWidget, QPushButton, QVBoxLayout, QWidget
 
-from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.article_form import ArticleDialog
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
-from spoutline.model.faults import InputFault, StoreFault
 from spoutline.planning.keeping.cut_texts import read_amounts
 from spoutline.planning.keeping.made_up import MadeUpSet, joining_order, made_up_entries
 
-Take = Callable[[MadeUpSet], None]
 
+class MadeUpDialog(ArticleDialog[MadeUpSet]):
+    """Asks for the article as one types, its parts in an order in which they join where there is one."""
 
-class MadeUpDialog(FormDialog):
-    """Asks for the article as one types; accepted once ``take`` took it, which may raise ``InputFault``."""
-
-    help_topic = "catalog"
-
-    def __init__(self, parts: Iterable[CatalogueEntry], take: Take, parent: QWidget | None = None) -> None:
-        super().__init__(tr("Set sold made up"), parent)
-        self._parts, self._make = [*joining_order(parts)], take
+    def __init__(
+        self, parts: Iterable[CatalogueEntry], take: Callable[[MadeUpSet], None], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(tr("Set sold made up"), take, parent)
+        self._parts = [*joining_order(parts)]
         words = tr("These parts are sold joined to each other, as one article. Dispenser first, vehicle last:")
         self.body.addWidget(plain_label(words, "quiet", wraps=True))
         self.body.addLayout(self._list())
-        form = QFormLayout()
-        self.number_edit = self._line(tr("Number of the article"), form)
-        self.price_edit = self._line(tr("Price of the article"), form, "412.00 USD")
-        self.maker_edit = self._line(tr("Made up by"), form, self._parts[0].maker)
-        self.name_edit = self._line(tr("Called"), form, tr("made from its parts"))
-        self.body.addLayout(form)
-        self.state_label = plain_label("", "quiet", wraps=True)
+        self.number_edit = self.line(tr("Number of the article"))
+        self.price_edit = self.line(tr("Price of the article"), "412.00 USD")
+        self.maker_edit = self.line(tr("Made up by"), self._parts[0].maker)
+        self.name_edit = self.line(tr("Called"), tr("made from its parts"))
+        self.body.addLayout(self.form)
         self.body.addWidget(self.state_label)
         self.add_buttons(tr("&Put the article into the draft"))
         self.resize(620, 480)
@@ -44,9 +39,9 @@ class MadeUpDialog(FormDialog):
         row, column = QHBoxLayout(), QVBoxLayout()
         self.part_list = QListWidget(self)
         self.part_list.setAccessibleName(tr("Parts of the article, dispenser first"))
-        self.up_button = QPushButton(tr("Towards the &dispenser"), self)
+        self.up_button = QPushButton(tr("Toward the &dispenser"), self)
         self.up_button.clicked.connect(lambda: self._move(-1))
-        self.down_button = QPushButton(tr("Towards the &vehicle"), self)
+        self.down_button = QPushButton(tr("Toward the &vehicle"), self)
         self.down_button.clicked.connect(lambda: self._move(1))
         self.part_list.currentRowChanged.connect(lambda _: self._enable())
         for button in (self.up_button, self.down_button):
@@ -57,21 +52,12 @@ class MadeUpDialog(FormDialog):
         row.addLayout(column)
         return row
 
-    def _line(self, words: str, form: QFormLayout, hint: str = "") -> QLineEdit:
-        line = QLineEdit(self)
-        line.setAccessibleName(words)
-        line.setPlaceholderText(hint)
-        line.setMaxLength(120)
-        line.textChanged.connect(lambda _: self._check())
-        form.addRow(words, line)
-        return line
-
     def _show_parts(self, row: int) -> None:
         self.part_list.clear()
         self.part_list.addItems([f"{one.ref}  {one.name}" for one in self._parts])
         self.part_list.setCurrentRow(row)
         self._enable()
-        self._check()
+        self.check()
 
     def _move(self, by: int) -> None:
         row = self.part_list.currentRow()
@@ -93,28 +79,11 @@ class MadeUpDialog(FormDialog):
             name=self.name_edit.text().strip(),
         )
 
-    def _check(self) -> None:
-        needed = (self.number_edit, self.price_edit)
-        if not all(line.text().strip() for line in needed):
-            self._show("", "")
-            return
-        try:
-            made = made_up_entries(self.article())
-        except InputFault as fault:
-            self._show("", str(fault.problems[0]))
-            return
-        self._show(tr("{0}: {1}, {2} parts").format(made[0].number, made[0].name, len(made)), "")
+    def needed(self) -> tuple[QLineEdit, ...]:
+        """Return number and price."""
+        return self.number_edit, self.price_edit
 
-    def _show(self, told: str, fault: str) -> None:
-        self.state_label.setText(told)
-        self.show_fault(fault)
-        self.accept_button.setEnabled(bool(told))
-
-    def accept(self) -> None:
-        """Qt: take the article, or say why it cannot be taken."""
-        try:
-            self._make(self.article())
-        except (InputFault, StoreFault) as fault:
-            self.show_fault(str(fault))
-            return
-        super().accept()
+    def told(self, article: MadeUpSet) -> str:
+        """Return number, name and how many parts it has."""
+        made = made_up_entries(article)
+        return tr("{0}: {1}, {2} parts").format(made[0].number, made[0].name, len(made))

@@ -5,7 +5,7 @@ Every length is a part like any other: the search weighs it against hoses of fix
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from enum import StrEnum
@@ -13,14 +13,13 @@ from fractions import Fraction
 from math import floor
 from typing import Final
 
-from pydantic import ValidationError
-
 from spoutline.catalogue.descriptions import COLUMNS, describe, figure_cells
 from spoutline.explain.writing.money import amount, decimals
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import HOSES, PartStatus
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.planning.keeping.article_entries import EntryPair, article_changes, check_list, sound_entry
 
 MOST_LENGTHS: Final = 400
 _INCHES: Final = 12
@@ -165,19 +164,7 @@ def _entry(cut: CutHose, length: Fraction, base: tuple[float, float, float]) -> 
         "remark": _remark(cut),
         "figures": tuple(cells[column] for column in COLUMNS[kind] if column in cells),
     }
-    try:
-        entry = CatalogueEntry.model_validate(made)
-    except ValidationError as fault:
-        raise InputFault(
-            tuple(
-                InputProblem(words, ".".join(map(str, one["loc"])) or "part", repr(one["input"])[:60], one["msg"])
-                for one in fault.errors(include_url=False)
-            )
-        ) from fault
-    faults = describe(entry).faults
-    if faults:
-        raise InputFault(tuple(InputProblem(words, one.column, one.value, one.wanted) for one in faults))
-    return entry
+    return sound_entry(made, words)
 
 
 def _remark(cut: CutHose) -> str:
@@ -188,46 +175,17 @@ def _remark(cut: CutHose) -> str:
     return f"{cut.number}: {cut.base.number} cut to length, {prices}"[:300]
 
 
-def lengths_there(entries: Iterable[CatalogueEntry], number: str, maker: str) -> Iterator[CatalogueEntry]:
-    """Yield those entries of a draft that are lengths of an article."""
-    for entry in entries:
-        if entry.maker == maker and any(cell.source == f"{_SOURCE}{number}" for cell in entry.figures):
-            yield entry
+def cut_changes(cut: CutHose, there: Iterable[CatalogueEntry]) -> tuple[EntryPair, ...]:
+    """Return what an article changes in a draft that holds ``there``; see ``article_changes``."""
+    return article_changes(cut_entries(cut), there, cut.base.maker, f"{_SOURCE}{cut.number}")
 
 
-def cut_changes(
-    cut: CutHose, there: Iterable[CatalogueEntry]
-) -> tuple[tuple[CatalogueEntry | None, CatalogueEntry | None], ...]:
-    """Return what an article changes in a draft that holds ``there``: each entry before and after, equal ones left out.
-
-    Lengths that the article has no longer are taken out. Raise ``InputFault`` where a number belongs to another part.
-    """
-    held = {entry.ref: entry for entry in there}
-    own = {entry.ref: entry for entry in lengths_there(held.values(), cut.number, cut.base.maker)}
-    after = {entry.ref: entry for entry in cut_entries(cut)}
-    taken = sorted(ref for ref in after if ref in held and ref not in own)
-    if taken:
-        wanted = "another number of the article: a part of the draft has this one already"
-        raise InputFault(tuple(InputProblem("", "number", repr(str(ref)), wanted) for ref in taken[:5]))
-    refs = dict.fromkeys((*own, *after))
-    return tuple((own.get(ref), after.get(ref)) for ref in refs if own.get(ref) != after.get(ref))
-
-
-def with_lengths(
-    price_list: PriceList, cut: CutHose, changes: Iterable[tuple[CatalogueEntry | None, CatalogueEntry | None]]
-) -> PriceList:
+def with_lengths(price_list: PriceList, cut: CutHose, changes: Iterable[EntryPair]) -> PriceList:
     """Return a price list with the rows of an article's lengths, those that it has no longer left out.
 
     Raise ``InputFault`` where the list is of another maker or in a currency that the article has no price in.
     """
-    problems = []
-    if price_list.maker != cut.base.maker:
-        problems.append(InputProblem("", "price list", repr(price_list.id), f"a list of {cut.base.maker}"))
-    if price_list.currency not in cut.by_length:
-        known = ", ".join(sorted(cut.by_length))
-        problems.append(InputProblem("", "price list", price_list.currency, f"a list in {known}"))
-    if problems:
-        raise InputFault(tuple(problems))
+    check_list(price_list, cut.base.maker, cut.by_length)
     gone = {before.number for before, after in changes if before is not None and after is None}
     rows = {row.part_number: row for row in price_list.rows if row.part_number not in gone}
     for length in lengths_of(cut):

@@ -10,6 +10,7 @@ from typing import Final
 
 from spoutline.catalogue.cells import port_from
 from spoutline.catalogue.descriptions import COLUMNS
+from spoutline.explain.writing.money import amount
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell
 from spoutline.model.part import PartKind
 from spoutline.model.port import Port
@@ -54,7 +55,7 @@ def shown_texts(entry: CatalogueEntry) -> dict[str, str]:
 
 def _shown(entry: CatalogueEntry, field: IntakeField) -> str:
     if field.key == PRICE:
-        return f"{_BETWEEN_PRICES} ".join(f"{one.minor / 100:.2f} {one.currency}" for one in entry.prices)
+        return f"{_BETWEEN_PRICES} ".join(f"{amount(one.minor, one.currency)} {one.currency}" for one in entry.prices)
     value: Cell | date | None = entry.figure(field.key) if field.is_figure else getattr(entry, field.key)
     if value is None:
         return ""

@@ -15,8 +15,6 @@ from itertools import pairwise
 from typing import Final
 from unicodedata import normalize
 
-from pydantic import ValidationError
-
 from spoutline.catalogue.descriptions import COLUMNS, describe
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
@@ -24,6 +22,7 @@ from spoutline.model.part import HANGING_KINDS, MOST_IN_ARTICLE, PLACE_OF_PART, 
 from spoutline.model.part_identity import number_fault
 from spoutline.model.port import Port
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.planning.keeping.article_entries import EntryPair, article_changes, check_list, sound_entry
 from spoutline.planning.pricing.rounding import minor_units
 from spoutline.rules.chain.joints import mates
 
@@ -31,7 +30,6 @@ MOST_PARTS: Final = MOST_IN_ARTICLE
 _MOST_PRICE: Final = 10_000_000
 _NUMBER_LENGTH: Final = 60  # there is room for the place of a part behind it
 _SOURCE: Final = "made up, article "
-_Change = tuple[CatalogueEntry | None, CatalogueEntry | None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -193,19 +191,7 @@ def _entry(made: MadeUpSet, place: int, parts: list[Part], lead: int) -> Catalog
         "remark": f"{made.number}: made from {base.ref}"[:300],
         "figures": tuple(cells[column] for column in COLUMNS[kind] if column in cells),
     }
-    try:
-        entry = CatalogueEntry.model_validate(given)
-    except ValidationError as fault:
-        raise InputFault(
-            tuple(
-                InputProblem(number, ".".join(map(str, one["loc"])) or "part", repr(one["input"])[:60], one["msg"])
-                for one in fault.errors(include_url=False)
-            )
-        ) from fault
-    faults = describe(entry).faults
-    if faults:
-        raise InputFault(tuple(InputProblem(number, one.column, one.value, one.wanted) for one in faults))
-    return entry
+    return sound_entry(given, number)
 
 
 def _ends(made: MadeUpSet, place: int, part: Part, *, is_last: bool) -> Iterator[FigureCell]:
@@ -224,27 +210,9 @@ def _name(made: MadeUpSet, place: int, parts: list[Part]) -> str:
     return (made.name or f"Made-up set: {kinds}")[:NAME_LENGTH]
 
 
-def parts_there(entries: Iterable[CatalogueEntry], number: str, maker: str) -> Iterator[CatalogueEntry]:
-    """Yield those entries of a draft that are parts of an article."""
-    for entry in entries:
-        if entry.maker == maker and any(cell.source == f"{_SOURCE}{number}" for cell in entry.figures):
-            yield entry
-
-
-def made_up_changes(made: MadeUpSet, there: Iterable[CatalogueEntry]) -> tuple[_Change, ...]:
-    """Return what an article changes in a draft that holds ``there``: each entry before and after, equal ones left out.
-
-    Raise ``InputFault`` where a number belongs to another part.
-    """
-    held = {entry.ref: entry for entry in there}
-    after = {entry.ref: entry for entry in made_up_entries(made)}
-    own = {entry.ref: entry for entry in parts_there(held.values(), made.number, made.made_by)}
-    taken = sorted(ref for ref in after if ref in held and ref not in own)
-    if taken:
-        wanted = "another number of the article: a part of the draft has this one already"
-        raise InputFault(tuple(InputProblem("", "number", repr(str(ref)), wanted) for ref in taken[:5]))
-    refs = dict.fromkeys((*own, *after))
-    return tuple((own.get(ref), after.get(ref)) for ref in refs if own.get(ref) != after.get(ref))
+def made_up_changes(made: MadeUpSet, there: Iterable[CatalogueEntry]) -> tuple[EntryPair, ...]:
+    """Return what an article changes in a draft that holds ``there``; see ``article_changes``."""
+    return article_changes(made_up_entries(made), there, made.made_by, f"{_SOURCE}{made.number}")
 
 
 def with_article(price_list: PriceList, made: MadeUpSet) -> PriceList:
@@ -252,14 +220,7 @@ def with_article(price_list: PriceList, made: MadeUpSet) -> PriceList:
 
     Raise ``InputFault`` where the list is of another maker or in a currency that the article has no price in.
     """
-    problems = []
-    if price_list.maker != made.made_by:
-        problems.append(InputProblem("", "price list", repr(price_list.id), f"a list of {made.made_by}"))
-    if price_list.currency not in made.prices:
-        known = ", ".join(sorted(made.prices))
-        problems.append(InputProblem("", "price list", price_list.currency, f"a list in {known}"))
-    if problems:
-        raise InputFault(tuple(problems))
+    check_list(price_list, made.made_by, made.prices)
     rows = {row.part_number: row for row in price_list.rows}
     group = rows[made.number].discount_group if made.number in rows else ""
     step = PriceBreak(from_quantity=1, unit_price=made.prices[price_list.currency])

@@ -13,6 +13,7 @@ from decimal import ROUND_HALF_UP, Decimal
 from enum import StrEnum
 from typing import Final
 
+from spoutline.explain.writing.money import amount, decimals
 from spoutline.model.faults import InputFault
 from spoutline.model.figure import Bounds, TableUnit
 from spoutline.model.part_identity import made_up_fault
@@ -390,12 +391,14 @@ def read_money(text: str, currency: str, *, decimal_comma: bool = False) -> Mone
     bare = plain_number_text(_AMOUNT_WORDS.sub("", text).strip(), decimal_comma=decimal_comma)
     if not bare:
         raise _fault("write an amount, such as 12.50")
-    minor = Decimal(bare) * 100
+    places = decimals(known)
+    minor = Decimal(bare).scaleb(places)
     whole = minor.to_integral_value(ROUND_HALF_UP)
     if abs(minor - whole) > Decimal("0.0001"):  # a spreadsheet's 12.500000000000002 is 12.50
         raise _question(
-            "a price has at most two decimals: round it, or say of how many pieces it is", f"{whole / 100:.2f}"
+            f"a price in {known} has at most {places} decimals: round it, or say of how many pieces it is",
+            str(amount(int(whole), known)),
         )
     if not 0 <= whole <= _MOST_MINOR:
-        raise _fault(f"a price is at least 0 and at most {_MOST_MINOR // 100}")
+        raise _fault(f"a price is at least 0 and at most {amount(_MOST_MINOR, known)}")
     return Money(known, int(whole))

@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
+from spoutline.explain.writing.money import amount
 from spoutline.model.faults import InputFault
 from spoutline.model.figure import plain_number
 from spoutline.planning.table_intake.cell_values import Money, Value
@@ -139,10 +140,14 @@ def _read_again(opened: OpenedTable, wanted: set[int], rows: dict[int, SeenRow],
         pass
 
 
+def _money_text(minor: int, currency: str) -> str:
+    return f"{amount(minor, currency)} {currency}".strip()
+
+
 def shown_value(value: Value | Money, field: IntakeField | None, units: UnitSystem | None = None) -> str:
     """Return a typed value as text: words as the program writes them, numbers in the units said, else of the field."""
     if isinstance(value, Money):
-        return f"{value.minor / 100:.2f} {value.currency}".strip() if value.minor is not None else "–"
+        return _money_text(value.minor, value.currency) if value.minor is not None else "–"
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float) and units is not None and field is not None and field.dimension is not None:
