@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from datetime import date
     from pathlib import Path
 
+    from spoutline.bootstrap.articles import ArticleService
+    from spoutline.bootstrap.part_files import PartFileService
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.catalogue.descriptions import EntryFault
     from spoutline.catalogue.draft import DraftCounts
@@ -25,16 +27,12 @@ if TYPE_CHECKING:
     from spoutline.model.cross_reference import CrossReference, NumberTrace
     from spoutline.model.limit import RuleTables
     from spoutline.model.part_family import PartFamily
-    from spoutline.model.part_file import FileMatter, PartFile
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
-    from spoutline.model.shown_files import ShownFile
     from spoutline.model.survey import Survey
-    from spoutline.planning.keeping.cut_lengths import CutHose
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.keeping.health import HealthNote
-    from spoutline.planning.keeping.made_up import MadeUpSet
     from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
     from spoutline.planning.protocols import Progress
     from spoutline.planning.table_intake.column_map import TableMap
@@ -90,32 +88,6 @@ class SurveyEffect:
     fault: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class ArticleDone:
-    """What an article, hose cut to length or a set made up, changed in a draft: entries before and after."""
-
-    changes: tuple[tuple[CatalogueEntry | None, CatalogueEntry | None], ...]
-
-    @property
-    def counts(self) -> tuple[int, int, int]:
-        """How many of its parts are new, changed and taken out."""
-        new = sum(before is None for before, _ in self.changes)
-        gone = sum(after is None for _, after in self.changes)
-        return new, len(self.changes) - new - gone, gone
-
-
-def _with_file(held: tuple[PartFile, ...], file: PartFile) -> tuple[PartFile, ...]:
-    others = tuple(one for one in held if one.title.casefold() != file.title.casefold())
-    return (*others, file)
-
-
-def _list_named(name: str, known: Mapping[str, PriceList]) -> PriceList:
-    if name not in known:
-        wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
-        raise InputFault((InputProblem("", "price list", repr(name), wanted),))
-    return known[name]
-
-
 class _NotTakenIn(Exception):
     """Takes back what a table with faults would have done."""
 
@@ -132,6 +104,18 @@ class CatalogueService:
     def shelf(self) -> CatalogueShelf:
         """Return the catalogues themselves: entries are read from them, and put into a draft through it."""
         return self._sources.shelf()
+
+    def files(self) -> PartFileService:
+        """Return what keeps pictures and documents with parts."""
+        from spoutline.bootstrap.part_files import PartFileService
+
+        return PartFileService(self._sources.shelf, self._sources.planned_with)
+
+    def articles(self) -> ArticleService:
+        """Return what puts articles into a draft: hose cut to length, sets sold made up."""
+        from spoutline.bootstrap.articles import ArticleService
+
+        return ArticleService(self._sources.shelf)
 
     def all(self) -> tuple[CatalogueFacts, ...]:
         """Return the catalogues of the book."""
@@ -204,67 +188,6 @@ class CatalogueService:
             written = desk.entries(refs)
         return tuple(replace(change, after=written.get(change.ref)) for change in changes)
 
-    def attach(
-        self, name: str, part: PartRef, path: Path, *, title: str = "", matter: FileMatter | None = None
-    ) -> EntryChange:
-        """Keep a picture or document with a part of the draft of a catalogue; one of the same title is replaced.
-
-        A picture is written anew, a document checked. Raise ``InputFault`` where the file cannot be kept.
-        """
-        from spoutline.catalogue.part_files import file_from_path
-
-        file, content = file_from_path(path, title, matter)
-        return self._with_files(name, part, lambda held: _with_file(held, file), (file, content))
-
-    def detach(self, name: str, part: PartRef, title: str) -> EntryChange:
-        """Take a picture or document from a part of the draft; raise ``InputFault`` where it has none of this title."""
-
-        def without(held: tuple[PartFile, ...]) -> tuple[PartFile, ...]:
-            left = tuple(one for one in held if one.title.casefold() != title.strip().casefold())
-            if len(left) == len(held):
-                known = ", ".join(one.title for one in held) or "the part has no file"
-                raise InputFault((InputProblem(str(part), "title", repr(title), f"one of: {known}"),))
-            return left
-
-        return self._with_files(name, part, without)
-
-    def files_shown(self, survey: Survey, part: PartRef) -> tuple[ShownFile, ...]:
-        """Return the pictures and documents of a part in the edition that a survey is planned with."""
-        from spoutline.model.shown_files import ShownFile
-
-        entry = self.shelf().entry(self.planned_with(survey), part)
-        files = () if entry is None else entry.files
-        return tuple(ShownFile(file, self.file_content(file) if file.is_picture else None) for file in files)
-
-    def file_content(self, file: PartFile) -> bytes | None:
-        """Return the content of a picture or document of a part; None where the book has it not."""
-        return self.shelf().file_content(file.digest)
-
-    def _with_files(
-        self,
-        name: str,
-        part: PartRef,
-        change: Callable[[tuple[PartFile, ...]], tuple[PartFile, ...]],
-        kept: tuple[PartFile, bytes] | None = None,
-    ) -> EntryChange:
-        from spoutline.catalogue.shelf import EntryChange
-        from spoutline.model.part_file import MOST_FILES
-
-        with self.shelf().draft(name) as desk:
-            before = desk.entries([part]).get(part)
-            if before is None:
-                raise InputFault((InputProblem("", "part", repr(str(part)), "a part of the draft"),))
-            files = change(before.files)
-            if len(files) > MOST_FILES:
-                raise InputFault(
-                    (InputProblem(str(part), "files", str(len(files)), f"at most {MOST_FILES} of a part"),)
-                )
-            if kept is not None:
-                desk.keep_file(*kept)
-            after = before.model_copy(update={"files": files})
-            desk.put([after])
-        return EntryChange(part, before, after)
-
     def families(self, ref: EditionRef) -> tuple[PartFamily, ...]:
         """Return the families of an edition by name."""
         return self.shelf().families(ref)
@@ -303,40 +226,6 @@ class CatalogueService:
                 wanted = f"one of: {', '.join(known) or 'the draft has no family'}"
                 raise InputFault((InputProblem("", "family", repr(family), wanted),))
             desk.families.take_out([family])
-
-    def cut_hose(self, name: str, cut: CutHose, *, price_list: str = "", dry_run: bool = False) -> ArticleDone:
-        """Put every length of an article into the draft of a catalogue; lengths that it has no longer go.
-
-        With ``price_list`` the rows of that list of the draft are renewed too: quotations go by price lists. Raise
-        ``InputFault`` where the article is not usable or the draft has no such list of its maker.
-        """
-        from spoutline.planning.keeping.cut_lengths import cut_changes, with_lengths
-
-        with self.shelf().draft(name, dry_run=dry_run) as desk:
-            near = [one for one in desk.refs() if one.maker == cut.base.maker and one.number.startswith(cut.number)]
-            changes = cut_changes(cut, desk.entries(near).values())
-            if price_list:
-                desk.price_lists.put((with_lengths(_list_named(price_list, desk.price_lists.all()), cut, changes),))
-            desk.take_out(before.ref for before, after in changes if before is not None and after is None)
-            desk.put(after for _before, after in changes if after is not None)
-        return ArticleDone(changes)
-
-    def make_up(self, name: str, made: MadeUpSet, *, price_list: str = "", dry_run: bool = False) -> ArticleDone:
-        """Put every part of an article sold made up into the draft of a catalogue; parts that it has no longer go.
-
-        With ``price_list`` its row in that list of the draft is renewed too: quotations go by price lists. Raise
-        ``InputFault`` where the article is not usable or the draft has no such list of its maker.
-        """
-        from spoutline.planning.keeping.made_up import made_up_changes, with_article
-
-        with self.shelf().draft(name, dry_run=dry_run) as desk:
-            near = [one for one in desk.refs() if one.maker == made.made_by and one.number.startswith(made.number)]
-            changes = made_up_changes(made, desk.entries(near).values())
-            if price_list:
-                desk.price_lists.put((with_article(_list_named(price_list, desk.price_lists.all()), made),))
-            desk.take_out(before.ref for before, after in changes if before is not None and after is None)
-            desk.put(after for _before, after in changes if after is not None)
-        return ArticleDone(changes)
 
     def leave_demonstration_out(self, *, left_out: bool) -> None:
         """Do without the invented catalogue in this book, or take it in again."""

@@ -16,13 +16,12 @@ if TYPE_CHECKING:
 
     from spoutline.book.book import Book
     from spoutline.book.record_book import RecordBook
+    from spoutline.bootstrap.part_files import PartFileService
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.bootstrap.stores import EditionOf
-    from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.documents.pack.content import PackWords
     from spoutline.documents.pack.tablet_reading import FilledForm
     from spoutline.explain.plan.story import Story
-    from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob
@@ -39,7 +38,7 @@ if TYPE_CHECKING:
         RecordItemId,
         WearEntry,
     )
-    from spoutline.model.shown_files import FilesOfParts, ShownFile
+    from spoutline.model.shown_files import FilesOfParts
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
     from spoutline.planning.pack.scanned import FoundPosition
@@ -57,7 +56,7 @@ class Sources:
     catalogue: EditionOf
     book: Callable[[], Book]
     phrases: PhraseTables
-    shelf: Callable[[], CatalogueShelf]
+    part_files: Callable[[], PartFileService]
 
 
 class InstallerService:
@@ -115,17 +114,7 @@ class InstallerService:
             return {}
         edition = EditionRef(made_from.catalogue, made_from.edition, made_from.edition is None)
         chosen = (plan.chosen.hanging_set.refs for plan in site_plan.positions if plan.chosen is not None)
-        refs = sorted({ref for refs in chosen for ref in refs})
-        found = {ref: self._shown_files(edition, ref) for ref in refs}
-        return {ref: files for ref, files in found.items() if files}
-
-    def _shown_files(self, edition: EditionRef, ref: PartRef) -> tuple[ShownFile, ...]:
-        from spoutline.model.shown_files import ShownFile
-
-        shelf = self._sources.shelf()
-        entry = shelf.entry(edition, ref)
-        files = () if entry is None else entry.files
-        return tuple(ShownFile(file, shelf.file_content(file.digest) if file.is_picture else None) for file in files)
+        return self._sources.part_files().of_parts(edition, sorted({ref for refs in chosen for ref in refs}))
 
     def caution_sheet(
         self,

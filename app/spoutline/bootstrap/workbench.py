@@ -476,7 +476,7 @@ class Workbench:
                 catalogue=self._stores.catalogue,
                 book=self._stores.book,
                 phrases=self._phrases,
-                shelf=self._stores.shelf,
+                part_files=lambda: self.catalogues().files(),
             )
         )
 

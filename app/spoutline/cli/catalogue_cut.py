@@ -51,7 +51,7 @@ def run_cut(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     if base is None:
         raise InputFault((InputProblem("", "PART", repr(arguments.base), "a hose of the draft"),))
     cut = _cut(arguments, base)
-    done = service.cut_hose(arguments.name, cut, price_list=arguments.price_list, dry_run=arguments.dry_run)
+    done = service.articles().cut_hose(arguments.name, cut, price_list=arguments.price_list, dry_run=arguments.dry_run)
     new, changed, gone = done.counts
     lines = [change_line(before, after) for before, after in done.changes[:_TOLD]]
     if len(done.changes) > _TOLD:

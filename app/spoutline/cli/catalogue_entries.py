@@ -211,13 +211,17 @@ def _show(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 def _attach(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     part = workbench.catalogues().named_part(EditionRef(arguments.name, is_draft=True), arguments.part)
     matter = None if arguments.matter is None else FileMatter(arguments.matter)
-    done = workbench.catalogues().attach(arguments.name, part, arguments.file, title=arguments.title, matter=matter)
+    done = (
+        workbench.catalogues()
+        .files()
+        .attach(arguments.name, part, arguments.file, title=arguments.title, matter=matter)
+    )
     return _files_told(arguments.name, done)
 
 
 def _detach(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     part = workbench.catalogues().named_part(EditionRef(arguments.name, is_draft=True), arguments.part)
-    return _files_told(arguments.name, workbench.catalogues().detach(arguments.name, part, arguments.title))
+    return _files_told(arguments.name, workbench.catalogues().files().detach(arguments.name, part, arguments.title))
 
 
 def _files_told(name: str, done: EntryChange) -> Said:
@@ -234,7 +238,7 @@ def _file(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     (entry,) = _held(workbench, ref, [arguments.part])
     wanted = arguments.title.strip().casefold()
     file = next((one for one in entry.files if one.title.casefold() == wanted), None)
-    content = None if file is None else workbench.catalogues().file_content(file)
+    content = None if file is None else workbench.catalogues().files().content(file)
     if file is None or content is None:
         known = ", ".join(one.title for one in entry.files) or "the part has no file"
         raise InputFault((InputProblem(str(entry.ref), "title", repr(arguments.title), f"one of: {known}"),))

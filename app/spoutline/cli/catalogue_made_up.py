@@ -53,8 +53,10 @@ def run_made_up(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         lead_days=read_lead_days(arguments.lead_days),
         supplier=arguments.supplier,
     )
-    done = workbench.catalogues().make_up(
-        arguments.name, made, price_list=arguments.price_list, dry_run=arguments.dry_run
+    done = (
+        workbench.catalogues()
+        .articles()
+        .make_up(arguments.name, made, price_list=arguments.price_list, dry_run=arguments.dry_run)
     )
     new, changed, gone = done.counts
     lines = [change_line(before, after) for before, after in done.changes]

@@ -156,20 +156,20 @@ def test_a_content_is_kept_once_for_parts_and_editions(bench: Workbench, own_dat
     service = bench.catalogues()
     (tmp_path / "a.png").write_bytes(picture())
     for ref in (ONE, OTHER):
-        service.attach(NAME, ref, tmp_path / "a.png", title="Front")
+        service.files().attach(NAME, ref, tmp_path / "a.png", title="Front")
     for day in range(1, 6):
         with service.shelf().draft(NAME) as desk:
             desk.put([CatalogueEntry(number=f"C-{day}", maker="Zinnia Makeup", name="Another")])
         service.shelf().publish(NAME, notes=str(day), publisher="Ada", on=date(2026, 1, day))
     assert contents_kept(own_database) == 1
-    change = service.detach(NAME, ONE, "front")
+    change = service.files().detach(NAME, ONE, "front")
     assert change.after is not None
     assert change.after.files == ()
     published = service.shelf().entry(EditionRef(NAME, 5), ONE)
     assert published is not None
-    assert service.file_content(published.files[0]) == kept_file(picture(), "p", "x", None)[1]
+    assert service.files().content(published.files[0]) == kept_file(picture(), "p", "x", None)[1]
     with pytest.raises(InputFault, match="the part has no file"):
-        service.detach(NAME, ONE, "front")
+        service.files().detach(NAME, ONE, "front")
 
 
 def test_one_of_the_same_title_is_replaced_and_there_is_an_end(bench: Workbench, tmp_path: Path) -> None:
@@ -177,10 +177,10 @@ def test_one_of_the_same_title_is_replaced_and_there_is_an_end(bench: Workbench,
     (tmp_path / "a.png").write_bytes(picture())
     (tmp_path / "b.pdf").write_bytes(document())
     for number in range(MOST_FILES):
-        service.attach(NAME, ONE, tmp_path / "a.png", title=f"Side {number}")
+        service.files().attach(NAME, ONE, tmp_path / "a.png", title=f"Side {number}")
     with pytest.raises(InputFault, match=f"at most {MOST_FILES} of a part"):
-        service.attach(NAME, ONE, tmp_path / "a.png", title="One more")
-    change = service.attach(NAME, ONE, tmp_path / "b.pdf", title="side 3", matter=FileMatter.CERTIFICATE)
+        service.files().attach(NAME, ONE, tmp_path / "a.png", title="One more")
+    change = service.files().attach(NAME, ONE, tmp_path / "b.pdf", title="side 3", matter=FileMatter.CERTIFICATE)
     assert change.after is not None
     assert [one.matter for one in change.after.files].count(FileMatter.CERTIFICATE) == 1
     assert len(change.after.files) == MOST_FILES
@@ -190,8 +190,8 @@ def test_the_exchange_file_hands_them_on_with_the_same_bytes(bench: Workbench, t
     service = bench.catalogues()
     (tmp_path / "a.jpg").write_bytes(picture("JPEG"))
     (tmp_path / "b.pdf").write_bytes(document())
-    service.attach(NAME, ONE, tmp_path / "a.jpg", title="=Front")
-    service.attach(NAME, OTHER, tmp_path / "b.pdf", title="How to hang it", matter=FileMatter.INSTRUCTIONS)
+    service.files().attach(NAME, ONE, tmp_path / "a.jpg", title="=Front")
+    service.files().attach(NAME, OTHER, tmp_path / "b.pdf", title="How to hang it", matter=FileMatter.INSTRUCTIONS)
     handed = service.export(DRAFT)
     (tmp_path / "h.zip").write_bytes(handed)
     other = open_workbench(Settings(database=str(tmp_path / "new.sqlite3"), profiles=tmp_path / "p"))
@@ -201,7 +201,7 @@ def test_the_exchange_file_hands_them_on_with_the_same_bytes(bench: Workbench, t
     assert other.catalogues().export(twin) == handed
     entry = other.catalogues().shelf().entry(twin, OTHER)
     assert entry is not None
-    assert other.catalogues().file_content(entry.files[0]) == document()
+    assert other.catalogues().files().content(entry.files[0]) == document()
     other.close()
 
 
@@ -209,7 +209,7 @@ def test_the_exchange_file_hands_them_on_with_the_same_bytes(bench: Workbench, t
 def test_a_damaged_exchange_file_is_refused_and_changes_nothing(bench: Workbench, tmp_path: Path, damage: str) -> None:
     service = bench.catalogues()
     (tmp_path / "a.png").write_bytes(picture())
-    service.attach(NAME, ONE, tmp_path / "a.png", title="Front")
+    service.files().attach(NAME, ONE, tmp_path / "a.png", title="Front")
     service.create("Twin")
     source = zipfile.ZipFile(BytesIO(service.export(DRAFT)))
     with zipfile.ZipFile(tmp_path / "d.zip", "w") as target:
@@ -234,7 +234,7 @@ def test_the_bounds_of_a_file_hold(bench: Workbench, tmp_path: Path) -> None:
         object.__setattr__(BOUNDS, "part_document_pages", 1)
         (tmp_path / "a.png").write_bytes(picture(size=(400, 300), mode="L"))
         with pytest.raises(InputFault, match="at most 100 bytes are read"):
-            bench.catalogues().attach(NAME, ONE, tmp_path / "a.png")
+            bench.catalogues().files().attach(NAME, ONE, tmp_path / "a.png")
         with pytest.raises(InputFault, match="a document of 1 to 1 pages is kept"):
             kept_file(document(lambda writer: writer.add_blank_page(9, 9) and None), "p", "x", None)
     finally:

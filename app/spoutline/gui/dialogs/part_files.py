@@ -113,7 +113,7 @@ class PartFilesDialog(FormDialog):
 
     def _icon(self, file: PartFile) -> QIcon:
         def small() -> QImage:
-            content = self._service.file_content(file)
+            content = self._service.files().content(file)
             image = QImage() if content is None else QImage.fromData(content)
             return image if image.isNull() else image.scaled(_ICON, Qt.AspectRatioMode.KeepAspectRatio)
 
@@ -138,7 +138,7 @@ class PartFilesDialog(FormDialog):
         meant = None if matter is None else FileMatter(matter)
         try:
             done = wait_for(
-                lambda: self._service.attach(self._ref.catalogue, self._part, path, title=title, matter=meant)
+                lambda: self._service.files().attach(self._ref.catalogue, self._part, path, title=title, matter=meant)
             )
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
@@ -150,7 +150,7 @@ class PartFilesDialog(FormDialog):
         """Take the marked file from the part."""
         title = self.files[self.list.currentRow()].title
         try:
-            done = wait_for(lambda: self._service.detach(self._ref.catalogue, self._part, title))
+            done = wait_for(lambda: self._service.files().detach(self._ref.catalogue, self._part, title))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
@@ -164,7 +164,7 @@ class PartFilesDialog(FormDialog):
     def open_file(self) -> None:
         """Let the desktop open a copy of the marked file."""
         file = self.files[self.list.currentRow()]
-        content = wait_for(lambda: self._service.file_content(file))
+        content = wait_for(lambda: self._service.files().content(file))
         if content is None:
             self.show_fault(tr("The book has not the content of this file."))
             return

@@ -43,12 +43,12 @@ class PartPictures(QWidget):
     def show_part(self, part: PartRef) -> None:
         """Ask for the files of a part and show them when they are there."""
         session = self._context.session
-        service, survey = session.workbench.catalogues(), session.survey
+        service, survey = session.workbench.catalogues().files(), session.survey
         self._shown = part
         self._clear()
 
         def work(_: Ticket) -> _Found:
-            found = service.files_shown(survey, part)
+            found = service.shown(survey, part)
             return tuple((one.file, None if one.content is None else _small(one.content)) for one in found)
 
         self._context.jobs.start(_KEY, work, partial(self._show, part), lambda _: self._clear())
@@ -80,8 +80,8 @@ class PartPictures(QWidget):
         self.buttons.append(button)
 
     def _open(self, file: PartFile) -> None:
-        service = self._context.session.workbench.catalogues()
-        content = wait_for(lambda: service.file_content(file))
+        service = self._context.session.workbench.catalogues().files()
+        content = wait_for(lambda: service.content(file))
         if content is not None:
             open_copy(file, content)
 
