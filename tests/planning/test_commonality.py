@@ -11,6 +11,7 @@ import threading
 import time
 from collections import Counter
 from collections.abc import Callable
+from decimal import Decimal
 from operator import itemgetter
 from random import Random
 
@@ -20,6 +21,7 @@ from examples import seeds
 from planning.enumeration import Weighing, chains
 from planning.stores import ListStore
 from planning.surveys import ALL_THAT_FIT
+from spoutline.catalogue.descriptions import describe, entry_of
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
@@ -27,6 +29,7 @@ from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
+from spoutline.planning.keeping.made_up import MadeUpSet, made_up_entries
 from spoutline.planning.refit.mixed_integer import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
@@ -226,3 +229,26 @@ def test_a_choice_that_ran_out_of_nodes_says_what_it_leaves_open(
     reached = found.together.objective_minor(3000)
     assert best <= reached <= found.alone.objective_minor(3000)
     assert reached - found.open_minor <= best
+
+
+def test_an_article_is_stocked_as_one_number(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    """By hand: three pieces more cost 3 x 30.00 to stock where the article of them costs 1 x 30.00 and 10.00 more."""
+    survey = station(("car",), (1,))
+    pieces = plan_refit(survey, us_tables, catalogue).site_plan.positions[0].chosen
+    assert pieces is not None
+    parts = tuple(link.part for link in pieces.hanging_set.links)
+    joined = sum(part.price_minor("USD") or 0 for part in parts[:3])
+    price = Decimal(joined + 1000) / 100
+    made = made_up_entries(MadeUpSet(number="KIT 7", parts=tuple(map(entry_of, parts[:3])), prices={"USD": price}))
+    found = [describe(one).part for one in made]
+    store = ListStore((*parts, *(part for part in found if part is not None)))
+    stocking = Stocking(price_minor=3000, ladder=single_price)
+    plan = plan_refit(survey, us_tables, store, stocking=stocking)
+    assert plan.commonality is not None
+    together = plan.commonality.together
+    assert together.part_numbers == len(parts) - 2
+    assert together.sets_minor == pieces.hanging_set.price_minor + 1000
+    dear = Stocking(price_minor=400, ladder=single_price)  # 2 x 4.00 saved do not pay for 10.00
+    alone = plan_refit(survey, us_tables, store, stocking=dear).commonality
+    assert alone is not None
+    assert alone.together.part_numbers == len(parts)

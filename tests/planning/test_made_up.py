@@ -20,18 +20,20 @@ from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part, PartKind, Price
+from spoutline.model.part_columns import columns_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Position, Site
 from spoutline.planning.keeping.health import Matter, health_of
 from spoutline.planning.keeping.made_up import MadeUpSet, made_up_changes, made_up_entries
-from spoutline.planning.protocols import PartStore
+from spoutline.planning.protocols import CandidateFilter, PartStore
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position
 from spoutline.rules.chain.accessories import joints_to_seal
 from spoutline.rules.chain.joints import mates
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.rules.parts.prices import middle_price, middle_price_of, price_question
 
 
 def planned(position: Position, site: Site, tables: RuleTables, store: PartStore, **options: bool) -> PositionPlan:
@@ -249,3 +251,18 @@ def test_an_article_that_lost_a_part_is_told_before_publishing(pieces: tuple[Par
     assert lonely(whole) == []
     assert lonely((whole[0], whole[2])) == ["KIT 7", "KIT 7 part 3"]
     assert lonely(whole[1:]) == ["KIT 7 part 2"]
+
+
+def test_the_price_of_an_article_is_compared_with_no_kind(
+    pieces: tuple[Part, ...], catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    """An article is of parts of several kinds: it puts no question, and moves no middle price of a kind."""
+    made = made_parts(article(pieces[:3], "9999"))
+    kind = made[0].kind
+    alike = catalogue.candidates(CandidateFilter(kind=kind))
+    middle = middle_price(alike, "USD")
+    assert price_question(replace(made[0], inlet=pieces[0].inlet, outlet=pieces[0].outlet), "USD", middle, us_tables)
+    assert price_question(made[0], "USD", middle, us_tables) is None
+    assert middle_price((*alike, *[made[0]] * len(alike)), "USD") == middle
+    many = tuple(replace(made[0], number=f"KIT {at}") for at in range(len(alike)))
+    assert middle_price_of(columns_of(kind, (*alike, *many)), "USD") == middle
