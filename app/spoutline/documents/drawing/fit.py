@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from spoutline.documents.drawing.shapes import Drawing, Place
+from spoutline.documents.drawing.shapes import Anchor, Drawing, Measure, Place
 
 # the scales of ISO 5455 for reductions, and the intermediate ones that trade drawings use; from memory
 SCALES: Final = (1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500, 1000)
 POINTS_PER_METRE: Final = 1000 * (72.0 / 2.54 * 0.1)  # 72 points to the inch
 # texts at the edge reach beyond the places that bound a drawing
 _PADDING_SIDE: Final = 34.0
+_WIDTH_PER_SIGN: Final = 4.0  # points, of the text of a dimension line; most signs are narrower
 _PADDING_TOP: Final = 30.0
 _PADDING_BOTTOM: Final = 8.0
 
@@ -34,25 +35,50 @@ def fit(drawing: Drawing, *, width_pt: float, height_pt: float) -> Fit:
     ValueError
         The drawing fits at no standard scale.
     """
-    side, top, bottom = paddings(drawing)
     for scale in SCALES if drawing.true_scale else (1,):
-        points = POINTS_PER_METRE / scale
-        width = drawing.box.width_m * points + 2 * side
-        height = drawing.box.height_m * points + top + bottom
-        if (width <= width_pt and height <= height_pt) or not drawing.true_scale:
-            return Fit(scale, points, width, height)
+        fitted = _at_scale(drawing, scale)
+        if (fitted.width_pt <= width_pt and fitted.height_pt <= height_pt) or not drawing.true_scale:
+            return fitted
     raise ValueError(f"the drawing {drawing.title!r} fits at no scale")
 
 
-def paddings(drawing: Drawing) -> tuple[float, float, float]:
-    """Return the room beside, above and below the places of a drawing, in points; a chart's box holds its texts."""
-    return (_PADDING_SIDE, _PADDING_TOP, _PADDING_BOTTOM) if drawing.true_scale else (0.0, 0.0, 0.0)
+def next_smaller(drawing: Drawing, fitted: Fit) -> Fit | None:
+    """Return how ``drawing`` is set one standard scale smaller than ``fitted``; None for a chart and the smallest."""
+    place = SCALES.index(fitted.scale) + 1
+    if not drawing.true_scale or place == len(SCALES):
+        return None
+    return _at_scale(drawing, SCALES[place])
+
+
+def _at_scale(drawing: Drawing, scale: int) -> Fit:
+    left, right, top, bottom = paddings(drawing)
+    points = POINTS_PER_METRE / scale
+    width = drawing.box.width_m * points + left + right
+    return Fit(scale, points, width, drawing.box.height_m * points + top + bottom)
+
+
+def paddings(drawing: Drawing) -> tuple[float, float, float, float]:
+    """Return the room left, right, above and below the places of a drawing, in points; a chart's box holds its texts.
+
+    Texts of upright dimension lines stand beside these, outside.
+    """
+    if not drawing.true_scale:
+        return (0.0, 0.0, 0.0, 0.0)
+    left = _PADDING_SIDE + _longest_beside(drawing, Anchor.END)
+    right = _PADDING_SIDE + _longest_beside(drawing, Anchor.START)
+    return left, right, _PADDING_TOP, _PADDING_BOTTOM
+
+
+def _longest_beside(drawing: Drawing, side: Anchor) -> float:
+    """Return how far the longest text of an upright dimension line reaches beyond what every drawing has."""
+    texts = (len(shape.text) for shape in drawing.shapes if isinstance(shape, Measure) and shape.text_at is side)
+    return max(0.0, max(texts, default=0) * _WIDTH_PER_SIGN - _PADDING_SIDE + 4.0)
 
 
 def place_on_sheet(drawing: Drawing, fitted: Fit, place: Place) -> tuple[float, float]:
     """Return where a place lies on the set drawing, in points to the right and up from its lower left corner."""
-    side, _, bottom = paddings(drawing)
+    left, _, _, bottom = paddings(drawing)
     return (
-        (place.x_m - drawing.box.left_m) * fitted.points_per_m + side,
+        (place.x_m - drawing.box.left_m) * fitted.points_per_m + left,
         (place.y_m - drawing.box.bottom_m) * fitted.points_per_m + bottom,
     )

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from itertools import groupby
 
 from spoutline.documents.drawing.hose_lines import HoseLine, LineNote
-from spoutline.documents.drawing.shapes import Dot, Ink, Label, Path, Place, Shape, Weight
+from spoutline.documents.drawing.shapes import Dot, Ink, Path, Place, Weight
 from spoutline.explain.plan.story import Story
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.plan import JudgedSet
@@ -14,32 +15,40 @@ from spoutline.model.plan import JudgedSet
 _ON_GROUND_M = 1e-6
 _AT_REST = (CheckId.GROUND_CLEARANCE_AT_REST,)
 _IN_USE = (CheckId.GROUND_CLEARANCE_IN_USE, CheckId.BEND_RADIUS, CheckId.HOSE_REACH)
-_ROW_PT = 9.0
 
 
-def hose_faults(judged: JudgedSet, rest: HoseLine, use: HoseLine, story: Story) -> tuple[Shape, ...]:
-    """Return the marks of what is wrong: stretches that lie on the ground, the point that hangs too low or too tight.
+@dataclass(frozen=True, slots=True)
+class HoseFault:
+    """What is wrong with one line: its marks, where they are, and the words for each failed check."""
+
+    marks: tuple[Path | Dot, ...]
+    x_m: float
+    words: tuple[str, ...]
+
+
+def hose_faults(judged: JudgedSet, rest: HoseLine, use: HoseLine, story: Story) -> tuple[HoseFault, ...]:
+    """Return what is wrong: stretches that lie on the ground, the point that hangs too low or too tight.
 
     A hose that must not lie on the ground is marked along it; any other failed check at the lowest point of its line.
+    The words belong below the ground, where they cover nothing.
     """
     failed = {check.id for check in judged.checks if check.outcome is Outcome.FAILS}
     return (*_of_line(rest, _AT_REST, failed, story), *_of_line(use, _IN_USE, failed, story))
 
 
-def _of_line(line: HoseLine, checks: tuple[CheckId, ...], failed: set[CheckId], story: Story) -> Iterator[Shape]:
+def _of_line(line: HoseLine, checks: tuple[CheckId, ...], failed: set[CheckId], story: Story) -> Iterator[HoseFault]:
     # a hose that lies on a quay or runs out along the ground from a reel is not at fault: its check says so
     drags = checks[0] in failed and LineNote.ON_THE_GROUND in line.notes
     lies = list(_stretches(line)) if drags else []
-    for stretch in lies:
-        yield Path(places=stretch, ink=Ink.FAULT, weight=Weight.HEAVY, dashed=True)
     wrong = [check for check in checks if check in failed]
     if not wrong:
         return
     at = lies[0][len(lies[0]) // 2] if lies else min(line.places, key=lambda place: place.y_m)
-    yield Dot(centre=at, radius_pt=3.0, ink=Ink.FAULT)
-    for row, check in enumerate(wrong):
-        text = f"✗ {story.word(check)}"
-        yield Label(at=at, text=text, offset_pt=(0.0, 7.0 + _ROW_PT * row), size_pt=6.6, ink=Ink.FAULT)
+    marks: list[Path | Dot] = [
+        Path(places=stretch, ink=Ink.FAULT, weight=Weight.HEAVY, dashed=True) for stretch in lies
+    ]
+    marks.append(Dot(centre=at, radius_pt=3.0, ink=Ink.FAULT))
+    yield HoseFault(tuple(marks), at.x_m, tuple(f"✗ {story.word(check)}" for check in wrong))
 
 
 def _stretches(line: HoseLine) -> Iterator[tuple[Place, ...]]:

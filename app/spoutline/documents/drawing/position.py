@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 from spoutline.documents.drawing.chain_course import Course, chain_shapes, nozzle_shapes
-from spoutline.documents.drawing.hose_faults import hose_faults
+from spoutline.documents.drawing.hose_faults import HoseFault, hose_faults
 from spoutline.documents.drawing.hose_lines import (
     HoseLine,
     LineNote,
@@ -46,6 +47,7 @@ from spoutline.units.accepted import UnitSystem
 
 _FOOT_M = 0.3048  # exact, NIST SP 811
 _NAME_ROW_PT = 9.0
+_WORDS_PT = 6.6
 _ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of the drawing's size
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
@@ -65,8 +67,9 @@ def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool 
     around = surroundings(position)
     shapes: list[Shape] = list(around.shapes)
     notes: tuple[LineNote, ...] = ()
+    faults: tuple[HoseFault, ...] = ()
     if plan.chosen is not None:
-        hoses, notes = _hoses(position, plan.chosen, story, with_clearances=with_clearances)
+        hoses, faults, notes = _hoses(position, plan.chosen, story, with_clearances=with_clearances)
         shapes.extend(hoses)
     elif is_on_reel(position):
         shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
@@ -74,11 +77,13 @@ def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool 
     right = max(around.right_m, *(filler_place(filler).x_m for filler in position.fillers))
     row = _ROW_SHARE * max(right - around.left_m, position.outlet.height_m)
     shapes.extend(_heights(position, around.left_m - row, right + row, story))
-    # the heights of the lowest points are written below the ground, above the distances
+    # the heights of the lowest points are written below the ground, then what is wrong there, then the distances
     written = with_clearances and plan.chosen is not None
     floor = around.floor_m - row if written else around.floor_m
+    words = tuple(_fault_words(faults, floor, row))
+    floor -= row * len(words)
     below = _distances(position, floor, row, story)
-    shapes.extend(below)
+    shapes.extend((*words, *below))
     shapes.extend(_scale_bar(around.left_m, floor - row * (len(below) + 1.6), story))
     return Drawing(
         title=position.label,
@@ -92,8 +97,11 @@ def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool 
 
 def _hoses(
     position: Position, judged: JudgedSet, story: Story, *, with_clearances: bool
-) -> tuple[tuple[Shape, ...], tuple[LineNote, ...]]:
-    """Return the set at rest, lightly, and in use with balloons; further fillers by their line alone."""
+) -> tuple[tuple[Shape, ...], tuple[HoseFault, ...], tuple[LineNote, ...]]:
+    """Return the set at rest, lightly, and in use with balloons; further fillers by their line alone.
+
+    With them come what is wrong with how they hang, its marks among the shapes, and the notes.
+    """
     hanging_set = judged.hanging_set
     rest, rest_line = _at_rest(position, hanging_set)
     use, use_line = _in_use(position, hanging_set)
@@ -113,7 +121,15 @@ def _hoses(
             *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
         )
     faults = hose_faults(judged, rest_line, use_line, story)
-    return (*others, *clearances, *rest, *drum, *use, *faults), notes
+    marks = (mark for fault in faults for mark in fault.marks)
+    return (*others, *clearances, *rest, *drum, *use, *marks), faults, notes
+
+
+def _fault_words(faults: tuple[HoseFault, ...], floor_m: float, row_m: float) -> Iterator[Label]:
+    """Yield the words for what is wrong, each in a row of its own below its mark."""
+    said = [(fault.x_m, words) for fault in faults for words in fault.words]
+    for number, (x_m, words) in enumerate(said, start=1):
+        yield Label(at=Place(x_m, floor_m - row_m * number), text=words, size_pt=_WORDS_PT, ink=Ink.FAULT, covers=True)
 
 
 def _value_of(judged: JudgedSet, check_id: CheckId) -> float | None:
@@ -205,13 +221,18 @@ def _heights(position: Position, left_m: float, right_m: float, story: Story) ->
     """Return the heights of the outlet, on the left, and of the main filler, on the right."""
     height, filler = position.outlet.height_m, position.filler.height_m
     shapes: list[Shape] = [
-        Measure(start=Place(left_m, 0.0), end=Place(left_m, height), text=story.show(height, Dimension.LENGTH)),
+        Measure(
+            start=Place(left_m, 0.0),
+            end=Place(left_m, height),
+            text=story.show(height, Dimension.LENGTH),
+            text_at=Anchor.END,
+        ),
         Path(places=(Place(left_m, height), outlet_place(position)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True),
     ]
     if filler != 0.0:
         low, high = sorted((0.0, filler))
         text = story.show(high - low, Dimension.LENGTH)
-        shapes.append(Measure(start=Place(right_m, low), end=Place(right_m, high), text=text))
+        shapes.append(Measure(start=Place(right_m, low), end=Place(right_m, high), text=text, text_at=Anchor.START))
         at_filler = filler_place(position.filler)
         shapes.append(
             Path(places=(at_filler, Place(right_m, filler)), ink=Ink.MEASURE, weight=Weight.HAIR, dashed=True)

@@ -109,7 +109,10 @@ class Dot:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Label:
-    """One line of text beside a place; the offset is in points, to the right and up."""
+    """One line of text beside a place; the offset is in points, to the right and up.
+
+    With ``covers`` it stands on a ground of its own, so that lines behind it do not run through it.
+    """
 
     at: Place
     text: str
@@ -117,15 +120,20 @@ class Label:
     offset_pt: tuple[float, float] = (0.0, 0.0)
     size_pt: float = 7.0
     ink: Ink = Ink.TEXT
+    covers: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Measure:
-    """A dimension line with arrow heads and its text; the line is level or upright."""
+    """A dimension line with arrow heads and its text; the line is level or upright.
+
+    ``text_at`` is of an upright line: the text begins at it, stands in a gap of it, or ends at it.
+    """
 
     start: Place
     end: Place
     text: str
+    text_at: Anchor = Anchor.MIDDLE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,6 +10,7 @@ from reportlab.pdfbase.pdfmetrics import stringWidth
 
 from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
 from spoutline.documents.drawing.fit import Fit, place_on_sheet
+from spoutline.documents.drawing.measure_text import measure_spot
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -26,7 +27,7 @@ from spoutline.documents.drawing.shapes import (
 )
 from spoutline.documents.html.escaping import attribute, html_text, plain
 from spoutline.documents.pdf.fonts import REGULAR, register_fonts
-from spoutline.documents.pdf.painter import ARROW, DASHES, MEASURE_SIZE, shortened
+from spoutline.documents.pdf.painter import ARROW, DASHES, MEASURE_SIZE, SHARES, shortened
 from spoutline.documents.pdf.picture import figure_fit
 from spoutline.documents.pdf.styles import INKS
 
@@ -95,7 +96,9 @@ class _Pen:
         # a long name is cut so that it stays inside the drawing, as on paper
         room = {Anchor.START: width - x, Anchor.END: x, Anchor.MIDDLE: 2 * min(x, width - x)}
         text = shortened(plain(shape.text), shape.size_pt, room[shape.anchor])
-        return _words(text, x, y, shape.size_pt, shape.anchor, shape.ink)
+        width = stringWidth(text, REGULAR, shape.size_pt)
+        ground = _ground(x - width * SHARES[shape.anchor], y, width, shape.size_pt) if shape.covers else ""
+        return ground + _words(text, x, y, shape.size_pt, shape.anchor, shape.ink)
 
     def _measure(self, shape: Measure) -> str:
         (x1, y1), (x2, y2) = self._at(shape.start), self._at(shape.end)
@@ -103,13 +106,10 @@ class _Pen:
         angle = math.atan2(y2 - y1, x2 - x1)
         heads = _arrow_head(x1, y1, angle) + _arrow_head(x2, y2, angle + math.pi)
         width = stringWidth(plain(shape.text), REGULAR, MEASURE_SIZE)
-        x, y = (x1 + x2) / 2, (y1 + y2) / 2
-        # the text stands in a gap of the line, always upright
-        gap = (
-            f'<rect x="{_n(x - width / 2 - 2)}" y="{_n(y - MEASURE_SIZE * 0.6)}" width="{_n(width + 4)}" '
-            f'height="{_n(MEASURE_SIZE * 1.2)}"{_fill(Ink.PAPER)}/>'
-        )
-        words = _words(plain(shape.text), x, y + MEASURE_SIZE * 0.36, MEASURE_SIZE, Anchor.MIDDLE, Ink.TEXT)
+        spot = measure_spot(shape, (x1, y1), (x2, y2), width)
+        baseline = spot.y + MEASURE_SIZE * 0.36
+        gap = _ground(spot.x - width * SHARES[spot.anchor], baseline, width, MEASURE_SIZE) if spot.in_gap else ""
+        words = _words(plain(shape.text), spot.x, baseline, MEASURE_SIZE, spot.anchor, Ink.TEXT)
         return "".join((line, heads, gap, words))
 
     def _balloon(self, shape: Balloon, offset_pt: tuple[float, float]) -> str:
@@ -132,6 +132,12 @@ def _words(  # noqa: PLR0917  (as many as a text on a canvas has)
     weight = ' font-weight="bold"' if bold else ""
     place = f'x="{_n(x)}" y="{_n(y)}" font-size="{_n(size_pt)}" text-anchor="{_ANCHORS[anchor]}"'
     return f"<text {place}{weight}{_fill(ink)}>{_text(text)}</text>"
+
+
+def _ground(left: float, baseline: float, width: float, size_pt: float) -> str:
+    """Return what covers the lines behind a line of text."""
+    place = f'x="{_n(left - 2)}" y="{_n(baseline - size_pt * 0.96)}"'
+    return f'<rect {place} width="{_n(width + 4)}" height="{_n(size_pt * 1.2)}"{_fill(Ink.PAPER)}/>'
 
 
 def _arrow_head(x: float, y: float, angle: float) -> str:

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 
 from spoutline.documents.drawing.balloons import BALLOON_RADIUS_PT, balloon_offsets
 from spoutline.documents.drawing.fit import Fit, place_on_sheet
+from spoutline.documents.drawing.measure_text import measure_spot
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -29,7 +30,7 @@ from spoutline.documents.pdf.scripts import draw_text, text_width
 from spoutline.documents.pdf.styles import INKS
 
 MEASURE_SIZE: Final = 6.6
-_SHARES: Final = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}  # of a text left of its place
+SHARES: Final = {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}  # of a text left of its place
 ARROW: Final = 4.0
 DASHES: Final = (3.0, 2.2)
 
@@ -99,13 +100,13 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         _arrow_head(canvas, x2, y2, angle + math.pi)
         text = printable(shape.text)
         width = text_width(text, REGULAR, MEASURE_SIZE)
-        x, y = (x1 + x2) / 2, (y1 + y2) / 2
-        # the text stands in a gap of the line, always upright
-        canvas.setFillColor(INKS[Ink.PAPER])
-        canvas.rect(x - width / 2 - 2, y - MEASURE_SIZE * 0.6, width + 4, MEASURE_SIZE * 1.2, stroke=0, fill=1)
+        spot = measure_spot(shape, (x1, y1), (x2, y2), width)
+        share = SHARES[spot.anchor]
+        if spot.in_gap:
+            _ground(canvas, spot.x - width * share, spot.y - MEASURE_SIZE * 0.36, width, MEASURE_SIZE)
         canvas.setFillColor(INKS[Ink.TEXT])
         canvas.setFont(REGULAR, MEASURE_SIZE)
-        draw_text(canvas, text, (x, y - MEASURE_SIZE * 0.36), REGULAR, MEASURE_SIZE, 0.5)
+        draw_text(canvas, text, (spot.x, spot.y - MEASURE_SIZE * 0.36), REGULAR, MEASURE_SIZE, share)
 
     def _balloon(self, canvas: Canvas, shape: Balloon, offset_pt: tuple[float, float]) -> None:
         x, y = self._at(shape.target)
@@ -119,14 +120,18 @@ class DrawingFlowable(Flowable):  # type: ignore[misc]
         canvas.drawCentredString(centre_x, centre_y - 2.4, printable(shape.text))
 
     def _label(self, canvas: Canvas, shape: Label) -> None:
-        canvas.setFillColor(INKS[shape.ink])
-        canvas.setFont(REGULAR, shape.size_pt)
         x, y = self._at(shape.at)
         x, y = x + shape.offset_pt[0], y + shape.offset_pt[1]
         # a long name is cut so that it stays inside the drawing
         room = {Anchor.START: self.width - x, Anchor.END: x, Anchor.MIDDLE: 2 * min(x, self.width - x)}
         text = shortened(printable(shape.text), shape.size_pt, room[shape.anchor])
-        draw_text(canvas, text, (x, y), REGULAR, shape.size_pt, _SHARES[shape.anchor])
+        share = SHARES[shape.anchor]
+        if shape.covers:
+            width = text_width(text, REGULAR, shape.size_pt)
+            _ground(canvas, x - width * share, y, width, shape.size_pt)
+        canvas.setFillColor(INKS[shape.ink])
+        canvas.setFont(REGULAR, shape.size_pt)
+        draw_text(canvas, text, (x, y), REGULAR, shape.size_pt, share)
 
     def _at(self, place: Place) -> tuple[float, float]:
         return place_on_sheet(self._drawing, self._fit, place)
@@ -139,6 +144,12 @@ def shortened(text: str, size_pt: float, room_pt: float, font: str = REGULAR) ->
     while text and text_width(f"{text}…", font, size_pt) > room_pt:
         text = text[:-1]
     return f"{text}…"
+
+
+def _ground(canvas: Canvas, left: float, baseline: float, width: float, size_pt: float) -> None:
+    """Cover what lies behind a line of text."""
+    canvas.setFillColor(INKS[Ink.PAPER])
+    canvas.rect(left - 2, baseline - size_pt * 0.24, width + 4, size_pt * 1.2, stroke=0, fill=1)
 
 
 def _pen(canvas: Canvas, ink: Ink, weight: Weight, *, dashed: bool = False) -> None:

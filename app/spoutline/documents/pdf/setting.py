@@ -12,14 +12,13 @@ from reportlab.platypus import PageBreak as NextPage
 
 from spoutline.documents.content import blocks
 from spoutline.documents.content.blocks import Alignment, Emphasis
-from spoutline.documents.drawing.fit import fit
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.caution_sheet import caution_sheet
 from spoutline.documents.pdf.column_widths import column_widths
 from spoutline.documents.pdf.fields import form_table
+from spoutline.documents.pdf.figure import FigureFlowable
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
-from spoutline.documents.pdf.painter import DrawingFlowable
 from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.photo import photo, photo_row
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
@@ -81,9 +80,7 @@ def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flo
 def _room_below_heading(following: blocks.Block | None, table: Table | None, width_pt: float) -> float:
     """Return the room that a heading needs with the start of what it heads; ``table`` is that, where it is one."""
     if isinstance(following, blocks.Figure):
-        return (
-            fit(following.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT).height_pt + _NEEDED_BELOW_HEADING
-        )
+        return FigureFlowable(following, width_pt).least_height_pt + _NEEDED_BELOW_HEADING
     if isinstance(following, blocks.Table) and table is not None:
         return max(_NEEDED_BELOW_HEADING, _HEADING_HEIGHT + _unbroken_height(following, table))
     return _NEEDED_BELOW_HEADING
@@ -130,7 +127,7 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
         case blocks.Table():
             yield from _whole_table(block, _table(block, width_pt))
         case blocks.Figure():
-            yield _figure(block, width_pt)
+            yield FigureFlowable(block, width_pt)
         case blocks.Worked():
             yield from _worked(block, width_pt)
         case blocks.CautionNote():
@@ -242,15 +239,6 @@ def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
             first_filled = next((at for at, cell in enumerate(row.cells[1:], start=1) if cell), 1)
             rules.append(("SPAN", (0, number), (first_filled - 1, number)))
     return rules
-
-
-def _figure(block: blocks.Figure, width_pt: float) -> Flowable:
-    fitted = fit(block.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT)
-    caption = block.caption
-    if block.scale_phrase:
-        caption = f"{caption} {block.scale_phrase.format(n=fitted.scale)}."
-    drawing = DrawingFlowable(block.drawing, fitted)
-    return KeepTogether([drawing, Paragraph(markup(caption), styles.CAPTION), Spacer(1, 8)])
 
 
 def _worked(block: blocks.Worked, width_pt: float) -> Iterator[Flowable]:

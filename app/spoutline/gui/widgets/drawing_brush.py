@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
@@ -26,9 +27,9 @@ from spoutline.documents.drawing.shapes import (
 from spoutline.gui.widgets.theme import Colours, colours_now
 from spoutline.model.part_ref import PartRef
 
-_PX_PER_PT = 96.0 / 72.0
+PX_PER_PT: Final = 96.0 / 72.0
 _BALLOON_PT = 7.0
-_CLEAR_PX = 2 * _BALLOON_PT * _PX_PER_PT + 3.0
+_CLEAR_PX = 2 * _BALLOON_PT * PX_PER_PT + 3.0
 _MOST_PUSHES = 6
 
 
@@ -114,7 +115,7 @@ def balloon_centres(drawing: Drawing, view: View) -> dict[Balloon, QPointF]:
         if not isinstance(shape, Balloon):
             continue
         across, up = shape.offset_pt
-        offset = QPointF(across * _PX_PER_PT, -up * _PX_PER_PT)
+        offset = QPointF(across * PX_PER_PT, -up * PX_PER_PT)
         target = view.point(shape.target)
         for push in range(_MOST_PUSHES):
             centre = target + offset * (1.0 + push * 0.45)
@@ -142,10 +143,10 @@ def distance_px(shape: Shape, point: QPointF, view: View, centres: dict[Balloon,
             return max(0.0, math.hypot(away.x(), away.y()) - shape.radius_m * view.across)
         case Dot():
             away = point - view.point(shape.centre)
-            return max(0.0, math.hypot(away.x(), away.y()) - shape.radius_pt * _PX_PER_PT)
+            return max(0.0, math.hypot(away.x(), away.y()) - shape.radius_pt * PX_PER_PT)
         case Balloon():
             away = point - centres[shape]
-            return max(0.0, math.hypot(away.x(), away.y()) - _BALLOON_PT * _PX_PER_PT)
+            return max(0.0, math.hypot(away.x(), away.y()) - _BALLOON_PT * PX_PER_PT)
     return math.inf
 
 
@@ -178,7 +179,7 @@ class Brush:
             case Dot():
                 self._painter.setPen(Qt.PenStyle.NoPen)
                 self._painter.setBrush(self._colour(shape.ink, shape.mark))
-                radius = shape.radius_pt * _PX_PER_PT
+                radius = shape.radius_pt * PX_PER_PT
                 self._painter.drawEllipse(self._view.point(shape.centre), radius, radius)
             case Label():
                 self._text(self._view.point(shape.at), shape)
@@ -195,7 +196,7 @@ class Brush:
 
     def _pen(self, ink: Ink, weight_pt: float, mark: PartMark | None, *, dashed: bool) -> None:
         extra = 1.2 if self._is_picked(mark) else 0.0
-        pen = QPen(self._colour(ink, mark), (weight_pt + extra) * _PX_PER_PT)
+        pen = QPen(self._colour(ink, mark), (weight_pt + extra) * PX_PER_PT)
         pen.setCapStyle(Qt.PenCapStyle.RoundCap)
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
         if dashed:
@@ -227,11 +228,13 @@ class Brush:
         across, up = label.offset_pt
         width = metrics.horizontalAdvance(label.text)
         shift = {Anchor.START: 0.0, Anchor.MIDDLE: -width / 2, Anchor.END: -width}[label.anchor]
-        place = at + QPointF(across * _PX_PER_PT + shift, -up * _PX_PER_PT)
+        place = at + QPointF(across * PX_PER_PT + shift, -up * PX_PER_PT)
         box = QRectF(place.x(), place.y() - metrics.ascent(), width, metrics.height())
         while any(box.intersects(other) for other in self._written):  # a later label goes above an earlier one
             box.translate(0, -metrics.height())
         self._written.append(box)
+        if label.covers:
+            self._painter.fillRect(box.adjusted(-2, 0, 2, 0), ink_colour(Ink.PAPER, self._colours))
         self._painter.setPen(ink_colour(label.ink, self._colours))
         self._painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), label.text)
 
@@ -253,6 +256,10 @@ class Brush:
             box.moveBottom(middle.y() - 1)
             while any(box.intersects(other) for other in self._written):
                 box.translate(width + 6, 0)
+        elif shape.text_at is Anchor.END:
+            box.moveRight(middle.x() - 2)
+        elif shape.text_at is Anchor.START:
+            box.moveLeft(middle.x() + 2)
         self._written.append(box)
         self._painter.fillRect(box, ink_colour(Ink.PAPER, self._colours))
         self._painter.setPen(ink_colour(Ink.TEXT, self._colours))
@@ -270,7 +277,7 @@ class Brush:
         self._painter.drawLine(target, centre)
         picked = self._is_picked(shape.mark)
         self._painter.setBrush(colour if picked else ink_colour(Ink.PAPER, self._colours))
-        radius = _BALLOON_PT * _PX_PER_PT
+        radius = _BALLOON_PT * PX_PER_PT
         self._painter.setPen(QPen(colour, 1.6))
         self._painter.drawEllipse(centre, radius, radius)
         self._metrics(7.5, bold=True)

@@ -22,8 +22,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
 
+from spoutline.documents.drawing.fit import paddings
 from spoutline.documents.drawing.shapes import Drawing
-from spoutline.gui.widgets.drawing_brush import Brush, Measured, View, balloon_centres, distance_px, mark_of
+from spoutline.gui.widgets.drawing_brush import PX_PER_PT, Brush, Measured, View, balloon_centres, distance_px, mark_of
 from spoutline.gui.widgets.theme import colours_now
 from spoutline.gui.wording import tr
 from spoutline.model.part_ref import PartRef
@@ -149,7 +150,9 @@ class DrawingView(QWidget):
     def _view_below(self, drawing: Drawing, above_px: float, zoom: float, shift: QPointF) -> View:
         """Return the view that leaves ``above_px`` free at the top of the whole drawing."""
         box = drawing.box
-        room_x = max(self.width() - 2 * _EDGE_PX, 20.0)
+        left, right, _, _ = paddings(drawing)
+        side = max(_EDGE_PX, max(left, right) * PX_PER_PT)
+        room_x = max(self.width() - 2 * side, 20.0)
         room_y = max(self.height() - 2 * _EDGE_PX - above_px, 20.0)
         across = room_x / max(box.width_m, 1e-6)
         up = room_y / max(box.height_m, 1e-6)
