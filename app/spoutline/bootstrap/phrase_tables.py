@@ -12,11 +12,13 @@ from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.explain.conversion.phrases import ConversionPhrases
+    from spoutline.explain.phrases.command_words import CommandWords
     from spoutline.explain.phrases.phrasebook import Phrasebook
     from spoutline.ruletables.cautions import Caution
 
 _T = TypeVar("_T")
 PLAN_FOLDER, CONVERSION_FOLDER, PACK_FOLDER = "phrases", "conversion", "pack"
+COMMAND_FOLDER = "commands"
 
 
 class PhraseTables:
@@ -48,6 +50,14 @@ class PhraseTables:
     def cautions(self, language: Language) -> tuple[Caution, ...]:
         """Return the cautions in the order of the work."""
         return self._cautions(language)
+
+    def commands(self, language: Language) -> CommandWords:
+        """Return what the command line says of itself; its English stands where commands are declared."""
+        from spoutline.explain.phrases.command_words import ENGLISH_WORDS, command_words_from_toml
+        from spoutline.ruletables.files import read_text
+
+        path = self._resources() / COMMAND_FOLDER / f"{language}.toml"
+        return command_words_from_toml(read_text(path), path.name) if path.is_file() else ENGLISH_WORDS
 
     def _read_plan(self, language: Language) -> Phrasebook:
         from spoutline.explain.phrases.phrasebook import phrasebook_from_toml

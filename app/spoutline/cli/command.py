@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import partial
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, NoReturn
 
 from spoutline.cli.exit_code import ExitCode
+from spoutline.explain.phrases.command_words import ENGLISH_WORDS, CommandWords
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -64,18 +67,45 @@ class DiscreetParser(argparse.ArgumentParser):
     """Tells what is wrong with arguments without the passwords in them.
 
     With ``declare`` its arguments are declared when it is first asked to parse, so that a command that is not asked
-    for costs nothing.
+    for costs nothing. Arguments are declared in English; ``words`` are what they are told in, by this parser and the
+    parsers of its commands.
     """
 
-    def __init__(self, *, declare: Callable[[argparse.ArgumentParser], None] | None = None, **named: Any) -> None:  # noqa: ANN401 - argparse's own
+    def __init__(
+        self,
+        *,
+        declare: Callable[[argparse.ArgumentParser], None] | None = None,
+        words: CommandWords = ENGLISH_WORDS,
+        **named: Any,  # noqa: ANN401 - argparse's own
+    ) -> None:
         super().__init__(**named)
-        self._declare = declare
+        self._declare, self._words = declare, words
+
+    def add_subparsers(self, **named: Any) -> Any:  # noqa: ANN401
+        """Add commands whose parsers speak as this one does."""
+        return super().add_subparsers(**{"parser_class": partial(DiscreetParser, words=self._words), **named})
 
     def declared(self) -> None:
-        """Declare what is still to be declared."""
+        """Declare what is still to be declared, and put it into words."""
         declare, self._declare = self._declare, None
         if declare is not None:
             declare(self)
+        self.description, self.epilog = self._told(self.description), self._told(self.epilog)
+        for group in self._action_groups:
+            group.title, group.description = self._told(group.title), self._told(group.description)
+        for action in self._actions:
+            self._put_into_words(action)
+
+    def _put_into_words(self, action: argparse.Action) -> None:
+        action.help = self._told(action.help)
+        if isinstance(action.metavar, str):
+            action.metavar = self._words.of(action.metavar)
+        if isinstance(action, argparse._SubParsersAction):
+            for command in action._choices_actions:  # the only way to what it lists
+                command.help = self._told(command.help)
+
+    def _told(self, text: str | None) -> str | None:
+        return text if text is None or text == argparse.SUPPRESS else self._words.of(text)
 
     def parse_known_args(self, args: Any = None, namespace: Any = None) -> Any:  # noqa: ANN401
         """Parse, as argparse calls it for the command that was named."""
@@ -87,6 +117,22 @@ class DiscreetParser(argparse.ArgumentParser):
         from spoutline.discretion import discreet
 
         super().error(discreet(message))
+
+
+@contextmanager
+def speaking(words: CommandWords) -> Iterator[None]:
+    """Let argparse speak these words meanwhile.
+
+    It asks the gettext functions of its own module, whose catalogs follow the machine and never ``--language``; they
+    are put back at the end.
+    """
+    module = vars(argparse)
+    kept = {name: module[name] for name in ("_", "ngettext")}
+    module.update(_=words.of, ngettext=words.counted)
+    try:
+        yield
+    finally:
+        module.update(kept)
 
 
 def shared_options() -> DiscreetParser:
@@ -115,7 +161,7 @@ def add_shared(parser: argparse.ArgumentParser, *, units_default: str | None) ->
     )
     parser.add_argument(
         "--language",
-        choices=tuple(Language),
+        choices=[language.value for language in Language],
         default=suppress,
         help="language of texts and papers; default: that of the machine where it is one of these, else en",
     )

@@ -11,14 +11,15 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
 import spoutline
-from spoutline.cli.command import DiscreetParser, add_shared, shared_options
+from spoutline.cli.command import DiscreetParser, add_shared, shared_options, speaking
 from spoutline.cli.commands import COMMANDS
 from spoutline.cli.exit_code import ExitCode
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
-from spoutline.model.language import Language
+from spoutline.model.language import Language, language_of
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Settings, Workbench
+    from spoutline.explain.phrases.command_words import CommandWords
     from spoutline.model.survey import Survey
 
 WINDOW = "window"
@@ -44,14 +45,13 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
     """
     opened_file = _opened_file(argv)
     try:
-        arguments = _parser().parse_args([WINDOW, opened_file] if opened_file else argv)
+        arguments = _arguments([WINDOW, opened_file] if opened_file else argv)
         arguments.from_desktop = bool(opened_file)
+        settings = _settings(arguments)
     except SystemExit as leave:
         return leave.code if isinstance(leave.code, int) else ExitCode.BAD_INPUT
-    try:
-        settings = _settings(arguments)
-    except InputFault as fault:
-        return _end("".join(f"spoutline: {problem}\n" for problem in fault.problems), ExitCode.BAD_INPUT)
+    except (InputFault, StoreFault) as fault:
+        return _end(_lines(fault), ExitCode.BAD_INPUT)
     from spoutline.bootstrap import open_workbench
     from spoutline.cli.files import tell_note
 
@@ -69,6 +69,34 @@ def _opened_file(argv: Sequence[str]) -> str:
     """Return the survey file where it is all that was named, as a desktop does that opens one; else an empty text."""
     only = argv[0] if len(argv) == 1 else ""
     return only if only.lower().endswith(_SURVEY_ENDING) and not only.startswith("-") else ""
+
+
+def _arguments(argv: Sequence[str]) -> argparse.Namespace:
+    """Read the arguments; leave with ``SystemExit`` where they ask for help or are wrong."""
+    language = _spoken_language(argv)
+    with speaking(_words(language)):
+        return _parser(language).parse_args(argv)
+
+
+def _spoken_language(argv: Sequence[str]) -> Language:
+    """Return the language in which arguments are explained and refused, told before they are read whole."""
+    from spoutline.bootstrap.languages import language_of_environment
+
+    looking = argparse.ArgumentParser(add_help=False, exit_on_error=False)
+    looking.add_argument("--language", default="")
+    try:
+        named = looking.parse_known_args(argv)[0].language
+    except argparse.ArgumentError:  # nothing behind it; the parser of all arguments says so
+        named = ""
+    return language_of(named) or language_of_environment(os.environ)
+
+
+@lru_cache(maxsize=len(Language))
+def _words(language: Language) -> CommandWords:
+    from spoutline.assets import resources_folder
+    from spoutline.bootstrap.phrase_tables import PhraseTables
+
+    return PhraseTables(resources_folder).commands(language)
 
 
 def _settings(arguments: argparse.Namespace) -> Settings:
@@ -99,14 +127,18 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
     try:
         return _done(workbench, arguments, open_window)
     except (InputFault, StoreFault) as fault:
-        lines = [str(problem) for problem in fault.problems] if isinstance(fault, InputFault) else [str(fault)]
-        return _end("".join(f"spoutline: {line}\n" for line in lines), ExitCode.BAD_INPUT)
+        return _end(_lines(fault), ExitCode.BAD_INPUT)
     except BrokenPipeError:
         return _reader_left()
     except KeyboardInterrupt:
         return _end("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
     except Exception as fault:
         return _end(f"spoutline: {fault}\n", ExitCode.BAD_INPUT) if _is_stale(fault) else _defect(fault)
+
+
+def _lines(fault: InputFault | StoreFault) -> str:
+    problems = fault.problems if isinstance(fault, InputFault) else (fault,)
+    return "".join(f"spoutline: {problem}\n" for problem in problems)
 
 
 def _is_stale(fault: Exception) -> bool:
@@ -158,9 +190,9 @@ def _named_survey(arguments: argparse.Namespace) -> Survey | None:
     return read_survey(arguments.survey) if getattr(arguments, "survey", None) is not None else None
 
 
-@lru_cache(maxsize=1)
-def _parser() -> argparse.ArgumentParser:
-    parser = DiscreetParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG)
+@lru_cache(maxsize=len(Language))
+def _parser(language: Language = Language.ENGLISH) -> DiscreetParser:
+    parser = DiscreetParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG, words=_words(language))
     add_shared(parser, units_default=None)
     parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")

@@ -103,8 +103,8 @@ def _wear_arguments(parser: argparse.ArgumentParser) -> None:
     add_sets(parser)
     parser.add_argument("--reason", choices=[reason.value for reason in WEAR_REASONS], required=True)
     parser.add_argument("--on", metavar="YYYY-MM-DD", required=True, help="day of the work")
-    parser.add_argument("--note", default="")
-    parser.add_argument("--by", default="", help="who did the work")
+    parser.add_argument("--note", metavar="TEXT", default="")
+    parser.add_argument("--by", metavar="WHO", default="", help="who did the work")
 
 
 def _inspected_arguments(parser: argparse.ArgumentParser) -> None:
@@ -113,8 +113,8 @@ def _inspected_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("item", choices=[item.value for item in InspectionItemId], metavar="ITEM")
     parser.add_argument("--on", metavar="YYYY-MM-DD", required=True, help="day of the inspection")
     parser.add_argument("--result", choices=[result.value for result in ItemResult], default=ItemResult.PASSED.value)
-    parser.add_argument("--note", default="")
-    parser.add_argument("--by", default="", help="who looked")
+    parser.add_argument("--note", metavar="TEXT", default="")
+    parser.add_argument("--by", metavar="WHO", default="", help="who looked")
 
 
 def _due_arguments(parser: argparse.ArgumentParser) -> None:
