@@ -1916,6 +1916,10 @@
    <translation>Unterschied, gemeinsame Schläuche</translation>
   </message>
   <message>
+   <source>Differs in</source>
+   <translation>Unterscheidet sich in</translation>
+  </message>
+  <message>
    <source>Directive 2009/126/EC, EU summary</source>
    <translation>Richtlinie 2009/126/EG, Zusammenfassung der EU</translation>
   </message>

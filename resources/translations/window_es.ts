@@ -1916,6 +1916,10 @@
    <translation>Diferencia, mangueras comunes</translation>
   </message>
   <message>
+   <source>Differs in</source>
+   <translation>Se distingue por</translation>
+  </message>
+  <message>
    <source>Directive 2009/126/EC, EU summary</source>
    <translation>Directiva 2009/126/CE, resumen de la UE</translation>
   </message>

@@ -1916,6 +1916,10 @@
    <translation>Différence, flexibles communs</translation>
   </message>
   <message>
+   <source>Differs in</source>
+   <translation>Se distingue par</translation>
+  </message>
+  <message>
    <source>Directive 2009/126/EC, EU summary</source>
    <translation>Directive 2009/126/CE, synthèse de l'UE</translation>
   </message>

@@ -90,3 +90,22 @@ def test_an_unknown_place_position_or_part_is_bad_input(spoutline: Any, written:
     assert done.code == 2
     assert "position" in done.err
     assert spoutline("schema", "--output", "nothing").code == 2
+
+
+def test_rows_name_what_parts_differ_in_and_the_head_the_part_itself(
+    spoutline: Any, written: Callable[..., Path]
+) -> None:
+    head, _count, *rows = spoutline("substitutes", written(), "1", "breakaway", "--units", "si").out.splitlines()
+    told = [row.split("(", 1)[1].rpartition("): ")[0] for row in rows if row.startswith("✓")]
+    assert len(told) == len(set(told)) > 3
+    # LS-B102 of the invented catalog separates at 600 N to 1100 N, single-use (its table of breakaways)
+    medium = next(row for row in rows if "LS-B102" in row)
+    assert "LS-B102 (600 N to 1100 N, single-use" in medium
+    assert not any("Breakaway 3/4 in" in row for row in rows)
+    assert "(Breakaway 3/4 in" in head
+
+
+def test_reasons_name_the_next_part_by_what_it_differs_in(spoutline: Any, written: Callable[..., Path]) -> None:
+    done = spoutline("why", written(), "1", "--units", "si", "--language", "de")
+    # LS-B102: 600 N to 1100 N, LS-B101, which hangs there: 445 N to 890 N (the catalog's table of breakaways)
+    assert "LS-B102 (600 N bis 1100 N" in " ".join(done.out.split())

@@ -201,3 +201,24 @@ def test_why_not_finds_the_part_asked_about_in_whatever_order_the_parts_found_st
     assert panel.table.model().index(row, PART).data() == number
     assert row == panel.table.model().rowCount() - 4
     assert panel._row_named("no such part") == 0
+
+
+def test_rows_tell_what_parts_differ_in_and_the_name_is_in_the_hint(
+    workplace: Workplace, others: SubstitutesList
+) -> None:
+    found, rows = answer(workplace), shown(others)
+    name = next(at for at in range(others.proxy.columnCount()) if head(others, at) == "Differs in")
+    texts = [others.proxy.index(row, name).data() for row in range(len(rows))]
+    assert len(set(texts)) == len(rows) > 3
+    # the swivels of the invented catalog turn in one plane or in two (its column "planes"): all of them say which
+    planes = [row.part.swivel.planes for row in rows if row.part.swivel is not None]
+    assert {1, 2} <= {*planes, found.part.swivel.planes if found.part.swivel else 0}
+    assert all(
+        text.startswith({1: "single-plane", 2: "two-plane"}[one]) for text, one in zip(texts, planes, strict=True)
+    )
+    for at, row in enumerate(rows):
+        assert row.part.name in others.proxy.index(at, name).data(Qt.ItemDataRole.ToolTipRole)
+
+
+def head(others: SubstitutesList, column: int) -> str:
+    return str(others.proxy.headerData(column, Qt.Orientation.Horizontal))

@@ -19,7 +19,7 @@ from spoutline.model.requirement import Slot
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
-    from spoutline.model.part import Part
+    from spoutline.explain.plan.what_differs import ListedParts
     from spoutline.model.plan import HangingSet, PositionPlan
     from spoutline.model.substitute import Misfit, Substitute, Substitutes
     from spoutline.model.survey import Survey
@@ -97,10 +97,12 @@ def _no_set(plan: PositionPlan, story: Story) -> Iterator[str]:
 
 
 def _text(found: Substitutes, story: Story) -> Iterator[str]:
+    from spoutline.explain.plan.what_differs import ListedParts
+
     price = story.money(found.chosen.price_minor, found.chosen.currency)
     parts = (found.part, *(one.part for one in found.fitting), *(one.part for one in found.misfits or ()))
-    known = tuple(part.ref for part in parts)
-    named = _named(found.part, known, story)
+    listed = ListedParts(parts, story)
+    named = listed.of(found.part, with_name=True)
     yield story.phrases.fill("terminal_set", place=story.title(found.slot), part=named, price=price)
     count = len(found.fitting)
     yield (
@@ -109,17 +111,11 @@ def _text(found: Substitutes, story: Story) -> Iterator[str]:
         else story.phrases.text["terminal_no_other"]
     )
     for one in found.fitting:
-        yield from _fitting_lines(one, known, story)
+        yield from _fitting_lines(one, listed, story)
     if found.misfits is not None:
         yield _counted(("terminal_misfits_one", "terminal_misfits_many"), len(found.misfits), story)
         for misfit in found.misfits:
-            yield from _misfit_lines(misfit, known, story)
-
-
-def _named(part: Part, known: tuple[PartRef, ...], story: Story) -> str:
-    """Return number and name of a part, its maker before them where another of ``known`` has its number."""
-    (told,) = told_apart((part.ref,), known)
-    return story.part(part) if told == part.number else f"{part.maker} {story.part(part)}"
+            yield from _misfit_lines(misfit, listed, story)
 
 
 def _counted(keys: tuple[str, str], count: int, story: Story) -> str:
@@ -127,12 +123,11 @@ def _counted(keys: tuple[str, str], count: int, story: Story) -> str:
     return story.phrases.fill(keys[count != 1], count=count)
 
 
-def _fitting_lines(one: Substitute, known: tuple[PartRef, ...], story: Story) -> Iterator[str]:
+def _fitting_lines(one: Substitute, listed: ListedParts, story: Story) -> Iterator[str]:
     hanging_set = one.judged.hanging_set
     difference = story.signed_money(one.price_difference_minor, hanging_set.currency)
     price = story.money(hanging_set.price_minor, hanging_set.currency)
-    named = _named(one.part, known, story)
-    yield f"✓ {story.phrases.fill('terminal_fitting', part=named, difference=difference, price=price)}"
+    yield f"✓ {story.phrases.fill('terminal_fitting', part=listed.of(one.part), difference=difference, price=price)}"
     if one.changes:
         changes = "; ".join(story.slot_change(change) for change in one.changes)
         yield from _wrapped(story.phrases.fill("terminal_changes", changes=changes))
@@ -142,8 +137,8 @@ def _fitting_lines(one: Substitute, known: tuple[PartRef, ...], story: Story) ->
         yield from _wrapped(story.phrases.fill("terminal_keeps", lines=story.line_names(one.kept)))
 
 
-def _misfit_lines(misfit: Misfit, known: tuple[PartRef, ...], story: Story) -> Iterator[str]:
-    yield f"✗ {_named(misfit.part, known, story)}"
+def _misfit_lines(misfit: Misfit, listed: ListedParts, story: Story) -> Iterator[str]:
+    yield f"✗ {listed.of(misfit.part)}"
     yield from _wrapped(story.misfit(misfit))
 
 

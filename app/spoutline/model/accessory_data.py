@@ -27,6 +27,8 @@ class AccessoryData:
             up_to="fits_diameter_maximum_m",
             holds="smallest diameter that it fits",
             shown=False,
+            tells=1,
+            bare=True,
         ),
     ]
     fits_diameter_maximum_m: Annotated[
@@ -43,14 +45,16 @@ class AccessoryData:
     ]
     label_classes: Annotated[
         frozenset[ListingClass],
-        Figure(column="label_classes", holds="classes that a label names", shown=False),
+        Figure(column="label_classes", holds="classes that a label names", shown=False, tells=3, bare=True),
     ]
-    label_def: Annotated[bool, Figure(column="label_def", holds="label for DEF", shown=False)]
+    label_def: Annotated[bool, Figure(column="label_def", holds="label for DEF", shown=False, tells=4)]
     label_family: Annotated[
         LiquidFamily | None,
         Figure(
             column="label_family",
             holds="kerosene or fuel_oil where the label names it; empty for gasoline and diesel",
             shown=False,
+            tells=2,
+            bare=True,
         ),
     ] = None

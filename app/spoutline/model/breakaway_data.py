@@ -34,6 +34,8 @@ class BreakawayData:
             holds="least pull that separates it",
             label="least_pull_that_parts_it",
             range_label="parts_at_a_pull",
+            tells=1,
+            bare=True,
         ),
     ]
     separation_maximum_n: Annotated[
@@ -53,6 +55,7 @@ class BreakawayData:
             column="reconnectable",
             holds="can be put together again after a separation",
             label="can_be_reconnected",
+            tells=2,
         ),
     ]
     closes_vapour: Annotated[
@@ -70,7 +73,12 @@ class BreakawayData:
     placements: Annotated[
         frozenset[Placement],
         Figure(
-            column="placements", holds="where it may sit: dispenser_end, nozzle_end", label="place", at_least_one=True
+            column="placements",
+            holds="where it may sit: dispenser_end, nozzle_end",
+            label="place",
+            at_least_one=True,
+            tells=4,
+            bare=True,
         ),
     ]
     seal_diameter_m: Annotated[

@@ -139,6 +139,8 @@ class Figure:
     coaxial_only: bool = False  # of a hose with two tubes
     at_c: float | None = None  # temperature at which it is measured, degrees Celsius
     follows: str = ""  # path of the figure that it repeats: it is neither shown nor asked for
+    tells: int = 0  # rank among the figures by which people tell parts of a kind apart; 0: only where no other does
+    bare: bool = False  # there its value alone says what it is, without its label
 
     __is_annotated_types_grouped_metadata__ = True
 

@@ -23,6 +23,8 @@ class SwivelData:
             most=3,
             holds="planes in which it turns",
             label="planes_of_rotation",
+            tells=3,
+            bare=True,
         ),
     ]
 

@@ -30,7 +30,12 @@ class HoseData:
 
     construction: Annotated[
         HoseConstruction,
-        Figure(column="construction", holds="hardwall keeps its round bore; softwall lies flat on a reel"),
+        Figure(
+            column="construction",
+            holds="hardwall keeps its round bore; softwall lies flat on a reel",
+            tells=2,
+            bare=True,
+        ),
     ]
     bore_m: Annotated[
         float,
@@ -43,11 +48,21 @@ class HoseData:
             below="outside_diameter_m",
             holds="bore of the hose, of the outer tube if coaxial",
             label="bore",
+            tells=4,
         ),
     ]
     length_m: Annotated[
         float,
-        Figure(column="length_m", dimension=Dimension.LENGTH, above=0, most=40, holds="length", label="length"),
+        Figure(
+            column="length_m",
+            dimension=Dimension.LENGTH,
+            above=0,
+            most=40,
+            holds="length",
+            label="length",
+            tells=1,
+            bare=True,
+        ),
     ]
     outside_diameter_m: Annotated[
         float,
@@ -108,7 +123,7 @@ class HoseData:
             at_c=38.0,
         ),
     ]
-    low_permeation: Annotated[bool, Figure(column="low_permeation", holds="marked low-permeation")]
+    low_permeation: Annotated[bool, Figure(column="low_permeation", holds="marked low-permeation", tells=3)]
     inner_tube_bore_m: Annotated[
         float | None,
         Figure(

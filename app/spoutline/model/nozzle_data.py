@@ -36,9 +36,13 @@ class NozzleData:
     """What a nozzle adds. Flows in m3/s, pressures in Pa, lengths in m."""
 
     operation: Annotated[
-        NozzleOperation, Figure(column="operation", holds="whether it closes by itself at a full tank")
+        NozzleOperation,
+        Figure(column="operation", holds="whether it closes by itself at a full tank", tells=2, bare=True),
     ]
-    service: Annotated[NozzleService, Figure(column="service", holds="the filler it is made for", label="made_for")]
+    service: Annotated[
+        NozzleService,
+        Figure(column="service", holds="the filler it is made for", label="made_for", tells=1, bare=True),
+    ]
     liquids: Annotated[
         frozenset[LiquidFamily],
         Figure(column="liquids", holds="liquid families it may deliver", at_least_one=True),
@@ -80,16 +84,18 @@ class NozzleData:
             where_stated=True,
         ),
     ]
-    hold_open: Annotated[bool, Figure(column="hold_open", holds="hold-open latch", label="hold_open_latch")]
-    no_pressure_device: Annotated[bool, Figure(column="no_pressure_device", holds="closes by itself without pressure")]
-    attitude_device: Annotated[bool, Figure(column="attitude_device", holds="closes when held upwards")]
+    hold_open: Annotated[bool, Figure(column="hold_open", holds="hold-open latch", label="hold_open_latch", tells=30)]
+    no_pressure_device: Annotated[
+        bool, Figure(column="no_pressure_device", holds="closes by itself without pressure", tells=31)
+    ]
+    attitude_device: Annotated[bool, Figure(column="attitude_device", holds="closes when held upwards", tells=33)]
     bellows: Annotated[bool, Figure(column="bellows", holds="bellows over the spout")]
     misfill_interlock: Annotated[
         bool, Figure(column="misfill_interlock", holds="opens only inside the magnetic filler insert")
     ]
     enhanced_conventional: Annotated[
         bool,
-        Figure(column="enhanced_conventional", holds="low-spillage single-path nozzle with boot interlock"),
+        Figure(column="enhanced_conventional", holds="low-spillage single-path nozzle with boot interlock", tells=32),
     ]
     def_zone_evaluated: Annotated[
         bool,

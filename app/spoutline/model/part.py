@@ -88,12 +88,16 @@ class Part:
             holds="port that faces the dispenser: thread standard, size, gender, path",
             stated=True,
             leads=True,
+            tells=10,
+            bare=True,
         ),
         Figure(
             kinds=ACCESSORIES,
             column="inlet",
             holds="port that a cap closes; empty for the other kinds",
             leads=True,
+            tells=10,
+            bare=True,
             where_stated=True,
         ),
     ]
@@ -105,6 +109,8 @@ class Part:
             holds="port that faces the vehicle: thread standard, size, gender, path",
             stated=True,
             leads=True,
+            tells=11,
+            bare=True,
         ),
     ]
     listings: Annotated[
@@ -115,6 +121,8 @@ class Part:
             holds="listing classes that it carries",
             label="listing_classes",
             leads=True,
+            tells=20,
+            bare=True,
         ),
         Figure(
             kinds=ACCESSORIES,
@@ -122,6 +130,8 @@ class Part:
             holds="listing classes that a sealant or cap is made for",
             label="listing_classes",
             leads=True,
+            tells=20,
+            bare=True,
         ),
     ]
     schemes: Annotated[
@@ -132,6 +142,8 @@ class Part:
             holds="whose standards its maker works to",
             label="listing_schemes",
             leads=True,
+            tells=21,
+            bare=True,
         ),
     ]
     wetted_materials: Annotated[

@@ -66,13 +66,13 @@ def _terms(part: Part, words: Wording) -> Iterator[str]:
     if part.hose is not None:
         yield from _of_hose(part.hose, words)
     if part.swivel is not None:
-        yield _planes(part.swivel.planes, words)
+        yield planes_word(part.swivel.planes, words)
     if part.breakaway is not None:
         yield from _of_breakaway(part.breakaway, words)
     if part.accessory is not None:
         yield from _of_accessory(part.accessory, words)
     if part.listings:
-        yield _classes(part.listings)
+        yield classes_text(part.listings)
 
 
 def _of_nozzle(nozzle: NozzleData, words: Wording) -> Iterator[str]:
@@ -90,7 +90,8 @@ def _of_hose(hose: HoseData, words: Wording) -> Iterator[str]:
     yield words.show(hose.length_m, Dimension.LENGTH)
 
 
-def _planes(planes: int, words: Wording) -> str:
+def planes_word(planes: int, words: Wording) -> str:
+    """Return how the trade calls a swivel that turns in so many planes."""
     of_type = {1: SwivelType.SINGLE_PLANE, 2: SwivelType.TWO_PLANE}.get(planes)
     return words.word(of_type) if of_type is not None else words.word(PartTerm.MULTI_PLANE)
 
@@ -106,11 +107,12 @@ def _of_accessory(accessory: AccessoryData, words: Wording) -> Iterator[str]:
     if accessory.label_family is not None:
         yield words.word(accessory.label_family)
     if accessory.label_classes:
-        yield _classes(accessory.label_classes)
+        yield classes_text(accessory.label_classes)
     low, high = accessory.fits_diameter_minimum_m, accessory.fits_diameter_maximum_m
     if low is not None or high is not None:
         yield words.window(low, high, Dimension.DIAMETER)
 
 
-def _classes(classes: frozenset[ListingClass]) -> str:
+def classes_text(classes: frozenset[ListingClass]) -> str:
+    """Return listing classes in the order of their standards."""
     return " ".join(one for one in ListingClass if one in classes)

@@ -6,10 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from spoutline.explain.plan.reasons import counted_names
+from spoutline.explain.plan.what_differs import ListedParts
 from spoutline.explain.plan.words import Words
 from spoutline.model.funnel import Cut, Decider, FunnelStep, PlaceFunnel, Rival
-from spoutline.model.part import Part
-from spoutline.model.part_ref import told_apart
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId
 
@@ -66,7 +65,7 @@ def _step_text(step: FunnelStep, words: Words) -> str:
 
 def _sentences(place: PlaceFunnel, currency: str, words: Words) -> Iterator[str]:
     runner_up = place.runner_up
-    named = _Named(place, words)
+    named = _listed(place, words)
     if runner_up is None:
         yield words.word(Decider.ALONE)
     else:
@@ -88,20 +87,11 @@ def _sentences(place: PlaceFunnel, currency: str, words: Words) -> Iterator[str]
         )
 
 
-class _Named:
-    """Names the parts of one place so that equal numbers of two makers are told apart."""
-
-    def __init__(self, place: PlaceFunnel, words: Words) -> None:
-        last = (place.runner_up.part,) if place.runner_up else ()
-        cheaper = (place.cheaper.part,) if place.cheaper else ()
-        parts = (place.chosen, *(rival.part for rival in place.rivals), *last, *cheaper)
-        self._refs = tuple(dict.fromkeys(part.ref for part in parts))
-        self._words = words
-
-    def of(self, part: Part) -> str:
-        """Return number and name of a part, its maker before them where another has its number."""
-        (told,) = told_apart((part.ref,), self._refs)
-        return self._words.part(part) if told == part.number else f"{part.maker} {self._words.part(part)}"
+def _listed(place: PlaceFunnel, words: Words) -> ListedParts:
+    """Return the parts told of in one place, the chosen one among them."""
+    last = (place.runner_up.part,) if place.runner_up else ()
+    cheaper = (place.cheaper.part,) if place.cheaper else ()
+    return ListedParts((place.chosen, *(rival.part for rival in place.rivals), *last, *cheaper), words)
 
 
 def _gains(rival: Rival, words: Words) -> Iterator[str]:

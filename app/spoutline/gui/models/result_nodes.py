@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from spoutline.explain.plan.assumed import own_findings
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.what_differs import ListedParts
 from spoutline.gui.models.marks import lead_time_days, tone_of_check, tone_of_finding, tone_of_severity
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
@@ -11,8 +14,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.check import Check, WorkedLine
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.funnel import PlaceFunnel, SetReasons
-from spoutline.model.plan import HangingSet, PositionPlan
-from spoutline.model.requirement import RequirementLine
+from spoutline.model.plan import HangingSet, PositionPlan, SetLink
+from spoutline.model.requirement import RequirementLine, Slot
 
 _MINUS = "\N{MINUS SIGN}"
 _GRAVEST_FIRST = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
@@ -124,6 +127,11 @@ def alternative_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
     if plan.chosen is None:
         return ()
     chosen = plan.chosen.hanging_set
+    sets = (chosen, *(one.judged.hanging_set for one in plan.alternatives))
+    places: dict[Slot, ListedParts] = {
+        slot: ListedParts((link.part for one in sets for link in one.links if link.slot is slot), story)
+        for slot in Slot
+    }
     nodes = []
     for alternative in plan.alternatives:
         other = alternative.judged.hanging_set
@@ -136,17 +144,25 @@ def alternative_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
                     story.days(lead_time_days(alternative.judged)),
                 ),
                 record=alternative,
-                children=_differing_parts(other, chosen, story),
+                children=_differing_parts(other, chosen, places, story),
                 hint=story.alternative(alternative, chosen),
             )
         )
     return tuple(nodes)
 
 
-def _differing_parts(other: HangingSet, chosen: HangingSet, story: Story) -> tuple[Node, ...]:
+def _differing_parts(
+    other: HangingSet, chosen: HangingSet, places: Mapping[Slot, ListedParts], story: Story
+) -> tuple[Node, ...]:
+    """Return the parts of another set that the chosen one does not hold, each told from all others in its place."""
+
+    def differs(link: SetLink) -> str:
+        return f"{link.part.number}  {places[link.slot].differs(link.part)}"
+
     return tuple(
         Node(
-            cells=(f"{story.title(link.slot)}{story.writing.colon} {link.part.number}  {story.part_name(link.part)}",),
+            cells=(f"{story.title(link.slot)}{story.writing.colon} {differs(link)}",),
+            hint=story.part_name(link.part),
             record=link.part.ref,
             spans=True,
         )

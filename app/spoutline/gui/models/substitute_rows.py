@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.what_differs import ListedParts
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -31,15 +32,15 @@ class SubstituteRow:
         return isinstance(self.result, Substitute)
 
 
-def substitute_columns(story: Story, currency: str) -> tuple[Column[SubstituteRow], ...]:
-    """Return the columns; parts that do not fit sort behind all others."""
+def substitute_columns(story: Story, currency: str, listed: ListedParts) -> tuple[Column[SubstituteRow], ...]:
+    """Return the columns; parts that do not fit sort behind all others. ``listed``: their parts."""
 
     def hint(row: SubstituteRow) -> str:
         return "\n".join((f"{row.part.number}  {story.part_name(row.part)}", row.part.maker, *details(row, story)))
 
     return (
         Column(title=tr("Part"), text=lambda row: row.part.number, hint=hint, tone=_tone),
-        Column(title=tr("Name"), text=lambda row: story.part_name(row.part), hint=hint),
+        Column(title=tr("Differs in"), text=lambda row: listed.differs(row.part), hint=hint),
         Column(
             title=tr("Set, ± {currency}").format(currency=currency),
             text=lambda row: _difference(row, story),

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Container
+from collections.abc import Callable, Container, Iterable
 from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
 from spoutline.documents.content.totals import BillLine
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.what_differs import what_differs
 from spoutline.gui.local_days import moment_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
@@ -73,12 +74,17 @@ def set_columns(story: Story) -> tuple[Column[SetRow], ...]:
     )
 
 
-def part_columns(story: Story, currency: str) -> tuple[Column[Part], ...]:
-    """Return the columns of catalogue parts."""
+def part_columns(story: Story, currency: str, parts: Iterable[Part]) -> tuple[Column[Part], ...]:
+    """Return the columns of the catalogue parts listed."""
+    differs = what_differs(parts, story, with_kind=False)
+
+    def hint(part: Part) -> str:
+        return f"{story.part_name(part)}\n{differs[part.ref]}"
+
     return (
         Column(title=tr("Part"), text=lambda part: part.number),
         Column(title=tr("Kind"), text=lambda part: story.title(part.kind)),
-        Column(title=tr("Name"), text=story.part_name, hint=story.part_name),
+        Column(title=tr("Differs in"), text=lambda part: differs[part.ref], hint=hint),
         Column(title=tr("Maker"), text=lambda part: part.maker),
         Column(
             title=tr("Price"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt, QTimer, Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.explain.plan.what_differs import ListedParts
 from spoutline.gui.edits.decisions import keep_part
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
@@ -14,6 +15,7 @@ from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
+from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.substitute import Misfit, Substitute, Substitutes
@@ -147,12 +149,19 @@ class SubstitutesList(QWidget):
         marked, scrolled = self._marked(), self.table.verticalScrollBar().value()
         with QSignalBlocker(self.table):
             currency = self._context.session.survey.site.currency
-            self.model.replace_columns(substitute_columns(self._context.story, currency))
+            listed = ListedParts((*self._part_in_hand(), *(row.part for row in self._rows)), self._context.story)
+            self.model.replace_columns(substitute_columns(self._context.story, currency, listed))
             self.model.show_records(self._rows)
             self.table.fit_columns()
             self._mark_again(marked)
         self.table.verticalScrollBar().setValue(scrolled)
         self._show_marked()
+
+    def _part_in_hand(self) -> tuple[Part, ...]:
+        """Return the part in whose place the others could hang: they are told apart from it too."""
+        chosen = self._plan.chosen if self._plan is not None else None
+        links = chosen.hanging_set.links if chosen is not None else ()
+        return tuple(link.part for link in links if link.part.ref == self._part)
 
     def _mark_again(self, marked: SubstituteRow | None) -> None:
         if marked is None:

@@ -149,7 +149,7 @@ class WhyNotPanel(QWidget):
         )
 
     def _show_parts(self, parts: tuple[Part, ...]) -> None:
-        self.model.replace_columns(part_columns(self._context.story, self._context.session.survey.site.currency))
+        self.model.replace_columns(part_columns(self._context.story, self._context.session.survey.site.currency, parts))
         self.model.show_records(parts)
         self.table.fit_columns()
         if self._marks_first:
