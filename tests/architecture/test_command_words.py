@@ -26,6 +26,7 @@ _TO_PROGRAMMERS = re.compile(
     r"not callable|not defined|is an invalid argument|must be optional|cannot (merge|have)|conflict|dest= is|"
     r"must start with|can't open|argument \"-\"",
 )
+_ARGPARSE = (3, 11)  # the Python whose argparse the tables tell word by word
 _FILLED = re.compile(r"%(?:\((\w+)\))?([sr%])")
 _NAMES_LEFT = re.compile(r"`[^`]+`|--[a-z]+(?:-[a-z]+)*|@[a-z0-9]+|\.[a-z]{3,4}\b|\b[a-z]+_[a-z_]+\b|\bquotation:ID")
 
@@ -89,13 +90,12 @@ def test_every_text_of_every_command_is_told_and_no_other(language: Language) ->
     assert (sorted(texts - words["texts"].keys()), sorted(words["texts"].keys() - texts)) == ([], [])
 
 
-@pytest.mark.skipif(
-    sys.version_info[:2] != (3, 11), reason="the words of another argparse; it says new ones in English"
-)
 @pytest.mark.parametrize("language", TOLD)
 def test_argparse_has_every_word(language: Language) -> None:
+    """The argparse of another Python says what is new in it in English."""
     told = table(language)["argparse"].keys()
-    assert (sorted(said_by_argparse() - told), sorted(told - said_by_argparse())) == ([], [])
+    apart = (sorted(said_by_argparse() - told), sorted(told - said_by_argparse()))
+    assert apart == ([], []) or sys.version_info[:2] != _ARGPARSE
 
 
 @pytest.mark.parametrize("language", TOLD)
