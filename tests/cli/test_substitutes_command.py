@@ -100,7 +100,7 @@ def test_rows_name_what_parts_differ_in_and_the_head_the_part_itself(
     assert len(told) == len(set(told)) > 3
     # LS-B102 of the invented catalog separates at 600 N to 1100 N, single-use (its table of breakaways)
     medium = next(row for row in rows if "LS-B102" in row)
-    assert "LS-B102 (600 N to 1100 N, single-use" in medium
+    assert "LS-B102 (600–1100 N, single-use" in medium
     assert not any("Breakaway 3/4 in" in row for row in rows)
     assert "(Breakaway 3/4 in" in head
 
@@ -108,4 +108,4 @@ def test_rows_name_what_parts_differ_in_and_the_head_the_part_itself(
 def test_reasons_name_the_next_part_by_what_it_differs_in(spoutline: Any, written: Callable[..., Path]) -> None:
     done = spoutline("why", written(), "1", "--units", "si", "--language", "de")
     # LS-B102: 600 N to 1100 N, LS-B101, which hangs there: 445 N to 890 N (the catalog's table of breakaways)
-    assert "LS-B102 (600 N bis 1100 N" in " ".join(done.out.split())
+    assert "LS-B102 (600–1100 N" in " ".join(done.out.split())

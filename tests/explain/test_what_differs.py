@@ -53,15 +53,15 @@ def test_breakaways_are_told_by_pull_and_class_and_not_by_what_they_share() -> N
         parting("B2", 180, 300),
         parting("B3", 135, 240, listings=frozenset({E10, E25})),
     )
-    assert told(*parts) == ["135 lbf to 240 lbf, E10", "180 lbf to 300 lbf, E10", "135 lbf to 240 lbf, E10 E25"]
+    assert told(*parts) == ["135–240 lbf, E10", "180–300 lbf, E10", "135–240 lbf, E10 E25"]
 
 
 def test_units_and_words_follow_the_reader() -> None:
     single, again = breakaway("B1"), breakaway("B2", separation_minimum_n=600.0, reconnectable=True)
     metric = story(Language.GERMAN, UnitSystem.SI)
     assert told(single, again, words=metric) == [
-        "500 N bis 900 N, Einmalausführung",
-        "600 N bis 900 N, wiederverbindbar",
+        "500–900 N, Einmalausführung",
+        "600–900 N, wiederverbindbar",
     ]
     hoses = (hose("H1", length_m=3.5), hose("H2", length_m=4.0))
     assert told(*hoses, words=story(Language.ENGLISH, UnitSystem.SI)) == ["3.5 m", "4 m"]
@@ -117,8 +117,8 @@ def test_parts_alike_in_every_figure_are_told_by_number_and_by_maker_where_that_
 def test_a_part_alone_has_its_name_and_kinds_stand_before_parts_of_several() -> None:
     assert told(nozzle("N1")) == ["invented part"]
     mixed = (parting("B1", 135, 240), parting("B2", 180, 300), nozzle("N1"))
-    assert told(*mixed) == ["breakaway, 135 lbf to 240 lbf", "breakaway, 180 lbf to 300 lbf", "invented part"]
-    assert told(*mixed, with_kind=False)[0] == "135 lbf to 240 lbf"
+    assert told(*mixed) == ["breakaway, 135–240 lbf", "breakaway, 180–300 lbf", "invented part"]
+    assert told(*mixed, with_kind=False)[0] == "135–240 lbf"
     assert what_differs((), story()) == {}
 
 

@@ -127,3 +127,27 @@ def test_an_empty_quotation_page_teaches_and_begins(qtbot: QtBot, workplace: Wor
     qtbot.waitUntil(lambda: page.quotation is not None, timeout=60_000)
     assert offer.amount_table.isVisible()
     assert not offer.empty.isVisible()
+
+
+def test_a_text_that_begins_with_what_tells_it_apart_keeps_its_beginning(qtbot: QtBot) -> None:
+    pulls = ["135–247 lbf, single-use, 3/4 NPT, E10 B5 B20", "135–247 lbf, reconnectable, 3/4 NPT, E10 B5 B20"]
+    shown = [painted(qtbot, pulls, leads=leads) for leads in (True, False)]
+    assert shown[0] == pulls  # what has no room is then cut at its end
+    assert not any(text.startswith("135–247 lbf, ") for text in shown[1])
+
+
+def painted(qtbot: QtBot, texts: list[str], *, leads: bool) -> list[str]:
+    """Return what is given to the painter of a narrow cell, row by row."""
+    model: RecordTable[str] = RecordTable((Column(title="Differs in", text=str, leads=leads),))
+    model.show_records(texts)
+    table = Table("Parts")
+    qtbot.addWidget(table)
+    table.setModel(model)
+    table.setColumnWidth(0, 90)
+    found = []
+    for row in range(len(texts)):
+        option = QStyleOptionViewItem()
+        table.initViewItemOption(option)
+        table.itemDelegate().initStyleOption(option, model.index(row, 0))
+        found.append(option.text)
+    return found

@@ -210,4 +210,16 @@ def _number(part: Part, figure: PartFigure, manner: _Manner, words: Words) -> st
     if manner is _Manner.EXACT:
         shown = (words.display.exact(end, dimension) for end in (ends if is_range else (value,)) if end is not None)
         return " – ".join(shown) or words.show(None, dimension)
-    return words.window(*ends, dimension) if is_range else words.show(value, dimension)
+    if not is_range:
+        return words.show(value, dimension)
+    told = words.window(*ends, dimension)
+    return _short_range(*ends, dimension, words) or told if manner is _Manner.BRIEF else told
+
+
+def _short_range(low: float | None, high: float | None, dimension: Dimension, words: Words) -> str:
+    """Return a range with its unit once, as a narrow column has room for it; empty where it has none."""
+    if low is None or high is None or words.display.on_a_tape(dimension):
+        return ""
+    ends = (words.display.reading(low, dimension), words.display.reading(high, dimension))
+    (first, _, unit), (last, _, other) = (end.partition(" ") for end in ends)
+    return f"{first}–{last} {unit}" if unit == other and first != last else ""

@@ -18,7 +18,10 @@ _ROOT = QModelIndex()
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Column(Generic[RecordT]):
-    """One column: title, the text of a cell and, where the text does not sort well, a comparable value."""
+    """One column: title, the text of a cell and, where the text does not sort well, a comparable value.
+
+    ``leads`` says that texts begin with what tells the rows apart, so that a narrow cell keeps their beginning.
+    """
 
     title: str
     text: Callable[[RecordT], str]
@@ -26,6 +29,7 @@ class Column(Generic[RecordT]):
     hint: Callable[[RecordT], str] | None = None
     tone: Callable[[RecordT], Tone | None] | None = None
     is_number: bool = False
+    leads: bool = False
 
 
 class RecordTable(QAbstractTableModel, Generic[RecordT]):
@@ -80,6 +84,8 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
                 return column.sort(record) if column.sort else column.text(record).casefold()
             case Role.TONE:
                 return column.tone(record) if column.tone else None
+            case Role.LEADS:
+                return column.leads
             case Role.RECORD:
                 return record
         return None

@@ -40,7 +40,7 @@ def substitute_columns(story: Story, currency: str, listed: ListedParts) -> tupl
 
     return (
         Column(title=tr("Part"), text=lambda row: row.part.number, hint=hint, tone=_tone),
-        Column(title=tr("Differs in"), text=lambda row: listed.differs(row.part), hint=hint),
+        Column(title=tr("Differs in"), text=lambda row: listed.differs(row.part), hint=hint, leads=True),
         Column(
             title=tr("Set, ± {currency}").format(currency=currency),
             text=lambda row: _difference(row, story),

@@ -84,7 +84,7 @@ def part_columns(story: Story, currency: str, parts: Iterable[Part]) -> tuple[Co
     return (
         Column(title=tr("Part"), text=lambda part: part.number),
         Column(title=tr("Kind"), text=lambda part: story.title(part.kind)),
-        Column(title=tr("Differs in"), text=lambda part: differs[part.ref], hint=hint),
+        Column(title=tr("Differs in"), text=lambda part: differs[part.ref], hint=hint, leads=True),
         Column(title=tr("Maker"), text=lambda part: part.maker),
         Column(
             title=tr("Price"),

@@ -159,7 +159,7 @@ class MarkDelegate(QStyledItemDelegate):
         super().initStyleOption(option, index)
         said = index.data(Role.TONE)
         view = option.widget
-        if isinstance(view, QTableView) and option.text:
+        if isinstance(view, QTableView) and option.text and not index.data(Role.LEADS):
             option.text = self._with_room(option, view.columnWidth(index.column()), index, marked=bool(said))
         if said:
             tone = Tone(said)  # Qt hands back a plain text

@@ -57,7 +57,7 @@ class SubstitutesList(QWidget):
         self.model: RecordTable[SubstituteRow] = RecordTable((), self)
         self.proxy = SortedRecords(self)
         self.proxy.setSourceModel(self.model)
-        self.table = Table(tr("Other parts for this place"), self, shares=(20, 24, 18, 17, 21))
+        self.table = Table(tr("Other parts for this place"), self, shares=(19, 34, 16, 14, 17))
         self.table.setModel(self.proxy)
         self.table.setSortingEnabled(True)
         self.table.sortByColumn(_BY_PRICE, Qt.SortOrder.AscendingOrder)
