@@ -4,10 +4,6 @@
  <context>
   <name>window</name>
   <message>
-   <source> years</source>
-   <translation> Jahre</translation>
-  </message>
-  <message>
    <source> {0} more entries need a look.</source>
    <translation> {0} weitere Eingaben ansehen.</translation>
   </message>
@@ -240,6 +236,10 @@
    <translation>Arbeit des &amp;Monteurs</translation>
   </message>
   <message>
+   <source>&amp;Interest, % a year</source>
+   <translation>&amp;Zinsen, % im Jahr</translation>
+  </message>
+  <message>
    <source>&amp;Island of the dispenser</source>
    <translation>&amp;Insel der Zapfsäule</translation>
   </message>
@@ -422,6 +422,10 @@
   <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Erstellt von</translation>
+  </message>
+  <message>
+   <source>&amp;Price rise, % a year</source>
+   <translation>&amp;Preissteigerung, % im Jahr</translation>
   </message>
   <message>
    <source>&amp;Publish</source>
@@ -792,6 +796,10 @@
    <translation>Ein Preis, für den jemand einsteht, statt der Listen. Ohne Preis sagt die Zeile, dass er folgt.</translation>
   </message>
   <message>
+   <source>A program of several sites puts the site before those without one.</source>
+   <translation>Ein Programm für mehrere Tankstellen stellt sie vor jene ohne Frist.</translation>
+  </message>
+  <message>
    <source>A pump draws vapor</source>
    <translation>Eine Pumpe saugt das Gas ab</translation>
   </message>
@@ -1156,12 +1164,8 @@
    <translation>Und leichte Lieferwagen</translation>
   </message>
   <message>
-   <source>Annual budget</source>
-   <translation>Jahresbudget</translation>
-  </message>
-  <message>
-   <source>Annual budget; empty: no limit</source>
-   <translation>Jahresbudget; leer: keine Grenze</translation>
+   <source>Annual &amp;budget</source>
+   <translation>Jahres&amp;budget</translation>
   </message>
   <message>
    <source>Another part</source>
@@ -1432,8 +1436,16 @@
    <translation>Großschreibung und doppelte Leerzeichen zählen nicht.</translation>
   </message>
   <message>
+   <source>Carry &amp;over what a year leaves</source>
+   <translation>Was ein Jahr übrig lässt, überträgt &amp;sich</translation>
+  </message>
+  <message>
    <source>Cars</source>
    <translation>Pkw</translation>
+  </message>
+  <message>
+   <source>Cash</source>
+   <translation>Barkosten</translation>
   </message>
   <message>
    <source>Catalog</source>
@@ -1720,10 +1732,6 @@
    <translation>Gewählte Zeilen kopieren (Strg+Umschalt+D)</translation>
   </message>
   <message>
-   <source>Cost</source>
-   <translation>Kosten</translation>
-  </message>
-  <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
    <translation>Kosten und Marge je Zeile und Variante: intern, nie für den Kunden</translation>
   </message>
@@ -1854,6 +1862,10 @@
   <message>
    <source>De&amp;livery address</source>
    <translation>&amp;Lieferadresse</translation>
+  </message>
+  <message>
+   <source>Dea&amp;dlines</source>
+   <translation>Fri&amp;sten</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -2370,6 +2382,10 @@
   <message>
    <source>Fi&amp;nd</source>
    <translation>S&amp;uchen</translation>
+  </message>
+  <message>
+   <source>Fi&amp;rst year</source>
+   <translation>&amp;Erstes Jahr</translation>
   </message>
   <message>
    <source>Field</source>
@@ -3452,6 +3468,10 @@
    <translation>Geld</translation>
   </message>
   <message>
+   <source>More a year later</source>
+   <translation>Mehr ein Jahr später</translation>
+  </message>
+  <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
    <translation>Mehr als {0} Einträge, {1} davon gezeigt: mehr davon eingeben</translation>
   </message>
@@ -3570,10 +3590,6 @@
   <message>
    <source>Needed: stands on the paper beside your name</source>
    <translation>Nötig: steht auf dem Papier neben Ihrem Namen</translation>
-  </message>
-  <message>
-   <source>Net present value</source>
-   <translation>Kapitalwert</translation>
   </message>
   <message>
    <source>New option, total</source>
@@ -6360,6 +6376,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Sie werden von selbst gespeichert, sobald das Buch sie nimmt; diese Frage verschwindet dann.</translation>
   </message>
   <message>
+   <source>They go before the deadline that a survey names among the site answers.</source>
+   <translation>Sie gehen der Frist vor, die eine Aufnahme unter den Antworten zur Tankstelle nennt.</translation>
+  </message>
+  <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
    <translation>Diese Änderung ist noch nicht im Buch: {reason} Sie bleibt im Fenster.</translation>
   </message>
@@ -7072,6 +7092,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Warum die Listen nicht gelten.</translation>
   </message>
   <message>
+   <source>Why the site lies in its year</source>
+   <translation>Warum die Tankstelle in ihrem Jahr liegt</translation>
+  </message>
+  <message>
    <source>Why these parts</source>
    <translation>Warum diese Teile</translation>
   </message>
@@ -7224,12 +7248,12 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Jahr</translation>
   </message>
   <message>
-   <source>Year or rank</source>
-   <translation>Jahr oder Rang</translation>
+   <source>Year in which the agency wants it done</source>
+   <translation>Jahr, bis zu dessen Ende die Behörde es verlangt</translation>
   </message>
   <message>
-   <source>Year {0}</source>
-   <translation>Jahr {0}</translation>
+   <source>Year or rank</source>
+   <translation>Jahr oder Rang</translation>
   </message>
   <message>
    <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
@@ -7250,10 +7274,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
    <translation>Jährlicher Unterhalt &amp;danach</translation>
-  </message>
-  <message>
-   <source>Years of the program</source>
-   <translation>Jahre des Programms</translation>
   </message>
   <message>
    <source>Years that are compared</source>
@@ -7500,8 +7520,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>leer:</translation>
   </message>
   <message>
+   <source>empty: no limit</source>
+   <translation>leer: keine Grenze</translation>
+  </message>
+  <message>
    <source>empty: no picture</source>
    <translation>leer: kein Bild</translation>
+  </message>
+  <message>
+   <source>empty: none</source>
+   <translation>leer: keine</translation>
   </message>
   <message>
    <source>empty: {0}</source>
@@ -7534,6 +7562,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>feet</source>
    <translation>Fuß</translation>
+  </message>
+  <message>
+   <source>file=year; file=year, such as north.json=2028</source>
+   <translation>Datei=Jahr; Datei=Jahr, etwa nord.json=2028</translation>
   </message>
   <message>
    <source>fits</source>
@@ -7686,6 +7718,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>none</source>
    <translation>keiner</translation>
+  </message>
+  <message>
+   <source>none is known</source>
+   <translation>keines bekannt</translation>
   </message>
   <message>
    <source>none yet</source>
@@ -7886,6 +7922,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>stock list</source>
    <translation>Bestandsliste</translation>
+  </message>
+  <message>
+   <source>such as 2027</source>
+   <translation>etwa 2027</translation>
   </message>
   <message>
    <source>supplier</source>

@@ -4,10 +4,6 @@
  <context>
   <name>window</name>
   <message>
-   <source> years</source>
-   <translation> años</translation>
-  </message>
-  <message>
    <source> {0} more entries need a look.</source>
    <translation>Otras {0} entradas necesitan revisión.</translation>
   </message>
@@ -240,6 +236,10 @@
    <translation>Trabajo del &amp;instalador</translation>
   </message>
   <message>
+   <source>&amp;Interest, % a year</source>
+   <translation>&amp;Interés, % al año</translation>
+  </message>
+  <message>
    <source>&amp;Island of the dispenser</source>
    <translation>&amp;Isla del surtidor</translation>
   </message>
@@ -422,6 +422,10 @@
   <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Preparada por</translation>
+  </message>
+  <message>
+   <source>&amp;Price rise, % a year</source>
+   <translation>Alza de &amp;precios, % al año</translation>
   </message>
   <message>
    <source>&amp;Publish</source>
@@ -792,6 +796,10 @@
    <translation>Un precio del que alguien responde, en lugar de las listas. Sin precio, la línea dice que está pendiente.</translation>
   </message>
   <message>
+   <source>A program of several sites puts the site before those without one.</source>
+   <translation>Un programa de varias estaciones la pone antes que las que no tienen plazo.</translation>
+  </message>
+  <message>
    <source>A pump draws vapor</source>
    <translation>Una bomba aspira el vapor</translation>
   </message>
@@ -1156,12 +1164,8 @@
    <translation>Y camionetas</translation>
   </message>
   <message>
-   <source>Annual budget</source>
-   <translation>Presupuesto anual</translation>
-  </message>
-  <message>
-   <source>Annual budget; empty: no limit</source>
-   <translation>Presupuesto anual; vacío: sin límite</translation>
+   <source>Annual &amp;budget</source>
+   <translation>&amp;Presupuesto anual</translation>
   </message>
   <message>
    <source>Another part</source>
@@ -1432,8 +1436,16 @@
    <translation>No cuentan mayúsculas ni espacios dobles.</translation>
   </message>
   <message>
+   <source>Carry &amp;over what a year leaves</source>
+   <translation>Pasar al siguiente l&amp;o que sobre</translation>
+  </message>
+  <message>
    <source>Cars</source>
    <translation>Automóviles</translation>
+  </message>
+  <message>
+   <source>Cash</source>
+   <translation>Efectivo</translation>
   </message>
   <message>
    <source>Catalog</source>
@@ -1720,10 +1732,6 @@
    <translation>Copiar las filas elegidas (Ctrl+Shift+D)</translation>
   </message>
   <message>
-   <source>Cost</source>
-   <translation>Costo</translation>
-  </message>
-  <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
    <translation>Costo y margen por línea y opción: interno, nunca para el cliente</translation>
   </message>
@@ -1854,6 +1862,10 @@
   <message>
    <source>De&amp;livery address</source>
    <translation>Dirección de en&amp;trega</translation>
+  </message>
+  <message>
+   <source>Dea&amp;dlines</source>
+   <translation>Pla&amp;zos</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -2370,6 +2382,10 @@
   <message>
    <source>Fi&amp;nd</source>
    <translation>&amp;Buscar</translation>
+  </message>
+  <message>
+   <source>Fi&amp;rst year</source>
+   <translation>Pri&amp;mer año</translation>
   </message>
   <message>
    <source>Field</source>
@@ -3452,6 +3468,10 @@
    <translation>Dinero</translation>
   </message>
   <message>
+   <source>More a year later</source>
+   <translation>Más un año después</translation>
+  </message>
+  <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
    <translation>Más de {0} entradas, se muestran {1}: escriba más</translation>
   </message>
@@ -3570,10 +3590,6 @@
   <message>
    <source>Needed: stands on the paper beside your name</source>
    <translation>Necesario: queda en el documento junto a su nombre</translation>
-  </message>
-  <message>
-   <source>Net present value</source>
-   <translation>Valor presente neto</translation>
   </message>
   <message>
    <source>New option, total</source>
@@ -6360,6 +6376,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Se guardan solos en cuanto el libro los acepta; entonces esta pregunta desaparece.</translation>
   </message>
   <message>
+   <source>They go before the deadline that a survey names among the site answers.</source>
+   <translation>Van antes que el plazo que un levantamiento nombra entre las respuestas de la estación.</translation>
+  </message>
+  <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
    <translation>Este cambio aún no está en el libro: {reason} Se queda en la ventana.</translation>
   </message>
@@ -7072,6 +7092,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Por qué no valen las listas.</translation>
   </message>
   <message>
+   <source>Why the site lies in its year</source>
+   <translation>Por qué la estación está en su año</translation>
+  </message>
+  <message>
    <source>Why these parts</source>
    <translation>Por qué estas piezas</translation>
   </message>
@@ -7224,12 +7248,12 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Año</translation>
   </message>
   <message>
-   <source>Year or rank</source>
-   <translation>Año o lugar</translation>
+   <source>Year in which the agency wants it done</source>
+   <translation>Año en que la agencia lo quiere hecho</translation>
   </message>
   <message>
-   <source>Year {0}</source>
-   <translation>Año {0}</translation>
+   <source>Year or rank</source>
+   <translation>Año o lugar</translation>
   </message>
   <message>
    <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
@@ -7250,10 +7274,6 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
    <translation>Mantenimiento anual &amp;después</translation>
-  </message>
-  <message>
-   <source>Years of the program</source>
-   <translation>Años del programa</translation>
   </message>
   <message>
    <source>Years that are compared</source>
@@ -7500,8 +7520,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>vacío:</translation>
   </message>
   <message>
+   <source>empty: no limit</source>
+   <translation>vacío: sin límite</translation>
+  </message>
+  <message>
    <source>empty: no picture</source>
    <translation>vacío: sin imagen</translation>
+  </message>
+  <message>
+   <source>empty: none</source>
+   <translation>vacío: ninguno</translation>
   </message>
   <message>
    <source>empty: {0}</source>
@@ -7534,6 +7562,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>feet</source>
    <translation>pies</translation>
+  </message>
+  <message>
+   <source>file=year; file=year, such as north.json=2028</source>
+   <translation>archivo=año; archivo=año, como norte.json=2028</translation>
   </message>
   <message>
    <source>fits</source>
@@ -7686,6 +7718,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>none</source>
    <translation>ninguno</translation>
+  </message>
+  <message>
+   <source>none is known</source>
+   <translation>no se conoce ninguno</translation>
   </message>
   <message>
    <source>none yet</source>
@@ -7886,6 +7922,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>stock list</source>
    <translation>lista de existencias</translation>
+  </message>
+  <message>
+   <source>such as 2027</source>
+   <translation>como 2027</translation>
   </message>
   <message>
    <source>supplier</source>

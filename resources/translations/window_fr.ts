@@ -4,10 +4,6 @@
  <context>
   <name>window</name>
   <message>
-   <source> years</source>
-   <translation> ans</translation>
-  </message>
-  <message>
    <source> {0} more entries need a look.</source>
    <translation> {0} autres entrées sont à revoir.</translation>
   </message>
@@ -240,6 +236,10 @@
    <translation>Travail de l'&amp;installateur</translation>
   </message>
   <message>
+   <source>&amp;Interest, % a year</source>
+   <translation>&amp;Intérêt, % par an</translation>
+  </message>
+  <message>
    <source>&amp;Island of the dispenser</source>
    <translation>&amp;Îlot du distributeur</translation>
   </message>
@@ -422,6 +422,10 @@
   <message>
    <source>&amp;Prepared by</source>
    <translation>&amp;Établi par</translation>
+  </message>
+  <message>
+   <source>&amp;Price rise, % a year</source>
+   <translation>Hausse des &amp;prix, % par an</translation>
   </message>
   <message>
    <source>&amp;Publish</source>
@@ -792,6 +796,10 @@
    <translation>Un prix dont quelqu'un répond, à la place des listes. Sans prix, la ligne dit qu'il suivra.</translation>
   </message>
   <message>
+   <source>A program of several sites puts the site before those without one.</source>
+   <translation>Un programme de plusieurs stations la place avant celles qui n'en ont pas.</translation>
+  </message>
+  <message>
    <source>A pump draws vapor</source>
    <translation>Une pompe aspire les vapeurs</translation>
   </message>
@@ -1156,12 +1164,8 @@
    <translation>Et utilitaires légers</translation>
   </message>
   <message>
-   <source>Annual budget</source>
-   <translation>Budget annuel</translation>
-  </message>
-  <message>
-   <source>Annual budget; empty: no limit</source>
-   <translation>Budget annuel ; vide : sans limite</translation>
+   <source>Annual &amp;budget</source>
+   <translation>&amp;Budget annuel</translation>
   </message>
   <message>
    <source>Another part</source>
@@ -1432,8 +1436,16 @@
    <translation>Majuscules et espaces doubles ne comptent pas.</translation>
   </message>
   <message>
+   <source>Carry &amp;over what a year leaves</source>
+   <translation>Rep&amp;orter ce qu'une année laisse</translation>
+  </message>
+  <message>
    <source>Cars</source>
    <translation>Voitures</translation>
+  </message>
+  <message>
+   <source>Cash</source>
+   <translation>Dépense</translation>
   </message>
   <message>
    <source>Catalog</source>
@@ -1720,10 +1732,6 @@
    <translation>Copier les lignes choisies (Ctrl+Maj+D)</translation>
   </message>
   <message>
-   <source>Cost</source>
-   <translation>Coût</translation>
-  </message>
-  <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
    <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
   </message>
@@ -1854,6 +1862,10 @@
   <message>
    <source>De&amp;livery address</source>
    <translation>Adresse de &amp;livraison</translation>
+  </message>
+  <message>
+   <source>Dea&amp;dlines</source>
+   <translation>&amp;Échéances</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -2370,6 +2382,10 @@
   <message>
    <source>Fi&amp;nd</source>
    <translation>Cherc&amp;her</translation>
+  </message>
+  <message>
+   <source>Fi&amp;rst year</source>
+   <translation>P&amp;remière année</translation>
   </message>
   <message>
    <source>Field</source>
@@ -3452,6 +3468,10 @@
    <translation>Argent</translation>
   </message>
   <message>
+   <source>More a year later</source>
+   <translation>De plus un an plus tard</translation>
+  </message>
+  <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
    <translation>Plus de {0} entrées, dont {1} montrées : tapez davantage</translation>
   </message>
@@ -3570,10 +3590,6 @@
   <message>
    <source>Needed: stands on the paper beside your name</source>
    <translation>Nécessaire : figure sur le document à côté de votre nom</translation>
-  </message>
-  <message>
-   <source>Net present value</source>
-   <translation>Valeur actuelle nette</translation>
   </message>
   <message>
    <source>New option, total</source>
@@ -6360,6 +6376,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Elles s'enregistrent d'elles-mêmes dès que le registre les prend ; cette question disparaît alors.</translation>
   </message>
   <message>
+   <source>They go before the deadline that a survey names among the site answers.</source>
+   <translation>Elles passent avant l'échéance qu'un relevé nomme parmi les réponses sur la station.</translation>
+  </message>
+  <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
    <translation>Cette modification n'est pas encore au registre : {reason} Elle reste dans la fenêtre.</translation>
   </message>
@@ -7072,6 +7092,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Pourquoi les listes ne valent pas.</translation>
   </message>
   <message>
+   <source>Why the site lies in its year</source>
+   <translation>Pourquoi la station est dans son année</translation>
+  </message>
+  <message>
    <source>Why these parts</source>
    <translation>Pourquoi ces pièces</translation>
   </message>
@@ -7224,12 +7248,12 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Année</translation>
   </message>
   <message>
-   <source>Year or rank</source>
-   <translation>Année ou rang</translation>
+   <source>Year in which the agency wants it done</source>
+   <translation>Année où l'agence le veut fait</translation>
   </message>
   <message>
-   <source>Year {0}</source>
-   <translation>Année {0}</translation>
+   <source>Year or rank</source>
+   <translation>Année ou rang</translation>
   </message>
   <message>
    <source>Year-month-day, such as 2027-03-01: the day of the notice. A calendar needs it.</source>
@@ -7250,10 +7274,6 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
    <translation>Entretien annuel en&amp;suite</translation>
-  </message>
-  <message>
-   <source>Years of the program</source>
-   <translation>Années du programme</translation>
   </message>
   <message>
    <source>Years that are compared</source>
@@ -7500,8 +7520,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>vide :</translation>
   </message>
   <message>
+   <source>empty: no limit</source>
+   <translation>vide : sans limite</translation>
+  </message>
+  <message>
    <source>empty: no picture</source>
    <translation>vide : pas d'image</translation>
+  </message>
+  <message>
+   <source>empty: none</source>
+   <translation>vide : aucun</translation>
   </message>
   <message>
    <source>empty: {0}</source>
@@ -7534,6 +7562,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>feet</source>
    <translation>pieds</translation>
+  </message>
+  <message>
+   <source>file=year; file=year, such as north.json=2028</source>
+   <translation>fichier=année; fichier=année, comme nord.json=2028</translation>
   </message>
   <message>
    <source>fits</source>
@@ -7686,6 +7718,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>none</source>
    <translation>aucun</translation>
+  </message>
+  <message>
+   <source>none is known</source>
+   <translation>aucune n'est connue</translation>
   </message>
   <message>
    <source>none yet</source>
@@ -7886,6 +7922,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>stock list</source>
    <translation>liste de stock</translation>
+  </message>
+  <message>
+   <source>such as 2027</source>
+   <translation>comme 2027</translation>
   </message>
   <message>
    <source>supplier</source>

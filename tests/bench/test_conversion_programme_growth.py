@@ -16,7 +16,8 @@ from spoutline.bootstrap import Settings
 from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.programme import SiteOutcome
 from spoutline.planning.conversion.folder import convert_files, surveys_of
-from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
+from spoutline.planning.conversion.programme import programme_of
+from spoutline.planning.conversion.programme_terms import ProgrammeTerms
 
 SIZES = (20, 200, 2_000)
 

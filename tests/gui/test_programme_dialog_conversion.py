@@ -54,9 +54,9 @@ def test_a_run_shows_its_sites_and_is_there_at_the_next_opening(
 @pytest.mark.parametrize("typed", ["-4", "much", "0"])
 def test_an_amount_that_cannot_be_is_told(typed: str, dialog: ProgrammeDialog, folder: Path) -> None:
     dialog.folder_edit.setText(str(folder))
-    dialog.budget_edit.setText(typed)
+    dialog.terms_form.budget_edit.setText(typed)
     dialog.run_button.click()
-    assert "money of one year" in dialog.fault_label.text()
+    assert "annual budget" in dialog.fault_label.text()
     assert dialog.run_button.isEnabled()
 
 
@@ -72,3 +72,50 @@ def test_a_stopped_run_lets_another_begin(dialog: ProgrammeDialog, folder: Path)
     dialog.stop_button.click()
     assert dialog.run_button.isEnabled()
     assert "Stopped" in dialog.state_label.text()
+
+
+def test_terms_of_years_are_kept_and_the_row_of_a_site_says_why(
+    qtbot: QtBot, bench: Workbench, dialog: ProgrammeDialog, folder: Path
+) -> None:
+    form = dialog.terms_form
+    for edit, typed in (
+        (form.budget_edit, "90000"),
+        (form.first_year_edit, "2027"),
+        (form.rise_edit, "3"),
+        (form.interest_edit, "5"),
+        (form.deadlines_edit, "site_1=2028; site_2.json=2030"),
+    ):
+        edit.setText(typed)
+    form.carry_box.setChecked(True)
+    dialog.folder_edit.setText(str(folder))
+    dialog.run_button.click()
+    qtbot.waitUntil(dialog.run_button.isEnabled, timeout=60_000)
+    programme = dialog.programme
+    assert programme is not None
+    assert "Price rise: 3 %" in dialog.why_label.text()  # no row is current: the terms
+    ranked = next(one for one in programme.ranked if one.year is not None)
+    dialog.tree.picked.emit(ranked.site.place)
+    assert f"its deadline is {ranked.deadline}" in dialog.why_label.text()
+    assert "A year later" in dialog.why_label.text()
+    assert dialog.model.index(0, 0).data() == "2027"
+    again = ProgrammeDialog(bench, Jobs(dialog))
+    qtbot.addWidget(again)
+    shown = again.terms_form
+    assert (shown.budget_edit.text(), shown.first_year_edit.text(), shown.rise_edit.text()) == ("90000", "2027", "3")
+    assert shown.carry_box.isChecked()
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "named"),
+    [
+        ("first_year_edit", "27", "first year"),
+        ("rise_edit", "much", "price rise"),
+        ("interest_edit", "60", "interest"),
+        ("deadlines_edit", "site_1", "deadlines"),
+    ],
+)
+def test_terms_that_cannot_be_are_told(field: str, typed: str, named: str, dialog: ProgrammeDialog) -> None:
+    getattr(dialog.terms_form, field).setText(typed)
+    dialog.run_button.click()
+    assert named in dialog.fault_label.text()
+    assert dialog.run_button.isEnabled()

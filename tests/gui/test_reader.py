@@ -209,7 +209,7 @@ def test_choices_that_are_not_remembered_are_no_fault(qtbot: QtBot, window: Main
 
 
 def test_a_programme_worked_out_is_shown_though_it_cannot_be_kept(rita: Workbench, tmp_path: Path) -> None:
-    from spoutline.planning.conversion.programme import ProgrammeTerms
+    from spoutline.planning.conversion.programme_terms import ProgrammeTerms
 
     (tmp_path / "one.json").write_text(survey_to_json(one_position()), encoding="utf-8")
     terms = ProgrammeTerms(name="Rita", budget=None, years=1)

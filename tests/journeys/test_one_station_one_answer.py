@@ -31,7 +31,7 @@ from spoutline.model.plan import SitePlan
 from spoutline.model.position_conversion import PositionOutcome
 from spoutline.model.quotation import Quotation
 from spoutline.model.survey import Survey
-from spoutline.planning.conversion.programme import site_result
+from spoutline.planning.conversion.site_result import site_result
 from spoutline.planning.pack.pick_list import pick_list
 from stores.quotation_life import SI
 

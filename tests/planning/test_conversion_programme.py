@@ -26,7 +26,8 @@ from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
 from spoutline.model.removal_standing import Standing
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.folder import convert_files
-from spoutline.planning.conversion.programme import ProgrammeTerms, programme_of
+from spoutline.planning.conversion.programme import programme_of
+from spoutline.planning.conversion.programme_terms import ProgrammeTerms
 from spoutline.planning.conversion.run_log import RunLog
 
 
@@ -177,7 +178,7 @@ def test_remembered_positions_change_no_result(
     files: tuple[Path, ...], alone: tuple[SiteResult, ...], own_stores: Path
 ) -> None:
     from spoutline.book.survey_text import read_survey
-    from spoutline.planning.conversion.programme import site_result
+    from spoutline.planning.conversion.site_result import site_result
 
     context = open_converting(Settings(database=str(own_stores)))
     fresh = [site_result(context.convert(read_survey(path)), path.name) for path in files[:-1]]

@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     from spoutline.planning.agreement.handed_in import HandedIn
     from spoutline.planning.conversion.folder import OpenConverter
     from spoutline.planning.conversion.memory import ConversionMemory
-    from spoutline.planning.conversion.programme import ProgrammeTerms
+    from spoutline.planning.conversion.programme_terms import ProgrammeTerms
     from spoutline.planning.conversion.run_log import RunLog
     from spoutline.planning.protocols import Progress
     from spoutline.units.display import Display

@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator
 from contextlib import AbstractContextManager
-from decimal import Decimal, InvalidOperation
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import CommandWork
+from spoutline.cli.command import CommandWork, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
@@ -18,11 +16,11 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
-from spoutline.units.writing import Writing
 from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.planning.conversion.programme_terms import ProgrammeTerms
 
 _MOST_YEARS = 50
 _MOST_PROCESSES = 256
@@ -38,8 +36,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         pattern="*.json",
         help="folder of survey files in JSON",
     )
-    parser.add_argument("--budget", metavar="AMOUNT", help="money of one year; without it everything is done at once")
-    parser.add_argument("--years", metavar="N", type=int, default=5, help="years of the program (default 5)")
+    _add_terms(parser)
     parser.add_argument("--name", metavar="NAME", help="name of the program in the book; default the folder's")
     parser.add_argument("--processes", metavar="N", type=int, help="worker processes; default one for each core")
     parser.add_argument(
@@ -55,16 +52,32 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs.add("--csv", FileForm.CSV, "write one line for each site here")
 
 
+def _add_terms(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--budget", metavar="AMOUNT", help="money of one year; without it everything is done at once")
+    parser.add_argument("--years", metavar="N", type=int, default=5, help="years of the program (default 5)")
+    parser.add_argument("--from", metavar="YEAR", dest="first_year", help="calendar year of the first year")
+    parser.add_argument(
+        "--carry-over", action="store_true", help="what a year does not spend goes to the next (default: it does not)"
+    )
+    parser.add_argument("--price-rise", metavar="PERCENT", help="rise of prices a year; without it none is counted")
+    parser.add_argument("--interest", metavar="PERCENT", help="interest a year; without it none is counted")
+    parser.add_argument(
+        "--deadline",
+        metavar="SITE=YEAR",
+        action="append",
+        default=[],
+        help="year by whose end a site is to be done, by file or name; goes before the survey's; may be repeated",
+    )
+
+
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.planning.conversion.programme import ProgrammeTerms
+    from spoutline.cli.programme_text import programme_text
 
     _check(arguments)
-    folder: Path = arguments.folder
-    name = arguments.name or folder.resolve().name
-    terms = ProgrammeTerms(name=name, budget=_budget(arguments.budget), years=arguments.years)
-    kept_as, programme = workbench.converting().convert_folder(
-        folder,
-        terms,
+    service = workbench.converting()
+    kept_as, programme = service.convert_folder(
+        arguments.folder,
+        _terms(arguments),
         TerminalProgress("sites converted"),
         arguments.processes,
         partial(_staged, arguments),
@@ -73,10 +86,29 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.json:
         write_standard_output(programme.model_dump_json(indent=2) + "\n")
     else:
-        write_standard_output("\n".join(_text(programme, kept_as, Writing(workbench.language))) + "\n")
+        words = service.words(display_of(arguments, workbench))
+        key = "program_not_kept" if kept_as is None else "program_kept"
+        kept = words.say(key, number=kept_as or 0)
+        write_standard_output(programme_text(programme, kept, words))
     good = (SiteOutcome.READY, SiteOutcome.NOTHING_TO_DO)
     bad = any(one.outcome not in good for one in programme.others) or any(one.left_out for one in programme.ranked)
     return ExitCode.DOES_NOT_FIT if bad else ExitCode.FITS
+
+
+def _terms(arguments: argparse.Namespace) -> ProgrammeTerms:
+    from spoutline.planning.conversion.programme_terms import ProgrammeTerms
+    from spoutline.planning.conversion.typed_terms import typed_budget, typed_deadlines, typed_percent, typed_year
+
+    return ProgrammeTerms(
+        name=arguments.name or arguments.folder.resolve().name,
+        budget=typed_budget(arguments.budget or "", "--budget"),
+        years=arguments.years,
+        first_year=typed_year(arguments.first_year or "", "--from"),
+        carry_over=arguments.carry_over,
+        price_rise_percent=typed_percent(arguments.price_rise or "", "--price-rise"),
+        interest_percent=typed_percent(arguments.interest or "", "--interest"),
+        deadlines=typed_deadlines(arguments.deadline, "--deadline"),
+    )
 
 
 def _staged(arguments: argparse.Namespace, programme: Programme) -> AbstractContextManager[Staged]:
@@ -101,60 +133,6 @@ def _check(arguments: argparse.Namespace) -> None:
         )
     if problems:
         raise InputFault(tuple(problems))
-
-
-def _budget(text: str | None) -> Decimal | None:
-    if text is None:
-        return None
-    try:
-        value = Decimal(text)
-    except InvalidOperation:
-        value = Decimal(0)
-    if not value.is_finite() or value <= 0:
-        raise InputFault((InputProblem("", "--budget", repr(text), "write an amount above 0, such as 120000"),))
-    return value
-
-
-def _text(programme: Programme, kept_as: int | None, writing: Writing) -> Iterator[str]:
-    kept = "not kept: the book may only be read" if kept_as is None else f"program {kept_as} of the book"
-    yield f"{programme.name} ({kept})"
-    yield "Advice, no permission: each site's agency decides before its work begins."
-    if programme.stopped:
-        yield "Stopped before all sites were looked at."
-    budget = (
-        "no limit" if programme.budget is None else f"{writing.amount(programme.budget)} {programme.currency} a year"
-    )
-    yield f"Budget: {budget}"
-    for year in programme.years:
-        yield ""
-        spent, change = writing.amount(year.spent), writing.decimal(year.change_kg, 0, signed=True)
-        yield f"Year {year.year}: {year.sites} sites, {spent} {programme.currency}, {change} kg a year"
-        for one in programme.ranked:
-            if one.year == year.year:
-                cost = (
-                    "cost not known"
-                    if one.site.cost is None
-                    else f"{writing.amount(one.site.cost)} {one.site.currency}"
-                )
-                value = one.site.net_present_value
-                worth = "" if value is None else f", net present value {writing.amount(value)}"
-                yield f"  {one.rank:4} {one.site.name} ({one.site.place}): {cost}{worth}"
-    left = [one for one in programme.ranked if one.left_out]
-    if left:
-        yield ""
-        yield "Ready, but in no year:"
-        yield from (f"  {one.rank:4} {one.site.name}: {_words(one.left_out)}" for one in left)
-    if programme.others:
-        yield ""
-        yield "Not in the program:"
-        yield from (
-            f"       {one.name} ({one.place}): {_words(one.outcome)}{': ' + one.message if one.message else ''}"
-            for one in programme.others
-        )
-
-
-def _words(value: object) -> str:
-    return str(value).replace("_", " ")
 
 
 WORK = CommandWork(_arguments, _run)

@@ -130,7 +130,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
             types,
             csv_order.COLUMNS,
             margin_tables.COLUMNS,
-            programme_table.COLUMNS,
+            *programme_table.COLUMNS_EVER,
             task_table.COLUMNS,
             coverage.COLUMNS,
             due_work.COLUMNS,

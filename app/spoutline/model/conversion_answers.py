@@ -160,6 +160,9 @@ class ConversionAnswers(_Document):
     keep_parts: bool = Field(True, description="Parts that still fit may stay.")
     longest_age_years: float | None = Field(None, gt=0, le=100, description="Oldest age at which a part may stay.")
     retire_superseded: bool = Field(False, description="Superseded and discontinued parts go.")
+    deadline_year: int | None = Field(
+        None, ge=2000, le=2200, description="Year by whose end the agency wants the work done; empty: none is known."
+    )
     emissions: EmissionAnswers = Field(default_factory=EmissionAnswers)
     sequence: SequenceAnswers = Field(default_factory=SequenceAnswers)
     money: MoneyAnswers = Field(default_factory=MoneyAnswers)

@@ -23,6 +23,7 @@ from spoutline.model.position_conversion import (
     PositionOutcome,
     VapourOpening,
 )
+from spoutline.model.programme import LeftOut, SiteOutcome, SplitHindrance
 from spoutline.model.removal_standing import Standing, StandingReason
 from spoutline.model.tank_change import ChangeWay
 
@@ -36,12 +37,15 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     EmissionBasis,
     EmissionGap,
     InstalledCondition,
+    LeftOut,
     LiveReason,
     MoneyGap,
     OptionKind,
     PositionOutcome,
     SequenceFinding,
     ShareOrigin,
+    SiteOutcome,
+    SplitHindrance,
     Standing,
     StandingReason,
     StationKind,

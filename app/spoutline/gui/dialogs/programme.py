@@ -2,34 +2,30 @@
 
 from __future__ import annotations
 
-from decimal import Decimal, InvalidOperation
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QProgressBar, QPushButton, QSpinBox, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QProgressBar, QPushButton, QWidget
 
+from spoutline.explain.conversion.programme_words import ProgrammeWords
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.programme_terms import ProgrammeTermsForm
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
-from spoutline.gui.models.node_tree import Node, NodeTree
-from spoutline.gui.roles import Tone
+from spoutline.gui.models.node_tree import NodeTree
+from spoutline.gui.models.programme_nodes import programme_nodes
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
-from spoutline.model.faults import Cancelled, InputFault, InputProblem, StoreFault
-from spoutline.model.programme import Programme, RankedSite, SiteOutcome, SiteResult
-from spoutline.units.writing import Writing
+from spoutline.model.faults import Cancelled, InputFault, StoreFault
+from spoutline.model.programme import Programme
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 _RUN = JobKey(JobKind.SITE_PLAN, "programme")
-_TONES = {
-    SiteOutcome.NOTHING_TO_DO: Tone.NOTE,
-    SiteOutcome.NOT_ALLOWED: Tone.BAD,
-    SiteOutcome.OPEN: Tone.BAD,
-    SiteOutcome.FAULT: Tone.BAD,
-}
 
 
 class ProgrammeDialog(FormDialog):
@@ -38,26 +34,40 @@ class ProgrammeDialog(FormDialog):
     help_topic = "conversions"
 
     def __init__(
-        self, workbench: Workbench, jobs: Jobs, parent: QWidget | None = None, *, processes: int | None = None
+        self,
+        workbench: Workbench,
+        jobs: Jobs,
+        parent: QWidget | None = None,
+        *,
+        processes: int | None = None,
+        display: Display | None = None,
     ) -> None:
         super().__init__(tr("Program of several sites"), parent)
         self._workbench, self._jobs, self._processes = workbench, jobs, processes
+        self._display = display or Display(UnitSystem.US)
+        self._words: ProgrammeWords | None = None
         self.programme: Programme | None = None
-        self.resize(860, 620)
+        self.resize(900, 680)
         lead = tr("Advice, no permission: the agency of each site decides before its work begins.")
         self.body.addWidget(plain_label(lead, "quiet", wraps=True))
         self.body.addLayout(self._folder_row())
-        self.body.addLayout(self._terms_row())
+        self.terms_form = ProgrammeTermsForm(self)
+        self.body.addWidget(self.terms_form)
+        self.body.addLayout(self._run_row())
         self.progress_bar = QProgressBar(self)
         self.progress_bar.setAccessibleName(tr("Sites converted"))
         self.progress_bar.hide()
         self.body.addWidget(self.progress_bar)
         self.state_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.state_label)
-        self.model = NodeTree((tr("Year or rank"), tr("Site"), tr("Cost"), tr("Net present value")), self)
+        self.model = NodeTree((tr("Year or rank"), tr("Site"), tr("Cash"), tr("More a year later")), self)
         self.tree = Tree(tr("Sites of the program"), self, shares=(3, 6, 3, 3))
         self.tree.setModel(self.model)
+        self.tree.picked.connect(self._show_why)
         self.body.addWidget(self.tree, 1)
+        self.why_label = plain_label("", "quiet", wraps=True)
+        self.why_label.setAccessibleName(tr("Why the site lies in its year"))
+        self.body.addWidget(self.why_label)
         self.add_close()
         jobs.progressed.connect(self._on_progress)
         self._show_latest()
@@ -74,17 +84,8 @@ class ProgrammeDialog(FormDialog):
         row.addWidget(self.folder_button)
         return row
 
-    def _terms_row(self) -> QHBoxLayout:
+    def _run_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.budget_edit = QLineEdit(self)
-        self.budget_edit.setPlaceholderText(tr("Annual budget; empty: no limit"))
-        self.budget_edit.setAccessibleName(tr("Annual budget"))
-        self.years_box = QSpinBox(self)
-        self.years_box.setRange(1, 50)
-        self.years_box.setValue(5)
-        self.years_box.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
-        self.years_box.setSuffix(tr(" years"))
-        self.years_box.setAccessibleName(tr("Years of the program"))
         self.run_button = QPushButton(tr("&Calculate"), self)
         self.run_button.setObjectName("primary")
         self.run_button.clicked.connect(self.run)
@@ -92,27 +93,20 @@ class ProgrammeDialog(FormDialog):
         self.stop_button.setAutoDefault(False)
         self.stop_button.setEnabled(False)
         self.stop_button.clicked.connect(self.stop)
-        for widget, stretch in (
-            (self.budget_edit, 1),
-            (self.years_box, 0),
-            (self.run_button, 0),
-            (self.stop_button, 0),
-        ):
-            row.addWidget(widget, stretch)
+        row.addStretch(1)
+        row.addWidget(self.run_button)
+        row.addWidget(self.stop_button)
         return row
 
     def run(self) -> None:
         """Convert the surveys of the folder and rank them."""
-        from spoutline.planning.conversion.programme import ProgrammeTerms
-
         folder = Path(self.folder_edit.text().strip())
         try:
-            budget = _budget(self.budget_edit.text())
+            terms = self.terms_form.terms(folder.name or "programme")
         except InputFault as fault:
             self.show_fault(str(fault))
             return
         self.show_fault("")
-        terms = ProgrammeTerms(name=folder.name or "programme", budget=budget, years=self.years_box.value())
         workbench, processes = self._workbench, self._processes
 
         def work(ticket: Ticket) -> tuple[int | None, Programme]:
@@ -131,13 +125,26 @@ class ProgrammeDialog(FormDialog):
     def show_programme(self, programme: Programme) -> None:
         """Show the years with their sites, then what is left out."""
         self.programme = programme
-        self.model.show_nodes(tuple(_nodes(programme, Writing(self._workbench.language))))
+        self._words = ProgrammeWords(programme, self._workbench.converting().words(self._display))
+        self.model.show_nodes(programme_nodes(self._words))
         self.tree.expandAll()
+        self._show_why(None)
         self.tree.fit_columns()
         done = sum(one.year is not None for one in programme.ranked)
         words = tr("{name}: {done} of {ready} ready sites are placed; {others} are not ready.")
         text = words.format(name=programme.name, done=done, ready=len(programme.ranked), others=len(programme.others))
         self.state_label.setText(f"{text} {tr('The run was stopped early.')}" if programme.stopped else text)
+
+    def _show_why(self, record: object) -> None:
+        """Say why the site of the current row lies in its year, and what a year of waiting costs."""
+        words = self._words
+        ranked = () if words is None else words.programme.ranked
+        found = next((one for one in ranked if one.site.place == record), None)
+        if found is None or words is None:
+            self.why_label.setText("" if words is None else " ".join(words.terms()))
+            return
+        told = (words.why(found), words.deadline(found), words.waiting(found))
+        self.why_label.setText(" ".join(text for text in told if text))
 
     def _show_latest(self) -> None:
         """Show the programme made last; nothing where the book holds none."""
@@ -147,6 +154,7 @@ class ProgrammeDialog(FormDialog):
             self.show_fault(str(fault))
             return
         if programme is not None:
+            self.terms_form.show_terms(programme)
             self.show_programme(programme)
 
     def _latest(self) -> Programme | None:
@@ -191,58 +199,3 @@ class ProgrammeDialog(FormDialog):
         """Qt: close; a run in hand ends."""
         self._jobs.cancel(_RUN)
         super().accept()
-
-
-def _budget(text: str) -> Decimal | None:
-    if not text.strip():
-        return None
-    try:
-        value = Decimal(text.strip())
-    except InvalidOperation:
-        value = Decimal(0)
-    if not value.is_finite() or value <= 0:
-        raise InputFault((InputProblem("", "money of one year", repr(text), "write an amount above 0, or nothing"),))
-    return value
-
-
-def _nodes(programme: Programme, writing: Writing) -> list[Node]:
-    found: list[Node] = []
-    for year in programme.years:
-        here = tuple(_ranked(one, writing) for one in programme.ranked if one.year == year.year)
-        cells = (
-            tr("Year {0}").format(year.year),
-            f"{year.sites}",
-            f"{writing.amount(year.spent)} {programme.currency}",
-            "",
-        )
-        found.append(Node(cells=cells, children=here, is_head=True))
-    left = tuple(_ranked(one, writing) for one in programme.ranked if one.year is None)
-    if left:
-        found.append(Node(cells=(tr("In no year"), f"{len(left)}", "", ""), children=left, is_head=True))
-    others = tuple(_other(one) for one in programme.others)
-    if others:
-        found.append(Node(cells=(tr("Not ready"), f"{len(others)}", "", ""), children=others, is_head=True))
-    return found
-
-
-def _ranked(one: RankedSite, writing: Writing) -> Node:
-    site = one.site
-    reason = f" – {one.left_out.replace('_', ' ')}" if one.left_out else ""
-    cost = tr("not known") if site.cost is None else f"{writing.amount(site.cost)} {site.currency}"
-    value = "" if site.net_present_value is None else f"{writing.amount(site.net_present_value)} {site.currency}"
-    return Node(
-        cells=(str(one.rank), f"{site.name}{reason}", cost, value),
-        record=site.place,
-        tone=Tone.GOOD if one.year is not None else Tone.CAUTION,
-        hint=site.place,
-    )
-
-
-def _other(one: SiteResult) -> Node:
-    words = one.outcome.replace("_", " ")
-    return Node(
-        cells=("", f"{one.name} – {words}", "", ""),
-        record=one.place,
-        tone=_TONES.get(one.outcome, Tone.NOTE),
-        hint=f"{one.place} {one.message}".strip(),
-    )

@@ -58,6 +58,15 @@ def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
             Entry.YES_NO,
         ),
         conversion_question(
+            "deadline_year",
+            _LAW,
+            "Year in which the agency wants it done",
+            "A program of several sites puts the site before those without one.",
+            "The agency's own word",
+            Entry.TEXT,
+            empty_means="none is known",
+        ),
+        conversion_question(
             "follow",
             _WAY,
             "Which &way do lists, sequence and money follow?",

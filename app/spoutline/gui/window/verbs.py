@@ -361,7 +361,8 @@ class Verbs:
         """Show the programme of several sites."""
         from spoutline.gui.dialogs.programme import ProgrammeDialog
 
-        ProgrammeDialog(self._session.workbench, self._window.jobs, self._window).exec()
+        session = self._session
+        ProgrammeDialog(session.workbench, self._window.jobs, self._window, display=session.display).exec()
 
     def open_local_rules(self) -> None:
         """Show the jurisdictions; plans are made anew where one was changed."""

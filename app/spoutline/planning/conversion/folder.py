@@ -17,8 +17,8 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 from spoutline.model.survey import Survey
-from spoutline.planning.conversion.programme import site_result
 from spoutline.planning.conversion.run_log import RunLog
+from spoutline.planning.conversion.site_result import site_result
 from spoutline.planning.protocols import Progress
 
 _WAIT_SECONDS = 0.2  # how long a request to stop may go unnoticed

@@ -14,7 +14,7 @@ from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 
-_FORMAT, _VERSION = "spoutline-run", 1
+_FORMAT, _VERSION = "spoutline-run", 2  # 2: with the cost of a site by its parts
 _OPTION = "--resume"
 _DRAFT = b"@draft"
 _M = TypeVar("_M", bound=BaseModel)
@@ -111,8 +111,8 @@ def _read(path: Path, made_with: str) -> dict[str, _Line]:
     counts = False
     for number, text in enumerate(texts):
         head = _parsed(_Head, text)
-        if head is not None and (head.format, head.version) == (_FORMAT, _VERSION):
-            counts = head.made_with == made_with
+        if head is not None and head.format == _FORMAT:
+            counts = (head.version, head.made_with) == (_VERSION, made_with)
         elif number == 0:
             raise InputFault((InputProblem("", _OPTION, f"'{path}'", needed),))
         elif counts and (line := _parsed(_Line, text)) is not None:
