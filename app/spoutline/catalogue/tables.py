@@ -7,10 +7,13 @@ from __future__ import annotations
 
 from datetime import date
 from enum import StrEnum
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, ClassVar
 
 from sqlalchemy import (
     Boolean,
+    Column,
+    ColumnElement,
+    Date,
     Double,
     ForeignKey,
     Index,
@@ -18,10 +21,11 @@ from sqlalchemy import (
     LargeBinary,
     MetaData,
     String,
+    Table,
     Text,
     UniqueConstraint,
 )
-from sqlalchemy.orm import DeclarativeBase, Mapped, MappedColumn, mapped_column
+from sqlalchemy.schema import SchemaItem
 from sqlalchemy.types import TypeEngine
 
 from spoutline.catalogue.entry_text import DIGEST_LENGTH
@@ -37,10 +41,26 @@ OPEN = 2_147_483_647  # the last edition of an entry that the draft still holds
 _SEARCHED = ("temperature_minimum_c", "temperature_maximum_c")
 
 
-class CatalogueTable(DeclarativeBase):
-    """Base of the catalogue's tables; every name starts with ``catalogue_`` so that the book may share the database."""
+def stored_figures(block: str) -> tuple[PartFigure, ...]:
+    """Return the figures of a block that are columns of its table."""
+    return tuple(figure for figure in figures_in(block) if not figure.many and figure.value_type is not Port)
 
-    metadata = MetaData(
+
+def _column(figure: PartFigure) -> Column[Any]:
+    types: dict[type, TypeEngine[Any]] = {bool: Boolean(), int: Integer(), float: Double()}
+    column_type = String(WORD_LENGTH) if issubclass(figure.value_type, StrEnum) else types[figure.value_type]
+    return Column(column_type, nullable=figure.may_lack)
+
+
+class CatalogueTable:
+    """Base of the catalogue's tables: the attributes of a class are the columns of one table.
+
+    Nothing is mapped to objects, since parts are put together by ``part_records``: the mapper of SQLAlchemy alone would
+    take longer to load than a position to plan. Every name starts with ``catalogue_`` so that the book may share the
+    database.
+    """
+
+    metadata: ClassVar[MetaData] = MetaData(
         naming_convention={
             "ix": "ix_%(table_name)s_%(column_0_N_name)s",
             "uq": "uq_%(table_name)s_%(column_0_name)s",
@@ -48,70 +68,84 @@ class CatalogueTable(DeclarativeBase):
             "pk": "pk_%(table_name)s",
         }
     )
+    beside: ClassVar[tuple[SchemaItem, ...]] = ()  # constraints and indexes
+    __table__: ClassVar[Table]
+
+    def __init_subclass__(cls, *, table: str, figures: str | None = None) -> None:
+        """Make the table of this name; with ``figures``, those declared for a block of a part are columns too."""
+        if figures is not None:
+            for figure in stored_figures(figures):
+                setattr(cls, figure.name, _column(figure))
+        columns = {name: column for name, column in vars(cls).items() if isinstance(column, Column)}
+        for name, column in columns.items():
+            column.name = column.key = name
+        cls.__table__ = Table(table, cls.metadata, *columns.values(), *cls.beside)
+
+    @classmethod
+    def __clause_element__(cls) -> Table:
+        """Return the table, as SQLAlchemy asks for it where a class stands in a statement."""
+        return cls.__table__
 
 
-class CatalogueRow(CatalogueTable):
+class CatalogueRow(CatalogueTable, table="catalogue_catalogue"):
     """A catalogue of the book. Its draft has the number after ``last_edition``."""
 
-    __tablename__ = "catalogue_catalogue"
+    id: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    name: ColumnElement[str] = Column(String(CATALOGUE_NAME_LENGTH), nullable=False)
+    folded_name: ColumnElement[str] = Column(String(2 * CATALOGUE_NAME_LENGTH), unique=True, nullable=False)
+    last_edition: ColumnElement[int] = Column(Integer, nullable=False)  # 0 before the first is published
+    source_fingerprint: ColumnElement[str] = Column(
+        String(64), nullable=False
+    )  # of the text that *Demonstration* was compiled from
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    name: Mapped[str] = mapped_column(String(CATALOGUE_NAME_LENGTH))
-    folded_name: Mapped[str] = mapped_column(String(2 * CATALOGUE_NAME_LENGTH), unique=True)
-    last_edition: Mapped[int]  # 0 before the first is published
-    source_fingerprint: Mapped[str] = mapped_column(String(64))  # of the text that *Demonstration* was compiled from
 
-
-class EditionRow(CatalogueTable):
+class EditionRow(CatalogueTable, table="catalogue_edition"):
     """A published edition; nothing of it changes any more."""
 
-    __tablename__ = "catalogue_edition"
-
-    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"), primary_key=True)
-    number: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    title: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    fingerprint: Mapped[str] = mapped_column(String(64))
-    published_on: Mapped[date | None]
-    publisher: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    notes: Mapped[str] = mapped_column(Text)
-    parts_count: Mapped[int]
-    described_count: Mapped[int]
-    currencies: Mapped[str] = mapped_column(Text)  # of its described parts, sorted, separated by blanks
+    catalogue_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_catalogue.id"), primary_key=True)
+    number: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    title: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    fingerprint: ColumnElement[str] = Column(String(64), nullable=False)
+    published_on: ColumnElement[date | None] = Column(Date)
+    publisher: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    notes: ColumnElement[str] = Column(Text, nullable=False)
+    parts_count: ColumnElement[int] = Column(Integer, nullable=False)
+    described_count: ColumnElement[int] = Column(Integer, nullable=False)
+    currencies: ColumnElement[str] = Column(Text, nullable=False)  # of its described parts, sorted, separated by blanks
 
 
-class StateRow(CatalogueTable):
+class StateRow(CatalogueTable, table="catalogue_state"):
     """What the catalogues of a book share: a single row."""
 
-    __tablename__ = "catalogue_state"
-
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    last_entry_id: Mapped[int]  # ids are never given twice, so that a part in memory is known to be the stored one
-    chosen: Mapped[str] = mapped_column(
-        String(2 * CATALOGUE_NAME_LENGTH)
+    id: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    # ids are never given twice, so that a part in memory is known to be the stored one
+    last_entry_id: ColumnElement[int] = Column(Integer, nullable=False)
+    chosen: ColumnElement[str] = Column(
+        String(2 * CATALOGUE_NAME_LENGTH), nullable=False
     )  # planned with unasked; empty: *Demonstration*
-    demonstration_left_out: Mapped[bool]
+    demonstration_left_out: ColumnElement[bool] = Column(Boolean, nullable=False)
 
 
-class EntryRow(CatalogueTable):
+class EntryRow(CatalogueTable, table="catalogue_entry"):
     """A state of an entry and the editions that hold it: all from ``first_edition`` to ``last_edition``."""
 
-    __tablename__ = "catalogue_entry"
+    id: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    catalogue_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_catalogue.id"), nullable=False)
+    first_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    last_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    number: ColumnElement[str] = Column(String(NUMBER_LENGTH), nullable=False)
+    maker: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    kind: ColumnElement[str | None] = Column(String(WORD_LENGTH))
+    is_described: ColumnElement[bool] = Column(Boolean, nullable=False)
+    item_number: ColumnElement[str | None] = Column(String(ITEM_NUMBER_LENGTH))
+    gtin: ColumnElement[str | None] = Column(String(14))
+    digest: ColumnElement[str] = Column(String(DIGEST_LENGTH), nullable=False)
+    search_text: ColumnElement[str] = Column(
+        Text, nullable=False
+    )  # the tokens that it is known by, see ``search_words``
+    content: ColumnElement[str] = Column(Text, nullable=False)  # as ``entry_text`` writes it
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
-    first_edition: Mapped[int]
-    last_edition: Mapped[int]
-    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))
-    maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    kind: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
-    is_described: Mapped[bool]
-    item_number: Mapped[str | None] = mapped_column(String(ITEM_NUMBER_LENGTH))
-    gtin: Mapped[str | None] = mapped_column(String(14))
-    digest: Mapped[str] = mapped_column(String(DIGEST_LENGTH))
-    search_text: Mapped[str] = mapped_column(Text)  # the tokens that it is known by, see ``search_words``
-    content: Mapped[str] = mapped_column(Text)  # as ``entry_text`` writes it
-
-    __table_args__ = (
+    beside = (
         UniqueConstraint("catalogue_id", "number", "maker", "first_edition", name="uq_catalogue_entry_state"),
         Index(None, "catalogue_id", "first_edition"),
         Index("ix_catalogue_entry_listed", "catalogue_id", "last_edition", "is_described", "number", "maker"),
@@ -120,24 +154,24 @@ class EntryRow(CatalogueTable):
     )
 
 
-class CrossReferenceRow(CatalogueTable):
+class CrossReferenceRow(CatalogueTable, table="catalogue_cross_reference"):
     """A state of a cross-reference and the editions that hold it, as those of an entry."""
 
-    __tablename__ = "catalogue_cross_reference"
+    id: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    catalogue_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_catalogue.id"), nullable=False)
+    first_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    last_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    number: ColumnElement[str] = Column(String(NUMBER_LENGTH), nullable=False)
+    maker: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    folded_number: ColumnElement[str] = Column(
+        String(2 * NUMBER_LENGTH), nullable=False
+    )  # as ``folded_number`` compares them
+    part_number: ColumnElement[str] = Column(String(NUMBER_LENGTH), nullable=False)
+    part_maker: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    relation: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    remark: ColumnElement[str] = Column(Text, nullable=False)
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
-    first_edition: Mapped[int]
-    last_edition: Mapped[int]
-    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))
-    maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    folded_number: Mapped[str] = mapped_column(String(2 * NUMBER_LENGTH))  # as ``folded_number`` compares them
-    part_number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))
-    part_maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    relation: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    remark: Mapped[str] = mapped_column(Text)
-
-    __table_args__ = (
+    beside = (
         UniqueConstraint("catalogue_id", "number", "maker", "first_edition", name="uq_catalogue_cross_reference"),
         Index("ix_catalogue_cross_reference_folded_number", "catalogue_id", "folded_number"),
         Index("ix_catalogue_cross_reference_first_edition", "catalogue_id", "first_edition"),
@@ -145,207 +179,171 @@ class CrossReferenceRow(CatalogueTable):
     )
 
 
-class PriceListRow(CatalogueTable):
+class PriceListRow(CatalogueTable, table="catalogue_price_list"):
     """A state of a price list and the editions that hold it; it changes as a whole."""
 
-    __tablename__ = "catalogue_price_list"
+    id: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    catalogue_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_catalogue.id"), nullable=False)
+    first_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    last_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    name: ColumnElement[str] = Column(String(60), nullable=False)  # its id
+    content: ColumnElement[str] = Column(Text, nullable=False)  # as ``list_store`` writes it
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
-    first_edition: Mapped[int]
-    last_edition: Mapped[int]
-    name: Mapped[str] = mapped_column(String(60))  # its id
-    content: Mapped[str] = mapped_column(Text)  # as ``list_store`` writes it
-
-    __table_args__ = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_price_list"),)
+    beside = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_price_list"),)
 
 
-class FamilyRow(CatalogueTable):
+class FamilyRow(CatalogueTable, table="catalogue_family"):
     """A state of a family of parts and the editions that hold it; it changes as a whole."""
 
-    __tablename__ = "catalogue_family"
+    id: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    catalogue_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_catalogue.id"), nullable=False)
+    first_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    last_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    name: ColumnElement[str] = Column(String(FAMILY_LENGTH), nullable=False)
+    content: ColumnElement[str] = Column(Text, nullable=False)  # as ``family_store`` writes it
 
-    id: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    catalogue_id: Mapped[int] = mapped_column(ForeignKey("catalogue_catalogue.id"))
-    first_edition: Mapped[int]
-    last_edition: Mapped[int]
-    name: Mapped[str] = mapped_column(String(FAMILY_LENGTH))
-    content: Mapped[str] = mapped_column(Text)  # as ``family_store`` writes it
-
-    __table_args__ = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_family"),)
+    beside = (UniqueConstraint("catalogue_id", "name", "first_edition", name="uq_catalogue_family"),)
 
 
-class FileRow(CatalogueTable):
+class FileRow(CatalogueTable, table="catalogue_file"):
     """The content of a picture or document, kept once for all parts, editions and catalogues that have it."""
 
-    __tablename__ = "catalogue_file"
-
-    digest: Mapped[str] = mapped_column(String(64), primary_key=True)
-    media: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    content: Mapped[bytes] = mapped_column(LargeBinary)
+    digest: ColumnElement[str] = Column(String(64), primary_key=True)
+    media: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    content: ColumnElement[bytes] = Column(LargeBinary, nullable=False)
 
 
-class PartRecord(CatalogueTable):
+class PartRecord(CatalogueTable, table="catalogue_part", figures=""):
     """What every described part has; key and editions are those of its entry."""
 
-    __tablename__ = "catalogue_part"
-
-    id: Mapped[int] = mapped_column(
-        ForeignKey("catalogue_entry.id", ondelete="CASCADE"), primary_key=True, autoincrement=False
+    id: ColumnElement[int] = Column(
+        Integer, ForeignKey("catalogue_entry.id", ondelete="CASCADE"), primary_key=True, autoincrement=False
     )
-    catalogue_id: Mapped[int]
-    first_edition: Mapped[int]
-    last_edition: Mapped[int]
-    number: Mapped[str] = mapped_column(String(NUMBER_LENGTH))  # unique within its maker and edition
-    maker: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    kind: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    name: Mapped[str] = mapped_column(String(NAME_LENGTH))
-    status: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    superseded_by: Mapped[str | None] = mapped_column(String(NUMBER_LENGTH))
-    superseded_by_maker: Mapped[str | None] = mapped_column(String(NAME_LENGTH))  # None: the same maker
-    path: Mapped[str | None] = mapped_column(String(WORD_LENGTH))
-    lead_time_days: Mapped[int]
-    pack_quantity: Mapped[int]
+    catalogue_id: ColumnElement[int] = Column(Integer, nullable=False)
+    first_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    last_edition: ColumnElement[int] = Column(Integer, nullable=False)
+    number: ColumnElement[str] = Column(String(NUMBER_LENGTH), nullable=False)  # unique within its maker and edition
+    maker: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    kind: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    name: ColumnElement[str] = Column(String(NAME_LENGTH), nullable=False)
+    status: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    superseded_by: ColumnElement[str | None] = Column(String(NUMBER_LENGTH))
+    superseded_by_maker: ColumnElement[str | None] = Column(String(NAME_LENGTH))  # None: the same maker
+    path: ColumnElement[str | None] = Column(String(WORD_LENGTH))
+    lead_time_days: ColumnElement[int] = Column(Integer, nullable=False)
+    pack_quantity: ColumnElement[int] = Column(Integer, nullable=False)
 
-    # of the declared figures that are added below, those by which the catalogue is searched
+    # of the declared figures, those by which the catalogue is searched
     if TYPE_CHECKING:
-        temperature_minimum_c: Mapped[float]
-        temperature_maximum_c: Mapped[float]
+        temperature_minimum_c: ColumnElement[float]
+        temperature_maximum_c: ColumnElement[float]
 
-    __table_args__ = (Index("ix_catalogue_part_number", "catalogue_id", "number"),)
+    beside = (Index("ix_catalogue_part_number", "catalogue_id", "number"),)
 
 
-class PortRow(CatalogueTable):
+class PortRow(CatalogueTable, table="catalogue_port"):
     """One end of a part."""
 
-    __tablename__ = "catalogue_port"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    end: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
-    thread: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    size: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    gender: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    path: Mapped[str] = mapped_column(String(WORD_LENGTH))
-    made_up_in: Mapped[str] = mapped_column(String(MADE_UP_LENGTH), server_default="")
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    end: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
+    thread: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    size: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    gender: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    path: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
+    made_up_in: ColumnElement[str] = Column(String(MADE_UP_LENGTH), server_default="", nullable=False)
 
 
-class ListingRow(CatalogueTable):
+class ListingRow(CatalogueTable, table="catalogue_listing"):
     """A listing class that a part carries."""
 
-    __tablename__ = "catalogue_listing"
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    word: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
 
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
-
-    __table_args__ = (Index(None, "word", "part_id"),)
+    beside = (Index(None, "word", "part_id"),)
 
 
-class SchemeRow(CatalogueTable):
+class SchemeRow(CatalogueTable, table="catalogue_scheme"):
     """A listing scheme that a part belongs to."""
 
-    __tablename__ = "catalogue_scheme"
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    word: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
 
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
-
-    __table_args__ = (Index(None, "word", "part_id"),)
+    beside = (Index(None, "word", "part_id"),)
 
 
-class MaterialRow(CatalogueTable):
+class MaterialRow(CatalogueTable, table="catalogue_material"):
     """A wetted material, in the order that the maker names them."""
 
-    __tablename__ = "catalogue_material"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    place: Mapped[int] = mapped_column(primary_key=True, autoincrement=False)
-    word: Mapped[str] = mapped_column(String(WORD_LENGTH))
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    place: ColumnElement[int] = Column(Integer, primary_key=True, autoincrement=False)
+    word: ColumnElement[str] = Column(String(WORD_LENGTH), nullable=False)
 
 
-class PriceRow(CatalogueTable):
+class PriceRow(CatalogueTable, table="catalogue_price"):
     """A list price in minor units of a currency."""
 
-    __tablename__ = "catalogue_price"
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    currency: ColumnElement[str] = Column(String(3), primary_key=True)
+    minor: ColumnElement[int] = Column(Integer, nullable=False)
 
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    currency: Mapped[str] = mapped_column(String(3), primary_key=True)
-    minor: Mapped[int]
-
-    __table_args__ = (Index(None, "currency"),)
+    beside = (Index(None, "currency"),)
 
 
-class NozzleRecord(CatalogueTable):
+class NozzleRecord(CatalogueTable, table="catalogue_nozzle", figures="nozzle"):
     """What a nozzle adds."""
 
-    __tablename__ = "catalogue_nozzle"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
 
 
-class NozzleLiquidRow(CatalogueTable):
+class NozzleLiquidRow(CatalogueTable, table="catalogue_nozzle_liquid"):
     """A liquid family that a nozzle may deliver."""
 
-    __tablename__ = "catalogue_nozzle_liquid"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    word: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
 
 
-class HoseRecord(CatalogueTable):
+class HoseRecord(CatalogueTable, table="catalogue_hose", figures="hose"):
     """What a hose adds; its length stands with the part."""
 
-    __tablename__ = "catalogue_hose"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
 
 
-class BreakawayRecord(CatalogueTable):
+class BreakawayRecord(CatalogueTable, table="catalogue_breakaway", figures="breakaway"):
     """What a breakaway or swivel-breakaway adds."""
 
-    __tablename__ = "catalogue_breakaway"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
 
 
-class PlacementRow(CatalogueTable):
+class PlacementRow(CatalogueTable, table="catalogue_placement"):
     """A place in the chain where a breakaway may sit."""
 
-    __tablename__ = "catalogue_placement"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    word: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
 
 
-class SwivelRecord(CatalogueTable):
+class SwivelRecord(CatalogueTable, table="catalogue_swivel", figures="swivel"):
     """What a swivel or swivel-breakaway adds."""
 
-    __tablename__ = "catalogue_swivel"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
 
 
-class AdaptorRecord(CatalogueTable):
+class AdaptorRecord(CatalogueTable, table="catalogue_adaptor", figures="adaptor"):
     """What an adaptor or splitter adds."""
 
-    __tablename__ = "catalogue_adaptor"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
 
 
-class AccessoryRecord(CatalogueTable):
+class AccessoryRecord(CatalogueTable, table="catalogue_accessory", figures="accessory"):
     """What a cap, clamp, sealant or label adds."""
 
-    __tablename__ = "catalogue_accessory"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
 
 
-class LabelClassRow(CatalogueTable):
+class LabelClassRow(CatalogueTable, table="catalogue_label_class"):
     """A listing class that a label names."""
 
-    __tablename__ = "catalogue_label_class"
-
-    part_id: Mapped[int] = mapped_column(ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
-    word: Mapped[str] = mapped_column(String(WORD_LENGTH), primary_key=True)
+    part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
+    word: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
 
 
 IN_ONE_QUERY = 10_000  # ids or numbers bound in one query: below the 32 766 values of SQLite
@@ -371,20 +369,6 @@ WORD_TABLES: dict[str, type[CatalogueTable]] = {
 }
 
 
-def stored_figures(block: str) -> tuple[PartFigure, ...]:
-    """Return the figures of a block that are columns of its table."""
-    return tuple(figure for figure in figures_in(block) if not figure.many and figure.value_type is not Port)
-
-
-def _column(figure: PartFigure) -> MappedColumn[Any]:
-    types: dict[type, TypeEngine[Any]] = {bool: Boolean(), int: Integer(), float: Double()}
-    column_type = String(WORD_LENGTH) if issubclass(figure.value_type, StrEnum) else types[figure.value_type]
-    return mapped_column(column_type, nullable=figure.may_lack)
-
-
-for _block, _table in FIGURE_TABLES.items():
-    for _figure in stored_figures(_block):
-        setattr(_table, _figure.name, _column(_figure))
 Index(
     "ix_catalogue_part_filter",
     *(PartRecord.__table__.c[name] for name in ("catalogue_id", "kind", "path", "status", *_SEARCHED)),
