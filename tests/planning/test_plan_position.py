@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
+
 import pytest
 
 from planning.stores import ListStore
@@ -43,6 +45,29 @@ def numbers(plan: PositionPlan) -> tuple[str, ...]:
 def deciding(survey: Survey, **decisions: object) -> Survey:
     position = survey.positions[0].model_dump()
     return Survey.model_validate({**survey.model_dump(), "positions": [{**position, "decisions": decisions}]})
+
+
+class Counting(ListStore):
+    """Remembers which parts were asked for together."""
+
+    def __init__(self, parts: Iterable[Part]) -> None:
+        super().__init__(parts)
+        self.asked: list[tuple[PartRef, ...]] = []
+
+    def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
+        self.asked.append(tuple(refs))
+        return super().parts(refs)
+
+
+def test_the_parts_of_a_set_are_read_together(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    store = Counting(catalogue.search("", None, 10_000))
+    chosen = plan_position(
+        CAR.positions[0], CAR.site, PlanningContext(us_tables, store), with_alternatives=False
+    ).chosen
+    assert chosen is not None
+    assert len(chosen.hanging_set.links) > 2
+    assert store.asked.count(chosen.hanging_set.refs) == 1
+    assert not any(len(refs) == 1 and refs[0] in chosen.hanging_set.refs for refs in store.asked)
 
 
 def test_chain_order_follows_the_place_of_the_breakaway(context: PlanningContext) -> None:

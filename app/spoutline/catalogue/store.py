@@ -27,11 +27,11 @@ from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
-from spoutline.model.pricing import PriceList
 
 if TYPE_CHECKING:
     from spoutline.catalogue.edition_columns import EditionColumns
     from spoutline.model.part_columns import PartColumns
+    from spoutline.model.pricing import PriceList
 
 _NEAREST = 3
 _LOOK_ALIKE = str.maketrans("oil", "011")
@@ -79,6 +79,7 @@ class CatalogueStore:
         self._own_columns: EditionColumns | None = None
         is_published = opened.edition.number is not None
         self._passing = lru_cache(_ANSWERS)(self._find) if is_published else self._find
+        self._by_ref: dict[PartRef, Part] | None = {} if is_published else None
         self._counted = lru_cache(1)(self._count_kinds) if is_published else self._count_kinds
 
     def close(self) -> None:
@@ -132,13 +133,28 @@ class CatalogueStore:
 
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
         """Return every part that one of ``refs`` names: none for an unknown one, several for a shared bare number."""
+        known = self._known(refs)
+        return self._read(refs) if known is None else known
+
+    def _known(self, refs: Sequence[PartRef]) -> tuple[Part, ...] | None:
+        """Return the parts of a published edition that were asked for before; None where one must be looked up."""
+        if self._by_ref is None:
+            return None
+        found = {ref: self._by_ref.get(ref) if ref.maker else None for ref in refs}  # a bare number names many
+        parts = [part for part in found.values() if part is not None]
+        return tuple(sorted(parts, key=_place)) if len(parts) == len(found) else None
+
+    def _read(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
         makers: dict[str, set[str]] = defaultdict(set)
         for ref in refs:
             makers[ref.number].add(ref.maker)
         numbers = sorted(makers)
         chunks = [numbers[start : start + IN_ONE_QUERY] for start in range(0, len(numbers), IN_ONE_QUERY)]
         found = (part for chunk in chunks for part in self._where(PartRecord.number.in_(chunk)))
-        return tuple(part for part in found if not makers[part.number].isdisjoint(("", part.maker)))
+        parts = tuple(part for part in found if not makers[part.number].isdisjoint(("", part.maker)))
+        if self._by_ref is not None:
+            self._by_ref.update((part.ref, part) for part in parts)
+        return parts
 
     def traces(self, asked: PartRef) -> tuple[NumberTrace, ...]:
         """Return every way that an item number, a GTIN or an old number leads to a part of the catalogue."""
@@ -235,7 +251,11 @@ class CatalogueStore:
         with store_faults(self._engine), self._engine.connect() as connection:
             query = select(PartRecord.id).where(*self._held, *conditions)
             parts = self._memory.read(connection, connection.execute(query).scalars().all())
-        return tuple(sorted(parts, key=lambda part: (part.number, part.maker)))
+        return tuple(sorted(parts, key=_place))
+
+
+def _place(part: Part) -> tuple[str, str]:
+    return part.number, part.maker
 
 
 def _as_heard(number: str) -> str:

@@ -20,6 +20,7 @@ from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.port import FlowPath
 from spoutline.planning.protocols import PartStore
+from two_makers import MAKER, NUMBER, OTHER, catalogue_of_two_makers
 
 
 def keeps(part: Part, wanted: CandidateFilter) -> bool:
@@ -154,6 +155,30 @@ def test_a_cold_store_reads_a_kind_with_few_queries(shared_database):
         opened.candidates(CandidateFilter(kind=PartKind.NOZZLE, active_only=True))
     assert sum("SELECT" in statement for statement in asked) == 1
     opened.close()
+
+
+def test_parts_of_an_edition_are_looked_up_once_and_a_bare_number_still_names_every_maker_s(tmp_path):
+    from sqlalchemy import event
+
+    from spoutline.database.engine import open_engine
+
+    url = f"sqlite:///{tmp_path / 'two.sqlite3'}"
+    ensure_catalogue(url, catalogue_of_two_makers(tmp_path / "catalog")).close()
+    engine = open_engine(url)
+    asked: list[str] = []
+    event.listen(engine, "before_cursor_execute", lambda *arguments: asked.append(arguments[2]))
+    store = CatalogueShelf(engine).parts(EditionRef(DEMONSTRATION))
+    refs = [PartRef("QW-N102", MAKER), PartRef(NUMBER, OTHER)]
+    before = store.parts(refs)
+    assert [part.ref for part in before] == [PartRef(NUMBER, OTHER), PartRef("QW-N102", MAKER)]  # by number
+    asked.clear()
+    assert store.parts([*refs, *refs]) == before
+    assert asked == []
+    assert [part.ref for part in store.parts([PartRef(NUMBER)])] == sorted(
+        [PartRef(NUMBER, MAKER), PartRef(NUMBER, OTHER)]
+    )
+    assert store.parts([PartRef(NUMBER, MAKER), PartRef("QW-NOTHING", MAKER)])[0].ref == PartRef(NUMBER, MAKER)
+    store.close()
 
 
 def test_a_deleted_file_is_told_and_no_empty_one_takes_its_place(compiled_url, source):

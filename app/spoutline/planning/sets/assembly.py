@@ -4,20 +4,21 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 from typing import NamedTuple
 
 import numpy as np
 
+from spoutline.model.part import Part
 from spoutline.model.part_columns import End, Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.loads import Load, LoadModel, Loads, SetLimit
-from spoutline.planning.sets.pool import Pool, SlotParts
+from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
 from spoutline.rules.chain.joints import mates
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
@@ -327,18 +328,28 @@ class ChainSearch:
         places = [one for slot in self.requirement.chain for one in ((Slot.ADAPTOR, Slot.SPLITTER), (slot,))]
         filled = [(slots, item.key) for slots, item in zip(places, path.items, strict=True) if item is not None]
         currency = self.requirement.site.currency
-        links = tuple(self._link(slots, PartRef.from_key(key)) for slots, key in filled)
+        found = [self._found(slots, PartRef.from_key(key)) for slots, key in filled]
+        links = tuple(
+            SetLink(slot=parts.slot, part=parts.at_cost(part, currency)) for parts, part in _handed_out(found)
+        )
         price_minor = sum(link.part.price_minor(currency) or 0 for link in links)
         return HangingSet(links=links, price_minor=price_minor, currency=currency)
 
-    def _link(self, slots: tuple[Slot, ...], ref: PartRef) -> SetLink:
+    def _found(self, slots: tuple[Slot, ...], ref: PartRef) -> tuple[SlotParts, PartRef]:
         for slot in slots:
             found = self.pool.found(slot, ref)
             if found is not None:
-                parts, _ = found
-                part = parts.at_cost(parts.source((ref,))[ref], self.requirement.site.currency)
-                return SetLink(slot=slot, part=part)
+                return found[0], ref
         raise KeyError(ref)
+
+
+def _handed_out(found: Sequence[tuple[SlotParts, PartRef]]) -> Iterator[tuple[SlotParts, Part]]:
+    """Yield the parts themselves; those of one catalogue are asked for together."""
+    asked: dict[PartSource, list[PartRef]] = {}
+    for portion, ref in found:
+        asked.setdefault(portion.source, []).append(ref)
+    handed = {source: source(refs) for source, refs in asked.items()}
+    yield from ((portion, handed[portion.source][ref]) for portion, ref in found)
 
 
 def _millionths(load: Floats) -> tuple[Ints, Ints]:
