@@ -2,17 +2,28 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.model.survey import Survey
 
 
+# read by libraries while they load: no plugins of pydantic are looked for among all packages that are installed, and
+# numpy, whose matrix products are not used, starts no threads for them
+_SETTINGS: Final = {"PYDANTIC_DISABLE_PLUGINS": "__all__", "OPENBLAS_NUM_THREADS": "1"}
+_GARBAGE_OF_A_WINDOW: Final = gc.get_threshold()
+_GARBAGE: Final = (100_000, 20, 50)  # of a command, most of whose objects live until it ends: seldom looked for
+
+
 def main() -> int:
     """Run the program on the process's arguments and return its exit code."""
+    for name, value in _SETTINGS.items():
+        os.environ.setdefault(name, value)
+    gc.set_threshold(*_GARBAGE)
     try:
         from spoutline.cli.main import run
 
@@ -36,6 +47,7 @@ def open_window(workbench: Workbench, survey: Survey | None, trouble: str = "") 
         return ExitCode.BAD_INPUT
     from spoutline.gui.window.start import run
 
+    gc.set_threshold(*_GARBAGE_OF_A_WINDOW)
     return run(lambda: workbench, survey, [sys.argv[0]], workbench.language, trouble)
 
 

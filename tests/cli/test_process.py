@@ -38,6 +38,31 @@ def test_without_a_display_the_window_says_so_and_offers_the_command_line() -> N
     assert "Traceback" not in done.stderr
 
 
+def test_a_plan_loads_nothing_that_it_does_not_use(shared_database: Path) -> None:
+    """What a command imports is most of what it costs: Python itself tells (``-X importtime``)."""
+    unused = (
+        "sqlalchemy.orm",
+        "alembic",
+        "scipy",
+        "reportlab",
+        "spoutline.catalogue.descriptions",
+        "spoutline.model.quotation",
+        "spoutline.model.quotation_terms",
+        "spoutline.model.pricing",
+        "spoutline.model.coverage_map",
+        "spoutline.model.funnel",
+        "spoutline.model.position_conversion",
+        "spoutline.model.refit",
+        "spoutline.book.tables",
+    )
+    command = [sys.executable, "-X", "importtime", "-m", "spoutline", "--database", str(shared_database), "plan"]
+    survey = demo_folder() / "small_town.json"
+    done = subprocess.run([*command, str(survey)], capture_output=True, text=True, check=True)
+    loaded = {line.rpartition("|")[2].strip() for line in done.stderr.splitlines()}
+    assert "sqlalchemy" in loaded
+    assert loaded.isdisjoint(unused), loaded & set(unused)
+
+
 @pytest.mark.parametrize(
     ("environment", "word"),
     [

@@ -38,7 +38,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import AgreedSets, EntryKind, SetsSource
 from spoutline.model.conversion_answers import OptionKind
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.survey import Survey
 
 DAY = date(2026, 11, 25)  # of the terms: prices and validity count from it

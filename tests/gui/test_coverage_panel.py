@@ -17,7 +17,8 @@ from spoutline.gui.pages.catalogues.coverage_panel import CoveragePanel
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.coverage_map import CoverageScope, LiquidClass, OutletKind
+from spoutline.model.coverage_kinds import OutletKind
+from spoutline.model.coverage_map import CoverageScope, LiquidClass
 from spoutline.model.survey import Duty
 
 OUTLETS = (OutletKind.NPT_3_4, OutletKind.BALANCE)

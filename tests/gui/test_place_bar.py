@@ -18,7 +18,7 @@ from spoutline.gui.widgets.place_bar import PlaceButton
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import SetsSource
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.record import CommissioningRecord, ItemResult, RecordEntry, RecordItemId
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display

@@ -44,7 +44,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.survey import Survey
 from spoutline.planning.refit.revision_changes import Changed

@@ -26,9 +26,10 @@ from spoutline.gui.roles import Role, Tone
 from spoutline.gui.widgets.answer_field import AnswerField, ListField, LongTextField, TextField
 from spoutline.gui.widgets.picture_field import PictureField
 from spoutline.gui.widgets.theme import dress
+from spoutline.model.charge import Charge, Per
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation_terms import Charge, FreightMethod, Per, Terms
+from spoutline.model.quotation_terms import FreightMethod, Terms
 from spoutline.model.survey import Survey
 
 DAY = date(2026, 11, 25)

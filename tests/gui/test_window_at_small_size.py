@@ -21,7 +21,7 @@ from spoutline.gui.widgets.theme import DARK, LIGHT, dress
 from spoutline.gui.widgets.tile_grid import TileGrid
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 

@@ -29,7 +29,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.start import Opening
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 
 pytestmark = pytest.mark.plans_anew
 MAKER = "Brackenspout Works"

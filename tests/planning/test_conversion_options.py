@@ -14,15 +14,10 @@ from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.check import Outcome
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_step import StepScope
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part_ref import PartRef
-from spoutline.model.position_conversion import (
-    ConversionKind,
-    DifferenceAction,
-    DifferenceReason,
-    PositionConversion,
-    PositionOutcome,
-)
+from spoutline.model.position_conversion import ConversionKind, DifferenceAction, PositionConversion, PositionOutcome
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.convert_site import convert_site

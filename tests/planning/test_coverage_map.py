@@ -8,16 +8,8 @@ from examples import seeds
 from planning.enumeration import Weighing, chains, small_catalogue
 from planning.stores import ListStore
 from spoutline.catalogue.store import CatalogueStore
-from spoutline.model.coverage_map import (
-    CellState,
-    ClimateBand,
-    Combination,
-    CoverageCell,
-    CoverageScope,
-    LiquidClass,
-    OutletKind,
-    stock_gaps,
-)
+from spoutline.model.coverage_kinds import ClimateBand, OutletKind
+from spoutline.model.coverage_map import CellState, Combination, CoverageCell, CoverageScope, LiquidClass, stock_gaps
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import PartKind

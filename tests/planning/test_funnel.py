@@ -15,8 +15,8 @@ from planning.surveys import ALL_THAT_FIT, CAR, TIGHT, TOO_FAR
 from planning.test_substitutes import enumerated_by_part, plan_of, weighed
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.cuts import Cut, Decider
 from spoutline.model.faults import Cancelled, InputFault
-from spoutline.model.funnel import Cut, Decider
 from spoutline.model.limit import RuleTables
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.sets.context import PlanningContext

@@ -12,7 +12,8 @@ from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import InputFault
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
-from spoutline.model.pricing import GapReason, PriceGap, PriceList, UnitPrice
+from spoutline.model.price_gap import GapReason
+from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
 from spoutline.model.quotation_terms import RoundingMode, Terms
 from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook

@@ -11,7 +11,8 @@ from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.faults import InputFault
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.planning.refit.revision_changes import Changed
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display

@@ -19,7 +19,8 @@ from spoutline.model.agreed_sets import AgreementKind
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.plan import SitePlan
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.record import CommissioningRecord
 from spoutline.model.survey import Survey
 from spoutline.planning.agreement.making import sets_of_option

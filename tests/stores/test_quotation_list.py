@@ -9,7 +9,7 @@ from pathlib import Path
 from planning.quoting_terms import DAY
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.model.margin import percent_of
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from stores.quotation_life import SI, quoted
 
 _COLUMNS = ("dated", "currency", "total_low", "total_high", "margin_low", "margin_high")

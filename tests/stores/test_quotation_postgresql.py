@@ -13,7 +13,7 @@ import pytest
 from planning.quoting_terms import DAY
 from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from stores.numbering import numbers_kept_by_two_processes
 from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
 from stores.test_postgresql import bench, server

@@ -27,7 +27,8 @@ from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.database.faults import Patience
 from spoutline.model.agreed_sets import AgreedSets, AgreementKind, AgreementOrigin
 from spoutline.model.faults import BusyStore, InputFault, InputProblem, ReadOnlyStore
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.survey import Position, Site, Survey
 from stores.quotation_life import quoted
 from stores.revisions import revisions_of, survey_at

@@ -19,14 +19,13 @@ from examples import up_to
 from spoutline import assets
 from spoutline.book.terms_text import read_terms, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
+from spoutline.model.charge import Charge, Per
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
 from spoutline.model.quotation_terms import (
     BreakawayWish,
-    Charge,
     FreightMethod,
     HoseWish,
-    Per,
     RoundingMode,
     SellingMethod,
     TaxRounding,

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
 
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

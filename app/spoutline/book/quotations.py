@@ -33,8 +33,9 @@ from spoutline.model.margin import LowMargin
 from spoutline.model.number_pattern import is_pattern, number_in, series_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign, without_hidden_signs
-from spoutline.model.quotation import IncompleteWord, MarginWord, Quotation, QuotationStatus
+from spoutline.model.quotation import IncompleteWord, MarginWord, Quotation
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
+from spoutline.model.quotation_status import QuotationStatus
 
 
 class QuotationBook:

@@ -34,7 +34,8 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part
     from spoutline.model.pricing import PriceList
-    from spoutline.model.quotation import PartName, Quotation, QuotationStatus
+    from spoutline.model.quotation import PartName, Quotation
+    from spoutline.model.quotation_status import QuotationStatus
     from spoutline.model.quotation_terms import Labour, Terms
     from spoutline.model.refit import RefitPlan
     from spoutline.model.survey import Survey
@@ -319,7 +320,7 @@ class QuotationService:
 
         The sets of the option that is ordered are agreed with it: the book keeps both or neither.
         """
-        from spoutline.model.quotation import QuotationStatus
+        from spoutline.model.quotation_status import QuotationStatus
 
         quotations = self._sources.quotations()
         if answer is not QuotationStatus.ACCEPTED:

@@ -13,8 +13,9 @@ from sqlalchemy import Connection, select
 
 from spoutline.catalogue.descriptions import COLUMNS
 from spoutline.catalogue.editions import held_by
-from spoutline.catalogue.entry_text import entry_from_text, plain_cell
-from spoutline.catalogue.named_states import NamedStates, states_held
+from spoutline.catalogue.entry_text import entry_from_text
+from spoutline.catalogue.family_store import families_held, family_text
+from spoutline.catalogue.named_states import NamedStates
 from spoutline.catalogue.tables import EntryRow, FamilyRow
 from spoutline.model.catalogue_entry import CatalogueEntry, FigureCell, Origin
 from spoutline.model.part import PartKind
@@ -98,23 +99,3 @@ class FamilyDesk:
         self._known = None
         if changed:
             self._rewrite(list(self.parts_of(changed)))
-
-
-def families_held(connection: Connection, catalogue_id: int, at: int) -> Iterator[PartFamily]:
-    """Yield the families of an edition by name."""
-    for _name, text in states_held(connection, FamilyRow, catalogue_id, at):
-        yield family_from_text(text)
-
-
-def family_text(family: PartFamily) -> str:
-    """Return a family as it is stored; the same text for equal ones."""
-    figures = {cell.column: cell.value for cell in family.figures}
-    said = {"name": family.name, "kind": family.kind.value, "figures": figures}
-    return json.dumps(said, ensure_ascii=False, separators=(",", ":"))
-
-
-def family_from_text(text: str) -> PartFamily:
-    """Return a stored family; it was checked before it was stored."""
-    said = json.loads(text)
-    figures = tuple(FigureCell(column=column, value=plain_cell(value)) for column, value in said["figures"].items())
-    return PartFamily.model_construct(name=said["name"], kind=PartKind(said["kind"]), figures=figures)

@@ -6,12 +6,15 @@ import json
 from collections.abc import Iterable, Iterator
 from datetime import date
 from decimal import Decimal
+from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection
 
 from spoutline.catalogue.named_states import NamedStates, states_held
 from spoutline.catalogue.tables import PriceListRow
-from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+
+if TYPE_CHECKING:
+    from spoutline.model.pricing import PriceList
 
 
 class PriceListDesk:
@@ -73,6 +76,8 @@ def list_text(one: PriceList) -> str:
 
 def list_from_text(text: str) -> PriceList:
     """Return a stored price list."""
+    from spoutline.model.pricing import PriceBreak, PriceList, PriceRow  # no plan asks for lists
+
     said = json.loads(text)
     return PriceList(
         id=said["id"],

@@ -26,7 +26,7 @@ from spoutline.catalogue.editions import (
 )
 from spoutline.catalogue.entry_search import contents_of, count_entries, find_entries, first_entries
 from spoutline.catalogue.entry_text import entry_from_text
-from spoutline.catalogue.families import families_held, family_text
+from spoutline.catalogue.family_store import families_held, family_text
 from spoutline.catalogue.list_store import list_text, lists_held
 from spoutline.catalogue.named_states import states_changed
 from spoutline.catalogue.part_files import content_kept
@@ -49,13 +49,13 @@ from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_family import PartFamily
 from spoutline.model.part_ref import PartRef
-from spoutline.model.pricing import PriceList
 
 if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.catalogue.draft import DraftDesk
     from spoutline.catalogue.edition_columns import EditionColumns
+    from spoutline.model.pricing import PriceList
 
 _STATE_KEY = 1  # the only row of its table
 _FETCHED = 2_000  # rows that are held in memory at once

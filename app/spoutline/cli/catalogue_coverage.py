@@ -15,7 +15,8 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.catalogue_edition import EditionRef
-from spoutline.model.coverage_map import CellState, ClimateBand, CoverageMap, CoverageScope, LiquidClass, OutletKind
+from spoutline.model.coverage_kinds import ClimateBand, OutletKind
+from spoutline.model.coverage_map import CellState, CoverageMap, CoverageScope, LiquidClass
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.survey import Duty, VapourStatus

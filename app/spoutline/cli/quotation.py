@@ -18,7 +18,7 @@ from spoutline.cli.typed import day, serial
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.model.catalogue_edition import CatalogueEdition
+from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.limit import Jurisdiction
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Conflict
@@ -26,26 +27,6 @@ class LiquidClass(StrEnum):
     KEROSENE = "kerosene"
     FUEL_OIL = "fuel_oil"
     DEF = "def"
-
-
-class OutletKind(StrEnum):
-    """Outlets that dispensers usually have (common practice, no source)."""
-
-    NPT_3_4 = "npt_3_4"
-    NPT_1 = "npt_1"
-    G_3_4 = "g_3_4"
-    G_1 = "g_1"
-    BALANCE = "coaxial_balance"
-    VACUUM_ASSIST = "coaxial_assist"
-    WITH_RETURN = "npt_3_4_return"  # 3/4 NPT with a separate vapour return beside it
-
-
-class ClimateBand(StrEnum):
-    """Lowest and highest temperature that a station meets."""
-
-    MILD = "mild"  # -10 to +40 °C; common practice, no source
-    MODERATE = "moderate"  # -20 to +40 °C; EN 13012:2021, scope
-    WIDE = "wide"  # -29 to +52 °C; UL 2586A, 1.1
 
 
 @dataclass(frozen=True, slots=True, order=True)

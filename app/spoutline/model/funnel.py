@@ -3,21 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import StrEnum
 
+from spoutline.model.cuts import Cut, Decider
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Substitute
-
-
-class Cut(StrEnum):
-    """What takes parts out of a place, in the order in which it is asked; each part is counted at the first."""
-
-    LINE = "line"  # a must of the part alone
-    NO_SET = "no_set"  # no set with it keeps every must of the whole chain
-    DEPARTURES = "departures"  # each set with it departs from good practice more often than the chosen one
-    OUTMATCHED = "outmatched"  # one with the same ends comes first by practice and price, and no load of it is greater
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,15 +18,6 @@ class FunnelStep:
     cut: Cut
     removed: int
     line: RequirementId | None = None
-
-
-class Decider(StrEnum):
-    """What puts the chosen part before the next one."""
-
-    ALONE = "alone"  # nothing else could take its place
-    PRICE = "price"  # the set with the next one costs more
-    NUMBER = "number"  # both cost the same; the lower number is taken, so that equal questions get equal sets
-    WHOLE = "whole"  # the next one is cheaper here: what was agreed, what hangs there or the whole station decided
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.finding import Finding
 from spoutline.model.installed import InstalledPart
 from spoutline.model.limit import LimitStatus
@@ -35,30 +36,6 @@ class DifferenceAction(StrEnum):
     REMOVE = "remove"
     ADD = "add"
     CAP = "cap"
-
-
-class DifferenceReason(StrEnum):
-    """Why it happens."""
-
-    STILL_FITS = "still_fits"
-    NO_PLACE = "no_place"
-    BREAKS_RULE = "breaks_rule"
-    DAMAGED = "damaged"
-    TOO_OLD = "too_old"
-    AGE_UNKNOWN = "age_unknown"
-    SUPERSEDED = "superseded"
-    FIGURES_UNKNOWN = "figures_unknown"
-    NUMBER_UNKNOWN = "number_unknown"
-    NOT_RECONNECTABLE = "not_reconnectable"
-    REFUSED = "refused"
-    RENEWED = "renewed"
-    CHEAPER_WITHOUT = "cheaper_without"
-    NO_SET_WITH_IT = "no_set_with_it"
-    NO_SET_AT_ALL = "no_set_at_all"
-    NOT_RECORDED = "not_recorded"
-    ASKED_FOR = "asked_for"
-    ACCESSORY = "accessory"
-    OPENING = "opening"
 
 
 class VapourOpening(StrEnum):

@@ -5,22 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
-from enum import StrEnum
 from functools import cached_property
 
 from spoutline.model.part_ref import PartRef
-
-
-class GapReason(StrEnum):
-    """Why a part has no price on the day of the quotation. Never hidden: it blocks the issue."""
-
-    NO_LIST = "no_list"  # no price list of the maker is at hand
-    NOT_YET_VALID = "not_yet_valid"
-    EXPIRED = "expired"
-    NOT_LISTED = "not_listed"  # the valid list does not name the part
-    BELOW_LEAST_QUANTITY = "below_least_quantity"
-    NO_EXCHANGE_RATE = "no_exchange_rate"
-    ROUNDS_TO_NOTHING = "rounds_to_nothing"  # the step of unit prices is too coarse for this part
+from spoutline.model.price_gap import GapReason
 
 
 @dataclass(frozen=True, slots=True, order=True)

@@ -12,26 +12,17 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from spoutline.model.catalogue_edition import DEMONSTRATION
+from spoutline.model.charge import Charge, Per
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitStatus
 from spoutline.model.margin import LowMargin, Margin, margin_of, sum_of
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus
-from spoutline.model.pricing import GapReason
-from spoutline.model.quotation_terms import BreakawayWish, Charge, HoseWish, Per, Terms
+from spoutline.model.price_gap import GapReason
+from spoutline.model.quotation_terms import BreakawayWish, HoseWish, Terms
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Survey
-
-
-class QuotationStatus(StrEnum):
-    """Where a quotation stands."""
-
-    DRAFT = "draft"
-    ISSUED = "issued"
-    ACCEPTED = "accepted"
-    DECLINED = "declined"
-    EXPIRED = "expired"
 
 
 class _Record(BaseModel):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.quotation import QuotationStatus as Status
+from spoutline.model.quotation_status import QuotationStatus as Status
 
 _MAY_BECOME: dict[Status, frozenset[Status]] = {
     Status.DRAFT: frozenset({Status.DRAFT, Status.ISSUED}),

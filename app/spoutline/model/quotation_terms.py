@@ -9,6 +9,7 @@ from typing import Annotated, Literal, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.model.charge import Charge, Per
 from spoutline.model.field_faults import fault_in
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
@@ -45,22 +46,6 @@ class FreightMethod(StrEnum):
     FIXED = "fixed"
     PERCENT_OF_GOODS = "percent_of_goods"
     PER_KILOGRAM = "per_kilogram"
-
-
-class Per(StrEnum):
-    """What a labour task is done for once."""
-
-    POSITION = "position"
-    DISPENSER = "dispenser"
-    SITE = "site"
-
-
-class Charge(StrEnum):
-    """What makes up the net amount, and what a tax may lie on."""
-
-    GOODS = "goods"
-    LABOUR = "labour"
-    FREIGHT = "freight"
 
 
 class TaxRounding(StrEnum):

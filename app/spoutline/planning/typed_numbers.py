@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation_terms import PriceOverride, Terms
 from spoutline.planning.protocols import PartStore
+
+if TYPE_CHECKING:
+    from spoutline.model.quotation_terms import PriceOverride, Terms
 
 
 @dataclass(frozen=True, slots=True)

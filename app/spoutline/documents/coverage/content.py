@@ -33,7 +33,8 @@ from spoutline.explain.plan.coverage_text import (
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.catalogue_edition import DEMONSTRATION
-from spoutline.model.coverage_map import CellState, ClimateBand, Combination, CoverageCell, CoverageMap, stock_gaps
+from spoutline.model.coverage_kinds import ClimateBand
+from spoutline.model.coverage_map import CellState, Combination, CoverageCell, CoverageMap, stock_gaps
 from spoutline.planning.keeping.coverage_map import climate_of
 
 

@@ -18,6 +18,7 @@ from spoutline.model.conversion_answers import EmissionBasis, OptionKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
 from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
 from spoutline.model.conversion_step import StepRole
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitStatus
@@ -26,7 +27,6 @@ from spoutline.model.part import PartKind
 from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
-    DifferenceReason,
     LiveReason,
     PositionOutcome,
     VapourOpening,

@@ -7,7 +7,8 @@ from typing import Literal
 from pydantic import Field
 
 from spoutline.documents.json.head import HeadedDocument, ProvenanceRecord, Record
-from spoutline.model.funnel import Cut, Decider, PlaceFunnel, Rival, SetReasons
+from spoutline.model.cuts import Cut, Decider
+from spoutline.model.funnel import PlaceFunnel, Rival, SetReasons
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Substitute

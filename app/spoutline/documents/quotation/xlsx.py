@@ -21,8 +21,9 @@ from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
 from spoutline.model.catalogue_edition import DEMONSTRATION
+from spoutline.model.charge import Charge
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
-from spoutline.model.quotation_terms import Charge, FreightMethod, TaxRounding
+from spoutline.model.quotation_terms import FreightMethod, TaxRounding
 
 # a workbook must carry a date of creation; a fixed one keeps equal quotations equal, and is no date of the quotation
 _CREATED: Final = datetime(2000, 1, 1)

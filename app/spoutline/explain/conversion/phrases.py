@@ -13,12 +13,12 @@ from spoutline.model.conversion_answers import EmissionBasis, OptionKind, Statio
 from spoutline.model.conversion_money import CostKind, MoneyGap
 from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
 from spoutline.model.conversion_step import StepRole
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.emission_sheet import EmissionGap, ShareOrigin
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.position_conversion import (
     ConversionKind,
     DifferenceAction,
-    DifferenceReason,
     LiveReason,
     PositionOutcome,
     VapourOpening,

@@ -14,9 +14,10 @@ from spoutline.model.agreed_sets import SetBasis, SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask, Sequence, SequenceFinding, SequenceNote
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.installed import InstalledCondition, InstalledPart
 from spoutline.model.liquid import Liquid
-from spoutline.model.position_conversion import Closing, DifferenceLine, DifferenceReason, StaysLive
+from spoutline.model.position_conversion import Closing, DifferenceLine, StaysLive
 from spoutline.model.quantity import Dimension
 from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
 from spoutline.model.tank_change import TankChange

@@ -17,20 +17,20 @@ from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.explain.phrases.part_words import PartWord
 from spoutline.explain.phrases.quotation_words import QuotationWord
 from spoutline.model.answered import AssumedTopic
+from spoutline.model.charge import Charge, Per
 from spoutline.model.check import CheckId, Outcome
-from spoutline.model.coverage_map import ClimateBand, OutletKind
+from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.cross_reference import NumberStepKind
+from spoutline.model.cuts import Cut, Decider
 from spoutline.model.finding import Severity, SubjectKind, Verdict
-from spoutline.model.funnel import Cut, Decider
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material, MaterialColumn, Suitability
 from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleService, PartKind, PartStatus, Placement
 from spoutline.model.plan import AlternativeKind, PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
-from spoutline.model.pricing import GapReason
-from spoutline.model.quotation import QuotationStatus
-from spoutline.model.quotation_terms import Charge, Per
+from spoutline.model.price_gap import GapReason
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
 from spoutline.rules.checks.flow import FlowText

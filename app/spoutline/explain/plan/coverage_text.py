@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from spoutline.explain.phrases.coverage_words import CoverageWord as Word
 from spoutline.explain.plan.story import Story
-from spoutline.model.coverage_map import CellState, ClimateBand, CoverageCell, CoverageMap, LiquidClass, StockGap
+from spoutline.model.coverage_kinds import ClimateBand
+from spoutline.model.coverage_map import CellState, CoverageCell, CoverageMap, LiquidClass, StockGap
 from spoutline.model.liquid import LiquidFamily, ListingClass
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Climate

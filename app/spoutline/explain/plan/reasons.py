@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from spoutline.explain.plan.findings import by_severity, finding_text
 from spoutline.explain.plan.words import Words
@@ -11,7 +12,9 @@ from spoutline.model.finding import Finding, Verdict
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
 from spoutline.model.requirement import Refusal, RequirementId
-from spoutline.model.substitute import Misfit, SlotChange
+
+if TYPE_CHECKING:
+    from spoutline.model.substitute import Misfit, SlotChange
 
 
 def refusal_sentences(refusal: Refusal, words: Words) -> tuple[str, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
 from spoutline.explain.plan import reasons
 from spoutline.explain.plan.asked import asked_sentence
@@ -11,12 +12,10 @@ from spoutline.explain.plan.checks import check_limit, check_margin, check_remar
 from spoutline.explain.plan.findings import by_severity, finding_text
 from spoutline.explain.plan.part_data import part_data
 from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText
-from spoutline.explain.plan.why_set import PlaceReasons, place_reasons
 from spoutline.explain.plan.words import Words
 from spoutline.explain.writing.formula import formula_text, symbol_text
 from spoutline.model.check import Check, Outcome, WorkedLine
 from spoutline.model.finding import Finding
-from spoutline.model.funnel import PlaceFunnel
 from spoutline.model.limit import Limit, LimitStatus
 from spoutline.model.part import Part
 from spoutline.model.plan import (
@@ -31,7 +30,11 @@ from spoutline.model.plan import (
 )
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Refusal, Requirement, RequirementId, RequirementLine, WayOut
-from spoutline.model.substitute import Misfit, SlotChange
+
+if TYPE_CHECKING:
+    from spoutline.explain.plan.why_set import PlaceReasons
+    from spoutline.model.funnel import PlaceFunnel
+    from spoutline.model.substitute import Misfit, SlotChange
 
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
 
@@ -196,6 +199,8 @@ class Story(Words):
 
     def place_reasons(self, place: PlaceFunnel, currency: str) -> PlaceReasons:
         """Return why a part hangs in its place: counts that add up, then what decided between the last ones."""
+        from spoutline.explain.plan.why_set import place_reasons  # asked for by few
+
         return place_reasons(place, currency, self)
 
     def slot_change(self, change: SlotChange) -> str:

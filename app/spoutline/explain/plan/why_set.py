@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from spoutline.explain.plan.reasons import counted_names
 from spoutline.explain.plan.what_differs import ListedParts
 from spoutline.explain.plan.words import Words
-from spoutline.model.funnel import Cut, Decider, FunnelStep, PlaceFunnel, Rival
+from spoutline.model.cuts import Cut, Decider
+from spoutline.model.funnel import FunnelStep, PlaceFunnel, Rival
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId
 

@@ -7,13 +7,12 @@ from enum import StrEnum
 
 from spoutline.gui.edits.question import Option
 from spoutline.gui.edits.terms_fields import Known, Subject, TermsColumn, TermsEntry, TermsField, TermsTable
+from spoutline.model.charge import Charge, Per
 from spoutline.model.part import PartKind
 from spoutline.model.quotation_terms import (
     BreakawayWish,
-    Charge,
     FreightMethod,
     HoseWish,
-    Per,
     RoundingMode,
     SellingMethod,
     TaxRounding,

@@ -9,7 +9,8 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from spoutline.explain.plan.coverage_text import cell_text, liquid_text, spoken_text
 from spoutline.explain.plan.story import Story
 from spoutline.gui.roles import Role, Tone
-from spoutline.model.coverage_map import CellState, CoverageCell, LiquidClass, OutletKind
+from spoutline.model.coverage_kinds import OutletKind
+from spoutline.model.coverage_map import CellState, CoverageCell, LiquidClass
 from spoutline.model.survey import Duty, VapourStatus
 from spoutline.planning.keeping.coverage_map import climate_of
 

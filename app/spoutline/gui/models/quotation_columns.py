@@ -15,8 +15,8 @@ from spoutline.gui.models.node_tree import Node
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.pricing import GapReason
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.price_gap import GapReason
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.planning.refit.touched import Touch, TouchedPart
 
 TONES = {

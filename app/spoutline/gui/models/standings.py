@@ -10,7 +10,7 @@ from spoutline.gui.roles import Standing, Tone
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import AgreedSets, AgreementKind, SetsSource
 from spoutline.model.answered import is_surveyed
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.survey import Survey
 
 if TYPE_CHECKING:

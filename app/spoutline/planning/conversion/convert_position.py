@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepTable
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PlanStatus, PositionPlan
@@ -15,7 +16,6 @@ from spoutline.model.position_conversion import (
     ConversionOption,
     DifferenceAction,
     DifferenceLine,
-    DifferenceReason,
     PositionConversion,
     PositionOutcome,
 )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from spoutline.model.conversion_answers import OptionKind
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.part import Part
-from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine, DifferenceReason
+from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.conversion.options import PositionOptions
 from spoutline.planning.sets.conflicts import ConflictFinder

@@ -8,13 +8,13 @@ from dataclasses import dataclass
 
 from spoutline.model.conversion_sequence import Moment, Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.conversion_step import StepCondition, StepFigureId, StepTable
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.position_conversion import (
     Closing,
     ClosingPlan,
     ConversionKind,
     ConversionOption,
     DifferenceAction,
-    DifferenceReason,
     PositionConversion,
     PositionOutcome,
     VapourOpening,

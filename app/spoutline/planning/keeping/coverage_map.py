@@ -7,16 +7,8 @@ from dataclasses import dataclass, replace
 from itertools import islice
 from typing import Final
 
-from spoutline.model.coverage_map import (
-    CellState,
-    ClimateBand,
-    Combination,
-    CoverageCell,
-    CoverageScope,
-    LiquidClass,
-    OutletKind,
-    SlotStock,
-)
+from spoutline.model.coverage_kinds import ClimateBand, OutletKind
+from spoutline.model.coverage_map import CellState, Combination, CoverageCell, CoverageScope, LiquidClass, SlotStock
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity
 from spoutline.model.limit import RuleTables

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
-from spoutline.model.quotation_terms import LabourTask, Per
+from spoutline.model.charge import Per
+from spoutline.model.quotation_terms import LabourTask
 from spoutline.model.survey import Position
 from spoutline.planning.pricing.rounding import exact_sum
 

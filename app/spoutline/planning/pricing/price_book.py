@@ -6,7 +6,8 @@ from collections.abc import Iterable
 from datetime import date
 
 from spoutline.model.part import Part
-from spoutline.model.pricing import FoundPrice, GapReason, PriceGap, PriceList
+from spoutline.model.price_gap import GapReason
+from spoutline.model.pricing import FoundPrice, PriceGap, PriceList
 
 
 class PriceBook:

@@ -6,7 +6,8 @@ from decimal import Decimal, localcontext
 
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
-from spoutline.model.pricing import FoundPrice, GapReason, PriceGap, UnitPrice
+from spoutline.model.price_gap import GapReason
+from spoutline.model.pricing import FoundPrice, PriceGap, UnitPrice
 from spoutline.model.quotation_terms import Selling, SellingMethod, Terms
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import EXACT, rounded

@@ -12,9 +12,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 
 from spoutline.model.check import CheckId
+from spoutline.model.cuts import Cut
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.finding import Severity
-from spoutline.model.funnel import Cut, FunnelStep, PlaceFunnel, Rival, SetReasons
+from spoutline.model.funnel import FunnelStep, PlaceFunnel, Rival, SetReasons
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.installed import InstalledCondition, InstalledPart, missing_figures
 from spoutline.model.limit import RuleTables
@@ -13,7 +14,6 @@ from spoutline.model.part import HANGING_KINDS, Part, PartStatus, Price
 from spoutline.model.part_figures import BLOCKS_OF_KIND, figures_in
 from spoutline.model.part_ref import PartRef, any_names
 from spoutline.model.port import Port
-from spoutline.model.position_conversion import DifferenceReason
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Position, Retrieval

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from spoutline.model.part import Part, PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Succession
-from spoutline.model.refit import Supersession
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.protocols import PartStore
+
+if TYPE_CHECKING:
+    from spoutline.model.refit import Supersession
 
 
 def successor_of(part: Part, parts: PartStore) -> Part | None:
@@ -43,6 +47,8 @@ def successors_at(position: Position, parts: PartStore) -> tuple[Position, tuple
 
 def with_successors(survey: Survey, parts: PartStore) -> tuple[Survey, tuple[Supersession, ...]]:
     """Return the survey with every pinned part that was superseded replaced, and what was replaced where."""
+    from spoutline.model.refit import Supersession  # results of whole stations; no plan of a position needs them
+
     replaced: dict[tuple[PartRef, PartRef], list[str]] = {}
     positions = []
     for position in survey.positions:

@@ -39,7 +39,8 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.copying import copy_matrix
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.wording import tr
-from spoutline.model.coverage_map import ClimateBand, CoverageCell, CoverageMap, CoverageScope, stock_gaps
+from spoutline.model.coverage_kinds import ClimateBand
+from spoutline.model.coverage_map import CoverageCell, CoverageMap, CoverageScope, stock_gaps
 from spoutline.model.language import Language
 from spoutline.model.plan import PositionPlan
 from spoutline.planning.keeping.coverage_map import climate_of

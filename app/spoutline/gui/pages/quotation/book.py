@@ -20,7 +20,7 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import ReadOnlyStore
-from spoutline.model.quotation import QuotationStatus
+from spoutline.model.quotation_status import QuotationStatus
 
 _ENTRIES = JobKey(JobKind.QUOTATION, "entries")
 _TOUCHED = JobKey(JobKind.QUOTATION, "touched")

@@ -14,7 +14,8 @@ from spoutline.gui.local_days import day_text
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 
 
 def status_words(hand: InHand, today: date) -> str:

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from datetime import date
 
 from spoutline.book.quotation_records import QuotationEvent, StoredQuotation
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_life import may_become
+from spoutline.model.quotation_status import QuotationStatus
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

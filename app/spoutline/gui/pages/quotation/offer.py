@@ -31,7 +31,8 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.empty_page import EmptyPage
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 
 
 class OfferPanel(QWidget):

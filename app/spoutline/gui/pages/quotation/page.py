@@ -42,7 +42,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.answered import is_surveyed, surveyed_only
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride
 from spoutline.whole_files import InUse
 

@@ -15,7 +15,8 @@ from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation import Quotation, QuotationStatus
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride, Terms
 from spoutline.units.decimals import exact_decimal
 
