@@ -1796,6 +1796,18 @@
    <translation>Kunde</translation>
   </message>
   <message>
+   <source>Customer of the station</source>
+   <translation>Kunde der Tankstelle</translation>
+  </message>
+  <message>
+   <source>Customer of this s&amp;tation</source>
+   <translation>Kunde dieser &amp;Tankstelle</translation>
+  </message>
+  <message>
+   <source>Customer of this station.</source>
+   <translation>Kunde dieser Tankstelle.</translation>
+  </message>
+  <message>
    <source>Customers</source>
    <translation>Kunden</translation>
   </message>
@@ -3602,6 +3614,10 @@
   <message>
    <source>New part {0}, pieces</source>
    <translation>Neues Teil {0}, Stück</translation>
+  </message>
+  <message>
+   <source>New quotations of the station that is open go to this customer unasked</source>
+   <translation>Neue Angebote für die geöffnete Tankstelle gehen ohne Nachfrage an diesen Kunden</translation>
   </message>
   <message>
    <source>Next</source>
@@ -6404,6 +6420,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Nur dieser Platz</translation>
   </message>
   <message>
+   <source>This quotation is not in the book yet. It is one of {0}.</source>
+   <translation>Dieses Angebot ist noch nicht im Buch. Es gehört zu {0}.</translation>
+  </message>
+  <message>
    <source>This survey is not on the list of the book any more: it was taken off. It stays in the window.</source>
    <translation>Diese Aufnahme steht nicht mehr in der Liste des Buchs: sie wurde herausgenommen. Im Fenster bleibt sie.</translation>
   </message>
@@ -7068,8 +7088,8 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ganze Zeichnung</translation>
   </message>
   <message>
-   <source>Whom the bill is for.</source>
-   <translation>Für wen die Stückliste ist.</translation>
+   <source>Whom the bill is for. New quotations go to the customer of this name in the book.</source>
+   <translation>Für wen die Stückliste ist. Neue Angebote gehen an den Kunden dieses Namens im Buch.</translation>
   </message>
   <message>
    <source>Whose &amp;rule on removal applies?</source>
@@ -8000,6 +8020,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>zum nächsten, eine Hälfte aufwärts</translation>
   </message>
   <message>
+   <source>to {0}</source>
+   <translation>an {0}</translation>
+  </message>
+  <message>
    <source>to; empty: open</source>
    <translation>bis; leer: offen</translation>
   </message>
@@ -8098,6 +8122,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
    <translation>{0} wird mit seinen Armaturen auf Länge geschnitten verkauft: jede Länge wird ein Teil, das die Suche wählen kann.</translation>
+  </message>
+  <message>
+   <source>{0} is the customer of this station from now on.</source>
+   <translation>{0} ist von jetzt an der Kunde dieser Tankstelle.</translation>
   </message>
   <message>
    <source>{0} lengths, from {1} to {2}</source>

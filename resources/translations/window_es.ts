@@ -1796,6 +1796,18 @@
    <translation>Cliente</translation>
   </message>
   <message>
+   <source>Customer of the station</source>
+   <translation>Cliente de la estación</translation>
+  </message>
+  <message>
+   <source>Customer of this s&amp;tation</source>
+   <translation>Cliente de esta es&amp;tación</translation>
+  </message>
+  <message>
+   <source>Customer of this station.</source>
+   <translation>Cliente de esta estación.</translation>
+  </message>
+  <message>
    <source>Customers</source>
    <translation>Clientes</translation>
   </message>
@@ -3602,6 +3614,10 @@
   <message>
    <source>New part {0}, pieces</source>
    <translation>Pieza nueva {0}, unidades</translation>
+  </message>
+  <message>
+   <source>New quotations of the station that is open go to this customer unasked</source>
+   <translation>Las cotizaciones nuevas de la estación abierta van a este cliente sin preguntar</translation>
   </message>
   <message>
    <source>Next</source>
@@ -6404,6 +6420,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Solo esta posición</translation>
   </message>
   <message>
+   <source>This quotation is not in the book yet. It is one of {0}.</source>
+   <translation>Esta cotización todavía no está en el libro. Es de {0}.</translation>
+  </message>
+  <message>
    <source>This survey is not on the list of the book any more: it was taken off. It stays in the window.</source>
    <translation>Este levantamiento ya no está en la lista del libro: se quitó. Se queda en la ventana.</translation>
   </message>
@@ -7068,8 +7088,8 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Dibujo entero</translation>
   </message>
   <message>
-   <source>Whom the bill is for.</source>
-   <translation>Para quién es la lista.</translation>
+   <source>Whom the bill is for. New quotations go to the customer of this name in the book.</source>
+   <translation>Para quién es la lista. Las cotizaciones nuevas van al cliente de este nombre en el libro.</translation>
   </message>
   <message>
    <source>Whose &amp;rule on removal applies?</source>
@@ -8000,6 +8020,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>al más cercano, el medio hacia arriba</translation>
   </message>
   <message>
+   <source>to {0}</source>
+   <translation>para {0}</translation>
+  </message>
+  <message>
    <source>to; empty: open</source>
    <translation>hasta; vacío: abierta</translation>
   </message>
@@ -8098,6 +8122,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
    <translation>{0} se vende cortada a medida con sus accesorios: cada longitud es una pieza que la búsqueda puede elegir.</translation>
+  </message>
+  <message>
+   <source>{0} is the customer of this station from now on.</source>
+   <translation>{0} es desde ahora el cliente de esta estación.</translation>
   </message>
   <message>
    <source>{0} lengths, from {1} to {2}</source>

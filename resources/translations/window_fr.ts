@@ -1796,6 +1796,18 @@
    <translation>Client</translation>
   </message>
   <message>
+   <source>Customer of the station</source>
+   <translation>Client de la station</translation>
+  </message>
+  <message>
+   <source>Customer of this s&amp;tation</source>
+   <translation>Client de cette s&amp;tation</translation>
+  </message>
+  <message>
+   <source>Customer of this station.</source>
+   <translation>Client de cette station.</translation>
+  </message>
+  <message>
    <source>Customers</source>
    <translation>Clients</translation>
   </message>
@@ -3602,6 +3614,10 @@
   <message>
    <source>New part {0}, pieces</source>
    <translation>Nouvelle pièce {0}, unités</translation>
+  </message>
+  <message>
+   <source>New quotations of the station that is open go to this customer unasked</source>
+   <translation>Les nouveaux devis de la station ouverte vont à ce client sans rien demander</translation>
   </message>
   <message>
    <source>Next</source>
@@ -6404,6 +6420,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce poste seulement</translation>
   </message>
   <message>
+   <source>This quotation is not in the book yet. It is one of {0}.</source>
+   <translation>Ce devis n’est pas encore dans le registre. Il est de {0}.</translation>
+  </message>
+  <message>
    <source>This survey is not on the list of the book any more: it was taken off. It stays in the window.</source>
    <translation>Ce relevé n'est plus dans la liste du registre : il en a été ôté. Il reste dans la fenêtre.</translation>
   </message>
@@ -7068,8 +7088,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Dessin entier</translation>
   </message>
   <message>
-   <source>Whom the bill is for.</source>
-   <translation>Pour qui est la nomenclature.</translation>
+   <source>Whom the bill is for. New quotations go to the customer of this name in the book.</source>
+   <translation>Pour qui est la nomenclature. Les nouveaux devis vont au client de ce nom dans le registre.</translation>
   </message>
   <message>
    <source>Whose &amp;rule on removal applies?</source>
@@ -8000,6 +8020,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>au plus proche, un demi vers le haut</translation>
   </message>
   <message>
+   <source>to {0}</source>
+   <translation>à {0}</translation>
+  </message>
+  <message>
    <source>to; empty: open</source>
    <translation>au ; vide : ouverte</translation>
   </message>
@@ -8098,6 +8122,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
    <translation>{0} se vend coupé à longueur avec ses raccords : chaque longueur devient une pièce que la recherche peut choisir.</translation>
+  </message>
+  <message>
+   <source>{0} is the customer of this station from now on.</source>
+   <translation>{0} est désormais le client de cette station.</translation>
   </message>
   <message>
    <source>{0} lengths, from {1} to {2}</source>

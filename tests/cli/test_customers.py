@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 from collections.abc import Callable
 from pathlib import Path
@@ -10,6 +11,8 @@ import pytest
 
 from paper_text import text_of
 from program_runs import Spoutline
+from spoutline.book.survey_text import survey_to_json
+from spoutline.bootstrap import Settings, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 
 TERMS = """
@@ -116,3 +119,82 @@ def test_discounts_off_the_list_are_refused_where_prices_rest_on_the_cost(run: R
     told = run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--customer", NAME, expect=2)
     assert "selling.method" in told
     assert "list_less_discount" in told
+
+
+def survey_of(customer: str, name: str = "survey.json") -> None:
+    survey = demo_survey("marina")
+    site = survey.site.model_copy(update={"customer": customer})
+    Path(name).write_text(survey.model_copy(update={"site": site}).model_dump_json(round_trip=True))
+
+
+def test_a_site_remembers_its_customer_and_its_quotations_go_there_unasked(run: Run) -> None:
+    survey_of("")
+    run("customer", "add", NAME, *FIELDS)
+    assert "no customer of the book" in run("customer", "site", "survey.json")
+    run("customer", "site", "survey.json", "--set", "hollow ford fuels", "--out", "theirs.json")
+    assert json.loads(run("customer", "site", "theirs.json", "--json"))["customer"]["payment_terms"] == "Net 45"
+    told = run("quotation", "keep", "theirs.json", "--terms", "terms.toml")
+    assert "'Somebody else' gives way to Hollow Ford Fuels" in told
+    run("quotation", "issue", 1, "--by", "R. Example", "--pdf", "q.pdf")
+    paper = text_of("q.pdf")
+    assert NAME in paper
+    assert "Gate 3, Reed Wharf" in paper
+    run("quote", "theirs.json", "--terms", "terms.toml", "--pdf", "quoted.pdf")
+    assert "Net 45" in text_of("quoted.pdf")
+    run("customer", "site", "theirs.json", "--none", "--out", "nobodys.json")
+    document = json.loads(run("customer", "site", "nobodys.json", "--json"))
+    assert (document["survey_names"], document["customer"]) == ("", None)
+
+
+def test_a_customer_named_beside_the_terms_or_theirs_goes_before_that_of_the_site(run: Run) -> None:
+    survey_of(NAME)
+    run("customer", "add", NAME)
+    run("customer", "add", "Amber Quay Oil")
+    for asked in (("--customer", "Amber Quay Oil"), ("--customer-of-terms",), ()):
+        run("quotation", "keep", "survey.json", "--terms", "terms.toml", *asked)
+    found = json.loads(run("quotation", "list", "--sort", "customer", "--json"))["quotations"]
+    assert [(one["id"], one["customer"]) for one in found] == [(1, "Amber Quay Oil"), (3, NAME), (2, "Somebody else")]
+
+
+def test_a_site_finds_its_customer_under_the_name_that_it_had(run: Run) -> None:
+    survey_of(NAME)
+    run("customer", "add", NAME)
+    run("customer", "set", NAME, "--name", "Hollow Ford Energy")
+    run("customer", "set", "Hollow Ford Energy", "--name", "Ford Energy", "--contact", "Merle")
+    assert json.loads(run("customer", "site", "survey.json", "--json"))["customer"]["name"] == "Ford Energy"
+    run("quotation", "keep", "survey.json", "--terms", "terms.toml")
+    assert "Ford Energy" in run("quotation", "show", 1)
+    run("customer", "add", NAME, "--contact", "Odile")  # who has a name goes before who had it
+    assert json.loads(run("customer", "site", "survey.json", "--json"))["customer"]["contact"] == "Odile"
+
+
+def test_the_site_of_a_survey_of_the_book_takes_a_customer_there(run: Run, own_database: Path) -> None:
+    with contextlib.closing(open_workbench(Settings(database=str(own_database)))) as bench:
+        number = bench.book().create(demo_survey("marina")).id
+        run("customer", "add", NAME)
+        run("customer", "site", "--number", number, "--set", NAME)
+        stored = bench.book().stored(number)
+    assert (stored.survey.site.customer, stored.revision) == (NAME, 2)
+    assert f"customer {NAME}" in run("customer", "site", "--number", number)
+    assert "no customer of this name" in run("customer", "site", "--number", number, "--set", "Nobody", expect=2)
+    assert "name a file" in run("customer", "site", "--set", NAME, expect=2)
+    assert "saved there" in run("customer", "site", "--number", number, "--none", "--out", "x.json", expect=2)
+
+
+def test_a_quotation_of_a_numbered_survey_is_that_of_the_survey_of_the_book(run: Run, own_database: Path) -> None:
+    with contextlib.closing(open_workbench(Settings(database=str(own_database)))) as bench:
+        stored = bench.book().create(demo_survey("marina"))
+        own = stored.survey.model_copy(update={"survey_id": stored.id})
+        Path("numbered.json").write_text(survey_to_json(own))
+        other = own.model_copy(update={"site": own.site.model_copy(update={"name": "Another quay"})})
+        Path("foreign.json").write_text(survey_to_json(other))
+        run("quotation", "keep", "numbered.json", "--terms", "terms.toml")
+        run("quotation", "keep", "foreign.json", "--terms", "terms.toml")
+        run("quotation", "keep", "survey.json", "--terms", "terms.toml")
+        pins = [bench.quoting().stored(one).quotation.pins for one in (1, 2, 3)]
+        # that of the file without a number is of the only survey of its name
+        assert [one.id for one in bench.quoting().of_survey(stored.id)] == [3, 1]
+        bench.book().create(stored.survey)
+        assert [one.id for one in bench.quoting().of_survey(stored.id)] == [1]
+    found = [(one.survey_id, one.survey_revision) for one in pins]
+    assert found == [(stored.id, 1), (None, None), (None, None)]

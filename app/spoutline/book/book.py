@@ -151,6 +151,16 @@ class Book:
                         return stored
         return None
 
+    def numbered(self, survey: Survey) -> StoredSurvey | None:
+        """Return the survey that the book holds under a survey's own number and that says just the same; else None."""
+        if survey.survey_id is None:
+            return None
+        with suppress(InputFault, UnreadableDocument):  # a number of another book, or what cannot be read, is not it
+            stored = self.stored(survey.survey_id)
+            if same_answers(stored.survey, _own(survey)):
+                return stored
+        return None
+
     @property
     def place(self) -> FileIdentity | None:
         """What tells the file of an SQLite book from another at its path; None for a server or where none lies there.

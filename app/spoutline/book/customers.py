@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
 
-from sqlalchemy import Boolean, DateTime, Engine, Integer, String, Text, select
+from sqlalchemy import Boolean, DateTime, Engine, Integer, Select, String, Text, select
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from spoutline.book.schema import store_faults
@@ -48,15 +48,31 @@ class CustomerBook:
 
     def named(self, name: str) -> Customer:
         """Return the customer of this name; raise ``InputFault`` where there is none."""
-        query = select(CustomerRow).where(
-            CustomerRow.folded_name == folded_customer_name(name), CustomerRow.removed.is_(False)
-        )
         with store_faults(self._url), Session(self._engine) as session:
-            row = session.scalars(query).one_or_none()
+            row = session.scalars(_of_name(name)).one_or_none()
             if row is None:
                 wanted = "the book has no customer of this name: `customer list` names them, `customer add` puts one in"
                 raise InputFault((InputProblem("", "customer", repr(name), wanted),))
             return self._read(row)
+
+    def called(self, name: str) -> Customer | None:
+        """Return the customer that has this name or, where none has it, the one that last had it; None for neither.
+
+        Two that had it both are told apart by nobody, so that is None too.
+        """
+        had_another = CustomerRow.document.contains('"former_names":["', autoescape=True)
+        folded = folded_customer_name(name)
+        with store_faults(self._url), Session(self._engine) as session:
+            row = session.scalars(_of_name(name)).one_or_none()
+            if row is not None:
+                return self._read(row)
+            renamed = session.scalars(select(CustomerRow).where(CustomerRow.removed.is_(False), had_another))
+            found = [
+                customer
+                for customer in map(self._read, renamed)
+                if folded in map(folded_customer_name, customer.former_names)
+            ]
+        return found[0] if len(found) == 1 else None
 
     def add(self, customer: Customer) -> None:
         """Put a new customer in; raise ``InputFault`` where the name is taken or the book holds too many."""
@@ -119,6 +135,12 @@ class CustomerBook:
     def _read(self, row: CustomerRow) -> Customer:
         place, named = f"customer {row.id}", f"Customer {row.id}"
         return read_kept(row.document, Customer, place, self._notes, named=named, book=shown_url(self._url))
+
+
+def _of_name(name: str) -> Select[CustomerRow]:
+    return select(CustomerRow).where(
+        CustomerRow.folded_name == folded_customer_name(name), CustomerRow.removed.is_(False)
+    )
 
 
 def _taken(name: str) -> InputFault:

@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from datetime import UTC, date, datetime
 from decimal import Decimal
 
-from sqlalchemy import ColumnElement, Engine, delete, func, or_, select, update
+from sqlalchemy import ColumnElement, Engine, and_, delete, func, or_, select, update
 from sqlalchemy.orm import Session
 
 from spoutline.book.quotation_amounts import amounts_of
@@ -27,6 +27,7 @@ from spoutline.book.quotation_tables import (
 )
 from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
+from spoutline.book.tables import SurveyRow
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.margin import LowMargin
@@ -71,6 +72,27 @@ class QuotationBook:
         with self._reading() as session:
             rows = session.scalars(query.order_by(QuotationRow.changed_at.desc(), QuotationRow.id.desc()))
             return tuple(_entry(row) for row in rows)
+
+    def of_survey(self, survey_id: int) -> tuple[QuotationEntry, ...]:
+        """Return the quotations of a survey of the book, that on which somebody last took a step first.
+
+        That an offer expired is nobody's step. A quotation that was kept from a file knows no survey: it is one of this
+        survey where its site has this name and no other survey of the book has.
+        """
+        step = (
+            select(func.max(QuotationEventRow.id))
+            .where(QuotationEventRow.quotation_id == QuotationRow.id)
+            .where(QuotationEventRow.status != QuotationStatus.EXPIRED.value)
+            .scalar_subquery()
+        )
+        name = select(SurveyRow.name).where(SurveyRow.id == survey_id).scalar_subquery()
+        others = select(SurveyRow.id).where(
+            SurveyRow.name == QuotationRow.site, SurveyRow.id != survey_id, SurveyRow.removed_at.is_(None)
+        )
+        from_file = and_(QuotationRow.survey_id.is_(None), QuotationRow.site == name, ~others.exists())
+        query = select(QuotationRow).where(or_(QuotationRow.survey_id == survey_id, from_file)).order_by(step.desc())
+        with self._reading() as session:
+            return tuple(_entry(row) for row in session.scalars(query))
 
     def stored(self, quotation_id: int) -> StoredQuotation:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""

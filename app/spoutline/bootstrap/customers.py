@@ -13,6 +13,9 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.model.customer import Customer
     from spoutline.model.quotation_terms import Terms
+    from spoutline.model.survey import Survey
+
+_LISTS = ("discounts", "former_names")
 
 
 class CustomerService:
@@ -43,13 +46,32 @@ class CustomerService:
 
     def change(self, before: Customer, said: Mapping[str, str]) -> Customer:
         """Change fields of a customer as typed, others stay, and return it; another name renames it."""
-        customer = customer_of({**fields_of(before), **said})
+        from spoutline.model.customer import following
+
+        customer = following(before, customer_of({**fields_of(before), **said}))
         self._book().customers.change(before, customer)
         return customer
 
     def remove(self, name: str) -> Customer:
         """Take a customer out of the book; quotations keep what they have of it."""
         return self._book().customers.remove(name)
+
+    def of_site(self, survey: Survey) -> Customer | None:
+        """Return the customer of the book that the site of a survey names; None where it names none of the book's."""
+        name = survey.site.customer
+        return self._book().customers.called(name) if name.strip() else None
+
+    def with_site_customer(self, survey: Survey, name: str) -> tuple[Survey, Customer | None]:
+        """Return a survey whose site names a customer of the book, or none for an empty name, and that customer.
+
+        Raise ``InputFault`` where the book has none of this name.
+        """
+        from spoutline.model.answered import unanswered
+
+        if not name.strip():
+            return survey.model_copy(update={"site": unanswered(survey.site, "customer")}), None
+        customer = self.named(name)
+        return survey.model_copy(update={"site": survey.site.model_copy(update={"customer": customer.name})}), customer
 
     def terms_for(self, terms: Terms, name: str) -> Terms:
         """Return terms for a customer of the book."""
@@ -60,7 +82,7 @@ class CustomerService:
 
 def fields_of(customer: Customer) -> dict[str, str]:
     """Return every field as it is typed; discounts line by line as ``group = percent``."""
-    found = {name: str(getattr(customer, name)) for name in type(customer).model_fields if name != "discounts"}
+    found = {name: str(getattr(customer, name)) for name in type(customer).model_fields if name not in _LISTS}
     return {**found, "discounts": "\n".join(f"{one.group} = {one.percent:f}" for one in customer.discounts)}
 
 

@@ -241,6 +241,10 @@ class QuotationService:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
         return self._sources.quotations().stored(quotation_id)
 
+    def of_survey(self, survey_id: int) -> tuple[QuotationEntry, ...]:
+        """Return the quotations of a survey of the book, that on which somebody last took a step first."""
+        return self._sources.quotations().of_survey(survey_id)
+
     def named(self, text: str) -> StoredQuotation:
         """Return the newest revision of the quotation with this id, or with this number printed on its paper.
 

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 class StationStanding:
     """Where the work on a station stands.
 
-    ``surveys`` counts those of the book; ``quotations`` are those of its site, the one changed last first;
+    ``surveys`` counts those of the book; ``quotations`` are those of its survey, that of the last step first;
     ``recorded`` are the labels of positions with a commissioning record, ``faulty`` those of them whose newest one
     says that something failed or was found wrong; ``planned_with`` is the edition that plans draw on.
     """
@@ -31,17 +31,16 @@ class StationStanding:
 
 
 def station_standing(
-    survey: Survey, book: Callable[[], Book], planned_with: Callable[[Survey], EditionRef]
+    survey: Survey, survey_id: int, book: Callable[[], Book], planned_with: Callable[[Survey], EditionRef]
 ) -> StationStanding:
-    """Read where the work on a station stands; raise ``StoreFault`` where the book cannot be read."""
+    """Read where the work on a station of the book stands; raise ``StoreFault`` where the book cannot be read."""
     name, opened = survey.site.name, book()
-    entries = (one for one in opened.quotations().entries(name) if one.site == name)
     labels = {one.label for one in survey.positions}
     newest = {one.record.position: one.record for one in opened.position_records.commissioning(name)}
     faulty = {label for label, record in newest.items() if record.has_faults}
     return StationStanding(
         surveys=len(opened.entries()),
-        quotations=tuple(sorted(entries, key=lambda one: (one.changed_at, one.id), reverse=True)),
+        quotations=opened.quotations().of_survey(survey_id),
         recorded=frozenset(labels & newest.keys()),
         faulty=frozenset(labels & faulty),
         planned_with=planned_with(survey),

@@ -381,11 +381,11 @@ class Workbench:
         """Return the use cases of quotations, wired to the stores of this workbench."""
         return self._quoting()
 
-    def standing(self, survey: Survey) -> StationStanding:
-        """Return where the work on a station stands, as the book knows it."""
+    def standing(self, survey: Survey, survey_id: int) -> StationStanding:
+        """Return where the work on a station stands, as the book knows it: ``survey_id`` is its number there."""
         from spoutline.bootstrap.standing import station_standing
 
-        return station_standing(survey, self._stores.book, self._stores.planned_with)
+        return station_standing(survey, survey_id, self._stores.book, self._stores.planned_with)
 
     def agreeing(self) -> AgreementService:
         """Return the use cases of agreed sets: the one door to the sets of a station."""

@@ -13,11 +13,13 @@ from typing import TYPE_CHECKING, Any, NoReturn
 
 from spoutline.cli.exit_code import ExitCode
 from spoutline.explain.phrases.command_words import ENGLISH_WORDS, CommandWords
+from spoutline.model.faults import InputNote
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.model.quotation_terms import Terms
+    from spoutline.model.survey import Survey
     from spoutline.units.accepted import UnitSystem
     from spoutline.units.display import Display
 
@@ -199,15 +201,36 @@ def add_terms(parser: argparse.ArgumentParser) -> None:
         words="the file of the terms",
         help="terms of the quotation",
     )
-    parser.add_argument(
-        "--customer", metavar="NAME", default="", help="customer of the book, in place of the one that the terms name"
+    asked = parser.add_mutually_exclusive_group()
+    asked.add_argument(
+        "--customer", metavar="NAME", default="", help="customer of the book to quote to; default: that of the site"
+    )
+    asked.add_argument(
+        "--customer-of-terms",
+        action="store_true",
+        help="quote to the customer that the terms name, whichever of the book the site has",
     )
 
 
-def read_terms(workbench: Workbench, arguments: argparse.Namespace) -> Terms:
-    """Return the terms named, for the customer of the book where one is named too; raise ``InputFault``."""
+def read_terms(workbench: Workbench, arguments: argparse.Namespace, survey: Survey) -> Terms:
+    """Return the terms named, for a customer of the book: the one named too, else that of the survey's site.
+
+    Where neither is there, the terms name theirs. Raise ``InputFault``.
+    """
+    service = workbench.customers()
     terms = workbench.quoting().read_terms(arguments.terms)
-    return workbench.customers().terms_for(terms, arguments.customer) if arguments.customer else terms
+    if arguments.customer:
+        return service.terms_for(terms, arguments.customer)
+    customer = None if arguments.customer_of_terms else service.of_site(survey)
+    if customer is None:
+        return terms
+    from spoutline.cli.files import tell_note
+    from spoutline.model.customer import folded_customer_name, with_customer
+
+    if folded_customer_name(customer.name) != folded_customer_name(terms.customer.name):
+        done = f"gives way to {customer.name}, the site's customer in the book; --customer-of-terms quotes to this one"
+        tell_note(InputNote("terms", "customer.name", repr(terms.customer.name), done))
+    return with_customer(terms, customer)
 
 
 def display_of(

@@ -9,12 +9,16 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.typed import serial
+from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.model.customer import Customer
+    from spoutline.model.survey import Survey
 
 _FIELDS = {
     "--address": ("address", "address, line by line"),
@@ -52,8 +56,29 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         )
         if name == "set":
             made.add_argument("--name", metavar="NAME", dest="renamed", help="another name")
+    _site_arguments(add("site", "say which customer of the book the site of a survey has, or let it have another"))
     removed = add("remove", "take a customer out of the book; quotations keep what they have of it")
     removed.add_argument("name", metavar="NAME")
+
+
+def _site_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "survey",
+        metavar="SURVEY",
+        nargs="?",
+        action=InputFile,
+        words="the survey itself",
+        help="survey file in JSON, or - for standard input",
+    )
+    parser.add_argument("--number", metavar="N", type=serial, help="survey of the book, in place of a file")
+    asked = parser.add_mutually_exclusive_group()
+    asked.add_argument(
+        "--set", metavar="NAME", dest="wanted", help="customer of the book that the site has from now on"
+    )
+    asked.add_argument(
+        "--none", action="store_const", const="", dest="wanted", help="the site has no customer any more"
+    )
+    OutputArguments(parser).add("--out", FileForm.JSON, "the survey with it; default: standard output")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -86,6 +111,50 @@ def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.customers().remove(arguments.name)
     return _say(arguments, [f"{gone.name}: removed"], {"removed": gone.name})
+
+
+def _site(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if (arguments.survey is None) == (arguments.number is None):
+        raise InputFault(
+            (InputProblem("", "SURVEY", "nothing or both", "name a file, or a survey of the book: --number"),)
+        )
+    if arguments.number is not None and arguments.out is not None:
+        raise InputFault((InputProblem("", "--out", "--number", "a survey of the book is saved there, into no file"),))
+    service = workbench.customers()
+    if arguments.survey is not None and arguments.wanted is not None:
+        survey, _ = service.with_site_customer(read_survey(arguments.survey), arguments.wanted)
+        return _write_survey(arguments, survey)
+    if arguments.number is None:
+        return _tell_site(workbench, arguments, read_survey(arguments.survey))
+    stored = workbench.book().stored(arguments.number)
+    if arguments.wanted is not None:
+        survey, _ = service.with_site_customer(stored.survey, arguments.wanted)
+        stored = workbench.book().save(stored, survey)
+    return _tell_site(workbench, arguments, stored.survey)
+
+
+def _tell_site(workbench: Workbench, arguments: argparse.Namespace, survey: Survey) -> ExitCode:
+    """Say whom a quotation of the survey goes to: a customer of the book, or what its terms name."""
+    site, customer = survey.site, workbench.customers().of_site(survey)
+    said = "no customer of the book" if customer is None else f"customer {customer.name}"
+    named = f" (the survey names {site.customer})" if site.customer and customer is None else ""
+    document = {
+        "site": site.name,
+        "survey_names": site.customer,
+        "customer": None if customer is None else _document(customer),
+    }
+    return _say(arguments, [f"{site.name}: {said}{named}"], document)
+
+
+def _write_survey(arguments: argparse.Namespace, survey: Survey) -> ExitCode:
+    from spoutline.book.survey_text import survey_to_json
+
+    text = survey_to_json(survey)
+    if arguments.out is None:
+        write_standard_output(text)
+    else:
+        arguments.output_plan.write({arguments.out: text.encode()})
+    return ExitCode.FITS
 
 
 def _said(arguments: argparse.Namespace) -> dict[str, str]:
@@ -125,6 +194,7 @@ _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {
     "add": _add,
     "set": _set,
     "remove": _remove,
+    "site": _site,
 }
 
 WORK = CommandWork(_arguments, _run)

@@ -147,11 +147,14 @@ def _listed(entry: QuotationEntry) -> dict[str, object]:
 
 def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
     service = workbench.quoting()
-    terms = read_terms(workbench, arguments)
     survey = read_survey(arguments.survey)
+    terms = read_terms(workbench, arguments, survey)
     logo = service.logo(terms, arguments.terms.parent)
     display = display_of(arguments, workbench, survey.site.jurisdiction)
-    return service.quote(survey, terms, display, logo=logo, progress=TerminalProgress()).quotation
+    origin = None
+    if (kept := workbench.book().numbered(survey)) is not None:
+        survey, origin = kept.survey, (kept.id, kept.revision)
+    return service.quote(survey, terms, display, origin=origin, logo=logo, progress=TerminalProgress()).quotation
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

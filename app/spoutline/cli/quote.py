@@ -68,9 +68,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         wanted = "name at least one file: --pdf, --html, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
-    terms = read_terms(workbench, arguments)
-    option = _option(arguments.option, len(terms.options))
     survey = read_survey(arguments.survey)
+    terms = read_terms(workbench, arguments, survey)
+    option = _option(arguments.option, len(terms.options))
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     picture = service.picture(terms.seller.logo, arguments.terms.parent)
     arguments.output_plan.check((InUse(picture, "the picture of the letterhead"),) if picture is not None else ())

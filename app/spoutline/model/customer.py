@@ -18,6 +18,8 @@ from spoutline.model.quotation_terms import (
     Terms,
 )
 
+_MOST_FORMER = 100  # names; the oldest give way
+
 
 class GroupDiscount(PlainValues):
     """What a customer gets off the list price of a discount group."""
@@ -27,9 +29,13 @@ class GroupDiscount(PlainValues):
 
 
 class Customer(Recipient):
-    """A customer by name; ``discounts`` hold for quotations whose prices are list prices less a discount."""
+    """A customer by name; ``discounts`` hold for quotations whose prices are list prices less a discount.
+
+    ``former_names`` are those it had in the book before, by which surveys may still name it.
+    """
 
     discounts: tuple[GroupDiscount, ...] = Field((), max_length=100)
+    former_names: tuple[Label, ...] = Field((), max_length=_MOST_FORMER)
 
     @model_validator(mode="after")
     def _groups_are_unique(self) -> Self:
@@ -43,6 +49,14 @@ class Customer(Recipient):
 def folded_customer_name(name: str) -> str:
     """Return a name as it is told apart from others: capitals and runs of blanks do not count."""
     return " ".join(name.split()).casefold()
+
+
+def following(before: Customer, customer: Customer) -> Customer:
+    """Return a customer as changed from ``before``: where it has another name, the old one leads to it still."""
+    folded = folded_customer_name(customer.name)
+    names = dict.fromkeys((*before.former_names, before.name))
+    kept = tuple(one for one in names if folded_customer_name(one) != folded)
+    return customer.model_copy(update={"former_names": kept[-_MOST_FORMER:]})
 
 
 def with_customer(terms: Terms, customer: Customer) -> Terms:

@@ -28,27 +28,42 @@ _LINES_HEIGHT = 68  # pixels of an entry of several lines
 
 
 class CustomersDialog(FormDialog):
-    """Keeps the customers of the book; the one that is to be quoted to is in ``chosen`` once accepted."""
+    """Keeps the customers of the book; once accepted, ``chosen`` is the one to be quoted to.
+
+    Where ``is_for_site`` it is to be the customer of the station instead; ``of_site`` is that of now, None for none.
+    """
 
     help_topic = "quotations"
 
-    def __init__(self, service: CustomerService, *, may_choose: bool, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        service: CustomerService,
+        *,
+        may_choose: bool,
+        of_site: Customer | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(tr("Customers"), parent)
         self._service = service
+        self._of_site = folded_customer_name(of_site.name) if of_site is not None else ""
         self._known: tuple[Customer, ...] = ()
         self._before: Customer | None = None  # as it was read; None while a new one is written
         self.chosen: Customer | None = None
+        self.is_for_site = False
         self.use_button = self._button(tr("&Quote to this customer"), self._choose)
         self.use_button.setVisible(may_choose)
+        self.site_button = self._button(tr("Customer of this s&tation"), self._choose_for_site)
+        self.site_button.setToolTip(tr("New quotations of the station that is open go to this customer unasked"))
         parts = QSplitter(Qt.Orientation.Horizontal, self)
         parts.addWidget(self._list_side())
         parts.addWidget(self._form_side())
         parts.setStretchFactor(1, 1)
         self.body.addWidget(parts, 1)
+        self.foot.addWidget(self.site_button)
         self.foot.addWidget(self.use_button)
         self.add_close()
         self.resize(860, 620)
-        self.refresh("")
+        self.refresh(of_site.name if of_site is not None else "")
 
     @property
     def said(self) -> dict[str, str]:
@@ -147,7 +162,7 @@ class CustomersDialog(FormDialog):
         for name, page in self.page_edits.items():
             page.setPlainText(fields.get(name, ""))
         self.show_fault("")
-        self.state_label.setText("")
+        self.state_label.setText(tr("Customer of this station.") if self._is_of_site else "")
         self.remove_button.setEnabled(self._before is not None)
         self._enable()
 
@@ -155,6 +170,11 @@ class CustomersDialog(FormDialog):
         is_named = bool(self.line_edits["name"].text().strip())
         self.save_button.setEnabled(is_named)
         self.use_button.setEnabled(is_named)
+        self.site_button.setEnabled(is_named and not self._is_of_site)
+
+    @property
+    def _is_of_site(self) -> bool:
+        return self._before is not None and folded_customer_name(self._before.name) == self._of_site
 
     def _begin(self) -> None:
         self.list.setCurrentRow(-1)
@@ -197,3 +217,8 @@ class CustomersDialog(FormDialog):
         if self._save() and self._before is not None:
             self.chosen = self._before
             self.accept()
+
+    def _choose_for_site(self) -> None:
+        self.is_for_site = True
+        self._choose()
+        self.is_for_site = self.chosen is not None

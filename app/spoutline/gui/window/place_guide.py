@@ -79,7 +79,7 @@ class PlaceGuide(QObject):
         workbench, survey, survey_id = session.workbench, session.survey, session.stored.id
 
         def work(_: Ticket) -> StationStanding:
-            return workbench.standing(survey)
+            return workbench.standing(survey, survey_id)
 
         def take(known: StationStanding) -> None:
             self._known, self._of = known, survey_id

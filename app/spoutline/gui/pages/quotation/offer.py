@@ -90,11 +90,10 @@ class OfferPanel(QWidget):
             self.terms_label.setText(tr("No terms in hand"))
             self.terms_label.setToolTip("")
             return
-        base = terms.terms
-        words = tr("Terms: {0}").format(terms.title)
-        self.terms_label.setText(
-            words if base is None else f"{words}, " + tr("dated {0}").format(day_text(base.heading.dated))
-        )
+        words, base = [tr("Terms: {0}").format(terms.title)], terms.terms
+        if base is not None:
+            words += [tr("dated {0}").format(day_text(base.heading.dated)), tr("to {0}").format(base.customer.name)]
+        self.terms_label.setText(", ".join(words))
         self.terms_label.setToolTip(str(terms.file) if terms.file is not None else terms.title)
 
     def show_quotation(self, quotation: Quotation | None, story: Story) -> None:

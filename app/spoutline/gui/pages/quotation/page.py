@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.quotation.coverage import covers_text
-from spoutline.gui.jobs import JobKey
+from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
@@ -60,6 +60,7 @@ class QuotationPage(QWidget):
         self._put_aside = InHand()  # what was in hand before an older revision was read
         self._quotes_session = False  # whether the quotation being made is of the survey that is open
         self._is_quoting = False
+        self._site_id: int | None = None  # survey of the book whose last quotation was looked for
         self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
         self._steps = Steps(context.jobs, lambda: self._service, self._show_step, self._show_trouble, self._show_steps)
         self.terms = TermsChoice(context, today, self)
@@ -101,6 +102,8 @@ class QuotationPage(QWidget):
     def refresh(self) -> None:
         """Show the quotations of the book, those that are over as expired, and what a change touches."""
         self.panel.book.refresh()
+        self.terms.follow_site()
+        self._follow_site()
         self._show_steps()
 
     # quoting
@@ -109,6 +112,7 @@ class QuotationPage(QWidget):
         """Quote the survey in hand."""
         if self.terms.in_hand is None or self.is_busy:
             return
+        self.terms.follow_site()
         session = self._context.session
         session.settle()  # a survey still on its way into the book has no revision to tie its quotation to
         stored, survey = session.stored, session.survey
@@ -162,6 +166,7 @@ class QuotationPage(QWidget):
     def look_at(self, quotation_id: int) -> None:
         """Show a quotation of the book."""
         if not self._steps.is_busy:
+            self._site_id = self._context.session.stored.id
             self._context.jobs.start(
                 LOOK, looking(self._service, quotation_id), self._show_looked_at, self._show_trouble
             )
@@ -231,6 +236,7 @@ class QuotationPage(QWidget):
         panel, offer = self.panel, self.panel.offer
         self.terms.changed.connect(self._show_terms)
         self.terms.failed.connect(panel.say)
+        self.terms.told.connect(panel.say)
         offer.terms_button.clicked.connect(lambda _=False: self.terms.ask_changed())
         offer.file_action.triggered.connect(self.terms.ask_file)
         offer.customer_button.clicked.connect(lambda _=False: self.terms.ask_customer())
@@ -378,6 +384,29 @@ class QuotationPage(QWidget):
             self._context.sets.follow_book()
         self.refresh()
 
+    def _follow_site(self) -> None:
+        """Show the last quotation of a survey that was just opened; what is not in the book yet stays in hand."""
+        survey_id, service = self._context.session.stored.id, self._service
+        if survey_id == self._site_id or self.is_busy:
+            return
+        self._site_id = survey_id
+        before = self._hand
+        if before.may_be_kept and before.quotation is not None:
+            site = before.quotation.pins.survey.site.name
+            self.panel.say(tr("This quotation is not in the book yet. It is one of {0}.").format(site))
+            return
+
+        def work(ticket: Ticket) -> InHand:
+            found = service.of_survey(survey_id)
+            return looking(service, found[0].id)(ticket) if found else InHand()
+
+        def show(found: InHand) -> None:
+            if self._hand is before and not self.is_busy:
+                self.panel.say("")
+                self._show(found)
+
+        self._context.jobs.start(LOOK, work, show, self._show_trouble)
+
     def _show_looked_at(self, hand: InHand) -> None:
         self._show(hand)
         self.panel.say("")
@@ -433,6 +462,8 @@ class QuotationPage(QWidget):
         if what & Changed.SURVEY and self._is_quoting and self._quotes_session:
             self._end_quoting(tr("The survey was changed while it was quoted, so nothing was quoted. Quote it again."))
         if what & Changed.SURVEY:
+            if self.isVisible():
+                self.terms.follow_site()
             self._show_steps()
         if self.isVisible() and what & Changed.UNITS:
             self._show(self._hand)

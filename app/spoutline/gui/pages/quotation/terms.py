@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from datetime import date
 from decimal import Decimal
@@ -13,6 +14,7 @@ from spoutline.book.quotation_records import StoredQuotation
 from spoutline.book.survey_faults import problems_of
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.gui.wording import tr
+from spoutline.model.customer import Customer, with_customer
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation
@@ -44,6 +46,9 @@ class TermsInHand:
     ``base`` is None for a file that could not be read. With a ``file`` the base is read anew before it is quoted on;
     ``answers`` stand over what is read. ``folder`` is where the letterhead's picture lies, unless ``picture`` carries
     it. ``title`` says in words whose terms they are.
+
+    ``chosen_for`` is the survey of the book for which a person chose the customer of the base; other surveys are quoted
+    to the customer that their site has in the book, which is ``recipient``: None where it has none.
     """
 
     title: str
@@ -52,16 +57,27 @@ class TermsInHand:
     folder: Path | None = None
     picture: Picture | None = None
     answers: tuple[PriceAnswer, ...] = ()
+    chosen_for: int | None = None
+    recipient: Customer | None = None
 
     @property
     def terms(self) -> Terms | None:
-        """The terms with the answers."""
-        if self.base is None or not self.answers:
-            return self.base
+        """The terms with the answers, to the site's customer where their prices can be made for it."""
+        if self.base is None:
+            return None
         overrides = self.base.overrides
         for answer in self.answers:
             overrides = _answered(overrides, answer)
-        return self.base.model_copy(update={"overrides": overrides})
+        terms = self.base.model_copy(update={"overrides": overrides}) if self.answers else self.base
+        if self.recipient is None:
+            return terms
+        with suppress(InputFault):  # told when they are quoted on, see ``as_read``
+            return with_customer(terms, self.recipient)
+        return terms
+
+    def to_site(self, survey_id: int, customer: Customer | None) -> TermsInHand:
+        """Return the terms for a survey whose site has this customer in the book, None for none of it."""
+        return replace(self, recipient=None if self.chosen_for == survey_id else customer)
 
     @property
     def overrides(self) -> tuple[PriceOverride, ...]:
@@ -75,8 +91,14 @@ class TermsInHand:
         return replace(self, answers=(*others, PriceAnswer(part, override)))
 
     def as_read(self, service: QuotationService) -> TermsInHand:
-        """Return the terms as their file says them now. Raise ``InputFault`` with every fault of the file."""
-        return self if self.file is None else replace(self, base=service.read_terms(self.file))
+        """Return the terms as their file says them now.
+
+        Raise ``InputFault`` with every fault of the file, or where its prices cannot be made for the site's customer.
+        """
+        read = self if self.file is None else replace(self, base=service.read_terms(self.file))
+        if read.base is not None and read.recipient is not None:
+            with_customer(read.base, read.recipient)
+        return read
 
     def logo(self, service: QuotationService) -> str:
         """Return the letterhead's picture in base 64. Raise ``InputFault`` where it cannot be read."""
@@ -100,6 +122,7 @@ def terms_of_quotation(quotation: Quotation, revision: int) -> TermsInHand:
         title=tr("those of {number} r{revision}").format(number=terms.heading.number, revision=revision),
         base=terms,
         picture=Picture(terms.seller.logo, quotation.logo),
+        chosen_for=quotation.pins.survey_id,
     )
 
 

@@ -12,11 +12,13 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.edits.command import make_edit
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
 from spoutline.gui.pages.quotation.work import TERMS
+from spoutline.gui.waiting import wait_for
 from spoutline.gui.wording import tr
-from spoutline.model.customer import with_customer
+from spoutline.model.customer import Customer, with_customer
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import Terms
@@ -34,10 +36,13 @@ class TermsChoice(QObject):
         Other terms are in hand.
     failed(str)
         What is wrong with those that were wanted.
+    told(str)
+        What became of a choice.
     """
 
     changed = Signal()
     failed = Signal(str)
+    told = Signal(str)
 
     def __init__(self, context: Context, today: Callable[[], date], parent: QWidget) -> None:
         super().__init__(parent)
@@ -45,9 +50,27 @@ class TermsChoice(QObject):
         self.in_hand: TermsInHand | None = None
 
     def hold(self, terms: TermsInHand) -> None:
-        """Take these terms in hand."""
-        self.in_hand = terms
+        """Take these terms in hand, for the survey that is open."""
+        self.in_hand = self._to_site(terms)
         self.changed.emit()
+
+    def follow_site(self) -> None:
+        """Let the terms go to the customer that the site of the survey that is open has in the book."""
+        if self.in_hand is not None and (found := self._to_site(self.in_hand)) != self.in_hand:
+            self.in_hand = found
+            self.changed.emit()
+
+    def _to_site(self, terms: TermsInHand) -> TermsInHand:
+        return terms.to_site(self._context.session.stored.id, self._site_customer())
+
+    def _site_customer(self) -> Customer | None:
+        """Return the customer that the site of the survey that is open has in the book; None where it has none."""
+        survey, service = self._context.session.survey, self._context.session.workbench.customers()
+        try:
+            return wait_for(lambda: service.of_site(survey)) if survey.site.customer else None
+        except StoreFault as fault:
+            self.failed.emit(str(fault))
+            return None
 
     def use_file(self, path: Path) -> None:
         """Take the terms of a file. A faulty file stays in hand too: it is read again when it is quoted on."""
@@ -78,8 +101,8 @@ class TermsChoice(QObject):
             self.hold(replace(terms_of_file(file, terms), picture=before.picture if before is not None else None))
             return
         title = tr("as changed in the window")
-        picture = before.picture if before is not None else None
-        self.hold(TermsInHand(title=title, base=terms, folder=folder, picture=picture))
+        picture, survey_id = before.picture if before is not None else None, self._context.session.stored.id
+        self.hold(TermsInHand(title=title, base=terms, folder=folder, picture=picture, chosen_for=survey_id))
 
     def ask_changed(self) -> None:
         """Let a person read and change the terms in hand, or write some where none are."""
@@ -99,22 +122,40 @@ class TermsChoice(QObject):
             self.use_changed(terms, file, folder)
 
     def ask_customer(self) -> None:
-        """Keep the customers of the book; one that is chosen there is the customer of the terms in hand."""
+        """Keep the customers of the book; one that is chosen there is the customer of the terms in hand, or the site's.
+
+        A site that has none yet has the one that is quoted to from then on.
+        """
         from spoutline.gui.dialogs.customers import CustomersDialog
 
-        before = self.in_hand.terms if self.in_hand is not None else None
-        service = self._context.session.workbench.customers()
-        dialog = CustomersDialog(service, may_choose=before is not None, parent=self._window)
+        session, before = self._context.session, self.in_hand.terms if self.in_hand is not None else None
+        service = session.workbench.customers()
+        dialog = CustomersDialog(
+            service, may_choose=before is not None, of_site=self._site_customer(), parent=self._window
+        )
         dialog.exec()
-        chosen = dialog.chosen
+        chosen, for_site = dialog.chosen, dialog.is_for_site
         dialog.deleteLater()
-        if chosen is not None and before is not None and self.in_hand is not None:
+        if chosen is None:
+            self.follow_site()
+            return
+        if for_site or not session.survey.site.customer:
+            self._give_site(chosen)
+        if not for_site and before is not None and self.in_hand is not None:
             try:
                 terms = with_customer(before, chosen)
             except InputFault as fault:
                 self.failed.emit(str(fault))
             else:
                 self.use_changed(terms, None, self.in_hand.folder)
+
+    def _give_site(self, customer: Customer) -> None:
+        """Let the site of the survey that is open have this customer, as an edit that can be undone."""
+        session = self._context.session
+        site = session.survey.site.model_copy(update={"customer": customer.name})
+        make_edit(session, session.survey.model_copy(update={"site": site}), tr("Customer of the station"))
+        self.follow_site()
+        self.told.emit(tr("{0} is the customer of this station from now on.").format(customer.name))
 
     def write_example(self, path: Path) -> None:
         """Write ready terms into a file, to be edited, and take them."""
