@@ -2524,6 +2524,10 @@
    <translation>Für</translation>
   </message>
   <message>
+   <source>For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.</source>
+   <translation>Für Bank oder Behörde, anstelle des Berichts: was hängt, was kommt, wann, zu welchen Kosten.</translation>
+  </message>
+  <message>
    <source>For a distributor</source>
    <translation>Für Händler</translation>
   </message>
@@ -5646,6 +5650,10 @@
   <message>
    <source>Spring balance on site, or the maker's data</source>
    <translation>Federwaage vor Ort oder Herstellerdaten</translation>
+  </message>
+  <message>
+   <source>St&amp;ation on one page</source>
+   <translation>Tankstelle auf ei&amp;ner Seite</translation>
   </message>
   <message>
    <source>Staff on site</source>

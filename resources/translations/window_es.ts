@@ -2524,6 +2524,10 @@
    <translation>Para</translation>
   </message>
   <message>
+   <source>For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.</source>
+   <translation>Para un banco o una agencia, en lugar del informe: qué cuelga, qué entra, cuándo, a qué costo.</translation>
+  </message>
+  <message>
    <source>For a distributor</source>
    <translation>Para distribuidores</translation>
   </message>
@@ -5646,6 +5650,10 @@
   <message>
    <source>Spring balance on site, or the maker's data</source>
    <translation>Dinamómetro en el sitio, o datos del fabricante</translation>
+  </message>
+  <message>
+   <source>St&amp;ation on one page</source>
+   <translation>La estació&amp;n en una página</translation>
   </message>
   <message>
    <source>Staff on site</source>

@@ -2524,6 +2524,10 @@
    <translation>Pour</translation>
   </message>
   <message>
+   <source>For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.</source>
+   <translation>Pour une banque ou une agence, à la place du rapport : ce qui pend, ce qui vient, quand, à quel coût.</translation>
+  </message>
+  <message>
    <source>For a distributor</source>
    <translation>Pour un distributeur</translation>
   </message>
@@ -5646,6 +5650,10 @@
   <message>
    <source>Spring balance on site, or the maker's data</source>
    <translation>Peson sur place, ou données du fabricant</translation>
+  </message>
+  <message>
+   <source>St&amp;ation on one page</source>
+   <translation>La s&amp;tation en une page</translation>
   </message>
   <message>
    <source>Staff on site</source>

@@ -13,7 +13,7 @@ from random import Random
 import pytest
 
 from bench.generated_sites_conversion import small_site
-from paper_text import text_of
+from paper_text import pages_of, text_of
 from program_runs import Spoutline
 from spoutline.documents.json.conversion import ConversionDocument
 
@@ -38,6 +38,22 @@ def test_convert_writes_report_and_calendar_and_prints_the_document(spoutline: S
     assert len(document.positions) == 8
     assert pdf.read_bytes().startswith(b"%PDF")
     assert ics.read_bytes().startswith(b"BEGIN:VCALENDAR\r\n")
+
+
+def test_one_page_is_written_beside_the_report_as_pdf_or_html(spoutline: Spoutline, tmp_path: Path) -> None:
+    pdf, page, html = tmp_path / "report.pdf", tmp_path / "page.pdf", tmp_path / "page.html"
+    done = spoutline("convert", ASSIST, "--pdf", pdf, "--one-page", page, "--dated", "2026-11-29")
+    assert done.code == 0
+    assert len(pages_of(page)) == 1 < len(pages_of(pdf))
+    assert "Station on one page: Thimble Lane Fuels" in text_of(page.read_bytes())
+    assert "Nov 29, 2026" in text_of(page.read_bytes())
+    assert spoutline("convert", ASSIST, "--one-page", html, "--language", "es").code == 0
+    assert "La estación en una página" in html.read_text(encoding="utf-8")
+    taken = tmp_path / "letter.pdf"
+    taken.write_text("mine")
+    refused = spoutline("convert", ASSIST, "--one-page", taken)
+    assert (refused.code, taken.read_text()) == (2, "mine")
+    assert "--one-page" in refused.err
 
 
 @pytest.mark.plans_anew

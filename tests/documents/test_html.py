@@ -83,6 +83,7 @@ def papers(workbench: Workbench, plans_once: None) -> dict[str, Make]:
         "quotation": lambda form: quoting.pdf(quotation, 1, US, form),
         "pick list": lambda form: quoting.pick_list(quotation, 0, 1, US, form),
         "conversion": lambda form: workbench.converting().pdf(conversion, US, form=form),
+        "one page": lambda form: workbench.converting().one_page(conversion, US, form=form),
     }
 
 

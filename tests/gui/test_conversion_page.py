@@ -11,9 +11,10 @@ import pytest
 from pydantic import BaseModel
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QFileDialog, QMessageBox
 from pytestqt.qtbot import QtBot
 
+from paper_text import text_of
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.pages.conversion.page import ConversionPage
@@ -67,6 +68,49 @@ def test_report_and_calendar_are_saved_as_shown(
         qtbot.waitUntil(path.exists, timeout=20_000)
         qtbot.waitUntil(lambda wanted=path: str(wanted) in window.notices.text)
         assert path.read_bytes().startswith(start)
+
+
+def test_the_station_on_one_page_takes_the_place_of_the_report_and_is_saved(
+    qtbot: QtBot, monkeypatch: pytest.MonkeyPatch, page: ConversionPage, tmp_path: Path
+) -> None:
+    report = page.document
+    page.one_page_box.click()
+    assert page.document is None
+    assert not page.buttons["pdf"].isEnabled()
+    qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
+    assert page.document != report
+    assert len(page.paper.images()) == 1
+    asked: list[str] = []
+
+    def choose(_parent: object, _title: str, name: str, *_: object) -> tuple[str, str]:
+        asked.append(name)
+        return str(tmp_path / Path(name).name), ""
+
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", choose)
+    page.buttons["pdf"].click()
+    path = tmp_path / asked[0]
+    assert path.name.endswith("-one-page.pdf")
+    qtbot.waitUntil(path.exists, timeout=20_000)
+    assert path.read_bytes() == page.document
+    assert "Station on one page" in text_of(path.read_bytes())
+    html = tmp_path / "page.html"
+    page.save_to(html, "pdf")
+    qtbot.waitUntil(html.exists, timeout=20_000)
+    assert "What hangs now, and what comes" in html.read_text(encoding="utf-8")
+    page.one_page_box.click()
+    qtbot.waitUntil(lambda: page.document == report, timeout=60_000)
+
+
+def test_another_survey_is_worked_out_for_the_paper_that_was_chosen(
+    qtbot: QtBot, workplace: Workplace, page: ConversionPage
+) -> None:
+    page.site_form.field("agency").given.emit("california_retail")
+    assert page.conversion is None
+    page.one_page_box.click()  # nothing is made of a conversion that holds no more
+    qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
+    told = text_of(page.document or b"")
+    assert "Station on one page" in told
+    assert "not allowed here" in told
 
 
 def test_another_agency_changes_what_is_said_and_undo_brings_it_back(

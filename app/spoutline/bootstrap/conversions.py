@@ -187,6 +187,19 @@ class ConversionService:
         cautions = self._sources.phrases.cautions(Language(words.story.phrases.language))
         return conversion_pdf(conversion, words, cautions, dated=dated, form=form)
 
+    def one_page(
+        self,
+        conversion: SiteConversion,
+        display: Display,
+        dated: date | None = None,
+        language: Language | None = None,
+        form: PaperForm = PaperForm.PDF,
+    ) -> bytes:
+        """Return the station on one page, for a bank or an agency; every figure is one of the report's."""
+        from spoutline.documents.conversion.papers import one_page_pdf
+
+        return one_page_pdf(conversion, self.words(display, language), dated=dated, form=form)
+
     def tasks_csv(self, conversion: SiteConversion, display: Display) -> bytes:
         """Return tasks and days to keep as CSV, in English in every language; days are counted without a first day."""
         from spoutline.documents.conversion.task_table import tasks_csv

@@ -16,7 +16,7 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm
+from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -30,6 +30,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the owner's report with the installer's sheets here")
     outputs.add("--html", FileForm.HTML, "write the report as one HTML page for screen readers and mails here")
+    outputs.add_paper("--one-page", "write the station on one page, for a bank or an agency, here")
     outputs.add("--ics", FileForm.ICS, "write the sequence as a calendar (iCalendar) here")
     outputs.add("--csv", FileForm.CSV, "write tasks and days to keep as a table here")
     outputs.add("--xlsx", FileForm.XLSX, "write tasks, closings, tanks and costs as a workbook here")
@@ -50,6 +51,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.pdf] = service.pdf(conversion, display, dated)
     if arguments.html:
         contents[arguments.html] = service.pdf(conversion, display, dated, form=PaperForm.HTML)
+    if arguments.one_page:
+        form = form_of(arguments.one_page)
+        contents[arguments.one_page] = service.one_page(conversion, display, dated, form=form)
     if arguments.ics:
         contents[arguments.ics] = service.calendar(conversion, display)
     if arguments.csv:

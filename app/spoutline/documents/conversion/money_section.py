@@ -43,10 +43,11 @@ def money_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator
     yield Bullets(tuple(_assumptions(conversion, words)))
 
 
-def _label(line: CostLine, words: ConversionStory) -> str:
-    """Return what follows the kind of a cost: hours in the writing of the language, words of a person as they are."""
+def cost_name(line: CostLine, words: ConversionStory) -> str:
+    """Return the kind of a cost with its label: hours in the writing of the language, words of a person as they are."""
     counted = line.kind in (CostKind.LABOUR, CostKind.LOST_MARGIN)
-    return words.story.writing.figure(line.label) if counted else line.label
+    label = words.story.writing.figure(line.label) if counted else line.label
+    return f"{words.title(line.kind)} {label}".strip()
 
 
 def _cost_table(money: MoneySheet, words: ConversionStory) -> Table:
@@ -58,7 +59,7 @@ def _cost_table(money: MoneySheet, words: ConversionStory) -> Table:
     rows = [
         Row(
             (
-                f"{words.title(line.kind)} {_label(line, words)}".strip(),
+                cost_name(line, words),
                 words.story.yes_no(line.eligible),
                 words.money(line.amount, money.currency),
             ),
@@ -76,7 +77,9 @@ def _comparison(conversion: SiteConversion, words: ConversionStory) -> Iterator[
     currency = money.currency
     yield Named(words.say("yearly_saving"), words.money(money.yearly_saving, currency))
     if money.payback_years is not None:
-        yield Named(words.say("simple_payback"), words.say("years", years=f"{money.payback_years}"))
+        yield Named(
+            words.say("simple_payback"), words.say("years", years=words.story.writing.figure(f"{money.payback_years}"))
+        )
     else:
         yield Named(words.say("simple_payback"), words.say("payback_unknown"))
     if money.years:

@@ -30,3 +30,30 @@ def conversion_pdf(
     from spoutline.documents.paper import paper_bytes
 
     return paper_bytes(conversion_content(conversion, words, cautions, dated=dated), form)
+
+
+def one_page_pdf(
+    conversion: SiteConversion,
+    words: ConversionStory,
+    *,
+    dated: date | None = None,
+    form: PaperForm = PaperForm.PDF,
+) -> bytes:
+    """Return the station on one page as PDF, or in another ``form``; equal arguments give equal bytes.
+
+    Its tables are set as wide as one sheet allows; a station that asks for more takes a second: nothing is left out.
+    """
+    from spoutline.documents.conversion.one_page import Setting, one_page_content
+
+    if form is not PaperForm.PDF:
+        from spoutline.documents.paper import paper_bytes
+
+        return paper_bytes(one_page_content(conversion, words, dated=dated), form)
+    from spoutline.documents.pdf.render import pdf_with_pages
+
+    content = b""
+    for setting in Setting:
+        content, pages = pdf_with_pages(one_page_content(conversion, words, setting, dated=dated))
+        if pages == 1:
+            break
+    return content

@@ -25,7 +25,6 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.assumed import assumed_sentence, inherited_sentence
 from spoutline.explain.plan.texts import Named
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.liquid import Liquid
 from spoutline.model.part import Part
 from spoutline.model.part_ref import told_apart
 from spoutline.model.position_conversion import (
@@ -55,13 +54,8 @@ def _head(one: PositionConversion, words: ConversionStory) -> Iterator[Named]:
     yield Named(story.word(PaperWord.DISPENSER), position.dispenser)
     yield Named(words.say("kinds"), ", ".join(map(words.word, one.kinds)) or words.say("no_kind"))
     yield Named(words.say("outcome"), words.word(one.outcome))
-    liquid = story.liquid(Liquid(position.liquid.family, position.liquid.blend_percent))
-    if position.liquid_today is not None and position.liquid_today != position.liquid:
-        today = story.liquid(Liquid(position.liquid_today.family, position.liquid_today.blend_percent))
-        liquid = f"{today} → {liquid}"
-    yield Named(story.word(PaperWord.LIQUID), liquid)
-    today, wanted = story.word(position.vapour_today), story.word(position.vapour_wanted)
-    yield Named(story.word(PaperWord.VAPOUR), today if today == wanted else f"{today} → {wanted}")
+    yield Named(story.word(PaperWord.LIQUID), words.liquid_change(position))
+    yield Named(story.word(PaperWord.VAPOUR), words.vapour_change(position))
     if position.tanks:
         yield Named(words.say("tank"), " + ".join(position.tanks))
     yield from basis_rows(one, words)

@@ -21,6 +21,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.conversion.followed import followed_plan
+from spoutline.documents.conversion.way_figures import followed_way, way_figures
 from spoutline.explain.conversion.departures import given_up
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
@@ -52,9 +53,9 @@ def summary_blocks(conversion: SiteConversion, words: ConversionStory, dated: da
     yield _decision_table(conversion, words)
     yield Paragraph(words.say("decision_note"), Role.NOTE)
     yield KeyValues(result_rows(conversion, words))
-    yield from _open_positions(conversion, words)
+    yield from _open_blocks(conversion, words)
     yield Heading(words.say("tell_whom"), 2)
-    yield Bullets(tuple(_to_be_told(conversion, words)))
+    yield Bullets((*agency_asks(conversion, words), *others_to_tell(conversion, words)))
 
 
 def assumed_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
@@ -115,23 +116,34 @@ def _brought_in_blocks(conversion: SiteConversion, words: ConversionStory) -> It
         )
 
 
-def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:
-    site, jurisdiction = conversion.survey.site, conversion.jurisdiction
-    word = words.story.word
-    yield Named(word(PaperWord.NAME), site.name)
-    if site.address.strip():
-        yield Named(word(PaperWord.ADDRESS), site.address.strip())
-    if site.customer:
-        yield Named(word(PaperWord.CUSTOMER), site.customer)
-    if dated is not None:
-        yield Named(word(PaperWord.DATE), words.story.day(dated))
-    yield Named(words.story.phrases.text["sets_title"], words.sets_head(conversion))
-    yield Named(
-        word(PaperWord.JURISDICTION),
-        words.story.writing.listed(
-            map(words.story.phrases.tell, (jurisdiction.title, conversion.standing.agency.title))
+def site_rows(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> tuple[Named, ...]:
+    """Return name, address, customer and, where it is given, the date."""
+    site, word = conversion.survey.site, words.story.word
+    rows = (
+        (PaperWord.NAME, site.name),
+        (PaperWord.ADDRESS, site.address.strip()),
+        (PaperWord.CUSTOMER, site.customer),
+        (PaperWord.DATE, words.story.day(dated) if dated is not None else ""),
+    )
+    return tuple(Named(word(name), text) for name, text in rows if text)
+
+
+def sets_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Named, ...]:
+    """Return which sets are shown, and whose rules are read."""
+    titles = (conversion.jurisdiction.title, conversion.standing.agency.title)
+    return (
+        Named(words.story.phrases.text["sets_title"], words.sets_head(conversion)),
+        Named(
+            words.story.word(PaperWord.JURISDICTION),
+            words.story.writing.listed(map(words.story.phrases.tell, titles)),
         ),
     )
+
+
+def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:
+    word = words.story.word
+    yield from site_rows(conversion, words, dated)
+    yield from sets_rows(conversion, words)
     assumed = [one.position.label for one in conversion.positions if assumed_topics(one.position)]
     if assumed:
         yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=", ".join(assumed)))
@@ -157,18 +169,16 @@ def _decision_table(conversion: SiteConversion, words: ConversionStory) -> Table
 
 def _way_row(kind: OptionKind | None, conversion: SiteConversion, words: ConversionStory) -> Row:
     currency = conversion.survey.site.currency
-    worked_on = [one for one in conversion.positions if one.outcome is not PositionOutcome.NOTHING_TO_DO]
-    options = [one.way(kind) if kind is not None else one.shown for one in worked_on]
-    found = [option for option in options if option is not None]
-    followed = kind is (None if conversion.shows_sets else conversion.survey.conversion.follow)
+    figures = way_figures(kind, conversion)
+    followed = kind is followed_way(conversion)
     title = words.way(kind)
     cells = (
         f"{title} ({words.say('followed')})" if followed else title,
-        words.money(amount(sum(option.bought_minor for option in found), currency), currency),
-        str(sum(len(option.kept) for option in found)),
-        words.money(amount(sum(option.kept_minor or 0 for option in found), currency), currency),
-        str(sum(option.departures for option in found)),
-        str(len(options) - len(found)),
+        words.money(amount(figures.bought_minor, currency), currency),
+        str(figures.kept),
+        words.money(amount(figures.kept_minor, currency), currency),
+        str(figures.departures),
+        str(figures.without_set),
     )
     return Row(cells, Emphasis.TOTAL if followed else Emphasis.NONE)
 
@@ -182,29 +192,48 @@ def _results(conversion: SiteConversion, words: ConversionStory) -> Iterator[Nam
     lost = given_up(conversion, words)
     if lost:
         yield Named(words.say("gives_up"), lost)
-    money, sheet, sequence = conversion.money, conversion.emissions, conversion.sequence
+    money = conversion.money
     cost = words.money(money.total, money.currency)
     yield Named(words.say("cost"), cost if money.complete else words.say("at_least", amount=cost))
-    if money.payback_years is not None and money.net_present_value is not None:
-        value = words.money(money.net_present_value, money.currency)
-        years = conversion.survey.conversion.money.years
-        text = words.say("payback_text", years=f"{money.payback_years}", value=value, horizon=years)
-        yield Named(words.say("payback"), text)
-    else:
-        yield Named(words.say("payback"), words.say("payback_unknown"))
-    if sheet is not None:
-        yield Named(words.say("emissions"), _emission_text(conversion, words))
-    if sequence is not None:
-        downtime = words.say(
-            "downtime_text",
-            phases=len(sequence.phases),
-            hours=words.decimal_hours(sequence.downtime_minutes),
-            stop=words.decimal_hours(sequence.site_stop_minutes),
-        )
-        yield Named(words.say("time"), f"{words.span(sequence)} {downtime}")
-        if sequence.deadlines:
-            days = "; ".join(words.deadline(one, sequence.first_day) for one in sequence.deadlines)
-            yield Named(words.say("deadlines"), days)
+    yield payback_row(conversion, words)
+    yield from emission_rows(conversion, words)
+    yield from time_rows(conversion, words)
+
+
+def payback_row(conversion: SiteConversion, words: ConversionStory) -> Named:
+    """Return after how many years the cost is paid back and what it is worth; or what that lacks."""
+    money = conversion.money
+    if money.payback_years is None or money.net_present_value is None:
+        return Named(words.say("payback"), words.say("payback_unknown"))
+    value = words.money(money.net_present_value, money.currency)
+    years = conversion.survey.conversion.money.years
+    text = words.say(
+        "payback_text", years=words.story.writing.figure(f"{money.payback_years}"), value=value, horizon=years
+    )
+    return Named(words.say("payback"), text)
+
+
+def emission_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Named, ...]:
+    """Return what the conversion does to emissions; empty where recovery stays as it is."""
+    return () if conversion.emissions is None else (Named(words.say("emissions"), _emission_text(conversion, words)),)
+
+
+def time_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Named, ...]:
+    """Return when it begins and ends with what stands still meanwhile, and the days to keep; empty without work."""
+    sequence = conversion.sequence
+    if sequence is None:
+        return ()
+    downtime = words.say(
+        "downtime_text",
+        phases=len(sequence.phases),
+        hours=words.decimal_hours(sequence.downtime_minutes),
+        stop=words.decimal_hours(sequence.site_stop_minutes),
+    )
+    time = Named(words.say("time"), f"{words.span(sequence)} {downtime}")
+    if not sequence.deadlines:
+        return (time,)
+    days = "; ".join(words.deadline(one, sequence.first_day) for one in sequence.deadlines)
+    return (time, Named(words.say("deadlines"), days))
 
 
 def _emission_text(conversion: SiteConversion, words: ConversionStory) -> str:
@@ -225,9 +254,14 @@ def _emission_text(conversion: SiteConversion, words: ConversionStory) -> str:
     return f"{text} {words.say('emission_change', year=year.year, change=words.mass(year.total_kg))}"
 
 
-def _open_positions(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
+def open_positions(conversion: SiteConversion) -> tuple[PositionConversion, ...]:
+    """Return the positions that cannot be converted as asked, and those whose set breaks a must."""
     bad = (PositionOutcome.NO_SET, PositionOutcome.NOT_ALLOWED, PositionOutcome.REFUSED)
-    found = [one for one in conversion.positions if one.outcome in bad or _breaks_a_must(one)]
+    return tuple(one for one in conversion.positions if one.outcome in bad or _breaks_a_must(one))
+
+
+def _open_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
+    found = open_positions(conversion)
     if found:
         yield Heading(words.say("open_positions"), 2)
         yield Bullets(tuple(f"{one.position.label}{words.story.writing.colon} {why_open(one, words)}" for one in found))
@@ -250,12 +284,16 @@ def why_open(one: PositionConversion, words: ConversionStory) -> str:
     return words.title(one.outcome)
 
 
-def _to_be_told(conversion: SiteConversion, words: ConversionStory) -> Iterator[str]:
+def agency_asks(conversion: SiteConversion, words: ConversionStory) -> tuple[str, ...]:
+    """Return which agency is told and what its rule asks, in ordered sentences; empty where it is not concerned."""
+    if conversion.standing.standing is Standing.NOT_CONCERNED:
+        return ()
     agency = conversion.standing.agency
-    if conversion.standing.standing is not Standing.NOT_CONCERNED:
-        yield words.say("tell_agency", agency=agency.title, source=agency.source)
-        yield from words.agency(agency)
-        yield words.say("tell_metrology")
-    yield words.say("tell_fire")
-    yield words.say("tell_insurer")
-    yield words.say("tell_customers")
+    return (words.say("tell_agency", agency=agency.title, source=agency.source), *words.agency(agency))
+
+
+def others_to_tell(conversion: SiteConversion, words: ConversionStory) -> tuple[str, ...]:
+    """Return who is told beside the agency, in ordered sentences."""
+    concerned = conversion.standing.standing is not Standing.NOT_CONCERNED
+    first = ("tell_metrology",) if concerned else ()
+    return tuple(map(words.say, (*first, "tell_fire", "tell_insurer", "tell_customers")))

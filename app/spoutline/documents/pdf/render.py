@@ -36,12 +36,17 @@ def pdf_bytes(document: Document) -> bytes:
     StoreFault
         A font that comes with the program is missing.
     """
+    return pdf_with_pages(document)[0]
+
+
+def pdf_with_pages(document: Document) -> tuple[bytes, int]:
+    """Return ``document`` as ``pdf_bytes`` does, and the number of its pages."""
     register_fonts()
     buffer = BytesIO()
     template = _Template(buffer, document)
     flowables = list(set_blocks(document.blocks, template.text_width))
     template.build(flowables, canvasmaker=partial(_NumberedCanvas, page_phrase=document.page_phrase))
-    return buffer.getvalue()
+    return buffer.getvalue(), template.page
 
 
 class _NumberedCanvas(Canvas):  # type: ignore[misc]

@@ -20,6 +20,7 @@ from spoutline.model.liquid import Liquid
 from spoutline.model.position_conversion import Closing, DifferenceLine, StaysLive
 from spoutline.model.quantity import Dimension
 from spoutline.model.removal_standing import RemovalStanding, Standing, StandingGround
+from spoutline.model.survey import Position
 from spoutline.model.tank_change import TankChange
 from spoutline.model.vapour_figures import AgencyRow, VapourFigure, VapourFigureId
 from spoutline.units.accepted import UnitSystem, dimension_of_unit
@@ -178,6 +179,21 @@ class ConversionStory:
         if agency.note:
             found.append(agency.note)
         return tuple(found)
+
+    # positions
+
+    def liquid_change(self, position: Position) -> str:
+        """Return the liquid of a position, after that of today where it is another."""
+        wanted = self.story.liquid(Liquid(position.liquid.family, position.liquid.blend_percent))
+        if position.liquid_today is None or position.liquid_today == position.liquid:
+            return wanted
+        today = self.story.liquid(Liquid(position.liquid_today.family, position.liquid_today.blend_percent))
+        return f"{today} → {wanted}"
+
+    def vapour_change(self, position: Position) -> str:
+        """Return how vapor is recovered, after how it is today where that is another."""
+        today, wanted = self.story.word(position.vapour_today), self.story.word(position.vapour_wanted)
+        return today if today == wanted else f"{today} → {wanted}"
 
     # differences
 

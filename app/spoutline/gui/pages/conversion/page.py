@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.conversion.summary import result_rows
 from spoutline.documents.own_files import FileForm
@@ -84,7 +84,7 @@ class ConversionPage(QWidget):
 
     @property
     def document(self) -> bytes | None:
-        """The report as PDF; None while it is being made."""
+        """The report, or the station on one page, as PDF; None while it is being made."""
         return self.paper.document
 
     def _result_side(self, parent: QWidget) -> QWidget:
@@ -122,6 +122,12 @@ class ConversionPage(QWidget):
         scroll.column.addWidget(self.figures)
         scroll.column.addStretch(1)
         card.body.addWidget(scroll, 1)
+        self.one_page_box = QCheckBox(tr("St&ation on one page"), card)
+        self.one_page_box.setToolTip(
+            tr("For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.")
+        )
+        self.one_page_box.toggled.connect(lambda _: self._make_paper_again())
+        card.body.addWidget(self.one_page_box)
         card.body.addLayout(self._file_buttons())
         return card
 
@@ -189,7 +195,7 @@ class ConversionPage(QWidget):
         wanted = (session.survey, session.display, of_sets)
         if self._made_for == wanted:
             return
-        self._made_for = wanted
+        self._made_for, self._conversion = wanted, None
         self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
@@ -232,8 +238,16 @@ class ConversionPage(QWidget):
     def _make_paper(self, conversion: SiteConversion) -> None:
         session = self._context.session
         service, display = session.workbench.converting(), session.display
+        make = service.one_page if self.one_page_box.isChecked() else service.pdf
 
-        self.paper.show_document(lambda _, form: service.pdf(conversion, display, form=form), session.revision)
+        self.paper.show_document(lambda _, form: make(conversion, display, form=form), session.revision)
+
+    def _make_paper_again(self) -> None:
+        """Make the report, or the station on one page, of the conversion shown."""
+        if self._conversion is not None:
+            self.paper.forget_document()
+            self._enable(False)
+            self._make_paper(self._conversion)
 
     def _show_trouble(self, fault: Exception) -> None:
         if isinstance(fault, Cancelled):
@@ -302,7 +316,8 @@ class ConversionPage(QWidget):
         self.agree_button.setEnabled(ready and self._source is SetsSource.PLAN)
 
     def _save_as(self, suffix: str) -> None:
-        stem = f"{file_stem(self._context.session.survey.site.name)}-conversion"
+        paper = "one-page" if suffix == FileForm.PDF and self.one_page_box.isChecked() else "conversion"
+        stem = f"{file_stem(self._context.session.survey.site.name)}-{paper}"
         saving = Saving(self._context.session.workbench.files_in_use, self)
         if suffix == FileForm.PDF:
             path = saving.ask_paper(tr("Save"), stem)
@@ -312,9 +327,9 @@ class ConversionPage(QWidget):
             self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
-        """Write the report (``pdf``), the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file.
+        """Write the paper shown (``pdf``), the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file.
 
-        The report is written as HTML where the name of its file ends so.
+        A paper is written as HTML where the name of its file ends so.
         """
         conversion, document = self._conversion, self.document
         if conversion is None or document is None:
