@@ -4008,6 +4008,10 @@
    <translation>Eine Art oder jede Art.</translation>
   </message>
   <message>
+   <source>One line for each site (CSV)</source>
+   <translation>Eine Zeile für jede Tankstelle (CSV)</translation>
+  </message>
+  <message>
    <source>One moment…</source>
    <translation>Einen Augenblick…</translation>
   </message>
@@ -5300,6 +5304,10 @@
    <translation>Ka&amp;lender speichern…</translation>
   </message>
   <message>
+   <source>Save &amp;workbook…</source>
+   <translation>&amp;Arbeitsmappe speichern…</translation>
+  </message>
+  <message>
    <source>Save P&amp;DF…</source>
    <translation>P&amp;DF speichern…</translation>
   </message>
@@ -5328,6 +5336,10 @@
    <translation>Als Datei speichern…</translation>
   </message>
   <message>
+   <source>Save c&amp;alendar…</source>
+   <translation>&amp;Kalender speichern…</translation>
+  </message>
+  <message>
    <source>Save in the boo&amp;k</source>
    <translation>Ins Buch &amp;sichern</translation>
   </message>
@@ -5344,8 +5356,12 @@
    <translation>Sichern: Revision {0} wird als Entwurf eröffnet, Abgegebenes bleibt.</translation>
   </message>
   <message>
+   <source>Save pape&amp;r…</source>
+   <translation>Pa&amp;pier speichern…</translation>
+  </message>
+  <message>
    <source>Save ta&amp;ble…</source>
-   <translation>Ta&amp;belle…</translation>
+   <translation>Ta&amp;belle speichern…</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
@@ -6684,6 +6700,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Version</translation>
   </message>
   <message>
+   <source>Visits and deadlines; the first year must be named</source>
+   <translation>Einsätze und Fristen; das erste Jahr muss genannt sein</translation>
+  </message>
+  <message>
    <source>Wa&amp;y round the vehicle</source>
    <translation>Weg um das &amp;Fahrzeug</translation>
   </message>
@@ -7308,6 +7328,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Jahre im Vergleich</translation>
   </message>
   <message>
+   <source>Years, sites, visits and terms (XLSX)</source>
+   <translation>Jahre, Tankstellen, Einsätze und Vorgaben (XLSX)</translation>
+  </message>
+  <message>
    <source>Yes</source>
    <translation>Ja</translation>
   </message>
@@ -7894,6 +7918,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>price {0:+.0%}</source>
    <translation>Preis {0:+.0%}</translation>
+  </message>
+  <message>
+   <source>program</source>
+   <translation>programm</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>

@@ -4008,6 +4008,10 @@
    <translation>Un tipo, o todos.</translation>
   </message>
   <message>
+   <source>One line for each site (CSV)</source>
+   <translation>Una línea por estación (CSV)</translation>
+  </message>
+  <message>
    <source>One moment…</source>
    <translation>Un momento…</translation>
   </message>
@@ -5300,6 +5304,10 @@
    <translation>Guardar &amp;calendario…</translation>
   </message>
   <message>
+   <source>Save &amp;workbook…</source>
+   <translation>Guardar li&amp;bro de hojas…</translation>
+  </message>
+  <message>
    <source>Save P&amp;DF…</source>
    <translation>Guardar P&amp;DF…</translation>
   </message>
@@ -5328,6 +5336,10 @@
    <translation>Guardar como archivo…</translation>
   </message>
   <message>
+   <source>Save c&amp;alendar…</source>
+   <translation>Guardar c&amp;alendario…</translation>
+  </message>
+  <message>
    <source>Save in the boo&amp;k</source>
    <translation>Guardar en el li&amp;bro</translation>
   </message>
@@ -5344,8 +5356,12 @@
    <translation>Guárdela: la revisión {0} se abre como borrador, lo enviado se queda.</translation>
   </message>
   <message>
+   <source>Save pape&amp;r…</source>
+   <translation>Guardar pape&amp;l…</translation>
+  </message>
+  <message>
    <source>Save ta&amp;ble…</source>
-   <translation>Ta&amp;bla…</translation>
+   <translation>Guardar ta&amp;bla…</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
@@ -6684,6 +6700,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Versión</translation>
   </message>
   <message>
+   <source>Visits and deadlines; the first year must be named</source>
+   <translation>Visitas y plazos; el primer año debe estar indicado</translation>
+  </message>
+  <message>
    <source>Wa&amp;y round the vehicle</source>
    <translation>Ca&amp;mino alrededor del vehículo</translation>
   </message>
@@ -7308,6 +7328,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Años que se comparan</translation>
   </message>
   <message>
+   <source>Years, sites, visits and terms (XLSX)</source>
+   <translation>Años, estaciones, visitas y condiciones (XLSX)</translation>
+  </message>
+  <message>
    <source>Yes</source>
    <translation>Sí</translation>
   </message>
@@ -7894,6 +7918,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>price {0:+.0%}</source>
    <translation>precio {0:+.0%}</translation>
+  </message>
+  <message>
+   <source>program</source>
+   <translation>programa</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>

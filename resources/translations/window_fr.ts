@@ -4008,6 +4008,10 @@
    <translation>Un genre, ou tous.</translation>
   </message>
   <message>
+   <source>One line for each site (CSV)</source>
+   <translation>Une ligne par station (CSV)</translation>
+  </message>
+  <message>
    <source>One moment…</source>
    <translation>Un instant…</translation>
   </message>
@@ -5300,6 +5304,10 @@
    <translation>Enregistrer le &amp;calendrier…</translation>
   </message>
   <message>
+   <source>Save &amp;workbook…</source>
+   <translation>Enregistrer le &amp;classeur…</translation>
+  </message>
+  <message>
    <source>Save P&amp;DF…</source>
    <translation>Enregistrer le P&amp;DF…</translation>
   </message>
@@ -5328,6 +5336,10 @@
    <translation>Enregistrer dans un fichier…</translation>
   </message>
   <message>
+   <source>Save c&amp;alendar…</source>
+   <translation>Enregistrer le c&amp;alendrier…</translation>
+  </message>
+  <message>
    <source>Save in the boo&amp;k</source>
    <translation>Enregistrer au re&amp;gistre</translation>
   </message>
@@ -5344,8 +5356,12 @@
    <translation>Enregistrez : la révision {0} s'ouvre en brouillon, ce qui est parti reste.</translation>
   </message>
   <message>
+   <source>Save pape&amp;r…</source>
+   <translation>Enregistrer le papie&amp;r…</translation>
+  </message>
+  <message>
    <source>Save ta&amp;ble…</source>
-   <translation>Ta&amp;bleau…</translation>
+   <translation>Enregistrer le ta&amp;bleau…</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
@@ -6684,6 +6700,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Version</translation>
   </message>
   <message>
+   <source>Visits and deadlines; the first year must be named</source>
+   <translation>Passages et échéances ; la première année doit être nommée</translation>
+  </message>
+  <message>
    <source>Wa&amp;y round the vehicle</source>
    <translation>Chemin autour du &amp;véhicule</translation>
   </message>
@@ -7308,6 +7328,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Années comparées</translation>
   </message>
   <message>
+   <source>Years, sites, visits and terms (XLSX)</source>
+   <translation>Années, stations, passages et conditions (XLSX)</translation>
+  </message>
+  <message>
    <source>Yes</source>
    <translation>Oui</translation>
   </message>
@@ -7894,6 +7918,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>price {0:+.0%}</source>
    <translation>prix {0:+.0%}</translation>
+  </message>
+  <message>
+   <source>program</source>
+   <translation>programme</translation>
   </message>
   <message>
    <source>put in {0}; set {1}</source>

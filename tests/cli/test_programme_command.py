@@ -12,6 +12,7 @@ from typing import Any
 import pytest
 
 from bench.generated_sites_conversion import small_site
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.documents.conversion import programme_table
 from spoutline.documents.own_files import FileForm, is_own
@@ -46,7 +47,7 @@ def test_terms_reasons_deadlines_and_waiting_are_told(run: Any) -> None:
         "goes to the next, without interest",
         "Price rise: 3 % a year",
         "Interest: 5 % a year",
-        "Why: its deadline is 2028;",
+        "Its deadline is 2028;",
         "Deadline 2028: ",
         "Deadline 2029: ",
         "A year later: costs ",
@@ -91,9 +92,9 @@ def test_a_dear_site_is_done_in_visits_of_whole_dispensers(run: Any, sites: Path
 @pytest.mark.parametrize(
     ("language", "told"),
     [
-        ("de", ("Preissteigerung: 3 %", "Warum: ihre Frist ist 2029", "Ein Jahr später: kostet")),
-        ("es", ("Alza de precios: 3 %", "Por qué: su plazo es 2029", "Un año después: cuesta")),
-        ("fr", ("Hausse des prix : 3 %", "Pourquoi : son échéance est 2029", "Un an plus tard : coûte")),
+        ("de", ("Preissteigerung: 3 %", "Ihre Frist ist 2029", "Ein Jahr später: kostet")),
+        ("es", ("Alza de precios: 3 %", "Su plazo es 2029", "Un año después: cuesta")),
+        ("fr", ("Hausse des prix : 3 %", "Son échéance est 2029", "Un an plus tard : coûte")),
     ],
 )
 def test_the_program_is_told_in_every_language(run: Any, language: str, told: tuple[str, ...]) -> None:
@@ -119,3 +120,22 @@ def test_terms_that_cannot_be_are_named(run: Any, arguments: tuple[str, ...], na
     assert done.code == 2
     assert named in done.err
     assert "Traceback" not in done.err
+
+
+def test_every_output_is_written_and_known_again(run: Any, tmp_path: Path) -> None:
+    forms = (FileForm.PDF, FileForm.HTML, FileForm.CSV, FileForm.XLSX, FileForm.ICS)
+    paths = {form: tmp_path / f"north.{form}" for form in forms}
+    outputs = [text for form, path in paths.items() for text in (f"--{form}", path)]
+    run(*TERMS, *outputs, "--dated", "2026-12-01")
+    assert all(is_own(path, form) for form, path in paths.items())
+    assert "Dec 1, 2026" in text_of(paths[FileForm.PDF])
+    before = {form: path.read_bytes() for form, path in paths.items()}
+    run(*TERMS, *outputs, "--dated", "2026-12-01")
+    assert {form: path.read_bytes() for form, path in paths.items()} == before  # the same for the same
+
+
+def test_a_calendar_without_a_first_year_is_refused_before_anything_is_worked_out(run: Any, tmp_path: Path) -> None:
+    done = run("--budget", "5000", "--ics", tmp_path / "north.ics", "--csv", tmp_path / "north.csv")
+    assert done.code == 2
+    assert "--from" in done.err
+    assert list(tmp_path.iterdir()) == []

@@ -10,9 +10,14 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from bench.generated_sites_conversion import small_site
+from planning.programme_sites import programme, site
 from spoutline.bootstrap import Workbench
+from spoutline.documents.own_files import FileForm, is_own
 from spoutline.gui.dialogs.programme import ProgrammeDialog
+from spoutline.gui.dialogs.programme_files import ProgrammeFiles
 from spoutline.gui.jobs import Jobs
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 
 @pytest.fixture
@@ -95,7 +100,7 @@ def test_terms_of_years_are_kept_and_the_row_of_a_site_says_why(
     assert "Price rise: 3 %" in dialog.why_label.text()  # no row is current: the terms
     ranked = next(one for one in programme.ranked if one.year is not None)
     dialog.tree.picked.emit(ranked.site.place)
-    assert f"its deadline is {ranked.deadline}" in dialog.why_label.text()
+    assert f"Its deadline is {ranked.deadline}" in dialog.why_label.text()
     assert "A year later" in dialog.why_label.text()
     assert dialog.model.index(0, 0).data() == "2027"
     again = ProgrammeDialog(bench, Jobs(dialog))
@@ -119,3 +124,35 @@ def test_terms_that_cannot_be_are_told(field: str, typed: str, named: str, dialo
     dialog.run_button.click()
     assert named in dialog.fault_label.text()
     assert dialog.run_button.isEnabled()
+
+
+def test_paper_tables_and_calendar_are_saved_from_the_dialog(
+    qtbot: QtBot, bench: Workbench, dialog: ProgrammeDialog, tmp_path: Path
+) -> None:
+    found = programme(site("a", 10), budget=10, first_year=2027)
+    dialog.files.show_programme(found, Display(UnitSystem.SI))
+    for form, start in (
+        (FileForm.PDF, b"%PDF"),
+        (FileForm.XLSX, b"PK"),
+        (FileForm.CSV, b"\xef\xbb\xbfrank,year"),
+        (FileForm.ICS, b"BEGIN:VCALENDAR"),
+    ):
+        path = tmp_path / f"program.{form}"
+        assert dialog.files.buttons[form].isEnabled()
+        dialog.files.save_to(path, form)
+        qtbot.waitUntil(lambda wanted=path: str(wanted) in dialog.state_label.text(), timeout=20_000)
+        assert path.read_bytes().startswith(start)
+        assert is_own(path, form)
+    page = tmp_path / "program.html"
+    dialog.files.save_to(page, FileForm.PDF)
+    qtbot.waitUntil(lambda: str(page) in dialog.state_label.text(), timeout=20_000)
+    assert page.read_bytes().startswith(b"<!DOCTYPE html>")
+    dialog.files.save_to(tmp_path / "nowhere" / "program.csv", FileForm.CSV)
+    qtbot.waitUntil(lambda: dialog.fault_label.text() != "", timeout=20_000)
+
+
+def test_there_is_nothing_to_save_before_a_program_and_no_calendar_of_counted_years(dialog: ProgrammeDialog) -> None:
+    fresh = ProgrammeFiles(dialog.files._workbench, dialog.files._jobs, dialog._show_saved, dialog)
+    assert not any(button.isEnabled() for button in fresh.buttons.values())
+    fresh.show_programme(programme(site("a", 10), budget=10), Display(UnitSystem.SI))
+    assert [form for form, button in fresh.buttons.items() if not button.isEnabled()] == [FileForm.ICS]

@@ -11,69 +11,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from examples import up_to
+from planning.programme_sites import of, programme, site, work
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import (
     LeftOut,
-    Programme,
     RankedSite,
     RankReason,
-    SiteOutcome,
-    SiteResult,
-    SiteUnit,
-    SiteWork,
     SplitHindrance,
     YearlyChange,
     YearReason,
 )
-from spoutline.model.removal_standing import Standing
 from spoutline.planning.conversion.present_worth import present_worth, risen
-from spoutline.planning.conversion.programme import programme_of
-from spoutline.planning.conversion.programme_terms import ProgrammeTerms
 from spoutline.planning.conversion.typed_terms import typed_budget, typed_deadlines, typed_percent, typed_year
-
-
-def work(*units: int, visit: int = 0, once: int = 0, grant: int = 0, why: SplitHindrance | None = None) -> SiteWork:
-    """Return a site whose dispensers 1, 2, ... cost ``units`` each."""
-    return SiteWork(
-        units=tuple(
-            SiteUnit(dispensers=(str(number),), cash=Decimal(cash), lost_margin=Decimal(7), own_minutes=10)
-            for number, cash in enumerate(units, start=1)
-        ),
-        visit_cash=Decimal(visit),
-        once_cash=Decimal(once),
-        grant=Decimal(grant),
-        visit_lost_margin=Decimal(3),
-        visit_own_minutes=60,
-        days=40,
-        hindrance=why,
-    )
-
-
-def site(place: str, of: SiteWork | int, **changes: Any) -> SiteResult:
-    parts = of if isinstance(of, SiteWork) else work(of)
-    cost = parts.cash - parts.grant + (parts.lost_margin or 0)
-    told = {
-        "outcome": SiteOutcome.READY,
-        "standing": Standing.MAY_GO,
-        "currency": "USD",
-        "cost": cost,
-        "known_cost": cost,
-        "net_present_value": Decimal(100),
-        "work": parts,
-        "name": place.upper(),
-        **changes,
-    }
-    return SiteResult.model_validate({"place": f"{place}.json", **told})
-
-
-def programme(*sites: SiteResult, budget: int | str | None, years: int = 3, **terms: Any) -> Programme:
-    amount = None if budget is None else Decimal(budget)
-    return programme_of(sites, ProgrammeTerms(name="test", budget=amount, years=years, **terms))
-
-
-def of(found: Programme, place: str) -> RankedSite:
-    return next(one for one in found.ranked if one.site.place == f"{place}.json")
-
 
 # Single present value and single compound amount factors of the compound interest tables that every engineering economy
 # handbook prints (from memory of the 5 % and 3 % tables), to four decimals.
@@ -156,6 +105,25 @@ def test_a_site_dearer_than_a_year_is_split_by_whole_dispensers() -> None:
     assert (found.year, found.year_reason) == (2, YearReason.IN_PARTS)
     assert [one.lost_margin for one in found.visits] == [3 + 14, 3 + 7]  # the station stands still at each visit
     assert [one.own_minutes for one in found.visits] == [60 + 20, 60 + 10]
+
+
+def test_no_visit_is_made_only_because_a_year_has_a_little_left() -> None:
+    # year 1 has 95 - 55 = 40 left: one dispenser (10 + 30). Three dispensers are done a year sooner for it ...
+    first = site("first", 55, net_present_value=Decimal(900))
+    three = site("a", work(30, 30, 30, visit=10), net_present_value=Decimal(1))
+    found = of(programme(first, three, budget=95), "a")
+    assert [(one.year, one.dispensers) for one in found.visits] == [(1, ("1",)), (2, ("2", "3"))]
+    # ... four are not: 1 + 2 + 1 end in year 3 as 2 + 2 do from year 2 on, with a visit of 10 less
+    four = site("a", work(30, 30, 30, 30, visit=10), net_present_value=Decimal(1))
+    found = of(programme(first, four, budget=95), "a")
+    assert [(one.year, one.dispensers) for one in found.visits] == [(2, ("1", "2")), (3, ("3", "4"))]
+
+
+def test_money_is_saved_up_for_one_visit_unless_several_finish_before() -> None:
+    # 190 in one visit: 200 are there in year 2; 90 + 10 and 90 + 10 would end in year 2 as well, with a visit more
+    once = of(programme(site("a", work(90, 90, visit=10)), budget=100, carry_over=True), "a")
+    assert [(one.year, one.dispensers, one.cash) for one in once.visits] == [(2, (), 190)]
+    assert once.year_reason is YearReason.SAVED_UP
 
 
 def test_what_cannot_be_split_is_told_with_the_reason() -> None:

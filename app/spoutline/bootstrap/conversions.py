@@ -218,6 +218,39 @@ class ConversionService:
 
         return conversion_calendar(conversion, self.words(display))
 
+    # papers of a programme
+
+    def programme_pdf(
+        self,
+        programme: Programme,
+        display: Display,
+        dated: date | None = None,
+        language: Language | None = None,
+        form: PaperForm = PaperForm.PDF,
+    ) -> bytes:
+        """Return a programme as PDF, or in another ``form``; the same bytes for the same arguments."""
+        from spoutline.documents.conversion.programme_papers import programme_pdf
+
+        return programme_pdf(programme, self.words(display, language), dated=dated, form=form)
+
+    def programme_csv(self, programme: Programme) -> bytes:
+        """Return one line for each site as CSV, in English in every language."""
+        from spoutline.documents.conversion.programme_table import programme_csv
+
+        return programme_csv(programme)
+
+    def programme_xlsx(self, programme: Programme, display: Display) -> bytes:
+        """Return years, sites, visits and terms as a workbook, in English in every language."""
+        from spoutline.documents.conversion.programme_papers import programme_xlsx
+
+        return programme_xlsx(programme, self.words(display, Language.ENGLISH))
+
+    def programme_calendar(self, programme: Programme, display: Display) -> bytes:
+        """Return visits and deadlines as a calendar file; raise ``InputFault`` where years are only counted."""
+        from spoutline.documents.conversion.programme_calendar import programme_calendar
+
+        return programme_calendar(programme, self.words(display))
+
 
 def _read_vapour_tables() -> VapourTables:
     from spoutline import assets

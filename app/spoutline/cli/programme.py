@@ -13,7 +13,9 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
 from spoutline.whole_files import OutputPlan, Staged
@@ -49,7 +51,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
     outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the program as a paper with its chart here")
+    outputs.add("--html", FileForm.HTML, "write the program as one HTML page for screen readers and mails here")
     outputs.add("--csv", FileForm.CSV, "write one line for each site here")
+    outputs.add("--xlsx", FileForm.XLSX, "write years, sites, visits and terms as a workbook here")
+    outputs.add("--ics", FileForm.ICS, "write visits and deadlines as a calendar (iCalendar) here; needs --from")
+    parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
 def _add_terms(parser: argparse.ArgumentParser) -> None:
@@ -80,7 +87,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         _terms(arguments),
         TerminalProgress("sites converted"),
         arguments.processes,
-        partial(_staged, arguments),
+        partial(_staged, arguments, workbench),
         resume=arguments.resume,
     )
     if arguments.json:
@@ -111,10 +118,22 @@ def _terms(arguments: argparse.Namespace) -> ProgrammeTerms:
     )
 
 
-def _staged(arguments: argparse.Namespace, programme: Programme) -> AbstractContextManager[Staged]:
-    from spoutline.documents.conversion.programme_table import programme_csv
-
-    contents = {arguments.csv: programme_csv(programme)} if arguments.csv else {}
+def _staged(
+    arguments: argparse.Namespace, workbench: Workbench, programme: Programme
+) -> AbstractContextManager[Staged]:
+    service, display = workbench.converting(), display_of(arguments, workbench)
+    dated = day_of(arguments.dated, "--dated")
+    contents: dict[Path, bytes] = {}
+    if arguments.pdf:
+        contents[arguments.pdf] = service.programme_pdf(programme, display, dated)
+    if arguments.html:
+        contents[arguments.html] = service.programme_pdf(programme, display, dated, form=PaperForm.HTML)
+    if arguments.csv:
+        contents[arguments.csv] = service.programme_csv(programme)
+    if arguments.xlsx:
+        contents[arguments.xlsx] = service.programme_xlsx(programme, display)
+    if arguments.ics:
+        contents[arguments.ics] = service.programme_calendar(programme, display)
     plan: OutputPlan = arguments.output_plan
     return plan.staged(contents)
 
@@ -131,8 +150,11 @@ def _check(arguments: argparse.Namespace) -> None:
         problems.append(
             InputProblem("", "--resume", f"'{resume}'", "its surveys end in .json: name a file such as a.run")
         )
+    if arguments.ics and not arguments.first_year:
+        problems.append(InputProblem("", "--ics", "no first year", "name it too: --from 2027; a calendar needs dates"))
     if problems:
         raise InputFault(tuple(problems))
+    day_of(arguments.dated, "--dated")
 
 
 WORK = CommandWork(_arguments, _run)

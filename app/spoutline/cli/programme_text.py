@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from spoutline.cli.plan_text import printable
 from spoutline.explain.conversion.programme_words import ProgrammeWords
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.programme import Programme, RankedSite
@@ -11,7 +12,7 @@ from spoutline.model.programme import Programme, RankedSite
 
 def programme_text(programme: Programme, kept: str, words: ConversionStory) -> str:
     """Return terms, years with their visits and the reasons, what is left out; ``kept`` says where it is kept."""
-    return "\n".join(_lines(ProgrammeWords(programme, words), kept)) + "\n"
+    return "".join(f"{printable(line)}\n" for line in _lines(ProgrammeWords(programme, words), kept))
 
 
 def _lines(words: ProgrammeWords, kept: str) -> Iterator[str]:

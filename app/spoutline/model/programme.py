@@ -139,6 +139,7 @@ class SiteResult(_Record):
     work_minutes: int = 0
     work: SiteWork | None = None
     deadline_year: int | None = Field(None, description="Year by whose end the agency wants the work done.")
+    invented_prices: bool = Field(False, description="Some part or price is of the invented catalog.")
     message: str = ""
 
     def change_in(self, year: int | None) -> float | None:
@@ -221,7 +222,7 @@ class ProgrammeYear(_Record):
     change_kg: float
     available: Decimal | None = None
     left: Decimal | None = None
-    lost_margin: Decimal = Decimal(0)
+    lost_margin: Decimal | None = Field(None, description="Of the visits whose lost margin is known.")
     own_minutes: int = 0
     present_value: Decimal | None = Field(None, description="What is spent, on the first day of the first year.")
     after_kg: float = 0.0

@@ -58,12 +58,17 @@ def programme_csv(programme: Programme) -> bytes:
     return stream.getvalue().encode("utf-8-sig")
 
 
-def site_rows(programme: Programme) -> Iterator[tuple[Cell, ...]]:
-    """Yield one row for each site under ``COLUMNS``, ranked ones first; years are those of the calendar if known."""
+def site_rows(programme: Programme, *, shield: bool = True) -> Iterator[tuple[Cell, ...]]:
+    """Yield one row for each site under ``COLUMNS``, ranked ones first; years are those of the calendar if known.
+
+    With ``shield`` no text is one that a spreadsheet takes for a formula.
+    """
     for ranked in programme.ranked:
-        yield (*_head(ranked.site, programme, ranked), *_placed(programme, ranked), _safe(ranked.site.message))
+        row = (*_head(ranked.site, programme, ranked), *_placed(programme, ranked), ranked.site.message)
+        yield tuple(_safe(cell, shield=shield) for cell in row)
     for other in programme.others:
-        yield (*_head(other, programme, None), *[None] * (len(COLUMNS) - len(_ONCE)), _safe(other.message))
+        row = (*_head(other, programme, None), *[None] * (len(COLUMNS) - len(_ONCE)), other.message)
+        yield tuple(_safe(cell, shield=shield) for cell in row)
 
 
 def _head(site: SiteResult, programme: Programme, ranked: RankedSite | None) -> tuple[Cell, ...]:
@@ -73,8 +78,8 @@ def _head(site: SiteResult, programme: Programme, ranked: RankedSite | None) -> 
         None if year is None else programme.calendar_year(year),
         ranked.left_out.value if ranked and ranked.left_out else None,
         site.outcome.value,
-        _safe(site.name),
-        _safe(site.place),
+        site.name,
+        site.place,
         site.positions,
         site.converted,
         site.cost,
@@ -90,7 +95,7 @@ def _placed(programme: Programme, one: RankedSite) -> tuple[Cell, ...]:
     work, waiting = one.site.work, one.waiting
     lost = [visit.lost_margin for visit in one.visits if visit.lost_margin is not None]
     return (
-        _safe("; ".join(_visit(programme, visit) for visit in one.visits)),
+        "; ".join(_visit(programme, visit) for visit in one.visits),
         one.cash if one.visits else None,
         sum(lost, Decimal(0)) if lost else None,
         round(sum(visit.own_minutes for visit in one.visits) / 60, 2) if one.visits else None,
@@ -119,5 +124,8 @@ def _visit(programme: Programme, visit: Visit) -> str:
     return f"{programme.calendar_year(visit.year)}{where} {visit.cash}"
 
 
-def _safe(text: str) -> str:
-    return shielded(without_controls(text))
+def _safe(cell: Cell, *, shield: bool) -> Cell:
+    if not isinstance(cell, str):
+        return cell
+    plain = without_controls(cell)
+    return shielded(plain) if shield else plain

@@ -104,7 +104,8 @@ class ProgrammeWords:
             return self.left_out(ranked)
         if ranked.year_reason is None:  # of a programme of an older version
             return ""
-        return self.words.say("program_why", reason=self._rank_reason(ranked), when=self._year_reason(ranked))
+        text = self.words.say("program_why", reason=self._rank_reason(ranked), when=self._year_reason(ranked))
+        return f"{text[:1].upper()}{text[1:]}"
 
     def _rank_reason(self, ranked: RankedSite) -> str:
         say, site = self.words.say, ranked.site

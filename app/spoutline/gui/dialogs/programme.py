@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QProgressBar,
 
 from spoutline.explain.conversion.programme_words import ProgrammeWords
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.programme_files import ProgrammeFiles
 from spoutline.gui.dialogs.programme_terms import ProgrammeTermsForm
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.node_tree import NodeTree
@@ -68,6 +69,8 @@ class ProgrammeDialog(FormDialog):
         self.why_label = plain_label("", "quiet", wraps=True)
         self.why_label.setAccessibleName(tr("Why the site lies in its year"))
         self.body.addWidget(self.why_label)
+        self.files = ProgrammeFiles(workbench, jobs, self._show_saved, self)
+        self.foot.insertWidget(0, self.files)
         self.add_close()
         jobs.progressed.connect(self._on_progress)
         self._show_latest()
@@ -126,6 +129,7 @@ class ProgrammeDialog(FormDialog):
         """Show the years with their sites, then what is left out."""
         self.programme = programme
         self._words = ProgrammeWords(programme, self._workbench.converting().words(self._display))
+        self.files.show_programme(programme, self._display)
         self.model.show_nodes(programme_nodes(self._words))
         self.tree.expandAll()
         self._show_why(None)
@@ -135,13 +139,19 @@ class ProgrammeDialog(FormDialog):
         text = words.format(name=programme.name, done=done, ready=len(programme.ranked), others=len(programme.others))
         self.state_label.setText(f"{text} {tr('The run was stopped early.')}" if programme.stopped else text)
 
+    def _show_saved(self, text: str, *, is_fault: bool) -> None:
+        """Say that a file was saved, or why not."""
+        self.show_fault(text if is_fault else "")
+        if not is_fault:
+            self.state_label.setText(text)
+
     def _show_why(self, record: object) -> None:
         """Say why the site of the current row lies in its year, and what a year of waiting costs."""
         words = self._words
         ranked = () if words is None else words.programme.ranked
         found = next((one for one in ranked if one.site.place == record), None)
         if found is None or words is None:
-            self.why_label.setText("" if words is None else " ".join(words.terms()))
+            self.why_label.setText("" if words is None else " · ".join(words.terms()))
             return
         told = (words.why(found), words.deadline(found), words.waiting(found))
         self.why_label.setText(" ".join(text for text in told if text))

@@ -52,8 +52,8 @@ class Placer:
     def place(self, site: SiteResult) -> Place:
         """Return where a site comes, and spend its money there.
 
-        The first year whose budget and rest pay the whole site; else the fewest years from the first on in which whole
-        dispensers fit; else, where money is carried over, the first year in which enough is saved.
+        The first year whose budget and rest pay the whole site; else visits of whole dispensers; where money is carried
+        over, one visit in the year in which enough is saved, unless several visits finish before that.
         """
         work = work_of(site)
         if work is None:
@@ -65,7 +65,7 @@ class Placer:
             return self._paid((costs[within],), YearReason.FIRST if within == 1 else YearReason.LATER, costs)
         dear = [one.cash > self.purse.budget for one in costs.values()]
         if any(dear) and len(work.units) > 1 and (visits := self._in_parts(site, work)):
-            return self._paid(visits, YearReason.IN_PARTS, costs)
+            return self._paid(visits, YearReason.IN_PARTS if len(visits) > 1 else YearReason.SAVED_UP, costs)
         saved = next((year for year in years if costs[year].cash <= self.purse.room(year)), None)
         if saved is not None:
             return self._paid((costs[saved],), YearReason.SAVED_UP, costs)
@@ -87,10 +87,20 @@ class Placer:
         )
 
     def _in_parts(self, site: SiteResult, work: SiteWork) -> tuple[Visit, ...]:
-        """Return the visits that finish a site within the years, each as full as its money lets it be; else none."""
+        """Return the visits that finish a site within the years, the earliest that do; none where the years end before.
+
+        A visit that only fills what a year has left costs all that concerns the whole site once more: of the starts
+        that finish in the same year, the one with the fewest visits is taken.
+        """
+        tried = (self._in_parts_from(first, site, work) for first in range(1, self.purse.years + 1))
+        found = [visits for visits in tried if visits]
+        return min(found, key=lambda visits: (visits[-1].year, len(visits), visits[0].year), default=())
+
+    def _in_parts_from(self, start: int, site: SiteResult, work: SiteWork) -> tuple[Visit, ...]:
+        """Return the visits from a year on, each as full as its money lets it be; none where they do not finish."""
         left, visits = list(work.units), list[Visit]()
-        for year in range(1, self.purse.years + 1):
-            room = self.purse.room(year) if not self.purse.carry_over else self._room_after(visits, year)
+        for year in range(start, self.purse.years + 1):
+            room = self._room_after(visits, year)
             taken: list[SiteUnit] = []
             for unit in left:
                 tried = self.visit(site, work, [*taken, unit], year, first=not visits, last=len(taken) + 1 == len(left))

@@ -154,10 +154,16 @@ def _years(ranked: Sequence[RankedSite], terms: ProgrammeTerms, currency: str) -
             change_kg=sum(one.change_in(calendar) or 0.0 for one in finished),
             available=None if purse is None else purse.available(year),
             left=None if purse is None else purse.left(year),
-            lost_margin=sum((one.lost_margin or Decimal(0) for one in here), Decimal(0)),
+            lost_margin=_known_sum(one.lost_margin for one in here) if here else Decimal(0),
             own_minutes=sum(one.own_minutes for one in here),
             present_value=None
             if terms.interest_percent is None
             else present_worth(spent, terms.interest_percent, year - 1, currency),
             after_kg=sum(one.change_in(calendar) or 0.0 for one in done),
         )
+
+
+def _known_sum(amounts: Iterable[Decimal | None]) -> Decimal | None:
+    """Return the sum of what is known; None where nothing is."""
+    known = [one for one in amounts if one is not None]
+    return sum(known, Decimal(0)) if known else None

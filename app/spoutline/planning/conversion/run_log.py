@@ -14,7 +14,7 @@ from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 
-_FORMAT, _VERSION = "spoutline-run", 2  # 2: with the cost of a site by its parts
+_FORMAT, _VERSION = "spoutline-run", 3  # 3: with the cost of a site by its parts, and whether prices are invented
 _OPTION = "--resume"
 _DRAFT = b"@draft"
 _M = TypeVar("_M", bound=BaseModel)

@@ -42,6 +42,7 @@ def site_result(conversion: SiteConversion, place: str) -> SiteResult:
         yearly=yearly,
         work_minutes=conversion.sequence.work_minutes if conversion.sequence else 0,
         work=site_work(conversion),
+        invented_prices=conversion.shows_invented_parts,
         deadline_year=conversion.survey.conversion.deadline_year,
     )
 
