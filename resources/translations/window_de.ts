@@ -1856,6 +1856,10 @@
    <translation>Tag des Preises</translation>
   </message>
   <message>
+   <source>Day on which to ask the customer again; the answer takes it away</source>
+   <translation>Tag, an dem beim Kunden nachzufassen ist; die Antwort nimmt ihn weg</translation>
+  </message>
+  <message>
    <source>Days for which the offer stands, 1 to 730.</source>
    <translation>Tage, für die das Angebot gilt, 1 bis 730.</translation>
   </message>
@@ -2518,6 +2522,10 @@
   <message>
    <source>Folder of survey files</source>
    <translation>Ordner mit Aufnahmedateien</translation>
+  </message>
+  <message>
+   <source>Follow up</source>
+   <translation>Nachfassen</translation>
   </message>
   <message>
    <source>For</source>
@@ -5604,6 +5612,10 @@
    <translation>Das andere zeigen</translation>
   </message>
   <message>
+   <source>Show those alone whose customer is to be asked again by today</source>
+   <translation>Nur die zeigen, bei deren Kunden bis heute nachzufassen ist</translation>
+  </message>
+  <message>
    <source>Sideways</source>
    <translation>Zur Seite</translation>
   </message>
@@ -8046,6 +8058,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>to</source>
    <translation>bis</translation>
+  </message>
+  <message>
+   <source>to follow up b&amp;y today</source>
+   <translation>bis heute nach&amp;zufassen</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>

@@ -1856,6 +1856,10 @@
    <translation>Día del precio</translation>
   </message>
   <message>
+   <source>Day on which to ask the customer again; the answer takes it away</source>
+   <translation>Día en que hay que volver a preguntar al cliente; la respuesta lo quita</translation>
+  </message>
+  <message>
    <source>Days for which the offer stands, 1 to 730.</source>
    <translation>Días que vale la oferta, 1 a 730.</translation>
   </message>
@@ -2518,6 +2522,10 @@
   <message>
    <source>Folder of survey files</source>
    <translation>Carpeta de archivos de levantamiento</translation>
+  </message>
+  <message>
+   <source>Follow up</source>
+   <translation>Seguimiento</translation>
   </message>
   <message>
    <source>For</source>
@@ -5604,6 +5612,10 @@
    <translation>Mostrar el ajeno</translation>
   </message>
   <message>
+   <source>Show those alone whose customer is to be asked again by today</source>
+   <translation>Mostrar solo aquellas cuyo cliente hay que volver a consultar hasta hoy</translation>
+  </message>
+  <message>
    <source>Sideways</source>
    <translation>De lado</translation>
   </message>
@@ -8046,6 +8058,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>to</source>
    <translation>a</translation>
+  </message>
+  <message>
+   <source>to follow up b&amp;y today</source>
+   <translation>seguimiento hasta ho&amp;y</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>

@@ -1856,6 +1856,10 @@
    <translation>Jour du prix</translation>
   </message>
   <message>
+   <source>Day on which to ask the customer again; the answer takes it away</source>
+   <translation>Jour où relancer le client ; la réponse l’enlève</translation>
+  </message>
+  <message>
    <source>Days for which the offer stands, 1 to 730.</source>
    <translation>Jours de validité de l'offre, 1 à 730.</translation>
   </message>
@@ -2518,6 +2522,10 @@
   <message>
    <source>Folder of survey files</source>
    <translation>Dossier de fichiers de relevé</translation>
+  </message>
+  <message>
+   <source>Follow up</source>
+   <translation>Relance</translation>
   </message>
   <message>
    <source>For</source>
@@ -5604,6 +5612,10 @@
    <translation>Montrer l'autre</translation>
   </message>
   <message>
+   <source>Show those alone whose customer is to be asked again by today</source>
+   <translation>Ne montrer que ceux dont le client est à relancer d’ici aujourd’hui</translation>
+  </message>
+  <message>
    <source>Sideways</source>
    <translation>Sur le côté</translation>
   </message>
@@ -8046,6 +8058,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>to</source>
    <translation>à</translation>
+  </message>
+  <message>
+   <source>to follow up b&amp;y today</source>
+   <translation>à relancer d’ici aujo&amp;urd’hui</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>

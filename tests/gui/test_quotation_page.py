@@ -675,6 +675,47 @@ def test_the_book_lists_total_and_margin_and_shows_one_status_alone(
     qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
 
 
+def test_the_day_to_ask_again_is_kept_listed_when_due_and_over_with_the_answer(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    edit, book = page.panel.follow_edit, page.panel.book
+    quote(qtbot, page, terms("GUI-82"))
+    assert edit.isHidden(), "nothing is asked again that is not in the book"
+    page.panel.name_edit.setText("Odile")
+    keep(qtbot, page)
+    issue(qtbot, page)
+    edit.setText("2026-13-40")
+    qtbot.keyClick(edit, Qt.Key.Key_Return)
+    assert "write a day" in page.panel.state_label.text()
+
+    def follow_up(day: date | None) -> None:
+        edit.setText("" if day is None else day.isoformat())
+        qtbot.keyClick(edit, Qt.Key.Key_Return)
+        qtbot.waitUntil(lambda: page.stored is not None and page.stored.follow_up == day, timeout=10_000)
+        settled(qtbot, page)
+
+    follow_up(DAY + timedelta(days=1))
+    assert edit.text() == day_text(DAY + timedelta(days=1))
+    qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
+    column = next(
+        place
+        for place in range(book.entries.columnCount())
+        if book.entries.headerData(place, Qt.Orientation.Horizontal) == "Follow up"
+    )
+    qtbot.waitUntil(lambda: book.entries.index(0, column).data() == day_text(DAY + timedelta(days=1)), timeout=10_000)
+    book.due_box.setChecked(True)
+    qtbot.waitUntil(lambda: not book.entries.records, timeout=10_000)
+    follow_up(DAY)
+    qtbot.waitUntil(lambda: len(book.entries.records) == 1, timeout=10_000)
+    follow_up(None)
+    qtbot.waitUntil(lambda: not book.entries.records, timeout=10_000)
+    follow_up(DAY)
+    page.panel.offer.decline_button.click()
+    settled(qtbot, page)
+    assert page.stored is not None
+    assert (page.stored.status, page.stored.follow_up, edit.text()) == (QuotationStatus.DECLINED, None, "")
+
+
 BELOW_COST = "buying = [{ percent = 25 }]\nselling = { percent = 60 }\n"
 
 

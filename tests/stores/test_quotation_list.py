@@ -13,6 +13,7 @@ from spoutline.model.quotation_status import QuotationStatus
 from stores.quotation_life import SI, quoted
 
 _COLUMNS = ("dated", "currency", "total_low", "total_high", "margin_low", "margin_high")
+_LATER_COLUMNS = ("follow_up",)
 _TERMS = {
     "buying": [{"percent": 25}],
     "selling": {"percent": 10},
@@ -49,7 +50,7 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
 
     with closing(sqlite3.connect(own_database)) as raw, raw:
         raw.execute("UPDATE book_version SET version_num = 'book_0009'")
-        for name in _COLUMNS:
+        for name in (*_COLUMNS, *_LATER_COLUMNS):
             raw.execute(f"ALTER TABLE quotations DROP COLUMN {name}")
         broken = "INSERT INTO quotation_revisions (quotation_id, revision, document) VALUES (99, 1, '{}')"
         columns = "id, number, customer, site, search_text, status, revision, version, valid_to, created_at, changed_at"

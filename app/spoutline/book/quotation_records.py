@@ -15,7 +15,7 @@ class QuotationEntry:
     """One line of the list of quotations; ``changed_at`` is in UTC.
 
     Totals and margins (percent of the materials) are the lowest and highest of the options, or those of the option
-    ordered; None where they are not known.
+    ordered; None where they are not known. ``follow_up`` is the day on which to ask the customer again, None for none.
     """
 
     id: int
@@ -32,17 +32,22 @@ class QuotationEntry:
     total_high: Decimal | None = None
     margin_low: Decimal | None = None
     margin_high: Decimal | None = None
+    follow_up: date | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StoredQuotation:
-    """A quotation as the book holds it; ``version`` counts every change from 1."""
+    """A quotation as the book holds it; ``version`` counts every change of it from 1.
+
+    ``follow_up`` is the day on which to ask the customer again, None for none; it is no part of the quotation.
+    """
 
     id: int
     revision: int
     version: int
     status: QuotationStatus
     quotation: Quotation
+    follow_up: date | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

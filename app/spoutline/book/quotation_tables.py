@@ -33,6 +33,7 @@ class QuotationRow(BookTable):
     total_high: Mapped[str | None] = mapped_column(String(60))
     margin_low: Mapped[str | None] = mapped_column(String(60))
     margin_high: Mapped[str | None] = mapped_column(String(60))
+    follow_up: Mapped[date | None] = mapped_column(Date)  # when to ask the customer again; of no document
 
 
 class QuotationSerialRow(BookTable):

@@ -56,8 +56,13 @@ class QuotationBook:
 
     # reading
 
-    def entries(self, text: str = "", status: QuotationStatus | None = None) -> tuple[QuotationEntry, ...]:
-        """Return quotations, last changed first, where number, customer, site or a part holds each word of ``text``."""
+    def entries(
+        self, text: str = "", status: QuotationStatus | None = None, due_by: date | None = None
+    ) -> tuple[QuotationEntry, ...]:
+        """Return quotations, last changed first, where number, customer, site or a part holds each word of ``text``.
+
+        With ``due_by``, those alone that are to be followed up by that day.
+        """
         conditions: list[ColumnElement[bool]] = []
         for word in text.casefold().split():
             with_part = select(QuotationPartRow.quotation_id).where(
@@ -68,6 +73,8 @@ class QuotationBook:
             conditions.append(or_(named, QuotationRow.id.in_(with_part)))
         if status is not None:
             conditions.append(QuotationRow.status == status.value)
+        if due_by is not None:
+            conditions.append(QuotationRow.follow_up <= due_by)
         query = select(QuotationRow).where(*conditions)
         with self._reading() as session:
             rows = session.scalars(query.order_by(QuotationRow.changed_at.desc(), QuotationRow.id.desc()))
@@ -217,7 +224,8 @@ class QuotationBook:
     ) -> StoredQuotation:
         """Note that the customer accepted or declined; ``option`` is the title of the one ordered out of several.
 
-        ``with_it`` writes what belongs to the answer into the same unit of work: both are kept, or neither is.
+        ``with_it`` writes what belongs to the answer into the same unit of work: both are kept, or neither is. A day on
+        which the customer was to be asked again is over with the answer.
         """
         _check_name(by, note)
         if answer not in (QuotationStatus.ACCEPTED, QuotationStatus.DECLINED):
@@ -228,6 +236,7 @@ class QuotationBook:
             self._note(session, row, by, note, ordered)
             if ordered:
                 _list_amounts(row, self._read(self._revision(session, row.id, row.revision)), ordered)
+            row.follow_up = None  # the customer has answered
             if with_it is not None:
                 with_it(session)
             session.commit()
@@ -247,6 +256,17 @@ class QuotationBook:
             )
             self._note_parts(session, row, quotation)
             self._note(session, row, by, "")
+            session.commit()
+            return self._stored(session, row)
+
+    def follow_up(self, quotation_id: int, day: date | None) -> StoredQuotation:
+        """Keep the day on which to ask the customer again, None for none; the quotation itself stays as it is.
+
+        Raise ``InputFault`` where there is no such quotation.
+        """
+        with self._writing() as session:
+            row = self._row(session, quotation_id)
+            row.follow_up = day
             session.commit()
             return self._stored(session, row)
 
@@ -315,6 +335,7 @@ class QuotationBook:
             version=row.version,
             status=QuotationStatus(row.status),
             quotation=self._read(self._revision(session, row.id, row.revision)),
+            follow_up=row.follow_up,
         )
 
     def _read(self, row: QuotationRevisionRow) -> Quotation:
@@ -493,6 +514,7 @@ def _entry(row: QuotationRow) -> QuotationEntry:
         total_high=_amount(row.total_high),
         margin_low=_amount(row.margin_low),
         margin_high=_amount(row.margin_high),
+        follow_up=row.follow_up,
     )
 
 

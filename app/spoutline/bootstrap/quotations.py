@@ -233,9 +233,18 @@ class QuotationService:
 
     # the life of a quotation
 
-    def quotations(self, text: str = "", status: QuotationStatus | None = None) -> tuple[QuotationEntry, ...]:
-        """Return quotations, last changed first, where number, customer, site or a part holds each word of ``text``."""
-        return self._sources.quotations().entries(text, status)
+    def quotations(
+        self, text: str = "", status: QuotationStatus | None = None, due_by: date | None = None
+    ) -> tuple[QuotationEntry, ...]:
+        """Return quotations, last changed first, where number, customer, site or a part holds each word of ``text``.
+
+        With ``due_by``, those alone that are to be followed up by that day.
+        """
+        return self._sources.quotations().entries(text, status, due_by)
+
+    def follow_up(self, quotation_id: int, day: date | None) -> StoredQuotation:
+        """Keep the day on which to ask the customer again, None for none."""
+        return self._sources.quotations().follow_up(quotation_id, day)
 
     def stored(self, quotation_id: int) -> StoredQuotation:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""

@@ -7,6 +7,7 @@ import json
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
 from dataclasses import asdict
+from datetime import date
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms, shared_options
@@ -39,6 +40,7 @@ _SORTS: dict[str, Callable[[QuotationEntry], tuple[object, ...]]] = {
     "valid-until": lambda one: (one.valid_to, one.id),
     "total": lambda one: (one.total_low is not None, one.total_low, one.id),
     "margin": lambda one: (one.margin_low is not None, one.margin_low, one.id),
+    "follow-up": lambda one: (one.follow_up is None, one.follow_up, one.id),
 }
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
 
@@ -54,6 +56,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     listing.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
     listing.add_argument("--sort", choices=tuple(_SORTS), help="sort by this, the least first; default: last changed")
     listing.add_argument("--status", choices=[status.value for status in QuotationStatus])
+    listing.add_argument("--due", action="store_true", help="those alone that are to be followed up by today")
+    listing.add_argument("--on", metavar="YYYY-MM-DD", type=day, help="to be followed up by this day instead of today")
+    follow = add("follow-up", "keep the day on which to ask the customer again, until the answer comes")
+    follow.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
+    until = follow.add_mutually_exclusive_group(required=True)
+    until.add_argument("day", metavar="YYYY-MM-DD", nargs="?", type=day, help="the day")
+    until.add_argument("--none", action="store_true", help="no such day any more")
     keep = add("keep", "quote a survey and keep it as a draft")
     _quoted(keep)
     show = add("show", "print a quotation's options, amounts and history")
@@ -117,7 +126,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     status = QuotationStatus(arguments.status) if arguments.status else None
-    found = workbench.quoting().quotations(arguments.text, status)
+    due_by = (arguments.on or date.today()) if arguments.due or arguments.on else None
+    found = workbench.quoting().quotations(arguments.text, status, due_by)
     if arguments.sort:
         found = tuple(sorted(found, key=_SORTS[arguments.sort]))
     if arguments.json:
@@ -127,10 +137,17 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = (
         f"{one.id:>5}  {one.number} r{one.revision}  {one.status:<8}  {one.dated or '–'} until {one.valid_to}  "
         f"{_range(one.total_low, one.total_high)} {one.currency}  margin {_range(one.margin_low, one.margin_high)} %  "
-        f"{one.customer}; {one.site}\n"
+        f"{one.customer}; {one.site}{f'; follow up {one.follow_up}' if one.follow_up else ''}\n"
         for one in found
     )
     write_standard_output("".join(lines))
+    return ExitCode.FITS
+
+
+def _follow_up(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    stored = workbench.quoting().follow_up(arguments.id, arguments.day)
+    number, told = stored.quotation.terms.heading.number, stored.follow_up or "none"
+    write_standard_output(f"{stored.id}  {number} r{stored.revision}  {stored.status}  follow up {told}\n")
     return ExitCode.FITS
 
 
@@ -249,6 +266,8 @@ def _shown(stored: StoredQuotation, story: Story) -> Iterator[str]:
     heading = quotation.terms.heading
     yield f"{heading.number} r{stored.revision}  {stored.status}  {heading.dated} until {quotation.valid_to}"
     yield f"{quotation.terms.customer.name}; {quotation.pins.survey.site.name}"
+    if stored.follow_up is not None:
+        yield f"follow up {stored.follow_up}"
     yield from option_lines(quotation, story)
 
 
@@ -302,6 +321,7 @@ def _print_state(stored: StoredQuotation) -> ExitCode:
 
 _ACTIONS: dict[str, _Action] = {
     "list": _list,
+    "follow-up": _follow_up,
     "keep": _keep,
     "show": _show,
     "issue": _issue,

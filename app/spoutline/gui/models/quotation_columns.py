@@ -69,6 +69,12 @@ def entry_columns(story: Story) -> tuple[Column[QuotationEntry], ...]:
             hint=lambda one: tip(day_text(one.valid_to)),
             sort=lambda one: one.valid_to.toordinal(),
         ),
+        Column(
+            title=tr("Follow up"),
+            text=_follow_up,
+            hint=lambda one: tip(_follow_up(one)),
+            sort=lambda one: float("inf") if one.follow_up is None else one.follow_up.toordinal(),
+        ),
     )
 
 
@@ -78,6 +84,10 @@ def _number(entry: QuotationEntry) -> str:
 
 def _day(entry: QuotationEntry) -> str:
     return "–" if entry.dated is None else day_text(entry.dated)
+
+
+def _follow_up(entry: QuotationEntry) -> str:
+    return "–" if entry.follow_up is None else day_text(entry.follow_up)
 
 
 def _places(entry: QuotationEntry) -> int:

@@ -7,7 +7,7 @@ from contextlib import suppress
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEntry
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -69,6 +69,10 @@ class BookPanel(QWidget):
             self.status_box.addItem(context.story.title(status), status)
         self.status_box.currentIndexChanged.connect(lambda _: self.fetch())
         row.addWidget(self.status_box)
+        self.due_box = QCheckBox(tr("to follow up b&y today"), self)
+        self.due_box.setToolTip(tr("Show those alone whose customer is to be asked again by today"))
+        self.due_box.toggled.connect(lambda _: self.fetch())
+        row.addWidget(self.due_box)
         column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
@@ -93,13 +97,14 @@ class BookPanel(QWidget):
         service, text, today = self._context.session.workbench.quoting(), self.search_edit.text(), self._today()
         chosen = self.status_box.currentData()
         status = None if chosen is None else QuotationStatus(chosen)
+        due_by = today if self.due_box.isChecked() else None
 
         def work(_: Ticket) -> Listed:
             over: tuple[int, ...] = ()
             if expire:
                 with suppress(ReadOnlyStore):  # who only reads sees the list as it is
                     over = service.expire(today)
-            return over, service.quotations(text, status)
+            return over, service.quotations(text, status, due_by)
 
         self._context.jobs.start(_ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(str(fault)))
 
@@ -127,8 +132,8 @@ class BookPanel(QWidget):
         self.entries: RecordTable[QuotationEntry] = RecordTable((), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.entries)
-        # number, status, total and day are never cut; beside the paper there is no room for all the others
-        shares, whole, gives_way = (5, 5, 5, 4, 6, 5, 6, 6), (0, 1, 4, 6), (7, 3, 5)
+        # number, status, total and days are never cut; beside the paper there is no room for all the others
+        shares, whole, gives_way = (5, 5, 5, 4, 6, 5, 6, 6, 6), (0, 1, 4, 6, 8), (7, 3, 5)
         self.entry_table = Table(tr("Quotations in the book"), self, shares=shares, whole=whole, gives_way=gives_way)
         self.entry_table.setModel(proxy)
         self.entry_table.teach(tr("Quotations that are saved in the book come here, whichever station they are for."))

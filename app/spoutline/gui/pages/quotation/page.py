@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -27,6 +28,7 @@ from spoutline.gui.pages.quotation.terms import (
 )
 from spoutline.gui.pages.quotation.terms_choice import TermsChoice
 from spoutline.gui.pages.quotation.work import (
+    FOLLOW,
     LOOK,
     MAKE,
     Made,
@@ -217,6 +219,24 @@ class QuotationPage(QWidget):
         if stored is not None and self._is_named():
             self._steps.take(lambda: service.answer(stored, answer, name, note, option))
 
+    def follow_up(self, day: date | None) -> None:
+        """Keep the day on which to ask the customer of the quotation in hand again; None for none."""
+        stored, service = self._newest.stored, self._service
+        if stored is None:
+            return
+
+        def show(kept: StoredQuotation) -> None:
+            if self._hand.stored is not None and self._hand.stored.id == kept.id:
+                stored = replace(self._hand.stored, follow_up=kept.follow_up)
+                self._hand = replace(self._hand, stored=stored)
+            self.panel.say("")
+            self.panel.book.fetch()
+            self._show_steps()
+
+        self._context.jobs.start(
+            FOLLOW, lambda _: service.follow_up(stored.id, day), show, self._fail_following, priority=1
+        )
+
     def save_as(self, path: Path, kind: FileKind) -> None:
         """Write a paper into a file; an issued one as it was sent."""
         self._files.save(self._hand, path, kind, self.panel.offer.option)
@@ -251,6 +271,7 @@ class QuotationPage(QWidget):
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
         for kind, button in offer.save_buttons.items():
             button.clicked.connect(lambda _=False, wanted=kind: self._ask_file(wanted, offer.option))
+        panel.follow_up_wanted.connect(self.follow_up)
         panel.newest_button.clicked.connect(lambda: self._show(self._newest))
         panel.prices.answered.connect(self._answer_price)
         panel.prices.taken_back.connect(lambda part: self.answer_price(part, None))
@@ -443,6 +464,10 @@ class QuotationPage(QWidget):
             self.paper.show_document(lambda *_: service.issued_papers(stored.id, revision).pdf)
         else:
             self.paper.show_document(lambda _, form: service.pdf(made, revision, display, form))
+
+    def _fail_following(self, fault: Exception) -> None:
+        self._show_steps()
+        self._show_trouble(fault)
 
     def _show_trouble(self, fault: Exception) -> None:
         if not isinstance(fault, Cancelled):

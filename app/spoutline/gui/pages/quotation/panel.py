@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
+from spoutline.book.quotation_records import StoredQuotation
 from spoutline.gui.models.quotation_prices import priced_parts
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.book import BookPanel
@@ -17,21 +19,34 @@ from spoutline.gui.pages.quotation.offer import OfferPanel
 from spoutline.gui.pages.quotation.prices import PricesPanel
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import Card, plain_label, tab_pages
+from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.wording import tr
 from spoutline.model.answered import surveyed_only
+from spoutline.model.faults import InputFault
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import PriceOverride
 
+_DAY_WIDTH = 140  # pixels of a day with its calendar
+
 
 class QuotationPanel(QWidget):
-    """Lays out the head and the four panels and shows the quotation in hand in all of them."""
+    """Lays out the head and the four panels and shows the quotation in hand in all of them.
+
+    Signals
+    -------
+    follow_up_wanted(object)
+        The customer of the quotation in hand is to be asked again on this day; None for on none.
+    """
+
+    follow_up_wanted = Signal(object)
 
     def __init__(self, context: Context, today: Callable[[], date], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context, self._today = context, today
         self._touched_told: tuple[int, ...] = ()
+        self._follows: tuple[int, date | None] | None = None
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
@@ -88,6 +103,7 @@ class QuotationPanel(QWidget):
         self.status_mark.setVisible(hand.quotation is not None)
         self.status_mark.show_tone(status_tone(hand, today), tr("Where the quotation stands"))
         self.status_label.setText(status_words(hand, today))
+        self._show_follow_up(hand.stored if not hand.is_older else None, is_free=not is_stepping)
         older = older_words(hand)
         self.older_label.setText(older)
         self.older_bar.setVisible(bool(older))
@@ -103,6 +119,26 @@ class QuotationPanel(QWidget):
         )
         self.prices.allow(hand.quotation is not None and not hand.is_older and not is_stepping)
         self.book.allow(not is_stepping)
+
+    def _show_follow_up(self, kept: StoredQuotation | None, *, is_free: bool) -> None:
+        """Show when to ask the customer again; a day that is being typed is left alone."""
+        for widget in (self.follow_label, self.follow_edit):
+            widget.setVisible(kept is not None)
+        self.follow_edit.setEnabled(is_free)
+        shown = None if kept is None else (kept.id, kept.follow_up)
+        if shown != self._follows:
+            self._follows = shown
+            self.follow_edit.show_day(None if kept is None else kept.follow_up)
+
+    def _follow_up(self) -> None:
+        try:
+            day = self.follow_edit.day(tr("Follow up"))
+        except InputFault as fault:
+            self.say(str(fault))
+            return
+        if self._follows is not None and day != self._follows[1]:
+            self._follows = None  # what the book holds then is shown, whatever comes of it
+            self.follow_up_wanted.emit(day)
 
     def _answer_gaps(self) -> None:
         self.show_panel(self.prices)
@@ -125,6 +161,14 @@ class QuotationPanel(QWidget):
         self.status_label = plain_label("", "cardTitle", wraps=True)
         row.addWidget(self.status_mark)
         row.addWidget(self.status_label, 1)
+        self.follow_label = plain_label(tr("Follow up"), "quiet")
+        self.follow_edit = DayEdit(self)
+        self.follow_edit.setAccessibleName(tr("Follow up"))
+        self.follow_edit.setToolTip(tr("Day on which to ask the customer again; the answer takes it away"))
+        self.follow_edit.setFixedWidth(_DAY_WIDTH)
+        self.follow_edit.editingFinished.connect(self._follow_up)
+        row.addWidget(self.follow_label)
+        row.addWidget(self.follow_edit)
         card.body.addLayout(row)
         card.body.addWidget(self._older())
         self.state_label = plain_label("", "quiet", wraps=True)

@@ -18,6 +18,7 @@ from spoutline.units.display import Display
 MAKE = JobKey(JobKind.SITE_PLAN, "quotation")
 STEP = JobKey(JobKind.QUOTATION, "step")
 LOOK = JobKey(JobKind.QUOTATION, "look")
+FOLLOW = JobKey(JobKind.QUOTATION, "follow")
 TERMS = JobKey(JobKind.QUOTATION, "terms")
 FILE = JobKey(JobKind.FILE, "quotation")
 
