@@ -17,7 +17,7 @@ from PIL import Image
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 
-from spoutline.bootstrap import Settings, open_workbench
+from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKind
@@ -30,7 +30,7 @@ from spoutline.units.accepted import UnitSystem
 
 FOLDER = Path(__file__).resolve().parent / "pictures"
 SIZE = (1428, 856)
-_LONGEST_MS, _STEP_MS, _SETTLED_MS = 300_000, 100, 1_500
+_LONGEST_MS, _STEP_MS, _SETTLED_MS = 300_000, 100, 700
 
 
 def main() -> int:
@@ -41,24 +41,14 @@ def main() -> int:
         folder = Path(name)
         bench = open_workbench(Settings(database=str(folder / "book.sqlite3"), profiles=folder / "profiles"))
 
-        def over(demo: str) -> tuple[MainWindow, Workplace]:
-            session = Session(bench, bench.book().create(demo_survey(demo)), UnitSystem.US)
-            window = MainWindow()
-            place = window.attach(session)
-            window.verbs = Verbs(window, place)  # type: ignore[attr-defined]
-            window.resize(*SIZE)
-            window.show()
-            _wait(lambda: place.context.plan is not None)
-            return window, place
-
-        window, place = over("small_town")
+        window, place = planned_window(bench, "small_town", SIZE)
         place.show_step(Step.SET)
         _take(window, "window")
         place.show_bill()
         _wait(lambda: place.bill_page.document is not None)
         _take(window, "bill")
         window.jobs.close()
-        window, place = over("refit_48")
+        window, place = planned_window(bench, "refit_48", SIZE)
         place.show_quotations()
         page = place.quotation_page
         page.terms.use_file(bench.quoting().demo_terms())
@@ -68,6 +58,30 @@ def main() -> int:
         window.jobs.close()
         bench.close()
     return 0
+
+
+def planned_window(bench: Workbench, demo: str, size: tuple[int, int]) -> tuple[MainWindow, Workplace]:
+    """Return the window over a demo station that is planned."""
+    session = Session(bench, bench.book().create(demo_survey(demo)), UnitSystem.US)
+    window = MainWindow()
+    place = window.attach(session)
+    window.verbs = Verbs(window, place)  # type: ignore[attr-defined]
+    window.resize(*size)
+    window.show()
+    _wait(lambda: place.context.plan is not None)
+    return window, place
+
+
+def wait_until_quiet(window: MainWindow) -> None:
+    """Wait until no job of the window runs, and its answers are laid out."""
+    _wait(lambda: not any(map(window.jobs.is_busy, JobKind)))
+
+
+def picture(window: MainWindow, path: Path) -> None:
+    """Write what the window shows, in few colours."""
+    window.grab().save(str(path))
+    with Image.open(path) as image:
+        image.convert("RGB").quantize(256, dither=Image.Dither.NONE).save(path, optimize=True)
 
 
 def _wait(done: Callable[[], bool]) -> None:
@@ -88,11 +102,8 @@ def _pass(time_ms: int) -> None:
 
 
 def _take(window: MainWindow, name: str) -> None:
-    _wait(lambda: not any(map(window.jobs.is_busy, JobKind)))
-    path = FOLDER / f"{name}.png"
-    window.grab().save(str(path))
-    with Image.open(path) as picture:
-        picture.convert("RGB").quantize(256, dither=Image.Dither.NONE).save(path, optimize=True)
+    wait_until_quiet(window)
+    picture(window, FOLDER / f"{name}.png")
 
 
 if __name__ == "__main__":

@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
+from gui.page_rooms import laid_over, settle, with_tabs
 from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
-from spoutline.gui.jobs import JobKind
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.language import WindowLanguage
@@ -70,14 +70,6 @@ def spoken(
     bench.speak(before)
 
 
-def settle(window: MainWindow) -> None:
-    """Let what was asked arrive and be laid out: an answer of a job asks for room once it is shown."""
-    while any(map(window.jobs.is_busy, JobKind)):
-        QApplication.processEvents()
-    for _ in range(3):  # a layout in a layout is done a turn later
-        QApplication.processEvents()
-
-
 def cut_off(window: MainWindow) -> list[str]:
     """Return the texts of labels and buttons in view that have less room than they ask for."""
     buttons = [one for one in window.findChildren(QAbstractButton) if not isinstance(one, QToolButton)]
@@ -91,17 +83,24 @@ def cut_off(window: MainWindow) -> list[str]:
 
 def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language, MainWindow]) -> None:
     _, window = spoken
-    too_wide, cut = [], []
+    place = window.workplace
+    assert place is not None
+    too_wide, cut, scrolled, over = [], [], [], []
     for page in PAGES:
         if page is not None:
             window.actions_by_id[page].trigger()
         window.resize(WIDTH_PX, HEIGHT_PX)
-        settle(window)
-        if (window.width(), window.height()) != (WIDTH_PX, HEIGHT_PX):
-            too_wide.append((page, window.width(), window.height()))
-        cut += [(page, text) for text in cut_off(window)]
+        for tab in with_tabs(place.views.currentWidget(), window):
+            if (window.width(), window.height()) != (WIDTH_PX, HEIGHT_PX):
+                too_wide.append((page, tab, window.width(), window.height()))
+            if place.room.horizontalScrollBar().maximum() or place.room.verticalScrollBar().maximum():
+                scrolled.append((page, tab))
+            cut += [(page, tab, text) for text in cut_off(window)]
+            over += [(page, tab, *pair) for pair in laid_over(place.views.currentWidget())]
     assert too_wide == []
+    assert scrolled == []  # a page scrolls in its lists and forms, not as a whole beside them
     assert cut == []
+    assert over == []
 
 
 def test_number_total_and_day_of_a_quotation_are_whole_in_every_language(
@@ -140,7 +139,7 @@ def test_every_page_can_be_used_at_two_hundred_percent(spoken: tuple[Language, M
     _, window = spoken
     place = window.workplace
     assert place is not None
-    too_large, sideways = [], []
+    too_large, sideways, over = [], [], []
     window.resize(WIDTH_PX, HEIGHT_PX)
     for page in PAGES:
         if page is not None:
@@ -150,11 +149,14 @@ def test_every_page_can_be_used_at_two_hundred_percent(spoken: tuple[Language, M
             QApplication.processEvents()
         if (window.width(), window.height()) != (720, 450):
             too_large.append((page, window.width(), window.height()))
-        if page is not ActionId.CATALOGUES and place.room.horizontalScrollBar().maximum() > 0:
-            sideways.append((page, place.room.horizontalScrollBar().maximum()))
+        for tab in with_tabs(place.views.currentWidget(), window):
+            if place.room.horizontalScrollBar().maximum() > 0:
+                sideways.append((page, tab, place.room.horizontalScrollBar().maximum()))
+            over += [(page, tab, *pair) for pair in laid_over(place.views.currentWidget())]
         assert place.place_bar.isVisible()
     assert too_large == []
     assert sideways == []
+    assert over == []
     # the parts beside a page are there on demand
     window.actions_by_id[ActionId.WALK].trigger()
     QApplication.processEvents()

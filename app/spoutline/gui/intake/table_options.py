@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
-from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.widgets.roomy_scroll import ElidedLabel
 from spoutline.gui.wording import tr
 from spoutline.model.part import PartKind
 from spoutline.planning.table_intake.column_map import CURRENCIES
@@ -62,7 +62,9 @@ class TableOptions(QWidget):
         row = QHBoxLayout()
         self.choose_button = QPushButton(tr("Choose a &file…"), self)
         self.choose_button.clicked.connect(lambda _=False: self.file_wanted.emit())
-        self.file_label = plain_label(self._file_hint, "quiet")
+        self.file_label = ElidedLabel(self._file_hint, self)
+        self.file_label.setTextFormat(Qt.TextFormat.PlainText)
+        self.file_label.setObjectName("quiet")
         self.file_label.setMinimumWidth(120)  # else a long name would widen the window
         self.sheet_box = QComboBox(self)
         self.sheet_box.setAccessibleName(tr("Sheet"))

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
@@ -85,6 +86,32 @@ def plain_label(text: str, object_name: str = "", *, wraps: bool = False) -> QLa
     if object_name:
         label.setObjectName(object_name)
     return label
+
+
+class WholeLabel(QLabel):
+    """Wrapped text, shown as it is, that asks for the height of all its lines: no neighbor is laid over one of them.
+
+    For columns in a page that scrolls; a plain label asks for one line only where room is short.
+    """
+
+    def __init__(self, object_name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        self.setObjectName(object_name)
+
+    def minimumSizeHint(self) -> QSize:
+        """Qt: once it has its width, all lines count."""
+        least = super().minimumSizeHint()
+        if self.isVisible():
+            least.setHeight(max(least.height(), self.heightForWidth(self.width())))
+        return least
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Qt: another width wraps elsewhere."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()
 
 
 def empty_layout(layout: QLayout) -> None:

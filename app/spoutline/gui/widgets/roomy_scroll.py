@@ -6,9 +6,20 @@ from collections.abc import Iterator
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QLabel, QLayout, QScrollArea, QSplitter, QStackedWidget, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QLabel,
+    QLayout,
+    QScrollArea,
+    QSplitter,
+    QStackedWidget,
+    QTabWidget,
+    QWidget,
+)
 
 _LEAST = QSize(240, 120)
+_FRAME_PX = 2  # of the pane below the bar of tabs; a layout that lacks one pixel squeezes all it holds
 
 
 class RoomyScroll(QScrollArea):
@@ -47,6 +58,39 @@ class PageStack(QStackedWidget):
         """Qt: the page in view decides."""
         page = self.currentWidget()
         return page.minimumSizeHint().expandedTo(page.minimumSize()) if page is not None else QSize(0, 0)
+
+    def heightForWidth(self, width_px: int) -> int:
+        """Qt: the least height of the page in view; a scroll area would ask for what the tallest page would like."""
+        return max(self.minimumSizeHint().height(), _least_height(self.currentWidget(), width_px))
+
+
+class PageTabs(QTabWidget):
+    """Tabs that need the room of the tab in view, and not that of the largest; they take what height there is."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.currentChanged.connect(lambda _: self.updateGeometry())
+
+    def minimumSizeHint(self) -> QSize:
+        """Qt: the tab in view decides, and the bar with the names."""
+        page, bar = self.currentWidget(), self.tabBar().minimumSizeHint()
+        inside = page.minimumSizeHint().expandedTo(page.minimumSize()) if page is not None else QSize(0, 0)
+        return QSize(max(bar.width(), inside.width() + _FRAME_PX), bar.height() + inside.height() + _FRAME_PX)
+
+    def sizeHint(self) -> QSize:
+        """Qt: what pages would like is no reason to scroll beside their own lists."""
+        return self.minimumSizeHint()
+
+    def heightForWidth(self, width_px: int) -> int:
+        """Qt: the least height of the tab in view and of the bar."""
+        bar, inside = self.tabBar().minimumSizeHint(), _least_height(self.currentWidget(), width_px - _FRAME_PX)
+        return max(self.minimumSizeHint().height(), bar.height() + inside + _FRAME_PX)
+
+
+def _least_height(page: QWidget | None, width_px: int) -> int:
+    """Return the height that the wrapped texts of a page need at a width, its lists as low as they may be."""
+    layout = page.layout() if page is not None else None
+    return layout.totalMinimumHeightForWidth(width_px) if layout is not None and layout.hasHeightForWidth() else 0
 
 
 class Stacking:

@@ -352,6 +352,9 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus { border:
 QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"], QComboBox[faulty="true"] {
   border: 2px solid @bad@; padding: 3px 6px;
 }
+QSpinBox::up-button, QSpinBox::down-button { border: none; width: 18px; background: transparent; }
+QSpinBox::up-arrow { image: url(@fold@); width: 10px; height: 10px; }
+QSpinBox::down-arrow { image: url(@unfold@); width: 10px; height: 10px; }
 QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: url(@unfold@); width: 12px; height: 12px; }

@@ -88,8 +88,8 @@ class EntriesPanel(QWidget):
         column.addLayout(self._buttons())
         self._enable()
 
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _buttons(self) -> QVBoxLayout:
+        """Return what is done with one entry, and below it what is made of several; both fit in any language."""
         self.new_button = self._button(tr("&New part…"), self.add_part)
         self.edit_button = self._button(tr("E&dit…"), self.edit_part)
         self.field_button = self._button(tr("Set a f&ield…"), self.set_field)
@@ -98,19 +98,17 @@ class EntriesPanel(QWidget):
         self.made_up_button = self._button(tr("Sell made &up…"), self.sell_made_up)
         self.files_button = self._button(tr("Fi&les…"), self.show_files)
         self.out_button = self._button(tr("Ta&ke out"), self.take_out)
-        row.addStretch(1)
-        for button in (
-            self.new_button,
-            self.edit_button,
-            self.field_button,
-            self.similar_button,
-            self.cut_button,
-            self.made_up_button,
-            self.files_button,
-            self.out_button,
+        column = QVBoxLayout()
+        for buttons in (
+            (self.new_button, self.edit_button, self.field_button, self.similar_button),
+            (self.cut_button, self.made_up_button, self.files_button, self.out_button),
         ):
-            row.addWidget(button)
-        return row
+            row = QHBoxLayout()
+            row.addStretch(1)
+            for button in buttons:
+                row.addWidget(button)
+            column.addLayout(row)
+        return column
 
     def _button(self, words: str, act: Callable[[], None]) -> QPushButton:
         button = QPushButton(words, self)

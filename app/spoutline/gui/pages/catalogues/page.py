@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtWidgets import QHBoxLayout, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from spoutline.gui.intake.import_panel import ImportPanel
 from spoutline.gui.intake.works import PartsWork
@@ -20,6 +20,7 @@ from spoutline.gui.pages.catalogues.shelf_panel import ShelfPanel
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label, tab_pages
+from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 
 # the panels that show the edition in hand
@@ -49,7 +50,7 @@ class CataloguesPage(QWidget):
         self.chosen_label = plain_label("", "quiet")
         head.addWidget(self.chosen_label)
         column.addLayout(head)
-        self.tabs = QTabWidget(self)
+        self.tabs = PageTabs(self)
         self.tabs.setDocumentMode(True)
         pages = tab_pages(self.tabs)
         self.shelf_panel = ShelfPanel(context, self.in_hand, notify, pages)

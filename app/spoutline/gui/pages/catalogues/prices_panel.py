@@ -77,7 +77,7 @@ class PricesPanel(QWidget):
         edit.setPlaceholderText(hint)
         return edit
 
-    def _taking(self) -> QHBoxLayout:
+    def _taking(self) -> QVBoxLayout:
         self.id_edit = self._edit(tr("Name of the price list"), tr("name of the list"))
         self.maker_edit = self._edit(tr("Maker of the price list"), tr("maker"))
         self.supplier_edit = self._edit(tr("Supplier of the price list"), tr("supplier"))
@@ -98,12 +98,16 @@ class PricesPanel(QWidget):
             self.to_edit,
         ):
             row.addWidget(edit)
-        row.addWidget(self.take_button)
-        row.addWidget(self.remove_button)
         self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
         self.pdf_button.clicked.connect(lambda _=False: self._ask_pdf())
-        row.addWidget(self.pdf_button)
-        return row
+        buttons = QHBoxLayout()
+        buttons.addStretch(1)
+        for button in (self.take_button, self.remove_button, self.pdf_button):
+            buttons.addWidget(button)
+        column = QVBoxLayout()
+        column.addLayout(row)
+        column.addLayout(buttons)
+        return column
 
     def _asking(self) -> QHBoxLayout:
         self.part_edit = self._edit(tr("Part whose price is asked"), tr("part number"))

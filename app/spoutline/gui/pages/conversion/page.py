@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.documents.conversion.summary import result_rows
 from spoutline.documents.own_files import FileForm
@@ -26,9 +26,10 @@ from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
-from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, plain_label, tab_pages
+from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, WholeLabel, plain_label, tab_pages
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.conversion import SiteConversion
@@ -59,7 +60,7 @@ class ConversionPage(QWidget):
         self._source = SetsSource.PLAN  # of the conversion shown
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.tabs = QTabWidget(splitter)
+        self.tabs = PageTabs(splitter)
         pages = tab_pages(self.tabs)
         self.tabs.addTab(self._result_side(pages), tr("&Result"))
         self.tabs.addTab(self._part_side(pages), tr("Stays and g&oes"))
@@ -92,11 +93,11 @@ class ConversionPage(QWidget):
         card.body.addWidget(plain_label(tr("Conversion of the site"), "pageTitle"))
         head = QHBoxLayout()
         self.standing_mark = Mark(self)
-        self.standing_label = plain_label("", "question", wraps=True)
+        self.standing_label = WholeLabel("question", self)
         head.addWidget(self.standing_mark, 0, Qt.AlignmentFlag.AlignTop)
         head.addWidget(self.standing_label, 1)
         card.body.addLayout(head)
-        self.state_label = plain_label("", "quiet", wraps=True)
+        self.state_label = WholeLabel("quiet", self)
         card.body.addWidget(self.state_label)
         self.ways_model = NodeTree((tr("Way"), tr("Bought"), tr("Kept"), tr("Departures")), self)
         self.ways_tree = Tree(tr("Ways to convert"), card, shares=(4, 3, 2, 2))
@@ -108,7 +109,7 @@ class ConversionPage(QWidget):
         self.agree_button = QPushButton(tr("Agree on the &way shown…"), self)
         self.agree_button.setToolTip(tr("Agree on the sets of the way that the report follows, in bold above"))
         self.agree_button.clicked.connect(lambda _=False: self._agree())
-        self.sets_label = plain_label("", "quiet", wraps=True)
+        self.sets_label = WholeLabel("quiet", self)
         self._context.sets.changed.connect(self._on_sets)
         row.addWidget(self.sets_label, 1)
         row.addWidget(self.agree_button)
@@ -141,22 +142,23 @@ class ConversionPage(QWidget):
         card.body.addWidget(self.positions_tree, 1)
         return card
 
-    def _file_buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _file_buttons(self) -> QGridLayout:
+        grid = QGridLayout()
         self.buttons: dict[str, QPushButton] = {}
-        for name, words in (
+        named = (
             ("pdf", tr("Save P&DF…")),
             ("ics", tr("Save &calendar…")),
             ("xlsx", tr("Save ta&ble…")),
             ("print", tr("Prin&t…")),
-        ):
+        )
+        for place, (name, words) in enumerate(named):
             button = QPushButton(words, self)
             button.clicked.connect(self._asker(name))
-            row.addWidget(button, 1)
+            grid.addWidget(button, place // 2, place % 2)
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
         self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
-        return row
+        return grid
 
     def _answer_side(self, parent: QWidget) -> QWidget:
         page = ScrolledPage(parent)

@@ -12,6 +12,8 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QPushButton,
+    QSplitter,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -66,13 +68,17 @@ class InspectionPanel(QWidget):
         self._context, self._language, self._notify, self._today = context, language, notify, today
         self._site_plan: SitePlan | None = None
         self._due: tuple[DueItem, ...] = ()
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 6, 0, 0)
-        row.addWidget(self._due_card(), 3)
-        row.addWidget(self._wear_card(), 2)
+        splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self._due_card(splitter))
+        splitter.addWidget(self._wear_card(splitter))
+        splitter.setSizes([600, 400])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 6, 0, 0)
+        column.addWidget(splitter)
 
-    def _due_card(self) -> Card:
-        card = Card(tr("Due"), self)
+    def _due_card(self, parent: QWidget) -> Card:
+        card = Card(tr("Due"), parent)
         row = QHBoxLayout()
         self.service_edit = DayEdit(self, self._today())
         self.service_edit.setAccessibleName(tr("Day of handing over"))
@@ -104,8 +110,8 @@ class InspectionPanel(QWidget):
         card.body.addLayout(buttons)
         return card
 
-    def _wear_card(self) -> Card:
-        card = Card(tr("Wear log"), self)
+    def _wear_card(self, parent: QWidget) -> Card:
+        card = Card(tr("Wear log"), parent)
         self.wear_model: RecordTable[WearEntry] = RecordTable(
             (
                 Column(

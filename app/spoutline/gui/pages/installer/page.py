@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QSizePolicy, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
@@ -15,6 +15,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 from spoutline.model.due_work import StationDue
 from spoutline.model.faults import InputFault, StoreFault
@@ -42,7 +43,7 @@ class InstallerPage(QWidget):
         column.addWidget(SetsHead(context, self))
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
-        self.tabs = QTabWidget(self)
+        self.tabs = PageTabs(self)
         self.tabs.setDocumentMode(True)
         pages = tab_pages(self.tabs)
         self.pack_panel = PackPanel(context, self.language, notify, pages)
@@ -58,8 +59,6 @@ class InstallerPage(QWidget):
             (self.stations_panel, tr("A&ll stations")),
         ):
             self.tabs.addTab(panel, words)
-        # they take the height that is there: what they would like would make the page scroll beside its own lists
-        self.tabs.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         column.addWidget(self.tabs, 1)
         self.swap_panel.fitted.connect(self._on_fitted)
         self.stations_panel.opened.connect(self.open_due)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.gui.models.quotation_prices import priced_parts
@@ -22,6 +22,7 @@ from spoutline.gui.widgets.cards import Card, plain_label, tab_pages
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
+from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 from spoutline.model.answered import surveyed_only
 from spoutline.model.faults import InputFault
@@ -53,7 +54,7 @@ class QuotationPanel(QWidget):
         column.addWidget(self._head())
         self.notice = NoticeBar(self)
         column.addWidget(self.notice)
-        self.tabs = QTabWidget(self)
+        self.tabs = PageTabs(self)
         pages = tab_pages(self.tabs)
         self.offer = OfferPanel(pages)
         self.prices = PricesPanel(pages)
