@@ -38,6 +38,7 @@ from spoutline.model.removal_standing import Standing
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _FILE = JobKey(JobKind.FILE, "conversion")
+_FIGURES_LEAST_PX = 30  # two lines in sight; the rest is scrolled to
 _WAYS_HEIGHT_PX = 124  # the head and three ways
 
 
@@ -120,6 +121,7 @@ class ConversionPage(QWidget):
         )  # in a small window, and in a language of long words, the texts need more room
         scroll.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         scroll.setAccessibleName(tr("Conversion of the site"))
+        scroll.setMinimumHeight(_FIGURES_LEAST_PX)
         scroll.column.addWidget(self.figures)
         scroll.column.addStretch(1)
         card.body.addWidget(scroll, 1)
