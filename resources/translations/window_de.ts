@@ -2848,6 +2848,10 @@
    <translation>Wie viel Beimischung ist &amp;darin?</translation>
   </message>
   <message>
+   <source>How sure?</source>
+   <translation>Wie sicher?</translation>
+  </message>
+  <message>
    <source>How the customer's prices are made.</source>
    <translation>Wie die Preise des Kunden entstehen.</translation>
   </message>
@@ -3506,6 +3510,10 @@
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
    <translation>Gewählte Zeilen nach oben (Alt+Auf)</translation>
+  </message>
+  <message>
+   <source>Moving each figure that nobody measured through its range…</source>
+   <translation>Jede Angabe, die niemand gemessen hat, wird durch ihren Bereich bewegt…</translation>
   </message>
   <message>
    <source>N&amp;one</source>
@@ -5376,6 +5384,10 @@
    <translation>Stückl&amp;iste, wie gebaut…</translation>
   </message>
   <message>
+   <source>Save the &amp;list for a visit…</source>
+   <translation>&amp;Liste für einen Besuch speichern…</translation>
+  </message>
+  <message>
    <source>Save the bill</source>
    <translation>Stückliste speichern</translation>
   </message>
@@ -5386,6 +5398,10 @@
   <message>
    <source>Save the internal sheet</source>
    <translation>Internes Blatt speichern</translation>
+  </message>
+  <message>
+   <source>Save the list for a visit</source>
+   <translation>Liste für einen Besuch speichern</translation>
   </message>
   <message>
    <source>Save the picture</source>
@@ -6380,6 +6396,10 @@
    <translation>Es gibt keinen Satz, aus dem ein Teil zu wählen wäre.</translation>
   </message>
   <message>
+   <source>There is no set whose checks could be looked at.</source>
+   <translation>Es gibt keinen Satz, dessen Prüfungen betrachtet werden könnten.</translation>
+  </message>
+  <message>
    <source>There is no set whose flow could be shown.</source>
    <translation>Es gibt keinen Satz, dessen Durchfluss zu zeigen wäre.</translation>
   </message>
@@ -6446,6 +6466,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>This picture cannot be read.</source>
    <translation>Dieses Bild ist nicht lesbar.</translation>
+  </message>
+  <message>
+   <source>This position</source>
+   <translation>Dieser Platz</translation>
   </message>
   <message>
    <source>This position has no set, so there is nothing to record.</source>
@@ -6972,6 +6996,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was anzusehen ist</translation>
   </message>
   <message>
+   <source>What to measure on site</source>
+   <translation>Was an der Station zu messen ist</translation>
+  </message>
+  <message>
    <source>What was found</source>
    <translation>Was gefunden wurde</translation>
   </message>
@@ -7128,6 +7156,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ganze Zeichnung</translation>
   </message>
   <message>
+   <source>Whole station</source>
+   <translation>Ganze Station</translation>
+  </message>
+  <message>
    <source>Whom the bill is for. New quotations go to the customer of this name in the book.</source>
    <translation>Für wen die Stückliste ist. Neue Angebote gehen an den Kunden dieses Namens im Buch.</translation>
   </message>
@@ -7138,6 +7170,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Whose emission &amp;factors?</source>
    <translation>Wessen Emissions&amp;faktoren?</translation>
+  </message>
+  <message>
+   <source>Whose figures are shown</source>
+   <translation>Wessen Angaben gezeigt werden</translation>
   </message>
   <message>
    <source>Whose pages</source>
@@ -7222,6 +7258,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Laufende Arbeit</translation>
+  </message>
+  <message>
+   <source>Worked lines</source>
+   <translation>Rechnungen</translation>
   </message>
   <message>
    <source>Working &amp;hours of a day</source>
@@ -7978,6 +8018,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>site</source>
    <translation>Tankstelle</translation>
+  </message>
+  <message>
+   <source>site visit</source>
+   <translation>Besuch</translation>
   </message>
   <message>
    <source>somebody has to answer for a price</source>

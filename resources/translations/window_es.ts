@@ -2848,6 +2848,10 @@
    <translation>¿Cuánta &amp;mezcla contiene?</translation>
   </message>
   <message>
+   <source>How sure?</source>
+   <translation>¿Qué tan seguro?</translation>
+  </message>
+  <message>
    <source>How the customer's prices are made.</source>
    <translation>Cómo se forman los precios del cliente.</translation>
   </message>
@@ -3506,6 +3510,10 @@
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
    <translation>Subir las filas elegidas (Alt+Up)</translation>
+  </message>
+  <message>
+   <source>Moving each figure that nobody measured through its range…</source>
+   <translation>Se mueve por su margen cada dato que nadie midió…</translation>
   </message>
   <message>
    <source>N&amp;one</source>
@@ -5376,6 +5384,10 @@
    <translation>Lista &amp;construida…</translation>
   </message>
   <message>
+   <source>Save the &amp;list for a visit…</source>
+   <translation>Guardar la &amp;lista para una visita…</translation>
+  </message>
+  <message>
    <source>Save the bill</source>
    <translation>Guardar la lista</translation>
   </message>
@@ -5386,6 +5398,10 @@
   <message>
    <source>Save the internal sheet</source>
    <translation>Guardar la hoja interna</translation>
+  </message>
+  <message>
+   <source>Save the list for a visit</source>
+   <translation>Guardar la lista para una visita</translation>
   </message>
   <message>
    <source>Save the picture</source>
@@ -6380,6 +6396,10 @@
    <translation>No hay conjunto del que elegir una pieza.</translation>
   </message>
   <message>
+   <source>There is no set whose checks could be looked at.</source>
+   <translation>No hay ningún conjunto cuyas comprobaciones se puedan mirar.</translation>
+  </message>
+  <message>
    <source>There is no set whose flow could be shown.</source>
    <translation>No hay conjunto cuyo caudal se pueda mostrar.</translation>
   </message>
@@ -6446,6 +6466,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>This picture cannot be read.</source>
    <translation>Esta imagen no se puede leer.</translation>
+  </message>
+  <message>
+   <source>This position</source>
+   <translation>Esta posición</translation>
   </message>
   <message>
    <source>This position has no set, so there is nothing to record.</source>
@@ -6972,6 +6996,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué revisar</translation>
   </message>
   <message>
+   <source>What to measure on site</source>
+   <translation>Qué medir en la estación</translation>
+  </message>
+  <message>
    <source>What was found</source>
    <translation>Lo encontrado</translation>
   </message>
@@ -7128,6 +7156,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Dibujo entero</translation>
   </message>
   <message>
+   <source>Whole station</source>
+   <translation>Toda la estación</translation>
+  </message>
+  <message>
    <source>Whom the bill is for. New quotations go to the customer of this name in the book.</source>
    <translation>Para quién es la lista. Las cotizaciones nuevas van al cliente de este nombre en el libro.</translation>
   </message>
@@ -7138,6 +7170,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Whose emission &amp;factors?</source>
    <translation>¿Qué &amp;factores de emisión?</translation>
+  </message>
+  <message>
+   <source>Whose figures are shown</source>
+   <translation>De quién son los datos que se muestran</translation>
   </message>
   <message>
    <source>Whose pages</source>
@@ -7222,6 +7258,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Trabajo en curso</translation>
+  </message>
+  <message>
+   <source>Worked lines</source>
+   <translation>Cálculos</translation>
   </message>
   <message>
    <source>Working &amp;hours of a day</source>
@@ -7978,6 +8018,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>site</source>
    <translation>estación</translation>
+  </message>
+  <message>
+   <source>site visit</source>
+   <translation>visita</translation>
   </message>
   <message>
    <source>somebody has to answer for a price</source>

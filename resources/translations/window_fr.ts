@@ -2848,6 +2848,10 @@
    <translation>Quelle part de &amp;mélange contient-il ?</translation>
   </message>
   <message>
+   <source>How sure?</source>
+   <translation>Quelle certitude ?</translation>
+  </message>
+  <message>
    <source>How the customer's prices are made.</source>
    <translation>Comment se forment les prix du client.</translation>
   </message>
@@ -3506,6 +3510,10 @@
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
    <translation>Monter les lignes choisies (Alt+Haut)</translation>
+  </message>
+  <message>
+   <source>Moving each figure that nobody measured through its range…</source>
+   <translation>Chaque donnée que personne n'a mesurée varie dans sa plage…</translation>
   </message>
   <message>
    <source>N&amp;one</source>
@@ -5376,6 +5384,10 @@
    <translation>Nomenclature &amp;posée…</translation>
   </message>
   <message>
+   <source>Save the &amp;list for a visit…</source>
+   <translation>Enregistrer la &amp;liste pour une visite…</translation>
+  </message>
+  <message>
    <source>Save the bill</source>
    <translation>Enregistrer la nomenclature</translation>
   </message>
@@ -5386,6 +5398,10 @@
   <message>
    <source>Save the internal sheet</source>
    <translation>Enregistrer la feuille interne</translation>
+  </message>
+  <message>
+   <source>Save the list for a visit</source>
+   <translation>Enregistrer la liste pour une visite</translation>
   </message>
   <message>
    <source>Save the picture</source>
@@ -6380,6 +6396,10 @@
    <translation>Il n'y a pas d'ensemble où choisir une pièce.</translation>
   </message>
   <message>
+   <source>There is no set whose checks could be looked at.</source>
+   <translation>Il n'y a pas d'ensemble dont on pourrait regarder les vérifications.</translation>
+  </message>
+  <message>
    <source>There is no set whose flow could be shown.</source>
    <translation>Il n'y a pas d'ensemble dont montrer le débit.</translation>
   </message>
@@ -6446,6 +6466,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>This picture cannot be read.</source>
    <translation>Cette image ne peut être lue.</translation>
+  </message>
+  <message>
+   <source>This position</source>
+   <translation>Ce poste</translation>
   </message>
   <message>
    <source>This position has no set, so there is nothing to record.</source>
@@ -6972,6 +6996,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>À examiner</translation>
   </message>
   <message>
+   <source>What to measure on site</source>
+   <translation>Ce qu'il faut mesurer sur place</translation>
+  </message>
+  <message>
    <source>What was found</source>
    <translation>Ce qui a été trouvé</translation>
   </message>
@@ -7128,6 +7156,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Dessin entier</translation>
   </message>
   <message>
+   <source>Whole station</source>
+   <translation>Toute la station</translation>
+  </message>
+  <message>
    <source>Whom the bill is for. New quotations go to the customer of this name in the book.</source>
    <translation>Pour qui est la nomenclature. Les nouveaux devis vont au client de ce nom dans le registre.</translation>
   </message>
@@ -7138,6 +7170,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Whose emission &amp;factors?</source>
    <translation>Quels &amp;facteurs d'émission ?</translation>
+  </message>
+  <message>
+   <source>Whose figures are shown</source>
+   <translation>De qui les données sont montrées</translation>
   </message>
   <message>
    <source>Whose pages</source>
@@ -7222,6 +7258,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Travail en cours</translation>
+  </message>
+  <message>
+   <source>Worked lines</source>
+   <translation>Calculs</translation>
   </message>
   <message>
    <source>Working &amp;hours of a day</source>
@@ -7978,6 +8018,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>site</source>
    <translation>station</translation>
+  </message>
+  <message>
+   <source>site visit</source>
+   <translation>visite</translation>
   </message>
   <message>
    <source>somebody has to answer for a price</source>

@@ -11,6 +11,7 @@ from documents import plan_factory as factory
 from documents.readers import story
 from spoutline.documents.json.conversion import ConversionDocument
 from spoutline.documents.json.head import HeadedDocument
+from spoutline.documents.json.measure import MeasureDocument
 from spoutline.documents.json.plan_export import plan_json
 from spoutline.documents.json.site import SiteDocument
 from spoutline.documents.json.substitutes import SubstitutesDocument, substitutes_json
@@ -31,7 +32,9 @@ MADE_FROM = Provenance(
 TOLD = dict(zip(HEAD, ["0.1.0", "of tests", "own", 3, "2026-11", "0123456789abcdef"], strict=True))
 
 
-@pytest.mark.parametrize("document", [ConversionDocument, SiteDocument, SubstitutesDocument, WhyDocument])
+@pytest.mark.parametrize(
+    "document", [ConversionDocument, SiteDocument, SubstitutesDocument, WhyDocument, MeasureDocument]
+)
 def test_a_document_starts_with_its_format_and_what_it_was_made_from(document: type[HeadedDocument]) -> None:
     assert list(document.model_fields)[: len(HEAD) + 2] == ["format", "version", *HEAD]
 

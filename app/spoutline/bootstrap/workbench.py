@@ -10,6 +10,7 @@ from spoutline.bootstrap.jurisdictions import JurisdictionService
 from spoutline.bootstrap.once import Once
 from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.bootstrap.settings import Settings, user_folder
+from spoutline.bootstrap.site_visits import SiteVisitService
 from spoutline.bootstrap.stores import Stores
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
@@ -79,6 +80,7 @@ class Workbench:
         self._language = settings.language
         self._phrases = PhraseTables(_resources)
         self._bills = BillService(self.story, self._phrases)
+        self._site_visits = SiteVisitService(self._checked_tables, self.story)
         self._quoting = Once(self._wire_quoting)
         self._converting = Once(self._wire_converting)
         self._packing = Once(self._wire_packing)
@@ -327,6 +329,10 @@ class Workbench:
         from spoutline.bootstrap.files_in_use import files_in_use
 
         return files_in_use(self._settings, self._jurisdictions.folder(), self._price_folders())
+
+    def site_visits(self) -> SiteVisitService:
+        """Return the service for what to measure on a visit to a station."""
+        return self._site_visits
 
     def bills(self) -> BillService:
         """Return the papers of a planned site."""

@@ -21,6 +21,9 @@ COMMANDS: tuple[Command, ...] = (
     Command("convert", "plan the conversion of a site: report, sequence, emissions, money", "convert"),
     Command("programme", "rank the conversions of a folder of surveys over years", "programme"),
     Command("why", "say place by place why the parts of a position's set were chosen", "why"),
+    Command(
+        "measure", "say what to measure on site first: which verdicts rest on figures that nobody measured", "measure"
+    ),
     Command("whynot", "say why a catalog part is not in a position's set", "whynot"),
     Command(
         "substitutes",

@@ -21,7 +21,7 @@ DIALECT = "https://json-schema.org/draft/2020-12/schema"
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--output",
-        choices=("plan", "substitutes", "why"),
+        choices=("plan", "substitutes", "why", "measure"),
         nargs="?",
         const="plan",
         help="the schema of what `plan --json`, or another command with --json, prints",
@@ -37,6 +37,10 @@ def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         from spoutline.documents.json.why import WhyDocument
 
         write_standard_output(schema_text(WhyDocument))
+    elif arguments.output == "measure":
+        from spoutline.documents.json.measure import MeasureDocument
+
+        write_standard_output(schema_text(MeasureDocument))
     elif arguments.output:
         from spoutline.documents.json.plan import PlanDocument
 

@@ -32,6 +32,7 @@ class JobKind(StrEnum):
     PART_SEARCH = "part_search"
     WHY_NOT = "why_not"
     WHY = "why"
+    MEASURE = "measure"
     CHART = "chart"
     PAPER = "paper"
     FILE = "file"

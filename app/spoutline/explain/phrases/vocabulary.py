@@ -32,6 +32,7 @@ from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.price_gap import GapReason
 from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
+from spoutline.model.site_figure import SiteFigure
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
 from spoutline.rules.checks.flow import FlowText
 from spoutline.rules.checks.pull import DriveOffText
@@ -101,12 +102,39 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     PartWord,
     PartTerm,
     ManualWord,
+    SiteFigure,
 )
 
 VOCABULARY: Final[dict[str, type[StrEnum]]] = {members.__name__: members for members in _LISTS}
 
 # key of a sentence -> the placeholders that the story fills
 TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
+    "measure_title": (),
+    "measure_first": (),
+    "measure_then": (),
+    "measure_note": (),
+    "measure_nothing": (),
+    "measure_everywhere": (),
+    "measure_caution": (),
+    "measure_assumed": ("assumed", "low", "high", "footing"),
+    "flip_fails_below": ("judged", "value", "distance"),
+    "flip_fails_above": ("judged", "value", "distance"),
+    "flip_holds_below": ("judged", "value", "distance"),
+    "flip_holds_above": ("judged", "value", "distance"),
+    "flip_not_shown_below": ("judged", "value", "distance"),
+    "flip_not_shown_above": ("judged", "value", "distance"),
+    "measure_keeps": ("check", "margin"),
+    "measure_moves_nothing": (),
+    "measure_more": ("count",),
+    "measure_positions": ("positions", "count"),
+    "measure_margins": (),
+    "measure_margin_now": (),
+    "measure_margin_least": (),
+    "measure_margin_by": (),
+    "measure_what": (),
+    "measure_range": (),
+    "measure_effect": (),
+    "measure_result": (),
     "language": (),
     "sets_title": (),
     "demonstration_notice": (),

@@ -8,6 +8,7 @@ from spoutline.gui.edits.question import Step
 from spoutline.gui.edits.questions import questions_of
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.result.agreement_panel import AgreementPanel
+from spoutline.gui.pages.result.measure_panel import MeasurePanel
 from spoutline.gui.pages.result.outcome_card import OutcomeCard
 from spoutline.gui.pages.result.part_panel import PartPanel
 from spoutline.gui.pages.result.result_panel import OtherSetsPanel, checks_panel, findings_panel, requirement_panel
@@ -37,7 +38,14 @@ class SetPage(QWidget):
         self.tabs.tabBar().setAccessibleName(tr("Panels of the set"))
         pages = tab_pages(self.tabs)
         self.part_panel = PartPanel(context, pages)
-        self.checks = checks_panel(context, pages)
+        self.checked = QTabWidget(pages)
+        self.checked.tabBar().setAccessibleName(tr("Checks"))
+        checked = tab_pages(self.checked)
+        self.checks = checks_panel(context, checked)
+        self.measure = MeasurePanel(context, checked)
+        self.checked.addTab(self.checks, tr("Worked lines"))
+        self.checked.addTab(self.measure, tr("How sure?"))
+        self.checked.currentChanged.connect(lambda _: self._refresh_panel())
         self.requirement = requirement_panel(context, pages)
         self.findings = findings_panel(context, pages)
         self.other_sets = OtherSetsPanel(context, pages)
@@ -56,7 +64,7 @@ class SetPage(QWidget):
         self.wishes.column.addStretch(1)
         for panel, title in (
             (self.part_panel, tr("Part")),
-            (self.checks, tr("Checks")),
+            (self.checked, tr("Checks")),
             (self.requirement, tr("Asked for")),
             (self.findings, tr("Findings")),
             (self.other_sets, tr("Other sets")),
@@ -80,17 +88,18 @@ class SetPage(QWidget):
 
     def show_panel(self, panel: QWidget) -> None:
         """Bring one of the panels into view."""
-        if panel in (self.why, self.why_not):
-            self.whys.setCurrentWidget(panel)
-            self.tabs.setCurrentWidget(self.whys)
-        else:
-            self.tabs.setCurrentWidget(panel)
+        for group, panels in ((self.whys, (self.why, self.why_not)), (self.checked, (self.checks, self.measure))):
+            if panel in panels:
+                group.setCurrentWidget(panel)
+                self.tabs.setCurrentWidget(group)
+                return
+        self.tabs.setCurrentWidget(panel)
 
     @property
     def panel_in_view(self) -> QWidget:
-        """The panel that is to be seen, one of the reasons where these are."""
+        """The panel that is to be seen, one of the reasons or of the checks where these are."""
         panel = self.tabs.currentWidget()
-        return self.whys.currentWidget() if panel is self.whys else panel
+        return panel.currentWidget() if isinstance(panel, QTabWidget) else panel
 
     def ask_why_not(self, part: PartRef) -> None:
         """Bring what speaks against a part into view."""
@@ -121,7 +130,7 @@ class SetPage(QWidget):
         elif panel is self.other_sets:
             self.other_sets.refresh()
         else:
-            for one in (self.checks, self.requirement, self.findings, self.why, self.agreement):
+            for one in (self.checks, self.measure, self.requirement, self.findings, self.why, self.agreement):
                 if panel is one:
                     one.refresh()
 
