@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
 from spoutline.documents.quotation.coverage import common_text, covers_text
+from spoutline.documents.quotation.delivery import delivery_text
 from spoutline.documents.quotation.figures import money
 from spoutline.documents.quotation.margin_figures import line_margin, option_margin
 from spoutline.documents.quotation.option_sections import gap_text, unlike_text
@@ -43,6 +44,8 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
             if word.option == option.title:
                 told = story.phrases.fill("incomplete_word", by=word.by, reason=word.reason)
                 yield from (f"    {line}" for line in wrapped(told))
+        if told := delivery_text(option, quotation, story):
+            yield from (f"    {line}" for line in wrapped(told))
         for text in _notes(option, story):
             yield f"    {text}"
 

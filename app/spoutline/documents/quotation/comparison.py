@@ -17,6 +17,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.quotation.coverage import covers_text
+from spoutline.documents.quotation.delivery import delivery_in
 from spoutline.documents.quotation.figures import money, signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
@@ -58,6 +59,7 @@ def _amounts(quotation: Quotation, story: Story) -> Table:
     total = _row(story.word(Word.TOTAL), options, lambda option: option.total, currency, story)
     rows.append(Row(total.cells, Emphasis.TOTAL))
     rows.append(_covered_row(options, story))
+    rows.extend(_delivery_rows(quotation, story))
     if any(option.on_common for option in options):
         rows.append(_common_row(options, currency, story))
     rows.extend(_drive_off_rows(options, currency, story))
@@ -72,6 +74,18 @@ def _covered_row(options: Sequence[QuotedOption], story: Story) -> Row:
         for option, cell in zip(options[1:], cells[1:], strict=True)
     ]
     return Row((story.word(Word.HOSES_COVERED), cells[0], *marked))
+
+
+def _delivery_rows(quotation: Quotation, story: Story) -> Iterator[Row]:
+    """Return the longest lead time of each option and the earliest day on which all of it can be there."""
+    found = [delivery_in(option, quotation) for option in quotation.options]
+    told = (
+        (Word.LONGEST_LEAD, [story.days(one.lead_days) if one else "–" for one in found]),
+        (Word.EARLIEST_DELIVERY, [story.day(one.earliest) if one else "–" for one in found]),
+    )
+    for word, cells in told:
+        marked = [cell if cell == cells[0] else f"{story.word(Word.DIFFERS)} {cell}" for cell in cells[1:]]
+        yield Row((story.word(word), cells[0], *marked))
 
 
 def _common_row(options: Sequence[QuotedOption], currency: str, story: Story) -> Row:

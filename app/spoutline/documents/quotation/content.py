@@ -25,6 +25,7 @@ from spoutline.documents.content.blocks import (
 )
 from spoutline.documents.quotation.comparison import comparison_blocks
 from spoutline.documents.quotation.coverage import coverage_rows
+from spoutline.documents.quotation.delivery import delivery_rows
 from spoutline.documents.quotation.option_sections import gap_text, option_blocks, position_blocks
 from spoutline.documents.quotation.places import sets_of_option
 from spoutline.explain.phrases.paper_words import PaperWord
@@ -47,7 +48,9 @@ def quotation_content(quotation: Quotation, revision: int, story: Story) -> Docu
     blocks.append(Heading(f"{story.word(Word.QUOTATION)} {quotation.terms.heading.number}", 1))
     if quotation.open_lines:
         blocks.extend(_draft(quotation, story))
-    blocks.append(KeyValues((*_head(quotation, revision, story), *coverage_rows(quotation, story))))
+    only = quotation.options[0] if len(quotation.options) == 1 else None
+    delivery = delivery_rows(only, quotation, story) if only is not None else ()
+    blocks.append(KeyValues((*_head(quotation, revision, story), *coverage_rows(quotation, story), *delivery)))
     if quotation.terms.heading.scope.strip():
         blocks += [Heading(story.word(Word.SCOPE), 2), Paragraph(quotation.terms.heading.scope.strip())]
     blocks.extend(comparison_blocks(quotation, story))
@@ -74,7 +77,8 @@ def pick_list_content(quotation: Quotation, option: int, revision: int, story: S
     )
     blocks: list[Block] = [Heading(f"{story.word(Word.PICK_LIST)}{story.writing.colon} {chosen.title}", 1)]
     sets = Named(story.phrases.text["sets_title"], sets_of_option(quotation, option, revision, story))
-    blocks.append(KeyValues((*_head(quotation, revision, story), sets)))
+    delivery = delivery_rows(chosen, quotation, story)
+    blocks.append(KeyValues((*_head(quotation, revision, story), sets, *delivery)))
     for maker in sorted(by_maker):
         blocks.append(Heading(maker, 2))
         named = ((line, line.name_in(story.phrases.language)) for line in by_maker[maker])

@@ -16,6 +16,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.quotation.coverage import covers_text
+from spoutline.documents.quotation.delivery import delivery_text
 from spoutline.documents.quotation.figures import money, plain
 from spoutline.documents.quotation.places import islands_by_label, liquids_by_label, shown_parts
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
@@ -37,6 +38,8 @@ def option_blocks(number: int, option: QuotedOption, quotation: Quotation, story
     yield Heading(title, 2)
     yield Paragraph(covers_text(option, story), Role.NOTE)
     yield _lines(option, currency, story)
+    if told := delivery_text(option, quotation, story):
+        yield Paragraph(told, Role.NOTE)
     yield from _line_notes(option, story)
     if option.labour:
         yield _labour(option, currency, story)

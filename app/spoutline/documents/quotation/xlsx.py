@@ -22,6 +22,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.charge import Charge
+from spoutline.model.delivery import delivery_of
 from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
 from spoutline.model.quotation_terms import FreightMethod, TaxRounding
 
@@ -31,7 +32,7 @@ _LONGEST_TEXT: Final = 32767  # characters a cell holds, by the format
 _LONGEST_SHEET_NAME: Final = 31
 _LINE_WIDTHS: Final = (6, 16, 22, 46, 9, 9, 12, 10, 14, 16, 10)
 _HEADS_BELOW: Final = 4  # rows of title, currency, sets and the heads of the lines
-_COVERED, _ORDERED, _UNIT_PRICE, _AMOUNT, _MASS = 3, 7, 8, 9, 11
+_COVERED, _ORDERED, _UNIT_PRICE, _AMOUNT, _LEAD, _MASS = 3, 7, 8, 9, 10, 11
 
 
 def quotation_xlsx(quotation: Quotation, revision: int, story: Story) -> bytes:
@@ -74,6 +75,7 @@ class _Formats:
         self.text = workbook.add_format({"text_wrap": True, "valign": "top"})
         self.number = workbook.add_format({"valign": "top"})
         self.money = workbook.add_format({"num_format": money, "valign": "top"})
+        self.right = workbook.add_format({"valign": "top", "align": "right"})
         self.total = workbook.add_format({"num_format": money, "bold": True, "top": 1})
         self.strong = workbook.add_format({"bold": True, "top": 1})
 
@@ -119,6 +121,7 @@ class _OptionSheet:
         labour, worked = self._labour()
         self._amounts(goods, labour, priced, worked)
         self._common()
+        self._delivery()
         self.sheet.freeze_panes(_HEADS_BELOW, 2)
         self.sheet.repeat_rows(0, _HEADS_BELOW - 1)
         self.sheet.set_landscape()
@@ -153,7 +156,7 @@ class _OptionSheet:
                 self.sheet.write_number(row, column, pieces, self.formats.number)
             total = f"SUM({cell_name(row, 4)}:{cell_name(row, 6)})"
             ordered = self._formula(row, _ORDERED, total, line.ordered, self.formats.number)
-            self.sheet.write_number(row, 10, line.lead_time_days, self.formats.number)
+            self.sheet.write_number(row, _LEAD, line.lead_time_days, self.formats.number)
             self.sheet.write_number(row, _MASS, line.mass_kg, self.formats.number)
             if line.unit_price is None or line.amount is None:
                 word = Word.NO_PRICE if line.is_open else Word.PRICE_FOLLOWS
@@ -225,6 +228,20 @@ class _OptionSheet:
             self.sheet.write_number(row, _AMOUNT, float(total), self.formats.money)
             cells.append(str(cell_name(row, _AMOUNT)))
         self._amount(words.word(Word.DIFFERENCE), "-".join(cells), common.difference)
+
+    def _delivery(self) -> None:
+        """Write the longest lead time, and the day that it ends if ordered on the day of the quotation."""
+        found = delivery_of(self.option.lines, self.terms.heading.dated)
+        if found is None:
+            return
+        self.place.next()
+        for word, told in (
+            (Word.LONGEST_LEAD, self.story.days(found.lead_days)),
+            (Word.EARLIEST_DELIVERY, self.story.day(found.earliest)),
+        ):
+            row = self.place.next()
+            self._text(row, 0, self.story.word(word), self.formats.text)
+            self._text(row, _AMOUNT, told, self.formats.right)
 
     def _amount(self, title: str, formula: str, value: Decimal) -> str:
         row = self.place.next()

@@ -55,6 +55,8 @@ class QuotationWord(StrEnum):
     UNIT_PRICE = "unit_price"
     AMOUNT = "amount"
     LEAD_DAYS = "lead_days"
+    LONGEST_LEAD = "longest_lead"
+    EARLIEST_DELIVERY = "earliest_delivery"
     NO_PRICE = "no_price"
     PRICE_FOLLOWS = "price_follows"
     OVERRIDDEN = "overridden"

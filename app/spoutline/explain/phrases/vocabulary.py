@@ -147,6 +147,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "sets_built_on": ("day",),
     "sets_not_agreed": ("positions",),
     "covers_hoses": ("count", "all"),
+    "delivery_told": ("lead", "parts", "day"),
+    "delivery_day": ("day",),
     "common_difference": ("difference", "count", "own", "first"),
     "leaves_out": ("positions",),
     "common_none": (),

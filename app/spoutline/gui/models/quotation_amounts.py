@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from spoutline.documents.quotation.coverage import common_text, covers_text
+from spoutline.documents.quotation.delivery import delivery_in, delivery_text
 from spoutline.documents.quotation.figures import money, signed
 from spoutline.documents.quotation.margin_figures import option_margin
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
@@ -52,6 +53,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
         *_charge_rows(quotation, story),
         *_margin_rows(quotation, story),
         *_coverage_rows(quotation, story),
+        *_delivery_rows(quotation, story),
         *_open_rows(options),
         *_count_rows(options, story),
         *_commonality_rows(quotation, story),
@@ -134,6 +136,16 @@ def _coverage_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
             hints=tuple(common_text(one, currency, story) if one else "" for one in common),
             about=story.word(Word.TOTAL_ON_COMMON),
         )
+
+
+def _delivery_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
+    """Return the longest lead time of each option and the earliest day on which all of it can be there."""
+    found = [delivery_in(option, quotation) for option in quotation.options]
+    hints = tuple(delivery_text(option, quotation, story) for option in quotation.options)
+    days = tuple("–" if one is None else story.days(one.lead_days) for one in found)
+    earliest = tuple("–" if one is None else story.day(one.earliest) for one in found)
+    for word, cells in ((Word.LONGEST_LEAD, days), (Word.EARLIEST_DELIVERY, earliest)):
+        yield AmountRow(story.word(word), cells, len(set(cells)) > 1, hints=hints)
 
 
 def _open_rows(options: Sequence[QuotedOption]) -> Iterator[AmountRow]:
