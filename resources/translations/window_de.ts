@@ -12,6 +12,10 @@
    <translation>&amp;Über und Sicherheit</translation>
   </message>
   <message>
+   <source>&amp;Accept this answer</source>
+   <translation>Diese Antwort &amp;übernehmen</translation>
+  </message>
+  <message>
    <source>&amp;Accepted</source>
    <translation>&amp;Angenommen</translation>
   </message>
@@ -674,6 +678,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Verfahren</translation>
+  </message>
+  <message>
+   <source>&amp;What if…</source>
+   <translation>Was wäre, wen&amp;n…</translation>
   </message>
   <message>
    <source>&amp;Which price applies?</source>
@@ -3832,6 +3840,10 @@
    <translation>Nichts ist verborgen: was verletzt ist, was offen ist, was wissenswert ist.</translation>
   </message>
   <message>
+   <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
+   <translation>Das Ansehen ändert die Aufnahme nicht. Übernehmen macht daraus eine Änderung, die sich zurücknehmen lässt.</translation>
+  </message>
+  <message>
    <source>Nothing to look at.</source>
    <translation>Nichts anzusehen.</translation>
   </message>
@@ -4130,6 +4142,14 @@
   <message>
    <source>Options side by side</source>
    <translation>Varianten nebeneinander</translation>
+  </message>
+  <message>
+   <source>Other answer</source>
+   <translation>Andere Antwort</translation>
+  </message>
+  <message>
+   <source>Other answer: {0}</source>
+   <translation>Andere Antwort: {0}</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
@@ -4604,8 +4624,16 @@
    <translation>Platz, Zapfsäule oder Tankstelle.</translation>
   </message>
   <message>
+   <source>Positions</source>
+   <translation>Plätze</translation>
+  </message>
+  <message>
    <source>Positions and parts</source>
    <translation>Plätze und Teile</translation>
+  </message>
+  <message>
+   <source>Positions looked at</source>
+   <translation>Angesehene Plätze</translation>
   </message>
   <message>
    <source>Positions of the survey that the table does not hold go</source>
@@ -4618,6 +4646,10 @@
   <message>
    <source>Positions that get the answers</source>
    <translation>Plätze, die die Antworten bekommen</translation>
+  </message>
+  <message>
+   <source>Positions that the answer is for</source>
+   <translation>Plätze, für die die Antwort gilt</translation>
   </message>
   <message>
    <source>Positions to agree on</source>
@@ -4834,6 +4866,14 @@
   <message>
    <source>Quantity ordered</source>
    <translation>Bestellte Menge</translation>
+  </message>
+  <message>
+   <source>Question</source>
+   <translation>Frage</translation>
+  </message>
+  <message>
+   <source>Question whose answer is changed</source>
+   <translation>Frage, deren Antwort geändert wird</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -5340,6 +5380,10 @@
    <translation>Erneut speichern</translation>
   </message>
   <message>
+   <source>Save as &amp;paper…</source>
+   <translation>Als &amp;Papier speichern…</translation>
+  </message>
+  <message>
    <source>Save as CS&amp;V…</source>
    <translation>Als CS&amp;V sichern…</translation>
   </message>
@@ -5424,6 +5468,10 @@
    <translation>Diese &amp;Zeile speichern</translation>
   </message>
   <message>
+   <source>Save what an answer would do</source>
+   <translation>Speichern, was eine Antwort bewirkt</translation>
+  </message>
+  <message>
    <source>Saved as {path}</source>
    <translation>Gespeichert als {path}</translation>
   </message>
@@ -5486,6 +5534,10 @@
   <message>
    <source>See the figures in the report</source>
    <translation>Siehe die Zahlen im Bericht</translation>
+  </message>
+  <message>
+   <source>See what another blend, duty, outlet, rule or catalog would do to sets, checks, parts and money.</source>
+   <translation>Ansehen, was Beimischung, Einsatz, Abgang, Regeln oder Katalog an Sätzen, Prüfungen, Teilen und Geld ändern würden.</translation>
   </message>
   <message>
    <source>Seen on site</source>
@@ -6252,6 +6304,10 @@
    <translation>Der Auftrag steht; aufbewahrt wird dies ein eigenes Angebot. In seinen Bedingungen eine andere Nummer geben.</translation>
   </message>
   <message>
+   <source>The other answer</source>
+   <translation>Die andere Antwort</translation>
+  </message>
+  <message>
    <source>The owner's own figure</source>
    <translation>Zahl des Betreibers</translation>
   </message>
@@ -6544,6 +6600,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Heute</translation>
   </message>
   <message>
+   <source>Today and then side by side</source>
+   <translation>Heute und dann nebeneinander</translation>
+  </message>
+  <message>
    <source>Total</source>
    <translation>Gesamt</translation>
   </message>
@@ -6796,6 +6856,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was ein Typ beantwortet, muss an seinen Plätzen niemand fragen. Eine Aufnahme behält den Typ, wie er gewählt wurde.</translation>
   </message>
   <message>
+   <source>What another answer would do, before the survey is changed.</source>
+   <translation>Was eine andere Antwort bewirken würde, bevor die Aufnahme geändert wird.</translation>
+  </message>
+  <message>
    <source>What changed between the two revisions</source>
    <translation>Was sich zwischen den beiden Revisionen geändert hat</translation>
   </message>
@@ -6846,6 +6910,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What happens</source>
    <translation>Was geschieht</translation>
+  </message>
+  <message>
+   <source>What if an answer were another?</source>
+   <translation>Was wäre, wenn eine Antwort anders lautete?</translation>
+  </message>
+  <message>
+   <source>What if…</source>
+   <translation>Was wäre, wenn…</translation>
   </message>
   <message>
    <source>What is added to materials and labor.</source>
@@ -7340,6 +7412,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Geschrieben nach {0}</translation>
   </message>
   <message>
+   <source>Written to {0}.</source>
+   <translation>Geschrieben nach {0}.</translation>
+  </message>
+  <message>
    <source>Written to {path}</source>
    <translation>Geschrieben nach {path}</translation>
   </message>
@@ -7538,6 +7614,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
    <translation>eine Zelle weiter links wählen: die Tabelle endet nach {0} Spalten</translation>
+  </message>
+  <message>
+   <source>choose, or write such as E15</source>
+   <translation>wählen oder schreiben, etwa E15</translation>
   </message>
   <message>
    <source>columns</source>
@@ -7956,6 +8036,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>geplant; anderes vereinbart</translation>
   </message>
   <message>
+   <source>position {0}</source>
+   <translation>Platz {0}</translation>
+  </message>
+  <message>
    <source>price</source>
    <translation>Preis</translation>
   </message>
@@ -8082,6 +8166,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>the very part</source>
    <translation>dasselbe Teil</translation>
+  </message>
+  <message>
+   <source>the whole station</source>
+   <translation>die ganze Tankstelle</translation>
   </message>
   <message>
    <source>there</source>

@@ -12,6 +12,10 @@
    <translation>&amp;Acerca de y seguridad</translation>
   </message>
   <message>
+   <source>&amp;Accept this answer</source>
+   <translation>&amp;Aceptar esta respuesta</translation>
+  </message>
+  <message>
    <source>&amp;Accepted</source>
    <translation>&amp;Aceptada</translation>
   </message>
@@ -674,6 +678,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Camino</translation>
+  </message>
+  <message>
+   <source>&amp;What if…</source>
+   <translation>Qué &amp;pasaría si…</translation>
   </message>
   <message>
    <source>&amp;Which price applies?</source>
@@ -3832,6 +3840,10 @@
    <translation>No se oculta nada: qué se incumple, qué queda abierto, qué conviene saber.</translation>
   </message>
   <message>
+   <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
+   <translation>Mirar no cambia el levantamiento. Aceptar hace un solo cambio, que se puede deshacer.</translation>
+  </message>
+  <message>
    <source>Nothing to look at.</source>
    <translation>Nada que revisar.</translation>
   </message>
@@ -4130,6 +4142,14 @@
   <message>
    <source>Options side by side</source>
    <translation>Opciones lado a lado</translation>
+  </message>
+  <message>
+   <source>Other answer</source>
+   <translation>Otra respuesta</translation>
+  </message>
+  <message>
+   <source>Other answer: {0}</source>
+   <translation>Otra respuesta: {0}</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
@@ -4604,8 +4624,16 @@
    <translation>Posición, surtidor o estación.</translation>
   </message>
   <message>
+   <source>Positions</source>
+   <translation>Posiciones</translation>
+  </message>
+  <message>
    <source>Positions and parts</source>
    <translation>Posiciones y piezas</translation>
+  </message>
+  <message>
+   <source>Positions looked at</source>
+   <translation>Posiciones revisadas</translation>
   </message>
   <message>
    <source>Positions of the survey that the table does not hold go</source>
@@ -4618,6 +4646,10 @@
   <message>
    <source>Positions that get the answers</source>
    <translation>Posiciones que reciben las respuestas</translation>
+  </message>
+  <message>
+   <source>Positions that the answer is for</source>
+   <translation>Posiciones para las que vale la respuesta</translation>
   </message>
   <message>
    <source>Positions to agree on</source>
@@ -4834,6 +4866,14 @@
   <message>
    <source>Quantity ordered</source>
    <translation>Cantidad pedida</translation>
+  </message>
+  <message>
+   <source>Question</source>
+   <translation>Pregunta</translation>
+  </message>
+  <message>
+   <source>Question whose answer is changed</source>
+   <translation>Pregunta cuya respuesta cambia</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -5340,6 +5380,10 @@
    <translation>Guardar de nuevo</translation>
   </message>
   <message>
+   <source>Save as &amp;paper…</source>
+   <translation>Guardar como &amp;papel…</translation>
+  </message>
+  <message>
    <source>Save as CS&amp;V…</source>
    <translation>Guardar como CS&amp;V…</translation>
   </message>
@@ -5424,6 +5468,10 @@
    <translation>Guardar esta &amp;fila</translation>
   </message>
   <message>
+   <source>Save what an answer would do</source>
+   <translation>Guardar lo que haría una respuesta</translation>
+  </message>
+  <message>
    <source>Saved as {path}</source>
    <translation>Guardado como {path}</translation>
   </message>
@@ -5486,6 +5534,10 @@
   <message>
    <source>See the figures in the report</source>
    <translation>Vea las cifras del informe</translation>
+  </message>
+  <message>
+   <source>See what another blend, duty, outlet, rule or catalog would do to sets, checks, parts and money.</source>
+   <translation>Ver qué harían otra mezcla, uso, salida, norma o catálogo con conjuntos, comprobaciones, piezas y dinero.</translation>
   </message>
   <message>
    <source>Seen on site</source>
@@ -6252,6 +6304,10 @@
    <translation>El pedido queda firme; al guardarla, esta pasa a ser otra cotización. Dele otro número en sus condiciones.</translation>
   </message>
   <message>
+   <source>The other answer</source>
+   <translation>La otra respuesta</translation>
+  </message>
+  <message>
    <source>The owner's own figure</source>
    <translation>Cifra del propietario</translation>
   </message>
@@ -6544,6 +6600,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Hoy</translation>
   </message>
   <message>
+   <source>Today and then side by side</source>
+   <translation>Hoy y después lado a lado</translation>
+  </message>
+  <message>
    <source>Total</source>
    <translation>Total</translation>
   </message>
@@ -6796,6 +6856,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Lo que responde un tipo no hay que preguntarlo en sus posiciones. Un levantamiento conserva el tipo tal como se eligió.</translation>
   </message>
   <message>
+   <source>What another answer would do, before the survey is changed.</source>
+   <translation>Qué haría otra respuesta, antes de cambiar el levantamiento.</translation>
+  </message>
+  <message>
    <source>What changed between the two revisions</source>
    <translation>Qué cambió entre las dos revisiones</translation>
   </message>
@@ -6846,6 +6910,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What happens</source>
    <translation>Qué ocurre</translation>
+  </message>
+  <message>
+   <source>What if an answer were another?</source>
+   <translation>¿Qué pasaría con otra respuesta?</translation>
+  </message>
+  <message>
+   <source>What if…</source>
+   <translation>Qué pasaría si…</translation>
   </message>
   <message>
    <source>What is added to materials and labor.</source>
@@ -7340,6 +7412,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Escrito en {0}</translation>
   </message>
   <message>
+   <source>Written to {0}.</source>
+   <translation>Escrito en {0}.</translation>
+  </message>
+  <message>
    <source>Written to {path}</source>
    <translation>Escrito en {path}</translation>
   </message>
@@ -7538,6 +7614,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
    <translation>elija una celda más a la izquierda: la tabla termina tras {0} columnas</translation>
+  </message>
+  <message>
+   <source>choose, or write such as E15</source>
+   <translation>elija o escriba, por ejemplo E15</translation>
   </message>
   <message>
    <source>columns</source>
@@ -7956,6 +8036,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>previsto; otro acordado</translation>
   </message>
   <message>
+   <source>position {0}</source>
+   <translation>posición {0}</translation>
+  </message>
+  <message>
    <source>price</source>
    <translation>precio</translation>
   </message>
@@ -8082,6 +8166,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>the very part</source>
    <translation>la misma pieza</translation>
+  </message>
+  <message>
+   <source>the whole station</source>
+   <translation>toda la estación</translation>
   </message>
   <message>
    <source>there</source>

@@ -12,6 +12,10 @@
    <translation>À &amp;propos et sécurité</translation>
   </message>
   <message>
+   <source>&amp;Accept this answer</source>
+   <translation>&amp;Accepter cette réponse</translation>
+  </message>
+  <message>
    <source>&amp;Accepted</source>
    <translation>&amp;Accepté</translation>
   </message>
@@ -674,6 +678,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Voie</translation>
+  </message>
+  <message>
+   <source>&amp;What if…</source>
+   <translation>Et &amp;si…</translation>
   </message>
   <message>
    <source>&amp;Which price applies?</source>
@@ -3832,6 +3840,10 @@
    <translation>Rien n'est caché : ce qui est enfreint, ce qui est ouvert, ce qui est bon à savoir.</translation>
   </message>
   <message>
+   <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
+   <translation>Consulter ne change pas le relevé. Accepter en fait une seule modification, qui peut être annulée.</translation>
+  </message>
+  <message>
    <source>Nothing to look at.</source>
    <translation>Rien à examiner.</translation>
   </message>
@@ -4130,6 +4142,14 @@
   <message>
    <source>Options side by side</source>
    <translation>Options côte à côte</translation>
+  </message>
+  <message>
+   <source>Other answer</source>
+   <translation>Autre réponse</translation>
+  </message>
+  <message>
+   <source>Other answer: {0}</source>
+   <translation>Autre réponse : {0}</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
@@ -4604,8 +4624,16 @@
    <translation>Poste, distributeur ou station.</translation>
   </message>
   <message>
+   <source>Positions</source>
+   <translation>Postes</translation>
+  </message>
+  <message>
    <source>Positions and parts</source>
    <translation>Postes et pièces</translation>
+  </message>
+  <message>
+   <source>Positions looked at</source>
+   <translation>Postes examinés</translation>
   </message>
   <message>
    <source>Positions of the survey that the table does not hold go</source>
@@ -4618,6 +4646,10 @@
   <message>
    <source>Positions that get the answers</source>
    <translation>Postes qui reçoivent les réponses</translation>
+  </message>
+  <message>
+   <source>Positions that the answer is for</source>
+   <translation>Postes pour lesquels vaut la réponse</translation>
   </message>
   <message>
    <source>Positions to agree on</source>
@@ -4834,6 +4866,14 @@
   <message>
    <source>Quantity ordered</source>
    <translation>Quantité commandée</translation>
+  </message>
+  <message>
+   <source>Question</source>
+   <translation>Question</translation>
+  </message>
+  <message>
+   <source>Question whose answer is changed</source>
+   <translation>Question dont la réponse change</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -5340,6 +5380,10 @@
    <translation>Enregistrer à nouveau</translation>
   </message>
   <message>
+   <source>Save as &amp;paper…</source>
+   <translation>Enregistrer sur &amp;papier…</translation>
+  </message>
+  <message>
    <source>Save as CS&amp;V…</source>
    <translation>Enregistrer en CS&amp;V…</translation>
   </message>
@@ -5424,6 +5468,10 @@
    <translation>Enregistrer la &amp;ligne</translation>
   </message>
   <message>
+   <source>Save what an answer would do</source>
+   <translation>Enregistrer l'effet d'une réponse</translation>
+  </message>
+  <message>
    <source>Saved as {path}</source>
    <translation>Enregistré sous {path}</translation>
   </message>
@@ -5486,6 +5534,10 @@
   <message>
    <source>See the figures in the report</source>
    <translation>Voir les chiffres du rapport</translation>
+  </message>
+  <message>
+   <source>See what another blend, duty, outlet, rule or catalog would do to sets, checks, parts and money.</source>
+   <translation>Voir l'effet d'un autre mélange, usage, sortie, règlement ou catalogue sur ensembles, contrôles, pièces et coûts.</translation>
   </message>
   <message>
    <source>Seen on site</source>
@@ -6252,6 +6304,10 @@
    <translation>La commande tient ; gardé, ceci devient un devis propre. Donnez-lui un autre numéro dans ses conditions.</translation>
   </message>
   <message>
+   <source>The other answer</source>
+   <translation>L'autre réponse</translation>
+  </message>
+  <message>
    <source>The owner's own figure</source>
    <translation>Chiffre du propriétaire</translation>
   </message>
@@ -6544,6 +6600,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Aujourd'hui</translation>
   </message>
   <message>
+   <source>Today and then side by side</source>
+   <translation>Aujourd'hui et alors côte à côte</translation>
+  </message>
+  <message>
    <source>Total</source>
    <translation>Total</translation>
   </message>
@@ -6796,6 +6856,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce à quoi un type répond n'est plus à demander à ses postes. Un relevé garde le type tel qu'il a été choisi.</translation>
   </message>
   <message>
+   <source>What another answer would do, before the survey is changed.</source>
+   <translation>L'effet d'une autre réponse, avant de changer le relevé.</translation>
+  </message>
+  <message>
    <source>What changed between the two revisions</source>
    <translation>Ce qui a changé entre les deux révisions</translation>
   </message>
@@ -6846,6 +6910,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What happens</source>
    <translation>Ce qui se passe</translation>
+  </message>
+  <message>
+   <source>What if an answer were another?</source>
+   <translation>Et si une réponse était autre ?</translation>
+  </message>
+  <message>
+   <source>What if…</source>
+   <translation>Et si…</translation>
   </message>
   <message>
    <source>What is added to materials and labor.</source>
@@ -7340,6 +7412,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Écrit dans {0}</translation>
   </message>
   <message>
+   <source>Written to {0}.</source>
+   <translation>Écrit dans {0}.</translation>
+  </message>
+  <message>
    <source>Written to {path}</source>
    <translation>Écrit dans {path}</translation>
   </message>
@@ -7538,6 +7614,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>choose a cell further left: the table ends after {0} columns</source>
    <translation>choisissez une cellule plus à gauche : la table finit après {0} colonnes</translation>
+  </message>
+  <message>
+   <source>choose, or write such as E15</source>
+   <translation>choisir ou écrire, par exemple E15</translation>
   </message>
   <message>
    <source>columns</source>
@@ -7956,6 +8036,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>prévu ; autre convenu</translation>
   </message>
   <message>
+   <source>position {0}</source>
+   <translation>poste {0}</translation>
+  </message>
+  <message>
    <source>price</source>
    <translation>prix</translation>
   </message>
@@ -8082,6 +8166,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>the very part</source>
    <translation>la même pièce</translation>
+  </message>
+  <message>
+   <source>the whole station</source>
+   <translation>toute la station</translation>
   </message>
   <message>
    <source>there</source>

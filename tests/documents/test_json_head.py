@@ -15,6 +15,7 @@ from spoutline.documents.json.measure import MeasureDocument
 from spoutline.documents.json.plan_export import plan_json
 from spoutline.documents.json.site import SiteDocument
 from spoutline.documents.json.substitutes import SubstitutesDocument, substitutes_json
+from spoutline.documents.json.what_if import WhatIfDocument
 from spoutline.documents.json.why import WhyDocument, why_json
 from spoutline.model.plan import Provenance
 
@@ -33,7 +34,7 @@ TOLD = dict(zip(HEAD, ["0.1.0", "of tests", "own", 3, "2026-11", "0123456789abcd
 
 
 @pytest.mark.parametrize(
-    "document", [ConversionDocument, SiteDocument, SubstitutesDocument, WhyDocument, MeasureDocument]
+    "document", [ConversionDocument, SiteDocument, SubstitutesDocument, WhyDocument, MeasureDocument, WhatIfDocument]
 )
 def test_a_document_starts_with_its_format_and_what_it_was_made_from(document: type[HeadedDocument]) -> None:
     assert list(document.model_fields)[: len(HEAD) + 2] == ["format", "version", *HEAD]

@@ -34,6 +34,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
     from spoutline.bootstrap.table_maps import TableMaps
+    from spoutline.bootstrap.what_if import WhatIfService
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
@@ -416,6 +417,19 @@ class Workbench:
     def packing(self) -> InstallerService:
         """Return the use cases of the installer, wired to the stores of this workbench."""
         return self._packing()
+
+    def what_if(self) -> WhatIfService:
+        """Return the use cases of other answers, looked at before anybody accepts one."""
+        from spoutline.bootstrap.what_if import Sources, WhatIfService
+
+        return WhatIfService(
+            Sources(
+                tables=self._checked_tables,
+                catalogue=self._stores.catalogue,
+                edition=self._stores.edition,
+                steps=self._steps,
+            )
+        )
 
     def due_work(self) -> DueWorkService:
         """Return the use cases of the work due at all stations of the book."""

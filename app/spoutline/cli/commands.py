@@ -25,6 +25,7 @@ COMMANDS: tuple[Command, ...] = (
         "measure", "say what to measure on site first: which verdicts rest on figures that nobody measured", "measure"
     ),
     Command("whynot", "say why a catalog part is not in a position's set", "whynot"),
+    Command("whatif", "show what another answer would do to sets, checks, parts and money", "what_if"),
     Command(
         "substitutes",
         "list every catalog part that could hang in a place of a position's set",

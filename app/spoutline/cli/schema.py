@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from importlib import import_module
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork
@@ -18,10 +19,20 @@ if TYPE_CHECKING:
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 
+# what other commands print, by the name that --output takes: where its document is declared
+_DOCUMENTS = {
+    "plan": ("plan", "PlanDocument"),
+    "substitutes": ("substitutes", "SubstitutesDocument"),
+    "why": ("why", "WhyDocument"),
+    "measure": ("measure", "MeasureDocument"),
+    "whatif": ("what_if", "WhatIfDocument"),
+}
+
+
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--output",
-        choices=("plan", "substitutes", "why", "measure"),
+        choices=tuple(_DOCUMENTS),
         nargs="?",
         const="plan",
         help="the schema of what `plan --json`, or another command with --json, prints",
@@ -29,22 +40,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    if arguments.output == "substitutes":
-        from spoutline.documents.json.substitutes import SubstitutesDocument
-
-        write_standard_output(schema_text(SubstitutesDocument))
-    elif arguments.output == "why":
-        from spoutline.documents.json.why import WhyDocument
-
-        write_standard_output(schema_text(WhyDocument))
-    elif arguments.output == "measure":
-        from spoutline.documents.json.measure import MeasureDocument
-
-        write_standard_output(schema_text(MeasureDocument))
-    elif arguments.output:
-        from spoutline.documents.json.plan import PlanDocument
-
-        write_standard_output(schema_text(PlanDocument))
+    if arguments.output:
+        module, name = _DOCUMENTS[arguments.output]
+        write_standard_output(schema_text(getattr(import_module(f"spoutline.documents.json.{module}"), name)))
     else:
         from spoutline.model.survey import Survey
 

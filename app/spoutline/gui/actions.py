@@ -38,6 +38,7 @@ class ActionId(StrEnum):
     RENAME_POSITION = "rename_position"
     REMOVE_POSITION = "remove_position"
     COPY_ANSWERS = "copy_answers"
+    WHAT_IF = "what_if"
     AGREE = "agree"
     WITHDRAW = "withdraw"
     AGREEMENTS = "agreements"
@@ -203,6 +204,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         keys="Ctrl+Shift+C",
         hint="Give other positions some of the answers of this one.",
         starts_group=True,
+    ),
+    ActionRecord(
+        id=ActionId.WHAT_IF,
+        menu=MenuId.POSITION,
+        title="&What if…",
+        keys="Ctrl+Shift+W",
+        hint="See what another blend, duty, outlet, rule or catalog would do to sets, checks, parts and money.",
     ),
     ActionRecord(
         id=ActionId.DISPENSER_TYPES,

@@ -33,6 +33,7 @@ class JobKind(StrEnum):
     WHY_NOT = "why_not"
     WHY = "why"
     MEASURE = "measure"
+    WHAT_IF = "what_if"
     CHART = "chart"
     PAPER = "paper"
     FILE = "file"

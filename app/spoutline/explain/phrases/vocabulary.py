@@ -16,6 +16,7 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.explain.phrases.part_words import PartWord
 from spoutline.explain.phrases.quotation_words import QuotationWord
+from spoutline.explain.phrases.what_if_words import WhatIfWord
 from spoutline.model.answered import AssumedTopic
 from spoutline.model.charge import Charge, Per
 from spoutline.model.check import CheckId, Outcome
@@ -34,6 +35,7 @@ from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
 from spoutline.model.site_figure import SiteFigure
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
+from spoutline.model.what_if import PartFate, WhatIfEffect, WhatIfQuestion
 from spoutline.rules.checks.flow import FlowText
 from spoutline.rules.checks.pull import DriveOffText
 from spoutline.rules.checks.reach import HangText
@@ -92,6 +94,10 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     OutletKind,
     ClimateBand,
     CoverageWord,
+    WhatIfQuestion,
+    WhatIfEffect,
+    PartFate,
+    WhatIfWord,
     KeeperWord,
     PaperWord,
     QuotationWord,

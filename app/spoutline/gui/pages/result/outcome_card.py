@@ -86,10 +86,13 @@ class OutcomeCard(QFrame):
         A person wants to see a new plan beside the agreed set.
     agree_wanted()
         A person wants to agree on planned sets.
+    what_if_wanted()
+        A person wants to see what another answer would do.
     """
 
     plan_again_wanted = Signal()
     agree_wanted = Signal()
+    what_if_wanted = Signal()
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -116,8 +119,12 @@ class OutcomeCard(QFrame):
         self.sets_head = SetsHead(context, self)
         self.agree_button = QPushButton(tr("Agree on these sets…"), self)
         self.agree_button.clicked.connect(lambda _=False: self.agree_wanted.emit())
+        self.what_if_button = QPushButton(tr("What if…"), self)
+        self.what_if_button.setToolTip(tr("What another answer would do, before the survey is changed."))
+        self.what_if_button.clicked.connect(lambda _=False: self.what_if_wanted.emit())
         foot = QHBoxLayout()
         foot.addWidget(self.sets_head, 1)
+        foot.addWidget(self.what_if_button)
         foot.addWidget(self.agree_button)
         column.addLayout(foot)
         self._scroll = FittedScroll(self)

@@ -1,0 +1,1 @@
+"""Today and another answer side by side on paper."""

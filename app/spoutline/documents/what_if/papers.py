@@ -1,0 +1,22 @@
+"""Today and another answer side by side as bytes."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from spoutline.documents.paper_form import PaperForm
+from spoutline.explain.plan.story import Story
+from spoutline.model.what_if import WhatIfResult
+
+
+def what_if_paper(
+    found: WhatIfResult, story: Story, dated: date | None = None, form: PaperForm = PaperForm.PDF
+) -> bytes:
+    """Return the paper as PDF, or in another ``form``; equal arguments give equal bytes.
+
+    Raise ``StoreFault`` where a font is missing.
+    """
+    from spoutline.documents.paper import paper_bytes
+    from spoutline.documents.what_if.content import what_if_content
+
+    return paper_bytes(what_if_content(found, story, dated), form)

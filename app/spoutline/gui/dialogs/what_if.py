@@ -1,0 +1,219 @@
+"""What if an answer were another: today and then side by side, before the survey is changed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
+
+from spoutline.documents.paper_form import form_of
+from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
+from spoutline.explain.plan.sets_head import sets_head
+from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.what_if_text import asked_text, notes, scope_text, summary_text
+from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.dialogs.what_if_answer import WhatIfAnswer
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.gui.models.node_tree import NodeTree
+from spoutline.gui.models.what_if_nodes import what_if_nodes, what_if_titles
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.wording import tr
+from spoutline.model.faults import InputFault
+from spoutline.model.survey import Survey
+from spoutline.model.what_if import WhatIfResult
+from spoutline.planning.what_if.answer import WhatIfListening
+from spoutline.whole_files import write_file
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.plan import SitePlan
+
+_ASK, _FILE = JobKey(JobKind.WHAT_IF), JobKey(JobKind.FILE, "what if")
+
+
+@dataclass(frozen=True, slots=True)
+class WhatIfTools:
+    """What the dialog works with; ``today`` makes the sets of today, off the window's thread."""
+
+    workbench: Workbench
+    jobs: Jobs
+    story: Story
+    today: Callable[[Ticket], SitePlan]
+
+
+class WhatIfDialog(FormDialog):
+    """Shows what another answer does; once accepted, ``after`` is the survey with it and ``said`` names the change."""
+
+    help_topic = "what_if"
+
+    def __init__(self, survey: Survey, label: str, tools: WhatIfTools, parent: QWidget | None = None) -> None:
+        super().__init__(tr("What if an answer were another?"), parent)
+        self._survey, self._tools = survey, tools
+        self._today: SitePlan | None = None
+        self._asked: tuple[object, ...] = ()
+        self.found: WhatIfResult | None = None
+        self.after: Survey | None = None
+        self.said = ""
+        lead = tr("Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.")
+        self.body.addWidget(plain_label(lead, "quiet", wraps=True))
+        self.answer = WhatIfAnswer(tools.workbench, survey, label, tools.story, self)
+        self.answer.chosen.connect(self._on_chosen)
+        self.body.addWidget(self.answer)
+        self.body.addLayout(self._progress_row())
+        self.summary_label = plain_label("", "cardTitle", wraps=True)
+        self.sums_label = plain_label("", wraps=True)
+        self.notes_label = plain_label("", "quiet", wraps=True)
+        for one in (self.summary_label, self.sums_label, self.notes_label):
+            self.body.addWidget(one)
+        self.model = NodeTree(what_if_titles(tools.story), self)
+        self.tree = Tree(tr("Today and then side by side"), self, shares=(4, 3, 3, 9))
+        self.tree.setModel(self.model)
+        self.body.addWidget(self.tree, 1)
+        self.paper_button = QPushButton(tr("Save as &paper…"), self)
+        self.paper_button.setAutoDefault(False)
+        self.paper_button.clicked.connect(self.save_paper)
+        self.foot.insertWidget(0, self.paper_button)
+        self.add_buttons(tr("&Accept this answer"))
+        self.accept_button.setDefault(False)  # Return belongs to the field of the answer
+        self.accept_button.setAutoDefault(False)
+        self._show_nothing()
+        tools.jobs.progressed.connect(self._on_progress)
+        self.resize(980, 640)
+        self.answer.setFocus()
+
+    def _progress_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.progress_bar = QProgressBar(self)
+        self.progress_bar.setAccessibleName(tr("Positions looked at"))
+        self.stop_button = QPushButton(tr("S&top"), self)
+        self.stop_button.setAutoDefault(False)
+        self.stop_button.clicked.connect(self.stop)
+        row.addWidget(self.progress_bar, 1)
+        row.addWidget(self.stop_button)
+        return row
+
+    # asking
+
+    def _on_chosen(self) -> None:
+        """Ask where the answer is another than the one asked for: leaving a field asks nothing anew."""
+        if self._key != self._asked:
+            self.ask()
+
+    @property
+    def _key(self) -> tuple[object, ...]:
+        return self.answer.question, self.answer.written, self.answer.labels
+
+    def ask(self) -> None:
+        """Work out what the answer chosen does; nothing where none is chosen yet."""
+        self._asked = self._key
+        self._tools.jobs.cancel(_ASK)
+        self._show_nothing()
+        self.show_fault(self.answer.trouble)
+        if not self.answer.written:
+            return
+        try:
+            asked = self.answer.asked()
+        except InputFault as fault:
+            self.show_fault(str(fault))
+            return
+        service, known, make = self._tools.workbench.what_if(), self._today, self._tools.today
+
+        def work(ticket: Ticket) -> tuple[SitePlan, WhatIfResult]:
+            today = known if known is not None else make(ticket)
+            return today, service.ask(today, asked, WhatIfListening(ticket))
+
+        self._set_running(True)
+        self._tools.jobs.start(_ASK, work, self._show, self._fail)
+
+    def stop(self) -> None:
+        """Ask the work to stop; the survey is as it was."""
+        self._tools.jobs.cancel(_ASK)
+        self._asked = ()
+        self._show_nothing()
+        self.summary_label.setText(tr("Stopped."))
+
+    def _show(self, made: tuple[SitePlan, WhatIfResult]) -> None:
+        self._today, found = made
+        self._set_running(False)
+        self.found = found
+        story, currency, totals = self._tools.story, found.currency, found.totals
+        self.summary_label.setText(summary_text(found, story))
+        told = (
+            (Word.PRICE_TODAY, story.money(totals.before_minor, currency)),
+            (Word.PRICE_THEN, story.money(totals.after_minor, currency)),
+            (Word.DIFFERENCE, story.signed_money(totals.difference_minor, currency)),
+        )
+        self.sums_label.setText(" · ".join(f"{story.word(word)}{story.writing.colon} {text}" for word, text in told))
+        today = f"{story.word(Word.TODAY)}{story.writing.colon} {sets_head(found.before, story)}."
+        self.notes_label.setText(" ".join((today, *notes(found, story), story.word(Word.NOTE))))
+        self.model.show_nodes(what_if_nodes(found, story))
+        self.tree.span_rows(self.model.spanning())
+        self.tree.fit_columns()
+        self.tree.expand(self.model.index(0, 0))
+        self.accept_button.setEnabled(True)
+        self.paper_button.setEnabled(True)
+
+    def _show_nothing(self) -> None:
+        self.found = None
+        self._set_running(False)
+        for label in (self.summary_label, self.sums_label, self.notes_label):
+            label.clear()
+        self.model.show_nodes(())
+        self.accept_button.setEnabled(False)
+        self.paper_button.setEnabled(False)
+
+    def _fail(self, fault: Exception) -> None:
+        self._set_running(False)
+        self.show_fault(str(fault))
+
+    def _set_running(self, running: bool) -> None:
+        self.progress_bar.setRange(0, 0)
+        self.progress_bar.setVisible(running)
+        self.stop_button.setVisible(running)
+
+    def _on_progress(self, key: object, done: int, total: int) -> None:
+        if key == _ASK and self.progress_bar.isVisible():
+            self.progress_bar.setRange(0, total)
+            self.progress_bar.setValue(done)
+
+    # what becomes of it
+
+    def save_paper(self) -> None:
+        """Ask for a file and write today and then side by side into it."""
+        found, story, service = self.found, self._tools.story, self._tools.workbench.what_if()
+        if found is None:
+            return
+        saving = Saving(self._tools.workbench.files_in_use, self)
+        path = saving.ask_paper(tr("Save what an answer would do"), "what_if")
+        if path is None:
+            return
+        dated = date.today()
+
+        def work(_: Ticket) -> Path:
+            write_file(path, service.paper(found, story, dated, form_of(path)))
+            return path
+
+        self._tools.jobs.start(_FILE, work, self._tell_written, self._fail)
+
+    def _tell_written(self, path: Path) -> None:
+        self.notes_label.setText(tr("Written to {0}.").format(path))
+
+    def accept(self) -> None:
+        """Close with the survey that has the other answer."""
+        if self.found is None:
+            return
+        self.after = self.found.changed
+        scope = scope_text(self.found, self._tools.story)
+        self.said = f"{asked_text(self.found, self._tools.story)} ({scope})"
+        super().accept()
+
+    def done(self, result: int) -> None:
+        """Qt: close; what is under way ends."""
+        self._tools.jobs.cancel(_ASK)
+        super().done(result)

@@ -1,0 +1,161 @@
+"""Which answer is changed on trial: the question, the other answer, and the positions that it is for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
+
+from spoutline.explain.plan.story import Story
+from spoutline.gui.waiting import wait_for
+from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.wording import tr
+from spoutline.model.coverage_kinds import OutletKind
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.liquid import LiquidFamily
+from spoutline.model.survey import Duty, Survey, VapourStatus
+from spoutline.model.what_if import OF_THE_STATION, WhatIf, WhatIfQuestion
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+Choice = tuple[str, str]  # as it is written, and in words
+# blends that fuel labels name: the greatest of each listing class, and E15 (UL 2586, scopes; 40 CFR 1090)
+_BLENDS = {LiquidFamily.GASOLINE: ("E0", "E10", "E15", "E25", "E85"), LiquidFamily.DIESEL: ("B0", "B5", "B20", "B100")}
+
+
+class WhatIfAnswer(QWidget):
+    """Asks for one other answer.
+
+    Signals
+    -------
+    chosen()
+        A person chose or wrote another one.
+    """
+
+    chosen = Signal()
+
+    def __init__(
+        self, workbench: Workbench, survey: Survey, label: str, story: Story, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._workbench, self._survey, self._label, self._story = workbench, survey, label, story
+        self.trouble = ""
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        self.question_box, self.value_box, self.scope_box = QComboBox(self), QComboBox(self), QComboBox(self)
+        for words, box, stretch in (
+            (tr("Question"), self.question_box, 0),
+            (tr("Other answer"), self.value_box, 2),
+            (tr("Positions"), self.scope_box, 1),
+        ):
+            row.addWidget(plain_label(words, "quiet"))
+            row.addWidget(box, stretch)
+        self.question_box.setAccessibleName(tr("Question whose answer is changed"))
+        self.value_box.setAccessibleName(tr("The other answer"))
+        self.value_box.setMinimumContentsLength(14)
+        self.scope_box.setAccessibleName(tr("Positions that the answer is for"))
+        for question in WhatIfQuestion:
+            self.question_box.addItem(story.title(question), question)
+        self.scope_box.addItem(tr("the whole station"), ())
+        self.scope_box.addItem(tr("position {0}").format(label), (label,))
+        self.question_box.currentIndexChanged.connect(lambda _: self._turn())
+        self.value_box.activated.connect(lambda _: self.chosen.emit())
+        self.scope_box.activated.connect(lambda _: self.chosen.emit())
+        self._turn()
+        self.setFocusProxy(self.value_box)
+
+    @property
+    def question(self) -> WhatIfQuestion:
+        """The question whose answer is changed."""
+        return WhatIfQuestion(self.question_box.currentData())
+
+    def asked(self) -> WhatIf:
+        """Return the other answer; raise ``InputFault`` where what was written is none."""
+        from spoutline.planning.what_if.answers import value_named
+
+        named = self.question_box.currentText()
+        return WhatIf(self.question, value_named(self.question, self.written, named), self.labels)
+
+    @property
+    def labels(self) -> tuple[str, ...]:
+        """The positions that the answer is for; empty is the whole station."""
+        return tuple(self.scope_box.currentData())
+
+    @property
+    def written(self) -> str:
+        """The other answer as it is written, whatever it is called in words."""
+        text = self.value_box.currentText()
+        place = self.value_box.findText(text)
+        return str(self.value_box.itemData(place)) if place >= 0 else text
+
+    def write(self, text: str) -> None:
+        """Take another answer as if a person had chosen or written it."""
+        place = self.value_box.findData(text)
+        if place >= 0:
+            self.value_box.setCurrentIndex(place)
+        else:
+            self.value_box.setEditText(text)
+        self.chosen.emit()
+
+    def _turn(self) -> None:
+        """Offer the answers of the question chosen."""
+        question = self.question
+        self.trouble = ""
+        self.value_box.clear()
+        self.value_box.setEditable(question is WhatIfQuestion.BLEND)
+        edit = self.value_box.lineEdit()
+        if edit is not None:
+            edit.editingFinished.connect(self.chosen)
+        for written, words in self._choices(question):
+            self.value_box.addItem(words, written)
+        self.value_box.setCurrentIndex(-1)
+        if edit is not None:
+            edit.setPlaceholderText(tr("choose, or write such as E15"))
+        of_station = question in OF_THE_STATION
+        if of_station:
+            self.scope_box.setCurrentIndex(0)
+        self.scope_box.setEnabled(not of_station)
+        self.chosen.emit()
+
+    def _choices(self, question: WhatIfQuestion) -> Iterable[Choice]:
+        match question:
+            case WhatIfQuestion.BLEND:
+                return self._blends()
+            case WhatIfQuestion.DUTY:
+                return self._words(Duty)
+            case WhatIfQuestion.OUTLET:
+                return self._words(OutletKind)
+            case WhatIfQuestion.VAPOUR:
+                return self._words(VapourStatus)
+            case WhatIfQuestion.JURISDICTION:
+                return self._read(self._jurisdictions)
+            case WhatIfQuestion.CATALOGUE:
+                return self._read(self._editions)
+
+    def _words(self, members: type[Duty] | type[OutletKind] | type[VapourStatus]) -> list[Choice]:
+        return [(one.value, self._story.word(one)) for one in members]
+
+    def _blends(self) -> list[Choice]:
+        """Return the usual blends of what the station sells."""
+        sold = {one.liquid.family for one in self._survey.positions}
+        return [(name, name) for family, names in _BLENDS.items() if family in sold for name in names]
+
+    def _jurisdictions(self) -> list[Choice]:
+        found = self._workbench.jurisdictions().all()
+        return [(one.id, self._story.phrases.tell(one.title)) for one in found]
+
+    def _editions(self) -> list[Choice]:
+        found = self._workbench.catalogues().all()
+        refs = [str(edition.ref) for one in found for edition in one.editions]
+        return [(ref, ref) for ref in refs]
+
+    def _read(self, read: Callable[[], list[Choice]]) -> list[Choice]:
+        """Return what a store holds; what is wrong with it is told in place of the choices."""
+        try:
+            return wait_for(read)
+        except (InputFault, StoreFault) as fault:
+            self.trouble = str(fault)
+            return []
