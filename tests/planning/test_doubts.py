@@ -198,6 +198,13 @@ def test_what_lies_beyond_the_range_is_not_told_and_what_is_assumed_belongs_to_i
     assert (beside.least, beside.most) == (beside.assumed, 3000.0)
 
 
+def test_a_value_between_what_is_assumed_and_the_range_is_told_once() -> None:
+    # 1.25 x 1700 N = 2125 N lies between the 1946 N that are assumed and a range that begins above it
+    parts = plain_set(breakaway=breakaway(separation_maximum_n=1700.0, omnidirectional=True))
+    found = figure(doubts(hanging_set=parts, OUTLET_STRENGTH=(2500.0, 3000.0)), SiteFigure.OUTLET_STRENGTH)
+    assert [one.at_value for one in found.flips] == [pytest.approx(2125.0)]
+
+
 def test_a_range_ends_where_nothing_can_be_worked_out() -> None:
     # two legs of 1.5 m round a corner: no filler further than 3 m straight away lies at their end
     asked = position(filler=Filler(plan_legs_m=(1.5, 1.5)))
