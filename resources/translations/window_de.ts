@@ -4364,6 +4364,10 @@
    <translation>Nur Teile und Ergebnisse, eine Seite für zehn Schläuche, mit den Warnhinweisen.</translation>
   </message>
   <message>
+   <source>Parts installed once</source>
+   <translation>Einmal eingebaute Teile</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Verbleibende Teile je Stelle</translation>
   </message>
@@ -4436,12 +4440,12 @@
    <translation>Höchstens so viel Volumenprozent: Ethanol in Benzin, Biodiesel in Diesel, Kerosin oder Heizöl. Die höchste Zahl nehmen, die der Lieferant liefern darf.</translation>
   </message>
   <message>
-   <source>Percent of separations after which it is replaced all the same.</source>
-   <translation>Prozent der Trennungen, nach denen sie trotzdem ersetzt wird.</translation>
+   <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
+   <translation>Prozent von allem, was von einer Art eingebaut ist, einmal aufgerundet und auf die Teile verteilt, von denen es am meisten gibt.</translation>
   </message>
   <message>
-   <source>Percent of what is installed, rounded up to whole pieces.</source>
-   <translation>Prozent des Eingebauten, auf ganze Stück aufgerundet.</translation>
+   <source>Percent of separations after which it is replaced all the same.</source>
+   <translation>Prozent der Trennungen, nach denen sie trotzdem ersetzt wird.</translation>
   </message>
   <message>
    <source>Percent off the list, line by line: hoses = 14</source>
@@ -7144,6 +7148,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wo {where} „{shows}“ zeigt: {field} wird „{to}“</translation>
   </message>
   <message>
+   <source>Whether a part of which only one is installed has a share in the spares.</source>
+   <translation>Ob ein Teil, von dem nur eines eingebaut ist, am Ersatz teilhat.</translation>
+  </message>
+  <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>Welche &amp;Flüssigkeit wird hier verkauft?</translation>
   </message>
@@ -7900,6 +7908,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>kein Satz</translation>
   </message>
   <message>
+   <source>no spare</source>
+   <translation>kein Ersatz</translation>
+  </message>
+  <message>
    <source>none</source>
    <translation>keiner</translation>
   </message>
@@ -8098,6 +8110,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>sells this part only from a greater quantity</source>
    <translation>verkauft dieses Teil erst ab einer größeren Menge</translation>
+  </message>
+  <message>
+   <source>share in the spares</source>
+   <translation>am Ersatz beteiligt</translation>
   </message>
   <message>
    <source>site</source>

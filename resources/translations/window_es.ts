@@ -4364,6 +4364,10 @@
    <translation>Solo piezas y resultados, una página por cada diez mangueras, con la hoja de advertencias.</translation>
   </message>
   <message>
+   <source>Parts installed once</source>
+   <translation>Piezas instaladas una vez</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Piezas que quedan por lugar</translation>
   </message>
@@ -4436,12 +4440,12 @@
    <translation>Porcentaje máximo en volumen: etanol en gasolina, biodiésel en diésel, queroseno o fuelóleo. Tome la cifra más alta que pueda entregar el proveedor.</translation>
   </message>
   <message>
-   <source>Percent of separations after which it is replaced all the same.</source>
-   <translation>Porcentaje de separaciones tras las que se sustituye de todos modos.</translation>
+   <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
+   <translation>Porcentaje de todo lo instalado de una clase, redondeado hacia arriba una vez y repartido entre las piezas de las que hay más.</translation>
   </message>
   <message>
-   <source>Percent of what is installed, rounded up to whole pieces.</source>
-   <translation>Porcentaje de lo instalado, redondeado a piezas enteras.</translation>
+   <source>Percent of separations after which it is replaced all the same.</source>
+   <translation>Porcentaje de separaciones tras las que se sustituye de todos modos.</translation>
   </message>
   <message>
    <source>Percent off the list, line by line: hoses = 14</source>
@@ -7144,6 +7148,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Donde {where} muestra “{shows}”: {field} pasa a “{to}”</translation>
   </message>
   <message>
+   <source>Whether a part of which only one is installed has a share in the spares.</source>
+   <translation>Si una pieza de la que hay una sola instalada participa en los repuestos.</translation>
+  </message>
+  <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>¿Qué líq&amp;uido se vende aquí?</translation>
   </message>
@@ -7900,6 +7908,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>sin conjunto</translation>
   </message>
   <message>
+   <source>no spare</source>
+   <translation>sin repuesto</translation>
+  </message>
+  <message>
    <source>none</source>
    <translation>ninguno</translation>
   </message>
@@ -8098,6 +8110,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>sells this part only from a greater quantity</source>
    <translation>vende esta pieza solo desde una cantidad mayor</translation>
+  </message>
+  <message>
+   <source>share in the spares</source>
+   <translation>con repuestos</translation>
   </message>
   <message>
    <source>site</source>

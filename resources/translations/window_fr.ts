@@ -4364,6 +4364,10 @@
    <translation>Pièces et résultats seuls, une page pour dix flexibles, avec la feuille d'avertissements.</translation>
   </message>
   <message>
+   <source>Parts installed once</source>
+   <translation>Pièces montées une fois</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Pièces restantes par place</translation>
   </message>
@@ -4436,12 +4440,12 @@
    <translation>Pourcentage en volume au plus : éthanol dans l'essence, biodiesel dans le gazole, le kérosène ou le fioul. Prenez le chiffre le plus haut que le fournisseur peut livrer.</translation>
   </message>
   <message>
-   <source>Percent of separations after which it is replaced all the same.</source>
-   <translation>Pourcentage des séparations après lesquelles il est remplacé quand même.</translation>
+   <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
+   <translation>Pourcentage de tout ce qui est monté d’un genre, arrondi une fois vers le haut et réparti sur les pièces les plus nombreuses.</translation>
   </message>
   <message>
-   <source>Percent of what is installed, rounded up to whole pieces.</source>
-   <translation>Pourcentage de ce qui est monté, arrondi à l'unité supérieure.</translation>
+   <source>Percent of separations after which it is replaced all the same.</source>
+   <translation>Pourcentage des séparations après lesquelles il est remplacé quand même.</translation>
   </message>
   <message>
    <source>Percent off the list, line by line: hoses = 14</source>
@@ -7144,6 +7148,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Où {where} montre « {shows} » : {field} devient « {to} »</translation>
   </message>
   <message>
+   <source>Whether a part of which only one is installed has a share in the spares.</source>
+   <translation>Si une pièce montée une seule fois a part aux rechanges.</translation>
+  </message>
+  <message>
    <source>Which &amp;liquid is sold here?</source>
    <translation>Quel &amp;liquide est vendu ici ?</translation>
   </message>
@@ -7900,6 +7908,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>aucun ensemble</translation>
   </message>
   <message>
+   <source>no spare</source>
+   <translation>sans rechange</translation>
+  </message>
+  <message>
    <source>none</source>
    <translation>aucun</translation>
   </message>
@@ -8098,6 +8110,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>sells this part only from a greater quantity</source>
    <translation>ne vend cette pièce qu’à partir d’une quantité plus grande</translation>
+  </message>
+  <message>
+   <source>share in the spares</source>
+   <translation>avec rechanges</translation>
   </message>
   <message>
    <source>site</source>

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 from decimal import Decimal
+from fractions import Fraction
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from planning.quoting_terms import list_of, terms_of
 from planning.stores import ListStore
@@ -13,17 +16,18 @@ from planning.surveys import CAR
 from planning.test_commonality import station
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import PartStatus
+from spoutline.model.part import PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
-from spoutline.model.quotation_terms import OptionTerms
+from spoutline.model.quotation_terms import OptionTerms, Singles, SparesRule
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.part_stores import OfferedParts, keeps
 from spoutline.planning.refit.priced_lines import quoted_line
-from spoutline.planning.refit.quantities import PartQuantity, part_quantities, spare_pieces
+from spoutline.planning.refit.quantities import PartQuantity, part_quantities
+from spoutline.planning.refit.spares import spare_pieces, spread_spares
 from spoutline.planning.refit.station import plan_refit
 from spoutline.planning.sets.supersession import with_successors
 
@@ -43,6 +47,60 @@ def plan(catalogue: CatalogueStore, us_tables: RuleTables) -> SitePlan:
 )
 def test_spares_are_rounded_up_to_whole_pieces(fitted: int, percent: str, spares: int) -> None:
     assert spare_pieces(fitted, Decimal(percent)) == spares
+
+
+def counted(**fitted: int) -> dict[PartRef, int]:
+    return {PartRef(number): count for number, count in fitted.items()}
+
+
+@pytest.mark.parametrize(
+    ("fitted", "percent", "singles", "spares"),
+    [
+        # by hand: 5 % of 21 is 1.05, two pieces; 10 and 8 are the two highest averages, before 10/2 = 5
+        ({"A": 10, "B": 8, "C": 2, "D": 1}, "5", "none", {"A": 1, "B": 1, "C": 0, "D": 0}),
+        # 5 % of 18 is 0.9, so A has one at most and the other goes to the next largest
+        ({"A": 18, "B": 2, "C": 1}, "5", "none", {"A": 1, "B": 1, "C": 0}),
+        # 15 % of 21 is 3.15, four pieces; of A 1.8, of B 0.9, of C 0.45, so that they have 2, 1 and 1 at most
+        ({"A": 12, "B": 6, "C": 3}, "15", "none", {"A": 2, "B": 1, "C": 1}),
+        # the usual textbook example of highest averages: eight seats for 100, 80, 30 and 20 (thousand) are 4, 3, 1, 0
+        ({"A": 100, "B": 80, "C": 30, "D": 20}, "3.4", "none", {"A": 4, "B": 3, "C": 1, "D": 0}),
+        # none for a part of which there is only one, unless wanted
+        ({"A": 1, "B": 1, "C": 1}, "5", "none", {"A": 0, "B": 0, "C": 0}),
+        ({"A": 1, "B": 1, "C": 1}, "5", "share", {"A": 1, "B": 0, "C": 0}),
+        ({"A": 3, "B": 1}, "100", "none", {"A": 3, "B": 0}),
+        ({"A": 3, "B": 1}, "100", "share", {"A": 3, "B": 1}),
+        # equal counts: the earlier number first
+        ({"B": 4, "A": 4}, "5", "none", {"A": 1, "B": 0}),
+        ({"A": 10}, "0", "share", {"A": 0}),
+    ],
+)
+def test_spares_go_by_the_station_and_to_the_parts_of_which_there_are_most(
+    fitted: dict[str, int], percent: str, singles: str, spares: dict[str, int]
+) -> None:
+    rule = SparesRule(kind=PartKind.NOZZLE, percent=Decimal(percent), singles=Singles(singles))
+    assert spread_spares(counted(**fitted), rule) == counted(**spares)
+
+
+@given(counts=st.lists(st.integers(2, 60), min_size=1, max_size=6), tenths=st.integers(0, 1000))
+def test_spares_are_the_largest_quotients_of_the_counts(counts: list[int], tenths: int) -> None:
+    """Highest averages told otherwise: of all count / 1, count / 2, … as far as a part may have, the largest win."""
+    fitted = {PartRef(f"X-{at}"): count for at, count in enumerate(counts)}
+    rule = SparesRule(kind=PartKind.NOZZLE, percent=Decimal(tenths) / 10)
+    quotients = sorted(
+        (-Fraction(count, share), -count, ref)
+        for ref, count in fitted.items()
+        for share in range(1, -(-count * tenths // 1000) + 1)
+    )
+    won = [ref for _, _, ref in quotients[: -(-sum(counts) * tenths // 1000)]]
+    assert spread_spares(fitted, rule) == {ref: won.count(ref) for ref in fitted}
+
+
+def test_a_stations_spares_are_rounded_once_for_all_its_nozzles(plan: SitePlan) -> None:
+    """Five hoses for cars and trucks have nozzles of two kinds: 20 % are one in all, and not one of each."""
+    terms = terms_of(spares=[{"kind": "nozzle", "percent": 20}])
+    nozzles = [one for one in part_quantities(plan.positions, terms) if one.part.kind is PartKind.NOZZLE]
+    assert sorted(one.fitted for one in nozzles) == [2, 3]
+    assert [one.spares for one in sorted(nozzles, key=lambda one: one.fitted)] == [0, 1]
 
 
 def test_orders_are_whole_packs_and_sealant_goes_by_joints(plan: SitePlan) -> None:

@@ -70,6 +70,13 @@ class HoseWish(StrEnum):
     LOW_PERMEATION = "low_permeation"
 
 
+class Singles(StrEnum):
+    """What parts of which only one is fitted have of the spares: none, or a share like all others."""
+
+    NONE = "none"
+    SHARE = "share"
+
+
 class _Document(PlainValues):
     model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
@@ -209,10 +216,13 @@ class Tax(_Document):
 
 
 class SparesRule(_Document):
-    """Spares of one kind of part, as a percentage of what is fitted, rounded up to whole pieces."""
+    """Spares of one kind of part, as a percentage of all that is fitted at the station, rounded up once."""
 
     kind: PartKind
     percent: Percent
+    singles: Singles = Field(
+        Singles.NONE, description="Whether a part of which only one is fitted shares in the spares too."
+    )
 
 
 class Consumables(_Document):

@@ -15,6 +15,7 @@ from spoutline.model.quotation_terms import (
     HoseWish,
     RoundingMode,
     SellingMethod,
+    Singles,
     TaxRounding,
 )
 
@@ -297,13 +298,21 @@ STOCK = Subject(
     parts=(
         TermsTable(
             path="spares", title="Spares", row="spare",
-            help="Percent of what is installed, rounded up to whole pieces.",
+            help="Percent of all that is installed of a kind, rounded up once and spread over the parts of which there "
+            "are most.",
             columns=(
                 TermsColumn(
                     name="kind", title="Kind of part", help="Each kind once.", share=3, entry=TermsEntry.CHOICE,
                     options=_KINDS,
                 ),
                 TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
+                TermsColumn(
+                    name="singles", title="Parts installed once", share=3, entry=TermsEntry.CHOICE,
+                    help="Whether a part of which only one is installed has a share in the spares.",
+                    options=(
+                        Option(Singles.NONE.value, "no spare"), Option(Singles.SHARE.value, "share in the spares"),
+                    ), initial=Singles.NONE.value,
+                ),
             ),
         ),
         TermsField(

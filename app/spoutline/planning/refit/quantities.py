@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
-from decimal import ROUND_CEILING, Decimal
 
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.quotation_terms import Terms
+from spoutline.planning.refit.spares import spread_spares
 from spoutline.rules.chain.accessories import joints_to_seal
 
 _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
@@ -38,7 +38,7 @@ def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQu
     A part that hangs there already and stays is not ordered.
 
     Sealant is counted in containers: by joints where the terms say how far one goes, else one for each set. Spares are
-    a percentage of the pieces fitted, rounded up to whole pieces; the sum is rounded up to whole packs.
+    a percentage of the pieces of a kind fitted at the station (``refit.spares``); each sum becomes whole packs.
     """
     fitted: Counter[PartRef] = Counter()
     sealed: Counter[PartRef] = Counter()
@@ -55,16 +55,13 @@ def part_quantities(plans: Iterable[PositionPlan], terms: Terms) -> tuple[PartQu
     if reach is not None:
         for ref, joints in sealed.items():
             fitted[ref] = -(-joints // reach)
-    spares = {rule.kind: rule.percent for rule in terms.spares}
+    spares: dict[PartRef, int] = {}
+    for rule in terms.spares:
+        spares |= spread_spares({ref: fitted[ref] for ref, part in parts.items() if part.kind is rule.kind}, rule)
     return tuple(
-        _quantity(parts[ref], masses[ref], fitted[ref], spares.get(parts[ref].kind, Decimal(0)))
+        _quantity(parts[ref], masses[ref], fitted[ref], spares.get(ref, 0))
         for ref in sorted(parts, key=lambda ref: (_KIND_ORDER[parts[ref].kind], ref))
     )
-
-
-def spare_pieces(fitted: int, percent: Decimal) -> int:
-    """Return how many spares ``percent`` of the pieces fitted makes, rounded up to whole pieces."""
-    return int((Decimal(fitted) * percent / 100).to_integral_value(rounding=ROUND_CEILING))
 
 
 def _mass_kg(part: Part, plan: PositionPlan) -> float:
@@ -73,8 +70,7 @@ def _mass_kg(part: Part, plan: PositionPlan) -> float:
     return part.mass_kg + sum(one.mass_kg for one in bought if one.comes_with == part.ref)
 
 
-def _quantity(part: Part, mass_kg: float, fitted: int, percent: Decimal) -> PartQuantity:
-    spares = spare_pieces(fitted, percent)
+def _quantity(part: Part, mass_kg: float, fitted: int, spares: int) -> PartQuantity:
     pack_rest = -(fitted + spares) % part.pack_quantity
     return PartQuantity(part=part, mass_kg=mass_kg, fitted=fitted, spares=spares, pack_rest=pack_rest)
 
