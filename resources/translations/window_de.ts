@@ -700,6 +700,10 @@
    <translation>&amp;Warum nicht dieses Teil?</translation>
   </message>
   <message>
+   <source>&amp;Work out the cases</source>
+   <translation>Die &amp;Fälle durchrechnen</translation>
+  </message>
+  <message>
    <source>&amp;Write to a file…</source>
    <translation>In Datei &amp;schreiben…</translation>
   </message>
@@ -1452,6 +1456,14 @@
    <translation>Pkw</translation>
   </message>
   <message>
+   <source>Cas&amp;es</source>
+   <translation>&amp;Fälle</translation>
+  </message>
+  <message>
+   <source>Case</source>
+   <translation>Fall</translation>
+  </message>
+  <message>
    <source>Cash</source>
    <translation>Barkosten</translation>
   </message>
@@ -1740,6 +1752,10 @@
    <translation>Gewählte Zeilen kopieren (Strg+Umschalt+D)</translation>
   </message>
   <message>
+   <source>Cost</source>
+   <translation>Kosten</translation>
+  </message>
+  <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
    <translation>Kosten und Marge je Zeile und Variante: intern, nie für den Kunden</translation>
   </message>
@@ -1866,6 +1882,10 @@
   <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
    <translation>Tag, an dem beim Kunden nachzufassen ist; die Antwort nimmt ihn weg</translation>
+  </message>
+  <message>
+   <source>Days</source>
+   <translation>Tage</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2988,6 +3008,10 @@
    <translation>Inseln der neuen Zapfsäulen</translation>
   </message>
   <message>
+   <source>Islands that keep recovery</source>
+   <translation>Inseln, die Rückführung behalten</translation>
+  </message>
+  <message>
    <source>Iss&amp;ue</source>
    <translation>Abg&amp;eben</translation>
   </message>
@@ -3616,6 +3640,10 @@
    <translation>Name, Kunde, örtliche Regeln, Klima und Betrieb der Tankstelle.</translation>
   </message>
   <message>
+   <source>Named cases</source>
+   <translation>Benannte Fälle</translation>
+  </message>
+  <message>
    <source>Names of the new dispensers</source>
    <translation>Namen der neuen Zapfsäulen</translation>
   </message>
@@ -4080,6 +4108,10 @@
    <translation>Nur Zeilen, die von der &amp;Vorlage abweichen</translation>
   </message>
   <message>
+   <source>Only these years count then.</source>
+   <translation>Dann zählen nur diese Jahre.</translation>
+  </message>
+  <message>
    <source>Only what is not yet &amp;described</source>
    <translation>Nur noch nicht &amp;Beschriebenes</translation>
   </message>
@@ -4352,6 +4384,10 @@
    <translation>Teil {0} entfällt, Stück</translation>
   </message>
   <message>
+   <source>Parted by semicolons.</source>
+   <translation>Durch Strichpunkte getrennt.</translation>
+  </message>
+  <message>
    <source>Parts</source>
    <translation>Teile</translation>
   </message>
@@ -4436,8 +4472,16 @@
    <translation>Prozent</translation>
   </message>
   <message>
+   <source>Percent biodiesel</source>
+   <translation>Prozent Biodiesel</translation>
+  </message>
+  <message>
    <source>Percent by volume at most: ethanol in gasoline, biodiesel in diesel, kerosene or fuel oil. Take the highest figure the supplier may deliver.</source>
    <translation>Höchstens so viel Volumenprozent: Ethanol in Benzin, Biodiesel in Diesel, Kerosin oder Heizöl. Die höchste Zahl nehmen, die der Lieferant liefern darf.</translation>
+  </message>
+  <message>
+   <source>Percent ethanol</source>
+   <translation>Prozent Ethanol</translation>
   </message>
   <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
@@ -5236,6 +5280,10 @@
    <translation>Aufgenommenes ersetzen?</translation>
   </message>
   <message>
+   <source>Report of the chosen row</source>
+   <translation>Bericht der gewählten Zeile</translation>
+  </message>
+  <message>
    <source>Report of the fault</source>
    <translation>Bericht über den Fehler</translation>
   </message>
@@ -5724,6 +5772,10 @@
    <translation>Größe für dieses Gewinde: {0}.</translation>
   </message>
   <message>
+   <source>Sold after years</source>
+   <translation>Verkauft nach Jahren</translation>
+  </message>
+  <message>
    <source>Some codes allow a longer hose there.</source>
    <translation>Manche Vorschriften erlauben dort einen längeren Schlauch.</translation>
   </message>
@@ -5882,6 +5934,14 @@
   <message>
    <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
    <translation>Etwa 15 m3. Entscheidet über den Druck, den eine Dichtheitsprüfung zulässt.</translation>
+  </message>
+  <message>
+   <source>Such as 15; not for boats.</source>
+   <translation>Etwa 15; nicht für Boote.</translation>
+  </message>
+  <message>
+   <source>Such as 20.</source>
+   <translation>Etwa 20.</translation>
   </message>
   <message>
    <source>Such as 5700 m3. Without it masses are not computed.</source>
@@ -6176,6 +6236,10 @@
    <translation>Zu schreibender Text</translation>
   </message>
   <message>
+   <source>The agency demands that recovery stays</source>
+   <translation>Die Behörde verlangt, dass die Rückführung bleibt</translation>
+  </message>
+  <message>
    <source>The agency's own word</source>
    <translation>Auskunft der Behörde</translation>
   </message>
@@ -6218,6 +6282,10 @@
   <message>
    <source>The book plans with {book}; this survey plans with {survey}.</source>
    <translation>Das Buch plant mit {book}, diese Aufnahme mit {survey}.</translation>
+  </message>
+  <message>
+   <source>The cases side by side</source>
+   <translation>Die Fälle nebeneinander</translation>
   </message>
   <message>
    <source>The catalog Demonstration, its makers and prices are invented.</source>
@@ -6314,6 +6382,10 @@
   <message>
    <source>The owner's own figure</source>
    <translation>Zahl des Betreibers</translation>
+  </message>
+  <message>
+   <source>The owner's own question</source>
+   <translation>Eigene Frage des Betreibers</translation>
   </message>
   <message>
    <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
@@ -6960,6 +7032,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was angeboten wird, was nicht, und zu welchen Verkaufsbedingungen.</translation>
   </message>
   <message>
+   <source>What is otherwise</source>
+   <translation>Was anders ist</translation>
+  </message>
+  <message>
    <source>What is supplied and done.</source>
    <translation>Was geliefert und getan wird.</translation>
   </message>
@@ -7056,6 +7132,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Wofür das Angebot ist.</translation>
   </message>
   <message>
+   <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
+   <translation>Was die Aufnahme verlangt, wird ohnehin gerechnet; ein Fall sagt, was daneben anders wäre.</translation>
+  </message>
+  <message>
    <source>What this position asks of its set</source>
    <translation>Was dieser Platz von seinem Satz verlangt</translation>
   </message>
@@ -7090,6 +7170,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What will change ({0})</source>
    <translation>Was sich ändert ({0})</translation>
+  </message>
+  <message>
+   <source>What would be otherwise</source>
+   <translation>Was anders wäre</translation>
   </message>
   <message>
    <source>What would be right</source>
@@ -7350,6 +7434,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Working out all positions…</source>
    <translation>Alle Plätze werden ausgearbeitet…</translation>
+  </message>
+  <message>
+   <source>Working out the cases…</source>
+   <translation>Die Fälle werden durchgerechnet…</translation>
   </message>
   <message>
    <source>Working out what is due…</source>

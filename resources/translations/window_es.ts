@@ -700,6 +700,10 @@
    <translation>¿&amp;Por qué no esta pieza?</translation>
   </message>
   <message>
+   <source>&amp;Work out the cases</source>
+   <translation>Calcular los &amp;casos</translation>
+  </message>
+  <message>
    <source>&amp;Write to a file…</source>
    <translation>&amp;Escribir en un archivo…</translation>
   </message>
@@ -1452,6 +1456,14 @@
    <translation>Automóviles</translation>
   </message>
   <message>
+   <source>Cas&amp;es</source>
+   <translation>C&amp;asos</translation>
+  </message>
+  <message>
+   <source>Case</source>
+   <translation>Caso</translation>
+  </message>
+  <message>
    <source>Cash</source>
    <translation>Efectivo</translation>
   </message>
@@ -1740,6 +1752,10 @@
    <translation>Copiar las filas elegidas (Ctrl+Shift+D)</translation>
   </message>
   <message>
+   <source>Cost</source>
+   <translation>Costo</translation>
+  </message>
+  <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
    <translation>Costo y margen por línea y opción: interno, nunca para el cliente</translation>
   </message>
@@ -1866,6 +1882,10 @@
   <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
    <translation>Día en que hay que volver a preguntar al cliente; la respuesta lo quita</translation>
+  </message>
+  <message>
+   <source>Days</source>
+   <translation>Días</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2988,6 +3008,10 @@
    <translation>Islas de los surtidores nuevos</translation>
   </message>
   <message>
+   <source>Islands that keep recovery</source>
+   <translation>Islas que conservan la recuperación</translation>
+  </message>
+  <message>
    <source>Iss&amp;ue</source>
    <translation>E&amp;mitir</translation>
   </message>
@@ -3616,6 +3640,10 @@
    <translation>Nombre, cliente, reglas locales, clima y servicio de la estación.</translation>
   </message>
   <message>
+   <source>Named cases</source>
+   <translation>Casos con nombre</translation>
+  </message>
+  <message>
    <source>Names of the new dispensers</source>
    <translation>Nombres de los surtidores nuevos</translation>
   </message>
@@ -4080,6 +4108,10 @@
    <translation>Solo filas que &amp;difieren de su origen</translation>
   </message>
   <message>
+   <source>Only these years count then.</source>
+   <translation>Entonces solo cuentan esos años.</translation>
+  </message>
+  <message>
    <source>Only what is not yet &amp;described</source>
    <translation>Solo lo aún no &amp;descrito</translation>
   </message>
@@ -4352,6 +4384,10 @@
    <translation>Pieza {0} excluida, unidades</translation>
   </message>
   <message>
+   <source>Parted by semicolons.</source>
+   <translation>Separadas por punto y coma.</translation>
+  </message>
+  <message>
    <source>Parts</source>
    <translation>Piezas</translation>
   </message>
@@ -4436,8 +4472,16 @@
    <translation>Porcentaje</translation>
   </message>
   <message>
+   <source>Percent biodiesel</source>
+   <translation>Porcentaje de biodiésel</translation>
+  </message>
+  <message>
    <source>Percent by volume at most: ethanol in gasoline, biodiesel in diesel, kerosene or fuel oil. Take the highest figure the supplier may deliver.</source>
    <translation>Porcentaje máximo en volumen: etanol en gasolina, biodiésel en diésel, queroseno o fuelóleo. Tome la cifra más alta que pueda entregar el proveedor.</translation>
+  </message>
+  <message>
+   <source>Percent ethanol</source>
+   <translation>Porcentaje de etanol</translation>
   </message>
   <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
@@ -5236,6 +5280,10 @@
    <translation>¿Sustituir lo registrado?</translation>
   </message>
   <message>
+   <source>Report of the chosen row</source>
+   <translation>Informe de la fila elegida</translation>
+  </message>
+  <message>
    <source>Report of the fault</source>
    <translation>Informe de la falla</translation>
   </message>
@@ -5724,6 +5772,10 @@
    <translation>Medida para esta rosca: {0}.</translation>
   </message>
   <message>
+   <source>Sold after years</source>
+   <translation>Vendida a los años</translation>
+  </message>
+  <message>
    <source>Some codes allow a longer hose there.</source>
    <translation>Algunos códigos permiten ahí una manguera más larga.</translation>
   </message>
@@ -5882,6 +5934,14 @@
   <message>
    <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
    <translation>Como 15 m3. Decide la presión que admite una prueba de estanqueidad.</translation>
+  </message>
+  <message>
+   <source>Such as 15; not for boats.</source>
+   <translation>Como 15; no para barcos.</translation>
+  </message>
+  <message>
+   <source>Such as 20.</source>
+   <translation>Como 20.</translation>
   </message>
   <message>
    <source>Such as 5700 m3. Without it masses are not computed.</source>
@@ -6176,6 +6236,10 @@
    <translation>Texto que escribir</translation>
   </message>
   <message>
+   <source>The agency demands that recovery stays</source>
+   <translation>La agencia exige que la recuperación se quede</translation>
+  </message>
+  <message>
    <source>The agency's own word</source>
    <translation>Palabra de la agencia</translation>
   </message>
@@ -6218,6 +6282,10 @@
   <message>
    <source>The book plans with {book}; this survey plans with {survey}.</source>
    <translation>El libro planifica con {book}; este levantamiento, con {survey}.</translation>
+  </message>
+  <message>
+   <source>The cases side by side</source>
+   <translation>Los casos lado a lado</translation>
   </message>
   <message>
    <source>The catalog Demonstration, its makers and prices are invented.</source>
@@ -6314,6 +6382,10 @@
   <message>
    <source>The owner's own figure</source>
    <translation>Cifra del propietario</translation>
+  </message>
+  <message>
+   <source>The owner's own question</source>
+   <translation>Pregunta propia del propietario</translation>
   </message>
   <message>
    <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
@@ -6960,6 +7032,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué se ofrece, qué no, y en qué condiciones de venta.</translation>
   </message>
   <message>
+   <source>What is otherwise</source>
+   <translation>Qué cambia</translation>
+  </message>
+  <message>
    <source>What is supplied and done.</source>
    <translation>Qué se suministra y se hace.</translation>
   </message>
@@ -7056,6 +7132,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Para qué es la cotización.</translation>
   </message>
   <message>
+   <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
+   <translation>Lo que pide el levantamiento se calcula siempre; un caso dice qué sería distinto a su lado.</translation>
+  </message>
+  <message>
    <source>What this position asks of its set</source>
    <translation>Qué pide esta posición a su conjunto</translation>
   </message>
@@ -7090,6 +7170,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What will change ({0})</source>
    <translation>Qué cambiará ({0})</translation>
+  </message>
+  <message>
+   <source>What would be otherwise</source>
+   <translation>Qué sería distinto</translation>
   </message>
   <message>
    <source>What would be right</source>
@@ -7350,6 +7434,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Working out all positions…</source>
    <translation>Calculando todas las posiciones…</translation>
+  </message>
+  <message>
+   <source>Working out the cases…</source>
+   <translation>Calculando los casos…</translation>
   </message>
   <message>
    <source>Working out what is due…</source>

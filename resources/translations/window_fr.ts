@@ -700,6 +700,10 @@
    <translation>Po&amp;urquoi pas cette pièce ?</translation>
   </message>
   <message>
+   <source>&amp;Work out the cases</source>
+   <translation>&amp;Calculer les cas</translation>
+  </message>
+  <message>
    <source>&amp;Write to a file…</source>
    <translation>&amp;Écrire dans un fichier…</translation>
   </message>
@@ -1452,6 +1456,14 @@
    <translation>Voitures</translation>
   </message>
   <message>
+   <source>Cas&amp;es</source>
+   <translation>Cas nomm&amp;és</translation>
+  </message>
+  <message>
+   <source>Case</source>
+   <translation>Cas</translation>
+  </message>
+  <message>
    <source>Cash</source>
    <translation>Dépense</translation>
   </message>
@@ -1740,6 +1752,10 @@
    <translation>Copier les lignes choisies (Ctrl+Maj+D)</translation>
   </message>
   <message>
+   <source>Cost</source>
+   <translation>Coût</translation>
+  </message>
+  <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
    <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
   </message>
@@ -1866,6 +1882,10 @@
   <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
    <translation>Jour où relancer le client ; la réponse l’enlève</translation>
+  </message>
+  <message>
+   <source>Days</source>
+   <translation>Jours</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2988,6 +3008,10 @@
    <translation>Îlots des nouveaux distributeurs</translation>
   </message>
   <message>
+   <source>Islands that keep recovery</source>
+   <translation>Îlots qui gardent la récupération</translation>
+  </message>
+  <message>
    <source>Iss&amp;ue</source>
    <translation>É&amp;mettre</translation>
   </message>
@@ -3616,6 +3640,10 @@
    <translation>Nom, client, règles locales, climat et service de la station.</translation>
   </message>
   <message>
+   <source>Named cases</source>
+   <translation>Cas nommés</translation>
+  </message>
+  <message>
    <source>Names of the new dispensers</source>
    <translation>Noms des nouveaux distributeurs</translation>
   </message>
@@ -4080,6 +4108,10 @@
    <translation>Seulement les lignes qui &amp;diffèrent de leur origine</translation>
   </message>
   <message>
+   <source>Only these years count then.</source>
+   <translation>Seules ces années comptent alors.</translation>
+  </message>
+  <message>
    <source>Only what is not yet &amp;described</source>
    <translation>Seulement ce qui n'est pas &amp;décrit</translation>
   </message>
@@ -4352,6 +4384,10 @@
    <translation>Pièce {0} ôtée, unités</translation>
   </message>
   <message>
+   <source>Parted by semicolons.</source>
+   <translation>Séparés par des points-virgules.</translation>
+  </message>
+  <message>
    <source>Parts</source>
    <translation>Pièces</translation>
   </message>
@@ -4436,8 +4472,16 @@
    <translation>Pourcentage</translation>
   </message>
   <message>
+   <source>Percent biodiesel</source>
+   <translation>Pourcentage de biodiesel</translation>
+  </message>
+  <message>
    <source>Percent by volume at most: ethanol in gasoline, biodiesel in diesel, kerosene or fuel oil. Take the highest figure the supplier may deliver.</source>
    <translation>Pourcentage en volume au plus : éthanol dans l'essence, biodiesel dans le gazole, le kérosène ou le fioul. Prenez le chiffre le plus haut que le fournisseur peut livrer.</translation>
+  </message>
+  <message>
+   <source>Percent ethanol</source>
+   <translation>Pourcentage d'éthanol</translation>
   </message>
   <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
@@ -5236,6 +5280,10 @@
    <translation>Remplacer ce qui est relevé ?</translation>
   </message>
   <message>
+   <source>Report of the chosen row</source>
+   <translation>Rapport de la ligne choisie</translation>
+  </message>
+  <message>
    <source>Report of the fault</source>
    <translation>Rapport de la faute</translation>
   </message>
@@ -5724,6 +5772,10 @@
    <translation>Taille pour ce filetage : {0}.</translation>
   </message>
   <message>
+   <source>Sold after years</source>
+   <translation>Vendue après des années</translation>
+  </message>
+  <message>
    <source>Some codes allow a longer hose there.</source>
    <translation>Certaines règles y permettent un flexible plus long.</translation>
   </message>
@@ -5882,6 +5934,14 @@
   <message>
    <source>Such as 15 m3. Decides the pressure that a tightness test allows.</source>
    <translation>Par exemple 15 m3. Décide de la pression que permet un essai d'étanchéité.</translation>
+  </message>
+  <message>
+   <source>Such as 15; not for boats.</source>
+   <translation>Comme 15 ; pas pour les bateaux.</translation>
+  </message>
+  <message>
+   <source>Such as 20.</source>
+   <translation>Comme 20.</translation>
   </message>
   <message>
    <source>Such as 5700 m3. Without it masses are not computed.</source>
@@ -6176,6 +6236,10 @@
    <translation>Texte à écrire</translation>
   </message>
   <message>
+   <source>The agency demands that recovery stays</source>
+   <translation>L'agence exige que la récupération reste</translation>
+  </message>
+  <message>
    <source>The agency's own word</source>
    <translation>Parole de l'agence</translation>
   </message>
@@ -6218,6 +6282,10 @@
   <message>
    <source>The book plans with {book}; this survey plans with {survey}.</source>
    <translation>Le registre planifie avec {book}, ce relevé avec {survey}.</translation>
+  </message>
+  <message>
+   <source>The cases side by side</source>
+   <translation>Les cas côte à côte</translation>
   </message>
   <message>
    <source>The catalog Demonstration, its makers and prices are invented.</source>
@@ -6314,6 +6382,10 @@
   <message>
    <source>The owner's own figure</source>
    <translation>Chiffre du propriétaire</translation>
+  </message>
+  <message>
+   <source>The owner's own question</source>
+   <translation>Question propre du propriétaire</translation>
   </message>
   <message>
    <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
@@ -6960,6 +7032,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui est offert, ce qui ne l'est pas, et à quelles conditions de vente.</translation>
   </message>
   <message>
+   <source>What is otherwise</source>
+   <translation>Ce qui change</translation>
+  </message>
+  <message>
    <source>What is supplied and done.</source>
    <translation>Ce qui est fourni et fait.</translation>
   </message>
@@ -7056,6 +7132,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce pour quoi est le devis.</translation>
   </message>
   <message>
+   <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
+   <translation>Ce que le relevé demande est calculé de toute façon ; un cas dit ce qui serait autrement à côté.</translation>
+  </message>
+  <message>
    <source>What this position asks of its set</source>
    <translation>Ce que ce poste demande à son ensemble</translation>
   </message>
@@ -7090,6 +7170,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What will change ({0})</source>
    <translation>Ce qui changera ({0})</translation>
+  </message>
+  <message>
+   <source>What would be otherwise</source>
+   <translation>Ce qui serait autrement</translation>
   </message>
   <message>
    <source>What would be right</source>
@@ -7350,6 +7434,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Working out all positions…</source>
    <translation>Calcul de tous les postes…</translation>
+  </message>
+  <message>
+   <source>Working out the cases…</source>
+   <translation>Calcul des cas…</translation>
   </message>
   <message>
    <source>Working out what is due…</source>

@@ -14,6 +14,7 @@ from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from datetime import date
     from pathlib import Path
 
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from spoutline.explain.conversion.story import ConversionStory
     from spoutline.explain.plan.story import Story
     from spoutline.model.conversion import SiteConversion
+    from spoutline.model.conversion_case import ConversionCase
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
     from spoutline.model.plan import SitePlan
@@ -30,6 +32,7 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Survey
     from spoutline.model.vapour_figures import VapourTables
     from spoutline.planning.agreement.handed_in import HandedIn
+    from spoutline.planning.conversion.cases import CaseResult
     from spoutline.planning.conversion.folder import OpenConverter
     from spoutline.planning.conversion.memory import ConversionMemory
     from spoutline.planning.conversion.programme_terms import ProgrammeTerms
@@ -111,6 +114,21 @@ class ConversionService:
         )
         return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress, sets=sets)
 
+    def cases(
+        self,
+        survey: Survey,
+        base: SiteConversion,
+        cases: tuple[ConversionCase, ...],
+        progress: Progress | None = None,
+    ) -> tuple[CaseResult, ...]:
+        """Return what the survey asks, ``base``, and each case worked out whole by the way that the survey names.
+
+        Raise ``InputFault`` where a case cannot be had at the station, ``Cancelled`` where ``progress`` asks to stop.
+        """
+        from spoutline.planning.conversion.cases import case_results
+
+        return case_results(survey, base, cases, lambda other: self.convert(other, progress))
+
     def convert_folder(
         self,
         folder: Path,
@@ -179,13 +197,18 @@ class ConversionService:
         dated: date | None = None,
         language: Language | None = None,
         form: PaperForm = PaperForm.PDF,
+        *,
+        cases: Sequence[CaseResult] = (),
     ) -> bytes:
-        """Return the owner's report as PDF, or in another ``form``; the same bytes for the same arguments."""
+        """Return the owner's report as PDF, or in another ``form``; the same bytes for the same arguments.
+
+        ``cases`` are shown beside it; ``conversion`` is that of one of them, or of the survey.
+        """
         from spoutline.documents.conversion.papers import conversion_pdf
 
         words = self.words(display, language)
         cautions = self._sources.phrases.cautions(Language(words.story.phrases.language))
-        return conversion_pdf(conversion, words, cautions, dated=dated, form=form)
+        return conversion_pdf(conversion, words, cautions, dated=dated, form=form, cases=cases)
 
     def one_page(
         self,

@@ -5,20 +5,26 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from spoutline.documents.content.blocks import Bullets, CautionNote, Heading, KeyValues, Paragraph, Table
+from spoutline.documents.conversion.case_section import case_cells, case_titles, case_told
 from spoutline.documents.conversion.position_sheets import basis_rows
 from spoutline.documents.conversion.summary import assumed_blocks, summary_blocks, why_open
+from spoutline.explain.conversion.case_words import case_note
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.position_conversion import Closing, DifferenceAction
+from spoutline.planning.conversion.cases import CaseResult
 
 _LABEL_WIDTH = 24
 _FIRST_WIDTH, _CELL_WIDTH = 38, 16
 
 
-def conversion_text(conversion: SiteConversion, words: ConversionStory) -> str:
-    """Return the summary and the differences of every position."""
+def conversion_text(conversion: SiteConversion, words: ConversionStory, cases: Sequence[CaseResult] = ()) -> str:
+    """Return the summary, the cases side by side, and the differences of every position."""
     lines = [words.say("report_title", site=conversion.survey.site.name), ""]
+    note = case_note(conversion, words)
+    lines.extend([note, ""] if note else [])
     lines.extend(_summary(conversion, words))
+    lines.extend(_cases(cases, words))
     for one in conversion.positions:
         kinds = ", ".join(map(words.word, one.kinds)) or words.say("no_kind")
         lines += ["", f"{one.position.label}: {words.word(one.outcome)} ({kinds})"]
@@ -50,6 +56,15 @@ def _aligned(rows: Sequence[tuple[str, ...]]) -> Iterator[str]:
     first_width, *others = (max(_FIRST_WIDTH, widths[0]), *(max(_CELL_WIDTH, width + 2) for width in widths[1:]))
     for first, *rest in rows:
         yield f"  {first:{first_width}}" + "".join(f"{cell:>{width}}" for cell, width in zip(rest, others, strict=True))
+
+
+def _cases(cases: Sequence[CaseResult], words: ConversionStory) -> Iterator[str]:
+    """Yield the cases side by side, and what is otherwise in each; nothing without cases."""
+    if len(cases) < 2:
+        return
+    yield from ("", words.say("cases"), words.say("cases_lead"))
+    yield from _aligned([case_titles(words), *(case_cells(one, words) for one in cases)])
+    yield from (f"  - {case_told(one, words)}" for one in cases if one.case is not None)
 
 
 def _closing(closing: Closing, words: ConversionStory) -> str:

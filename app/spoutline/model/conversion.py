@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import WorkedLine
+from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.conversion_money import MoneySheet
 from spoutline.model.conversion_sequence import Sequence
 from spoutline.model.emission_sheet import EmissionSheet
@@ -35,6 +36,7 @@ class SiteConversion:
     stays_live: tuple[StaysLive, ...] = ()
     tank_changes: tuple[TankChange, ...] = ()
     sets_from: SetsFrom = field(default_factory=SetsFrom)
+    case: ConversionCase | None = None  # what is otherwise than the owner's survey says
 
     @property
     def shows_invented_parts(self) -> bool:

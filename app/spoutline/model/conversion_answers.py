@@ -9,6 +9,7 @@ from typing import Annotated, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.plain_values import PlainValues
 
 _Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
@@ -163,6 +164,14 @@ class ConversionAnswers(_Document):
     deadline_year: int | None = Field(
         None, ge=2000, le=2200, description="Year by whose end the agency wants the work done; empty: none is known."
     )
+    cases: tuple[ConversionCase, ...] = Field((), max_length=12, description="Named cases to be worked out beside it.")
     emissions: EmissionAnswers = Field(default_factory=EmissionAnswers)
     sequence: SequenceAnswers = Field(default_factory=SequenceAnswers)
     money: MoneyAnswers = Field(default_factory=MoneyAnswers)
+
+    @model_validator(mode="after")
+    def _cases_once(self) -> Self:
+        names = [one.name for one in self.cases]
+        if len(set(names)) < len(names):
+            raise ValueError(f"cases: give each a name of its own, not {names}")
+        return self

@@ -7,6 +7,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING
 
 from spoutline.documents.calendar import calendar_bytes, plain_text
+from spoutline.explain.conversion.case_words import titled
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask
@@ -39,13 +40,13 @@ def conversion_calendar(conversion: SiteConversion, words: ConversionStory) -> b
     sequence = conversion.sequence
     first = conversion.survey.conversion.sequence.start_date
     if sequence is None and first is not None and conversion.standing.standing is Standing.NOT_ALLOWED:
-        title = words.say("report_title", site=conversion.survey.site.name)
+        title = titled(words.say("report_title", site=conversion.survey.site.name), conversion, words)
         return calendar_bytes(title, "conversion plan", (_retention(first, conversion, words),))
     if sequence is None:
         raise _fault("conversion, sequence", "nothing is planned for this site, so there is no calendar")
     if sequence.first_day is None:
         raise _fault("conversion, sequence, start_date", "write the first day of the plan: a calendar needs dates")
-    name = words.say("report_title", site=conversion.survey.site.name)
+    name = titled(words.say("report_title", site=conversion.survey.site.name), conversion, words)
     first_day = sequence.first_day
     events = [_event(task, first_day, conversion, words) for task in sequence.tasks]
     events += [_deadline_event(one, first_day, conversion, words) for one in sequence.deadlines]
@@ -71,11 +72,11 @@ def _day_event(name: str, day: date, summary: str, description: str, conversion:
 
     site = conversion.survey.site
     event = Event()
-    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{site.name}|{site.address}|{name}")))
+    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{_named(conversion)}|{site.address}|{name}")))
     event.add("dtstamp", datetime.combine(conversion.survey.conversion.sequence.start_date or day, time(), UTC))
     event.add("dtstart", day)
     event.add("dtend", day + timedelta(days=1))
-    event.add("summary", plain_text(f"{site.name}: {summary}"))
+    event.add("summary", plain_text(f"{_named(conversion)}: {summary}"))
     event.add("description", plain_text(description))
     event.add("transp", "TRANSPARENT")
     return event
@@ -87,17 +88,23 @@ def _event(task: PlannedTask, first_day: date, conversion: SiteConversion, words
     site = conversion.survey.site
     name = words.task(task)
     event = Event()
-    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{site.name}|{site.address}|{task.id}")))
+    event.add("uid", str(uuid.uuid5(_NAMESPACE, f"{_named(conversion)}|{site.address}|{task.id}")))
     # no clock is read: the stamp is the first day of the plan
     event.add("dtstamp", datetime.combine(first_day, time(), UTC))
     _add_times(event, task, first_day)
-    event.add("summary", plain_text(f"{site.name}: {name}"))
+    event.add("summary", plain_text(f"{_named(conversion)}: {name}"))
     event.add("description", plain_text(_description(task, words)))
     if site.address.strip():
         event.add("location", plain_text(site.address.strip()))
     event.add("categories", [words.word(task.role)])
     event.add("transp", "TRANSPARENT" if task.waits_days else "OPAQUE")
     return event
+
+
+def _named(conversion: SiteConversion) -> str:
+    """Return the site, with the case that the plan is of: its events never take the place of the survey's."""
+    name = conversion.survey.site.name
+    return name if conversion.case is None else f"{name} ({conversion.case.name})"
 
 
 def _add_times(event: Event, task: PlannedTask, first_day: date) -> None:

@@ -34,6 +34,7 @@ from spoutline.documents.conversion.summary import (
 )
 from spoutline.documents.conversion.today_and_then import today_and_then
 from spoutline.documents.conversion.way_figures import followed_way, way_figures
+from spoutline.explain.conversion.case_words import case_note, titled
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.texts import Named
@@ -59,7 +60,7 @@ def one_page_content(
     where given.
     """
     made_from = conversion.provenance
-    title = words.say("one_page_title", site=conversion.survey.site.name)
+    title = titled(words.say("one_page_title", site=conversion.survey.site.name), conversion, words)
     foot = f"{words.say('foot')} · {made_from.survey_fingerprint[:8]}"
     return Document(
         title=title,
@@ -79,6 +80,9 @@ def _blocks(
     conversion: SiteConversion, words: ConversionStory, setting: Setting, dated: date | None
 ) -> Iterator[Block]:
     yield Heading(words.say("one_page_heading"), 1)
+    note = case_note(conversion, words)
+    if note:
+        yield Paragraph(note, Role.LEAD)
     yield from standing_blocks(conversion, words)
     yield Paragraph("  ·  ".join(_head(conversion, words, dated)), Role.NOTE)
     yield Heading(words.say("hangs_and_comes"), 2)

@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING
 from spoutline.documents.paper_form import PaperForm
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from datetime import date
 
     from spoutline.explain.conversion.story import ConversionStory
     from spoutline.model.conversion import SiteConversion
+    from spoutline.planning.conversion.cases import CaseResult
     from spoutline.ruletables.cautions import Caution
 
 
@@ -21,6 +23,7 @@ def conversion_pdf(
     *,
     dated: date | None = None,
     form: PaperForm = PaperForm.PDF,
+    cases: Sequence[CaseResult] = (),
 ) -> bytes:
     """Return the owner's report as PDF, or in another ``form``; equal arguments give equal bytes.
 
@@ -29,7 +32,7 @@ def conversion_pdf(
     from spoutline.documents.conversion.content import conversion_content
     from spoutline.documents.paper import paper_bytes
 
-    return paper_bytes(conversion_content(conversion, words, cautions, dated=dated), form)
+    return paper_bytes(conversion_content(conversion, words, cautions, dated=dated, cases=cases), form)
 
 
 def one_page_pdf(

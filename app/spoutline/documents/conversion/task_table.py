@@ -10,6 +10,7 @@ from typing import Final
 
 from spoutline.documents.tabular.cells import Cell, shielded, without_controls
 from spoutline.documents.tabular.rows import Sheet
+from spoutline.explain.conversion.case_words import titled
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask, Sequence
@@ -64,7 +65,7 @@ def tasks_xlsx(conversion: SiteConversion, words: ConversionStory) -> bytes:
             Sheet("Tanks", _TANKS, tuple(_tank_rows(conversion, words))),
             Sheet("Costs", _COSTS, tuple(_cost_rows(conversion, words)), frozenset({1})),
         ),
-        title=words.say("report_title", site=conversion.survey.site.name),
+        title=titled(words.say("report_title", site=conversion.survey.site.name), conversion, words),
         author=f"Spoutline {conversion.provenance.program_version}",
         comments=words.say("defers"),
         currency=conversion.survey.site.currency,

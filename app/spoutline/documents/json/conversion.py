@@ -315,12 +315,33 @@ class MoneyRecord(Record):
     gaps: tuple[MoneyGap, ...]
 
 
+class CaseRecord(Record):
+    """A case beside the others; ``name`` is empty for what the survey asks. Null: not known, or nothing is done."""
+
+    name: str
+    changes: str
+    positions: tuple[str, ...] = Field(description="Positions that are otherwise.")
+    cost: Decimal
+    cost_complete: bool
+    net_present_value: Decimal | None
+    years: int
+    days: int | None
+    stopped_position_hours: float
+    change_kg: float | None
+    losing_recovery: int
+    departures: int
+    without_set: int
+    plan_complete: bool
+
+
 class ConversionDocument(HeadedDocument):
     """The whole conversion of a site."""
 
     format: Literal["spoutline-conversion"] = "spoutline-conversion"
     advice: str = Field(description="The report is advice; it is no permission.")
     site: str
+    case: str = Field("", description="Which case the document shows; empty for what the survey asks.")
+    cases: tuple[CaseRecord, ...] = Field((), description="All cases that were worked out, the survey's first.")
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     jurisdiction: str
     assumed: tuple[str, ...] = Field((), description="Fields of the station that decide sets and nobody answered.")

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date, timedelta
 
 from spoutline.documents.json import conversion as record
 from spoutline.documents.json.head import ProvenanceRecord
+from spoutline.explain.conversion.case_words import CaseWords, emission_change_kg
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.writing.money import amount
 from spoutline.model.answered import assumptions, site_assumptions
@@ -14,18 +16,24 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import PlannedTask, Sequence
 from spoutline.model.dispenser_type import inherited_fields
 from spoutline.model.emission_sheet import EmissionSheet
-from spoutline.model.position_conversion import ConversionOption, DifferenceLine, PositionConversion
+from spoutline.model.position_conversion import ConversionOption, DifferenceLine, PositionConversion, PositionOutcome
 from spoutline.model.tank_change import TankChange
+from spoutline.planning.conversion.cases import CaseResult
 
 
-def conversion_json(conversion: SiteConversion, words: ConversionStory) -> str:
-    """Return the conversion document as indented JSON text, always the same for the same conversion."""
-    return conversion_document(conversion, words).model_dump_json(indent=2) + "\n"
+def conversion_json(conversion: SiteConversion, words: ConversionStory, cases: Iterable[CaseResult] = ()) -> str:
+    """Return the conversion document as indented JSON text, always the same for the same conversion and cases."""
+    return conversion_document(conversion, words, cases).model_dump_json(indent=2) + "\n"
 
 
-def conversion_document(conversion: SiteConversion, words: ConversionStory) -> record.ConversionDocument:
-    """Return the document of a conversion; ``words`` makes its sentences."""
+def conversion_document(
+    conversion: SiteConversion, words: ConversionStory, cases: Iterable[CaseResult] = ()
+) -> record.ConversionDocument:
+    """Return the document of a conversion; ``words`` makes its sentences, ``cases`` stand beside it."""
+    results = tuple(cases)
     return record.ConversionDocument(
+        case="" if conversion.case is None else conversion.case.name,
+        cases=tuple(_case(one, words) for one in results),
         **ProvenanceRecord.of(conversion.provenance).model_dump(),
         advice=words.say("defers"),
         site=conversion.survey.site.name,
@@ -64,6 +72,29 @@ def conversion_document(conversion: SiteConversion, words: ConversionStory) -> r
         sequence=None if conversion.sequence is None else _sequence(conversion.sequence, words),
         emissions=None if conversion.emissions is None else _emissions(conversion.emissions, conversion),
         money=_money(conversion),
+    )
+
+
+def _case(one: CaseResult, words: ConversionStory) -> record.CaseRecord:
+    conversion, told = one.conversion, CaseWords(words)
+    worked_on = [position for position in conversion.positions if position.outcome is not PositionOutcome.NOTHING_TO_DO]
+    followed = [position.followed(conversion.survey.conversion.follow) for position in worked_on]
+    sequence = conversion.sequence
+    return record.CaseRecord(
+        name="" if one.case is None else one.case.name,
+        changes=told.changes(one.case),
+        positions=one.changed,
+        cost=conversion.money.total,
+        cost_complete=conversion.money.complete,
+        net_present_value=conversion.money.net_present_value,
+        years=conversion.survey.conversion.money.years,
+        days=None if sequence is None else sequence.finish.day + 1,
+        stopped_position_hours=0.0 if sequence is None else sequence.downtime_minutes / 60,
+        change_kg=emission_change_kg(conversion),
+        losing_recovery=sum(position.loses_recovery for position in conversion.positions),
+        departures=sum(option.departures for option in followed if option is not None),
+        without_set=sum(option is None for option in followed),
+        plan_complete=conversion.plan_complete,
     )
 
 

@@ -25,11 +25,18 @@ RowT = TypeVar("RowT")
 class ListPanel(QWidget, Generic[RowT]):
     """A table of rows over the fields of one row. The row chosen in the table is in the fields; each button is an edit.
 
-    ``fields`` are named as the edit names them in a fault.
+    ``fields`` are named as the edit names them in a fault. The column ``stretch`` takes the room that is left.
     """
 
     def __init__(
-        self, context: Context, title: str, lead: str, columns: Sequence[Column[RowT]], parent: QWidget | None = None
+        self,
+        context: Context,
+        title: str,
+        lead: str,
+        columns: Sequence[Column[RowT]],
+        parent: QWidget | None = None,
+        *,
+        stretch: int = 0,
     ) -> None:
         super().__init__(parent)
         self._context, self._title = context, title
@@ -38,7 +45,7 @@ class ListPanel(QWidget, Generic[RowT]):
         self.card = Card(title, self)
         self.card.body.addWidget(plain_label(lead, "quiet", wraps=True))
         self.model: RecordTable[RowT] = RecordTable(columns, self)
-        self.table = Table(title, self, stretch=0)
+        self.table = Table(title, self, stretch=stretch)
         self.table.setModel(self.model)
         self.table.setMinimumHeight(120)
         self.table.fit_columns()

@@ -18,6 +18,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.conversion_nodes import STANDING_TONES, conversion_nodes, way_nodes
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.conversion.cases import CasesSide
 from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
@@ -35,6 +36,7 @@ from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled
 from spoutline.model.removal_standing import Standing
+from spoutline.planning.conversion.cases import CaseResult
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _FILE = JobKey(JobKind.FILE, "conversion")
@@ -58,6 +60,8 @@ class ConversionPage(QWidget):
         self._context, self._notify = context, notify
         self._conversion: SiteConversion | None = None
         self._made_for: object = None
+        self._reported: SiteConversion | None = None  # of a case, where its report is wanted
+        self._cases: tuple[CaseResult, ...] = ()  # shown beside it
         self._source = SetsSource.PLAN  # of the conversion shown
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
@@ -66,7 +70,10 @@ class ConversionPage(QWidget):
         self.tabs.addTab(self._result_side(pages), tr("&Result"))
         self.tabs.addTab(self._part_side(pages), tr("Stays and g&oes"))
         self.tabs.addTab(self._answer_side(pages), tr("Site a&nswers"))
+        self.cases = CasesSide(context, pages)
+        self.cases.report_wanted.connect(self._show_report)
         self.tabs.addTab(self._position_side(pages), tr("Pos&ition today"))
+        self.tabs.addTab(self.cases, tr("Cas&es"))
         self.tabs.currentChanged.connect(lambda _: self._show_answers())
         splitter.addWidget(self.tabs)
         title = tr("Pages of the conversion report")
@@ -200,6 +207,7 @@ class ConversionPage(QWidget):
         if self._made_for == wanted:
             return
         self._made_for, self._conversion = wanted, None
+        self.cases.show_base(None)
         self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
@@ -220,7 +228,8 @@ class ConversionPage(QWidget):
         )
 
     def _show_conversion(self, conversion: SiteConversion) -> None:
-        self._conversion = conversion
+        self._conversion, self._reported, self._cases = conversion, None, ()
+        self.cases.show_base(conversion)
         self._show_sets()
         session = self._context.session
         words = session.workbench.converting().words(session.display)
@@ -241,17 +250,25 @@ class ConversionPage(QWidget):
 
     def _make_paper(self, conversion: SiteConversion) -> None:
         session = self._context.session
-        service, display = session.workbench.converting(), session.display
-        make = service.one_page if self.one_page_box.isChecked() else service.pdf
-
-        self.paper.show_document(lambda _, form: make(conversion, display, form=form), session.revision)
+        service, display, cases = session.workbench.converting(), session.display, self._cases
+        if self.one_page_box.isChecked():
+            self.paper.show_document(lambda _, form: service.one_page(conversion, display, form=form), session.revision)
+        else:
+            self.paper.show_document(
+                lambda _, form: service.pdf(conversion, display, form=form, cases=cases), session.revision
+            )
 
     def _make_paper_again(self) -> None:
         """Make the report, or the station on one page, of the conversion shown."""
         if self._conversion is not None:
             self.paper.forget_document()
             self._enable(False)
-            self._make_paper(self._conversion)
+            self._make_paper(self._reported or self._conversion)
+
+    def _show_report(self, conversion: SiteConversion, cases: tuple[CaseResult, ...]) -> None:
+        """Make the papers of a case, or of what the survey asks, with all cases beside it."""
+        self._reported, self._cases = conversion, cases
+        self._make_paper_again()
 
     def _show_trouble(self, fault: Exception) -> None:
         if isinstance(fault, Cancelled):
@@ -294,6 +311,7 @@ class ConversionPage(QWidget):
         self.site_form.show_questions(conversion_questions(agencies))
         self.costs_panel.refresh()
         self.shares_panel.refresh()
+        self.cases.refresh()
         self.position_title.setText(tr("Position {0} today").format(session.label))
         self.position_form.show_questions(position_conversion_questions())
         self.installed_panel.refresh()
@@ -335,7 +353,7 @@ class ConversionPage(QWidget):
 
         A paper is written as HTML where the name of its file ends so.
         """
-        conversion, document = self._conversion, self.document
+        conversion, document = self._reported or self._conversion, self.document
         if conversion is None or document is None:
             return
         if suffix == FileForm.PDF:
