@@ -116,6 +116,10 @@
    <translation>Alle schl&amp;ießen</translation>
   </message>
   <message>
+   <source>&amp;Compare</source>
+   <translation>&amp;Vergleichen</translation>
+  </message>
+  <message>
    <source>&amp;Conversion of the site</source>
    <translation>Um&amp;bau der Tankstelle</translation>
   </message>
@@ -382,6 +386,10 @@
   <message>
    <source>&amp;Old numbers</source>
    <translation>Alte &amp;Nummern</translation>
+  </message>
+  <message>
+   <source>&amp;One answer</source>
+   <translation>&amp;Eine Antwort</translation>
   </message>
   <message>
    <source>&amp;Open</source>
@@ -1180,6 +1188,10 @@
    <translation>Jahres&amp;budget</translation>
   </message>
   <message>
+   <source>Another blend to compare</source>
+   <translation>Weitere Beimischung zum Vergleichen</translation>
+  </message>
+  <message>
    <source>Another part</source>
    <translation>Ein anderes Teil</translation>
   </message>
@@ -1202,6 +1214,14 @@
   <message>
    <source>Answer for them</source>
    <translation>Dafür einstehen</translation>
+  </message>
+  <message>
+   <source>Answers side by side</source>
+   <translation>Antworten nebeneinander</translation>
+  </message>
+  <message>
+   <source>Answers to compare</source>
+   <translation>Antworten zum Vergleichen</translation>
   </message>
   <message>
    <source>Arizona test list</source>
@@ -4700,6 +4720,10 @@
    <translation>Plätze, für die die Antwort gilt</translation>
   </message>
   <message>
+   <source>Positions that the answers are for</source>
+   <translation>Plätze, für die die Antworten gelten</translation>
+  </message>
+  <message>
    <source>Positions to agree on</source>
    <translation>Zu vereinbarende Plätze</translation>
   </message>
@@ -4922,6 +4946,10 @@
   <message>
    <source>Question whose answer is changed</source>
    <translation>Frage, deren Antwort geändert wird</translation>
+  </message>
+  <message>
+   <source>Question whose answers are compared</source>
+   <translation>Frage, deren Antworten verglichen werden</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -5432,6 +5460,10 @@
    <translation>Erneut speichern</translation>
   </message>
   <message>
+   <source>Save answers side by side</source>
+   <translation>Antworten nebeneinander speichern</translation>
+  </message>
+  <message>
    <source>Save as &amp;paper…</source>
    <translation>Als &amp;Papier speichern…</translation>
   </message>
@@ -5446,6 +5478,10 @@
   <message>
    <source>Save as a file…</source>
    <translation>Als Datei speichern…</translation>
+  </message>
+  <message>
+   <source>Save as pa&amp;ge…</source>
+   <translation>Als Sei&amp;te speichern…</translation>
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
@@ -5562,6 +5598,10 @@
   <message>
    <source>Scope and conditions</source>
    <translation>Umfang und Bedingungen</translation>
+  </message>
+  <message>
+   <source>Se&amp;veral answers</source>
+   <translation>&amp;Mehrere Antworten</translation>
   </message>
   <message>
    <source>Search entries</source>
@@ -8226,6 +8266,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>such as 2027</source>
    <translation>etwa 2027</translation>
+  </message>
+  <message>
+   <source>such as E30</source>
+   <translation>etwa E30</translation>
   </message>
   <message>
    <source>supplier</source>

@@ -116,6 +116,10 @@
    <translation>&amp;Cerrar todo</translation>
   </message>
   <message>
+   <source>&amp;Compare</source>
+   <translation>&amp;Comparar</translation>
+  </message>
+  <message>
    <source>&amp;Conversion of the site</source>
    <translation>Con&amp;versión de la estación</translation>
   </message>
@@ -382,6 +386,10 @@
   <message>
    <source>&amp;Old numbers</source>
    <translation>Números &amp;antiguos</translation>
+  </message>
+  <message>
+   <source>&amp;One answer</source>
+   <translation>&amp;Una respuesta</translation>
   </message>
   <message>
    <source>&amp;Open</source>
@@ -1180,6 +1188,10 @@
    <translation>&amp;Presupuesto anual</translation>
   </message>
   <message>
+   <source>Another blend to compare</source>
+   <translation>Otra mezcla que comparar</translation>
+  </message>
+  <message>
    <source>Another part</source>
    <translation>Otra pieza</translation>
   </message>
@@ -1202,6 +1214,14 @@
   <message>
    <source>Answer for them</source>
    <translation>Responder por ellos</translation>
+  </message>
+  <message>
+   <source>Answers side by side</source>
+   <translation>Respuestas lado a lado</translation>
+  </message>
+  <message>
+   <source>Answers to compare</source>
+   <translation>Respuestas que comparar</translation>
   </message>
   <message>
    <source>Arizona test list</source>
@@ -4700,6 +4720,10 @@
    <translation>Posiciones para las que vale la respuesta</translation>
   </message>
   <message>
+   <source>Positions that the answers are for</source>
+   <translation>Posiciones para las que valen las respuestas</translation>
+  </message>
+  <message>
    <source>Positions to agree on</source>
    <translation>Posiciones por acordar</translation>
   </message>
@@ -4922,6 +4946,10 @@
   <message>
    <source>Question whose answer is changed</source>
    <translation>Pregunta cuya respuesta cambia</translation>
+  </message>
+  <message>
+   <source>Question whose answers are compared</source>
+   <translation>Pregunta cuyas respuestas se comparan</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -5432,6 +5460,10 @@
    <translation>Guardar de nuevo</translation>
   </message>
   <message>
+   <source>Save answers side by side</source>
+   <translation>Guardar respuestas lado a lado</translation>
+  </message>
+  <message>
    <source>Save as &amp;paper…</source>
    <translation>Guardar como &amp;papel…</translation>
   </message>
@@ -5446,6 +5478,10 @@
   <message>
    <source>Save as a file…</source>
    <translation>Guardar como archivo…</translation>
+  </message>
+  <message>
+   <source>Save as pa&amp;ge…</source>
+   <translation>Guardar como pá&amp;gina…</translation>
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
@@ -5562,6 +5598,10 @@
   <message>
    <source>Scope and conditions</source>
    <translation>Alcance y condiciones</translation>
+  </message>
+  <message>
+   <source>Se&amp;veral answers</source>
+   <translation>&amp;Varias respuestas</translation>
   </message>
   <message>
    <source>Search entries</source>
@@ -8226,6 +8266,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>such as 2027</source>
    <translation>como 2027</translation>
+  </message>
+  <message>
+   <source>such as E30</source>
+   <translation>por ejemplo E30</translation>
   </message>
   <message>
    <source>supplier</source>

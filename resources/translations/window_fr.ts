@@ -116,6 +116,10 @@
    <translation>Tout &amp;fermer</translation>
   </message>
   <message>
+   <source>&amp;Compare</source>
+   <translation>&amp;Comparer</translation>
+  </message>
+  <message>
    <source>&amp;Conversion of the site</source>
    <translation>&amp;Conversion de la station</translation>
   </message>
@@ -382,6 +386,10 @@
   <message>
    <source>&amp;Old numbers</source>
    <translation>&amp;Anciens numéros</translation>
+  </message>
+  <message>
+   <source>&amp;One answer</source>
+   <translation>&amp;Une réponse</translation>
   </message>
   <message>
    <source>&amp;Open</source>
@@ -1180,6 +1188,10 @@
    <translation>&amp;Budget annuel</translation>
   </message>
   <message>
+   <source>Another blend to compare</source>
+   <translation>Autre mélange à comparer</translation>
+  </message>
+  <message>
    <source>Another part</source>
    <translation>Une autre pièce</translation>
   </message>
@@ -1202,6 +1214,14 @@
   <message>
    <source>Answer for them</source>
    <translation>En répondre</translation>
+  </message>
+  <message>
+   <source>Answers side by side</source>
+   <translation>Réponses côte à côte</translation>
+  </message>
+  <message>
+   <source>Answers to compare</source>
+   <translation>Réponses à comparer</translation>
   </message>
   <message>
    <source>Arizona test list</source>
@@ -4700,6 +4720,10 @@
    <translation>Postes pour lesquels vaut la réponse</translation>
   </message>
   <message>
+   <source>Positions that the answers are for</source>
+   <translation>Postes pour lesquels valent les réponses</translation>
+  </message>
+  <message>
    <source>Positions to agree on</source>
    <translation>Postes à convenir</translation>
   </message>
@@ -4922,6 +4946,10 @@
   <message>
    <source>Question whose answer is changed</source>
    <translation>Question dont la réponse change</translation>
+  </message>
+  <message>
+   <source>Question whose answers are compared</source>
+   <translation>Question dont les réponses sont comparées</translation>
   </message>
   <message>
    <source>Quotation</source>
@@ -5432,6 +5460,10 @@
    <translation>Enregistrer à nouveau</translation>
   </message>
   <message>
+   <source>Save answers side by side</source>
+   <translation>Enregistrer les réponses côte à côte</translation>
+  </message>
+  <message>
    <source>Save as &amp;paper…</source>
    <translation>Enregistrer sur &amp;papier…</translation>
   </message>
@@ -5446,6 +5478,10 @@
   <message>
    <source>Save as a file…</source>
    <translation>Enregistrer dans un fichier…</translation>
+  </message>
+  <message>
+   <source>Save as pa&amp;ge…</source>
+   <translation>Enregistrer comme pa&amp;ge…</translation>
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
@@ -5562,6 +5598,10 @@
   <message>
    <source>Scope and conditions</source>
    <translation>Étendue et conditions</translation>
+  </message>
+  <message>
+   <source>Se&amp;veral answers</source>
+   <translation>&amp;Plusieurs réponses</translation>
   </message>
   <message>
    <source>Search entries</source>
@@ -8226,6 +8266,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>such as 2027</source>
    <translation>comme 2027</translation>
+  </message>
+  <message>
+   <source>such as E30</source>
+   <translation>par exemple E30</translation>
   </message>
   <message>
    <source>supplier</source>

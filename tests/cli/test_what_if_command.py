@@ -10,7 +10,7 @@ from typing import Any
 import jsonschema
 import pytest
 
-from paper_text import text_of
+from paper_text import pages_of, text_of
 
 GASOLINE = {"liquid": {"family": "gasoline", "blend_percent": 10}}
 STATION = ({"label": "1", **GASOLINE}, {"label": "2", **GASOLINE}, {"label": "3", "liquid": {"family": "diesel"}})
@@ -93,8 +93,8 @@ def test_it_is_told_in_every_language(
 @pytest.mark.parametrize(
     ("arguments", "told"),
     [
-        ((), "name one other answer"),
-        (("--blend", "E85", "--duty", "truck"), "name one other answer"),
+        ((), "name one other answer, or several to one question"),
+        (("--blend", "E85", "--duty", "truck"), "name one other answer, or several to one question"),
         (("--blend", "lots"), "as fuel labels name it"),
         (("--blend", "E85", "--position", "9"), "use one of: 1, 2, 3"),
         (("--jurisdiction", "nowhere"), "nowhere"),
@@ -108,4 +108,44 @@ def test_an_answer_that_is_none_is_told_and_nothing_is_written(
     done = spoutline("whatif", written(*STATION), *arguments, "--accept", out)
     assert done.code == 2
     assert told in done.err
+    assert not out.exists()
+
+
+def test_several_answers_stand_side_by_side_on_one_page_and_in_a_document_of_their_own(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    path, paper = written(*STATION), tmp_path / "side_by_side.pdf"
+    asked = ("--blend", "E10", "--blend", "E15", "--blend", "E85")
+    done = spoutline("whatif", path, *asked, "--json")
+    assert done.code == 0
+    document = json.loads(done.out)
+    schema = json.loads(spoutline("schema", "--output", "whatif-matrix").out)
+    jsonschema.Draft202012Validator.check_schema(schema)
+    jsonschema.Draft202012Validator(schema).validate(document)
+    assert [one["answer"] for one in document["columns"]] == ["E10", "E15", "E85"]
+    for place, (answer, column) in enumerate(zip(asked[1::2], document["columns"], strict=True)):
+        alone = json.loads(spoutline("whatif", path, "--blend", answer, "--json").out)
+        assert column["price_minor"] == alone["totals"]["after_minor"]
+        assert column["difference_minor"] == alone["totals"]["difference_minor"]
+        assert [one["cells"][place]["price_minor"] for one in document["positions"]] == [
+            one["after"]["price_minor"] for one in alone["positions"]
+        ]
+    done = spoutline("whatif", path, *asked, "--pdf", paper)
+    told = " ".join(text_of(paper.read_bytes()).split())
+    assert len(pages_of(paper.read_bytes())) == 1
+    for words in ("What must be changed when", "Positions where parts must be changed", "E85"):
+        assert words in told
+        assert words in done.out
+    assert "1, 2" in done.out
+    for part in document["parts"]:
+        assert part["part_number"] in told
+
+
+def test_a_survey_is_written_with_one_answer_alone(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    out = tmp_path / "other.json"
+    done = spoutline("whatif", written(*STATION), "--blend", "E15", "--blend", "E85", "--accept", out)
+    assert done.code == 2
+    assert "one answer alone" in done.err
     assert not out.exists()

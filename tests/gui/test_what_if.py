@@ -169,3 +169,60 @@ def test_the_paper_is_written_where_a_person_says(
     qtbot.waitUntil(path.exists, timeout=60_000)
     assert "A1: parts must be changed" in " ".join(text_of(path.read_bytes()).split())
     qtbot.waitUntil(lambda: str(path) in dialog.notes_label.text(), timeout=10_000)
+
+
+def test_several_answers_are_compared_side_by_side_and_none_of_them_is_accepted(
+    qtbot: QtBot, workplace: Workplace, dialog: WhatIfDialog
+) -> None:
+    choose(dialog, WhatIfQuestion.BLEND, "E85")
+    answered(qtbot, dialog)
+    assert dialog.found is not None
+    several = dialog.several
+    dialog.tabs.setCurrentWidget(several)
+    assert not dialog.accept_button.isEnabled(), "an answer out of view is not accepted"
+    several.tick("E10", "E15", "E85")
+    QTest.mouseClick(several.compare_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: several.found is not None, timeout=60_000)
+    assert several.found is not None
+    titles = [several.model.headerData(place, Qt.Orientation.Horizontal) for place in range(5)]
+    assert titles[2:] == ["E10", "E15", "E85"]
+    story = workplace.context.story
+    price = several.model.node_at(several.model.index(0, 0))
+    assert price is not None
+    assert price.cells[1] == story.bare_money(several.found.today.price_minor, several.found.currency)
+    assert price.cells[4] == story.bare_money(dialog.found.totals.after_minor, several.found.currency)
+    dialog.tabs.setCurrentIndex(0)
+    assert dialog.accept_button.isEnabled()
+
+
+def test_a_blend_that_is_not_offered_can_be_added_and_one_that_is_none_is_told(
+    qtbot: QtBot, dialog: WhatIfDialog
+) -> None:
+    several = dialog.several
+    dialog.tabs.setCurrentWidget(several)
+    for text, told in (("plenty", "as fuel labels name it"), ("e30", "")):
+        several.add_edit.setText(text)
+        QTest.keyClick(several.add_edit, Qt.Key.Key_Return)
+        assert told in dialog.fault_label.text()
+    assert [one.value.blend_percent for one in several.asked()] == [30]
+    several.question_box.setCurrentIndex(several.question_box.findData(WhatIfQuestion.DUTY))
+    assert not several.add_edit.isVisible()
+    QTest.mouseClick(several.compare_button, Qt.MouseButton.LeftButton)
+    assert "answers to one question" in dialog.fault_label.text() or several.stop_button.isVisible()
+    qtbot.waitUntil(lambda: "answers to one question" in dialog.fault_label.text(), timeout=20_000)
+
+
+def test_the_page_of_several_answers_is_written(
+    qtbot: QtBot, dialog: WhatIfDialog, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    several = dialog.several
+    dialog.tabs.setCurrentWidget(several)
+    several.tick("E15", "E85")
+    several.compare()
+    qtbot.waitUntil(lambda: several.found is not None, timeout=60_000)
+    path = tmp_path / "side_by_side.pdf"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), "PDF (*.pdf)"))
+    several.paper_button.click()
+    qtbot.waitUntil(path.exists, timeout=60_000)
+    assert "What must be changed when" in " ".join(text_of(path.read_bytes()).split())
+    qtbot.waitUntil(lambda: str(path) in several.legend_label.text(), timeout=10_000)

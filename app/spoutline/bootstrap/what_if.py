@@ -20,6 +20,8 @@ if TYPE_CHECKING:
     from spoutline.model.plan import PositionPlan, SitePlan
     from spoutline.model.survey import Survey
     from spoutline.model.what_if import WhatIf, WhatIfResult
+    from spoutline.model.what_if_matrix import WhatIfMatrix
+    from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.what_if.answer import WhatIfListening
 
@@ -59,6 +61,20 @@ class WhatIfService:
         context = self._context(changed_survey(before.survey, asked), asked, listening)
         return what_if(before, asked, context, listening)
 
+    def ask_several(self, before: SitePlan, asked: Sequence[WhatIf], progress: Progress | None = None) -> WhatIfMatrix:
+        """Return several answers to one question side by side; nothing is changed.
+
+        Raise ``InputFault`` where the survey does not admit one of them, or ``Cancelled`` where ``progress`` stops.
+        """
+        from spoutline.planning.what_if.answer import WhatIfListening
+        from spoutline.planning.what_if.answers import changed_survey
+        from spoutline.planning.what_if.matrix import check_several, what_if_matrix
+
+        check_several(asked)
+        listening = WhatIfListening(progress)
+        planned_by = [(one, self._context(changed_survey(before.survey, one), one, listening)) for one in asked]
+        return what_if_matrix(before, planned_by, progress)
+
     def today(self, survey: Survey, plans: Sequence[PositionPlan]) -> SitePlan:
         """Return plans that were made already, one of each position in survey order, as the plan of the survey."""
         from spoutline.model.plan import SitePlan
@@ -84,6 +100,14 @@ class WhatIfService:
         from spoutline.documents.what_if.papers import what_if_paper
 
         return what_if_paper(found, story, dated, form)
+
+    def matrix_paper(
+        self, found: WhatIfMatrix, story: Story, dated: date | None = None, form: PaperForm = PaperForm.PDF
+    ) -> bytes:
+        """Return several answers on one page as PDF, or in another ``form``."""
+        from spoutline.documents.what_if.papers import matrix_paper
+
+        return matrix_paper(found, story, dated, form)
 
     def _context(self, changed: Survey, asked: WhatIf, listening: WhatIfListening | None) -> PlanningContext:
         from spoutline.planning.sets.context import PlanningContext, stop_listener

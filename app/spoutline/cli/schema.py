@@ -26,6 +26,7 @@ _DOCUMENTS = {
     "why": ("why", "WhyDocument"),
     "measure": ("measure", "MeasureDocument"),
     "whatif": ("what_if", "WhatIfDocument"),
+    "whatif-matrix": ("what_if_matrix", "WhatIfMatrixDocument"),
 }
 
 

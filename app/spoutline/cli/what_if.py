@@ -19,6 +19,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.what_if import WhatIf, WhatIfQuestion
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
     from pathlib import Path
 
     from spoutline.bootstrap import Workbench
@@ -26,7 +27,11 @@ if TYPE_CHECKING:
     from spoutline.model.what_if import WhatIfResult
 
 _OPTIONS = {
-    WhatIfQuestion.BLEND: ("--blend", "BLEND", "another blend: E15, E85, B20"),
+    WhatIfQuestion.BLEND: (
+        "--blend",
+        "BLEND",
+        "another blend: E15, E85, B20; given again, answers stand side by side",
+    ),
     WhatIfQuestion.DUTY: ("--duty", "DUTY", "another duty: car, truck, marine, reel"),
     WhatIfQuestion.OUTLET: ("--outlet", "OUTLET", "another usual outlet of the dispenser: npt_1, coaxial_balance"),
     WhatIfQuestion.VAPOUR: ("--vapor", "STATUS", "other vapor recovery: none, balance, vacuum_assist"),
@@ -38,7 +43,7 @@ _OPTIONS = {
 def _arguments(parser: argparse.ArgumentParser) -> None:
     add_survey(parser)
     for question, (option, shown, words) in _OPTIONS.items():
-        parser.add_argument(option, metavar=shown, dest=f"if_{question.value}", help=words)
+        parser.add_argument(option, metavar=shown, dest=f"if_{question.value}", action="append", default=[], help=words)
     parser.add_argument(
         "--position",
         metavar="LABEL",
@@ -47,9 +52,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="change the answer of this position alone; may be given more than once; default: the whole station",
     )
     add_sets(parser)
-    parser.add_argument("--json", action="store_true", help="print the document; `schema --output whatif` describes it")
+    parser.add_argument(
+        "--json",
+        action="store_true",
+        help="print the document; `schema --output` describes it: whatif, of several answers whatif-matrix",
+    )
     outputs = OutputArguments(parser)
-    outputs.add_paper("--pdf", "write today and then side by side here")
+    outputs.add_paper("--pdf", "write today and then side by side here, several answers on one page")
     outputs.add("--accept", FileForm.JSON, "write the survey with the other answer here")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
@@ -57,12 +66,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.what_if.answer import WhatIfListening
 
+    asked = answers_of(arguments)
+    if len(asked) > 1:
+        return _compare(workbench, asked, arguments)
     dated = day_of(arguments.dated, "--dated")
-    asked = asked_of(arguments)
     survey = read_survey(arguments.survey)
     before = sets_of(workbench, survey, arguments)
     service = workbench.what_if()
-    found = service.ask(before, asked, WhatIfListening(TerminalProgress("positions looked at")))
+    found = service.ask(before, asked[0], WhatIfListening(TerminalProgress("positions looked at")))
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     contents: dict[Path, bytes] = {}
     if arguments.pdf is not None:
@@ -80,18 +91,50 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS if kept else ExitCode.DOES_NOT_FIT
 
 
-def asked_of(arguments: argparse.Namespace) -> WhatIf:
-    """Return the one other answer that was named; raise ``InputFault`` for none, several, or one that is none."""
+def _compare(workbench: Workbench, asked: Sequence[WhatIf], arguments: argparse.Namespace) -> ExitCode:
+    """Tell several answers side by side."""
+    from spoutline.planning.what_if.matrix import check_several
+
+    if arguments.accept is not None:
+        wanted = "name one answer alone to write the survey with it"
+        raise InputFault((InputProblem("", "--accept", f"{len(asked)} answers", wanted),))
+    check_several(asked)
+    dated = day_of(arguments.dated, "--dated")
+    survey = read_survey(arguments.survey)
+    service, before = workbench.what_if(), sets_of(workbench, survey, arguments)
+    found = service.ask_several(before, asked, TerminalProgress("positions looked at"))
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
+    if arguments.pdf is not None:
+        content = service.matrix_paper(found, story, dated, form_of(arguments.pdf))
+        with arguments.output_plan.staged({arguments.pdf: content}) as files:
+            files.place()
+        sys.stderr.write(f"written to {arguments.pdf}\n")
+    if arguments.json:
+        from spoutline.documents.json.what_if_matrix import what_if_matrix_json
+
+        write_standard_output(what_if_matrix_json(found))
+    else:
+        from spoutline.cli.plan_text import printable
+        from spoutline.cli.what_if_matrix_text import matrix_lines
+
+        write_standard_output("".join(f"{printable(line)}\n" for line in matrix_lines(found, story)))
+    return ExitCode.DOES_NOT_FIT if any(one.without_set for one in found.sums) else ExitCode.FITS
+
+
+def answers_of(arguments: argparse.Namespace) -> tuple[WhatIf, ...]:
+    """Return the other answers to one question that were named; raise ``InputFault`` for none, or one that is none."""
     from spoutline.planning.what_if.answers import value_named
 
     named = {question: getattr(arguments, f"if_{question.value}") for question in _OPTIONS}
-    given = {question: text for question, text in named.items() if text is not None}
+    given = {question: texts for question, texts in named.items() if texts}
     if len(given) != 1:
         options = ", ".join(option for option, _, _ in _OPTIONS.values())
         told = ", ".join(_OPTIONS[question][0] for question in given) or "nothing"
-        raise InputFault((InputProblem("", "answer", told, f"name one other answer: {options}"),))
-    ((question, text),) = given.items()
-    return WhatIf(question, value_named(question, text, _OPTIONS[question][0]), tuple(arguments.position))
+        wanted = f"name one other answer, or several to one question: {options}"
+        raise InputFault((InputProblem("", "answer", told, wanted),))
+    ((question, texts),) = given.items()
+    labels = tuple(arguments.position)
+    return tuple(WhatIf(question, value_named(question, text, _OPTIONS[question][0]), labels) for text in texts)
 
 
 def _print(found: WhatIfResult, story: Story, *, as_json: bool) -> None:

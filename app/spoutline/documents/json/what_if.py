@@ -7,20 +7,18 @@ from typing import Literal
 from pydantic import Field
 
 from spoutline.documents.json.head import HeadedDocument, ProvenanceRecord, Record
+from spoutline.explain.plan.what_if_text import answer_written
 from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.check import Check, CheckId, Outcome
 from spoutline.model.finding import Severity
-from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part
 from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.model.survey import SurveyLiquid
 from spoutline.model.what_if import (
     CheckChange,
     PartChange,
     PartCount,
     PartFate,
-    WhatIf,
     WhatIfEffect,
     WhatIfPosition,
     WhatIfQuestion,
@@ -149,13 +147,6 @@ def what_if_json(found: WhatIfResult) -> str:
         coming=tuple(_count(one, found.currency) for one in found.coming),
     )
     return document.model_dump_json(indent=2) + "\n"
-
-
-def answer_written(asked: WhatIf) -> str:
-    """Return the other answer as it is written on the command line."""
-    if isinstance(asked.value, SurveyLiquid):
-        return f"{'E' if asked.value.family is LiquidFamily.GASOLINE else 'B'}{asked.value.blend_percent:g}"
-    return str(asked.value)
 
 
 def _position(one: WhatIfPosition) -> PositionRecord:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import date
 
-from spoutline.documents.content.bill_frame import paper_for
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,
@@ -20,6 +19,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.what_if.frame import what_if_document
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.sets_head import sets_head
@@ -44,26 +44,11 @@ from spoutline.explain.plan.what_if_text import (
 from spoutline.model.what_if import PartCount, WhatIfEffect, WhatIfPosition, WhatIfResult
 
 _FAULTS = (WhatIfEffect.LOSES_SET, WhatIfEffect.NO_SET)
-_FINGERPRINT_SHOWN = 12
 
 
 def what_if_content(found: WhatIfResult, story: Story, dated: date | None = None) -> Document:
     """Return the paper; ``dated`` is printed where given, and no clock is read."""
-    site = found.before.survey.site
-    foot = f"{story.word(PaperWord.FINGERPRINT)} {found.before.provenance.survey_fingerprint[:_FINGERPRINT_SHOWN]}"
-    is_invented = found.before.shows_invented_parts or found.made_from.is_demonstration
-    return Document(
-        title=f"{story.word(Word.TITLE)}{story.writing.colon} {site.name}",
-        subject=story.word(Word.SUBJECT),
-        author=f"Spoutline {found.made_from.program_version}",
-        language=story.phrases.language,
-        paper=paper_for(found.before.jurisdiction.id),
-        running_head=site.name,
-        running_foot=f"{story.day(dated)} · {foot}" if dated else foot,
-        page_phrase=story.word(PaperWord.PAGE_OF),
-        blocks=tuple(_blocks(found, story, dated)),
-        notice=story.phrases.text["demonstration_notice"] if is_invented else "",
-    )
+    return what_if_document(found.before, (found,), story, _blocks(found, story, dated), dated)
 
 
 def _blocks(found: WhatIfResult, story: Story, dated: date | None) -> Iterator[Block]:

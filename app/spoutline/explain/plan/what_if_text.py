@@ -13,7 +13,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.check import Check
 from spoutline.model.limit import Jurisdiction
-from spoutline.model.liquid import Liquid
+from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import Part
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import PositionPlan
@@ -52,6 +52,22 @@ def value_text(asked: WhatIf, jurisdiction: Jurisdiction, story: Story) -> str:
     if isinstance(value, StrEnum):
         return story.word(value)
     return f"{story.phrases.tell(jurisdiction.title)} ({value})" if value == jurisdiction.id else str(value)
+
+
+def answer_written(asked: WhatIf) -> str:
+    """Return the other answer as it is written on the command line."""
+    if isinstance(asked.value, SurveyLiquid):
+        return f"{'E' if asked.value.family is LiquidFamily.GASOLINE else 'B'}{asked.value.blend_percent:g}"
+    return str(asked.value)
+
+
+def short_text(asked: WhatIf, jurisdiction: Jurisdiction, story: Story) -> str:
+    """Return the other answer as the title of a column: a blend as fuel labels name it, all else in words."""
+    if isinstance(asked.value, SurveyLiquid):
+        return answer_written(asked)
+    if asked.value == jurisdiction.id:
+        return story.phrases.tell(jurisdiction.title)
+    return value_text(asked, jurisdiction, story)
 
 
 def asked_text(result: WhatIfResult, story: Story) -> str:

@@ -2,26 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.paper_form import form_of
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.sets_head import sets_head
-from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.what_if_text import asked_text, notes, scope_text, summary_text
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.dialogs.what_if_answer import WhatIfAnswer
-from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
+from spoutline.gui.dialogs.what_if_several import SeveralAnswers
+from spoutline.gui.dialogs.what_if_tools import WhatIfTools
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.what_if_nodes import what_if_nodes, what_if_titles
-from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
@@ -30,21 +29,7 @@ from spoutline.model.what_if import WhatIfResult
 from spoutline.planning.what_if.answer import WhatIfListening
 from spoutline.whole_files import write_file
 
-if TYPE_CHECKING:
-    from spoutline.bootstrap import Workbench
-    from spoutline.model.plan import SitePlan
-
 _ASK, _FILE = JobKey(JobKind.WHAT_IF), JobKey(JobKind.FILE, "what if")
-
-
-@dataclass(frozen=True, slots=True)
-class WhatIfTools:
-    """What the dialog works with; ``today`` makes the sets of today, off the window's thread."""
-
-    workbench: Workbench
-    jobs: Jobs
-    story: Story
-    today: Callable[[Ticket], SitePlan]
 
 
 class WhatIfDialog(FormDialog):
@@ -55,30 +40,20 @@ class WhatIfDialog(FormDialog):
     def __init__(self, survey: Survey, label: str, tools: WhatIfTools, parent: QWidget | None = None) -> None:
         super().__init__(tr("What if an answer were another?"), parent)
         self._survey, self._tools = survey, tools
-        self._today: SitePlan | None = None
         self._asked: tuple[object, ...] = ()
         self.found: WhatIfResult | None = None
         self.after: Survey | None = None
         self.said = ""
         lead = tr("Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.")
         self.body.addWidget(plain_label(lead, "quiet", wraps=True))
-        self.answer = WhatIfAnswer(tools.workbench, survey, label, tools.story, self)
-        self.answer.chosen.connect(self._on_chosen)
-        self.body.addWidget(self.answer)
-        self.body.addLayout(self._progress_row())
-        self.summary_label = plain_label("", "cardTitle", wraps=True)
-        self.sums_label = plain_label("", wraps=True)
-        self.notes_label = plain_label("", "quiet", wraps=True)
-        for one in (self.summary_label, self.sums_label, self.notes_label):
-            self.body.addWidget(one)
-        self.model = NodeTree(what_if_titles(tools.story), self)
-        self.tree = Tree(tr("Today and then side by side"), self, shares=(4, 3, 3, 9))
-        self.tree.setModel(self.model)
-        self.body.addWidget(self.tree, 1)
-        self.paper_button = QPushButton(tr("Save as &paper…"), self)
-        self.paper_button.setAutoDefault(False)
-        self.paper_button.clicked.connect(self.save_paper)
-        self.foot.insertWidget(0, self.paper_button)
+        self.tabs = QTabWidget(self)
+        self.body.addWidget(self.tabs, 1)
+        pages = tab_pages(self.tabs)
+        self.tabs.addTab(self._one_answer(survey, label, pages), tr("&One answer"))
+        self.several = SeveralAnswers(survey, label, tools, pages)
+        self.several.told.connect(self.show_fault)
+        self.tabs.addTab(self.several, tr("Se&veral answers"))
+        self.tabs.currentChanged.connect(lambda _: self._turn())
         self.add_buttons(tr("&Accept this answer"))
         self.accept_button.setDefault(False)  # Return belongs to the field of the answer
         self.accept_button.setAutoDefault(False)
@@ -86,6 +61,28 @@ class WhatIfDialog(FormDialog):
         tools.jobs.progressed.connect(self._on_progress)
         self.resize(980, 640)
         self.answer.setFocus()
+
+    def _one_answer(self, survey: Survey, label: str, parent: QWidget) -> QWidget:
+        side, tools = QWidget(parent), self._tools
+        column = QVBoxLayout(side)
+        self.answer = WhatIfAnswer(tools.workbench, survey, label, tools.story, side)
+        self.answer.chosen.connect(self._on_chosen)
+        column.addWidget(self.answer)
+        column.addLayout(self._progress_row())
+        self.summary_label = plain_label("", "cardTitle", wraps=True)
+        self.sums_label = plain_label("", wraps=True)
+        self.notes_label = plain_label("", "quiet", wraps=True)
+        for one in (self.summary_label, self.sums_label, self.notes_label):
+            column.addWidget(one)
+        self.model = NodeTree(what_if_titles(tools.story), self)
+        self.tree = Tree(tr("Today and then side by side"), side, shares=(4, 3, 3, 9))
+        self.tree.setModel(self.model)
+        column.addWidget(self.tree, 1)
+        self.paper_button = QPushButton(tr("Save as &paper…"), side)
+        self.paper_button.setAutoDefault(False)
+        self.paper_button.clicked.connect(self.save_paper)
+        column.addWidget(self.paper_button, 0, Qt.AlignmentFlag.AlignLeft)
+        return side
 
     def _progress_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -99,6 +96,11 @@ class WhatIfDialog(FormDialog):
         return row
 
     # asking
+
+    def _turn(self) -> None:
+        """Let only an answer be accepted that is in view."""
+        self.accept_button.setEnabled(self.found is not None and self.tabs.currentIndex() == 0)
+        self.show_fault("")
 
     def _on_chosen(self) -> None:
         """Ask where the answer is another than the one asked for: leaving a field asks nothing anew."""
@@ -122,11 +124,10 @@ class WhatIfDialog(FormDialog):
         except InputFault as fault:
             self.show_fault(str(fault))
             return
-        service, known, make = self._tools.workbench.what_if(), self._today, self._tools.today
+        service, today = self._tools.workbench.what_if(), self._tools.today
 
-        def work(ticket: Ticket) -> tuple[SitePlan, WhatIfResult]:
-            today = known if known is not None else make(ticket)
-            return today, service.ask(today, asked, WhatIfListening(ticket))
+        def work(ticket: Ticket) -> WhatIfResult:
+            return service.ask(today(ticket), asked, WhatIfListening(ticket))
 
         self._set_running(True)
         self._tools.jobs.start(_ASK, work, self._show, self._fail)
@@ -138,8 +139,7 @@ class WhatIfDialog(FormDialog):
         self._show_nothing()
         self.summary_label.setText(tr("Stopped."))
 
-    def _show(self, made: tuple[SitePlan, WhatIfResult]) -> None:
-        self._today, found = made
+    def _show(self, found: WhatIfResult) -> None:
         self._set_running(False)
         self.found = found
         story, currency, totals = self._tools.story, found.currency, found.totals
@@ -216,4 +216,5 @@ class WhatIfDialog(FormDialog):
     def done(self, result: int) -> None:
         """Qt: close; what is under way ends."""
         self._tools.jobs.cancel(_ASK)
+        self.several.stop()
         super().done(result)

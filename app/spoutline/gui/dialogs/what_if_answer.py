@@ -2,28 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
-from spoutline.gui.waiting import wait_for
+from spoutline.gui.dialogs.what_if_choices import AnswerChoices
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
-from spoutline.model.coverage_kinds import OutletKind
-from spoutline.model.faults import InputFault, StoreFault
-from spoutline.model.liquid import LiquidFamily
-from spoutline.model.survey import Duty, Survey, VapourStatus
+from spoutline.model.survey import Survey
 from spoutline.model.what_if import OF_THE_STATION, WhatIf, WhatIfQuestion
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
-
-Choice = tuple[str, str]  # as it is written, and in words
-# blends that fuel labels name: the greatest of each listing class, and E15 (UL 2586, scopes; 40 CFR 1090)
-_BLENDS = {LiquidFamily.GASOLINE: ("E0", "E10", "E15", "E25", "E85"), LiquidFamily.DIESEL: ("B0", "B5", "B20", "B100")}
 
 
 class WhatIfAnswer(QWidget):
@@ -41,8 +33,7 @@ class WhatIfAnswer(QWidget):
         self, workbench: Workbench, survey: Survey, label: str, story: Story, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._workbench, self._survey, self._label, self._story = workbench, survey, label, story
-        self.trouble = ""
+        self._choices = AnswerChoices(workbench, survey, story)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         self.question_box, self.value_box, self.scope_box = QComboBox(self), QComboBox(self), QComboBox(self)
@@ -66,6 +57,11 @@ class WhatIfAnswer(QWidget):
         self.scope_box.activated.connect(lambda _: self.chosen.emit())
         self._turn()
         self.setFocusProxy(self.value_box)
+
+    @property
+    def trouble(self) -> str:
+        """Why the answers to choose from could not be read; empty where all is well."""
+        return self._choices.trouble
 
     @property
     def question(self) -> WhatIfQuestion:
@@ -103,13 +99,12 @@ class WhatIfAnswer(QWidget):
     def _turn(self) -> None:
         """Offer the answers of the question chosen."""
         question = self.question
-        self.trouble = ""
         self.value_box.clear()
         self.value_box.setEditable(question is WhatIfQuestion.BLEND)
         edit = self.value_box.lineEdit()
         if edit is not None:
             edit.editingFinished.connect(self.chosen)
-        for written, words in self._choices(question):
+        for written, words in self._choices.of(question):
             self.value_box.addItem(words, written)
         self.value_box.setCurrentIndex(-1)
         if edit is not None:
@@ -119,43 +114,3 @@ class WhatIfAnswer(QWidget):
             self.scope_box.setCurrentIndex(0)
         self.scope_box.setEnabled(not of_station)
         self.chosen.emit()
-
-    def _choices(self, question: WhatIfQuestion) -> Iterable[Choice]:
-        match question:
-            case WhatIfQuestion.BLEND:
-                return self._blends()
-            case WhatIfQuestion.DUTY:
-                return self._words(Duty)
-            case WhatIfQuestion.OUTLET:
-                return self._words(OutletKind)
-            case WhatIfQuestion.VAPOUR:
-                return self._words(VapourStatus)
-            case WhatIfQuestion.JURISDICTION:
-                return self._read(self._jurisdictions)
-            case WhatIfQuestion.CATALOGUE:
-                return self._read(self._editions)
-
-    def _words(self, members: type[Duty] | type[OutletKind] | type[VapourStatus]) -> list[Choice]:
-        return [(one.value, self._story.word(one)) for one in members]
-
-    def _blends(self) -> list[Choice]:
-        """Return the usual blends of what the station sells."""
-        sold = {one.liquid.family for one in self._survey.positions}
-        return [(name, name) for family, names in _BLENDS.items() if family in sold for name in names]
-
-    def _jurisdictions(self) -> list[Choice]:
-        found = self._workbench.jurisdictions().all()
-        return [(one.id, self._story.phrases.tell(one.title)) for one in found]
-
-    def _editions(self) -> list[Choice]:
-        found = self._workbench.catalogues().all()
-        refs = [str(edition.ref) for one in found for edition in one.editions]
-        return [(ref, ref) for ref in refs]
-
-    def _read(self, read: Callable[[], list[Choice]]) -> list[Choice]:
-        """Return what a store holds; what is wrong with it is told in place of the choices."""
-        try:
-            return wait_for(read)
-        except (InputFault, StoreFault) as fault:
-            self.trouble = str(fault)
-            return []

@@ -4,8 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.what_if_matrix_text import (
+    MatrixLine,
+    column_titles,
+    part_lines,
+    position_lines,
+    sum_lines,
+)
 from spoutline.explain.plan.what_if_text import (
     SideBySide,
     broken_as_a_whole,
@@ -21,6 +29,7 @@ from spoutline.explain.plan.what_if_text import (
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.model.what_if import WhatIfEffect, WhatIfPosition, WhatIfResult
+from spoutline.model.what_if_matrix import WhatIfMatrix
 
 _TONES = {
     WhatIfEffect.LOSES_SET: Tone.BAD,
@@ -85,3 +94,23 @@ def _told(sentences: Iterable[str]) -> Iterator[Node]:
 
 def _check_node(row: SideBySide) -> Node:
     return Node(cells=(row.name, row.today, row.then, ""), hint=f"{row.name}: {row.today} → {row.then}")
+
+
+def matrix_titles(found: WhatIfMatrix, story: Story) -> tuple[str, ...]:
+    """Return the titles of the columns of several answers."""
+    return ("", *column_titles(found, story))
+
+
+def matrix_nodes(found: WhatIfMatrix, story: Story) -> tuple[Node, ...]:
+    """Return the sums of several answers, then the positions, then what must be changed when."""
+    below = ((PaperWord.POSITIONS, position_lines(found, story)), (Word.WHEN, part_lines(found, story)))
+    sections = (
+        Node(cells=(story.word(word),), record=word, is_head=True, children=tuple(map(_line_node, lines)))
+        for word, lines in below
+        if lines
+    )
+    return (*map(_line_node, sum_lines(found, story)), *sections)
+
+
+def _line_node(line: MatrixLine) -> Node:
+    return Node(cells=(line.name, line.today, *line.cells), record=line.name, hint=line.name)

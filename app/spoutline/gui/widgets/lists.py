@@ -205,10 +205,10 @@ class Tree(QTreeView):
         self.activated.connect(lambda index: self.opened.emit(index.siblingAtColumn(0).data(Role.RECORD)))
 
     def fit_columns(self) -> None:
-        """Give each column its share of the room; texts wrap in it."""
-        room = self.viewport().width()
-        for column, share in enumerate(self._shares[: self.header().count()]):
-            self.setColumnWidth(column, room * share // sum(self._shares))
+        """Give each column that is there its share of the room; texts wrap in it."""
+        room, shares = self.viewport().width(), self._shares[: self.header().count()]
+        for column, share in enumerate(shares):
+            self.setColumnWidth(column, room * share // sum(shares))
 
     def span_rows(self, indexes: tuple[QModelIndex, ...]) -> None:
         """Let the first cell of these rows take the whole row."""

@@ -28,10 +28,11 @@ class WhatIfSteps(QObject):
 
     def ask(self) -> None:
         """Let a person look at other answers; the survey changes only where one is accepted."""
-        from spoutline.gui.dialogs.what_if import WhatIfDialog, WhatIfTools
+        from spoutline.gui.dialogs.what_if import WhatIfDialog
+        from spoutline.gui.dialogs.what_if_tools import TodaysSets, WhatIfTools
 
         context, session = self._context, self._context.session
-        tools = WhatIfTools(session.workbench, context.jobs, context.story, self._today())
+        tools = WhatIfTools(session.workbench, context.jobs, context.story, TodaysSets(self._today()))
         self.dialog = WhatIfDialog(session.survey, session.label, tools, self._window)
         accepted = self.dialog.exec() == QDialog.DialogCode.Accepted
         after, said = self.dialog.after, self.dialog.said
