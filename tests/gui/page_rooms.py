@@ -7,8 +7,10 @@ from itertools import combinations
 
 from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QLineEdit, QPushButton, QTabWidget, QWidget
 
+from spoutline.gui.edits.question import WALK, Step
 from spoutline.gui.jobs import JobKind
 from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
 
 _READ = (QLabel, QPushButton, QLineEdit, QComboBox)
 _HAIR_PX = 2  # frames of neighbors may touch
@@ -32,6 +34,15 @@ def with_tabs(page: QWidget, window: MainWindow) -> Iterator[str]:
         yield tabs.tabText(place) if tabs is not None else ""
     if tabs is not None:
         tabs.setCurrentIndex(0)
+
+
+def with_steps(place: Workplace, window: MainWindow) -> Iterator[str]:
+    """Bring each step of the walk into view; yield their names, and end at the first."""
+    for step in (*WALK, Step.SITE):
+        place.show_step(step)
+        settle(window)
+        yield str(step)
+    place.show_step(WALK[0])
 
 
 def laid_over(page: QWidget) -> list[tuple[str, str]]:

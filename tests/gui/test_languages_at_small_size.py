@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
-from gui.page_rooms import laid_over, settle, with_tabs
+from gui.page_rooms import laid_over, settle, with_steps, with_tabs
 from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
@@ -90,7 +90,8 @@ def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language
         if page is not None:
             window.actions_by_id[page].trigger()
         window.resize(WIDTH_PX, HEIGHT_PX)
-        for tab in with_tabs(place.views.currentWidget(), window):
+        shown = with_steps(place, window) if page is None else with_tabs(place.views.currentWidget(), window)
+        for tab in shown:
             if (window.width(), window.height()) != (WIDTH_PX, HEIGHT_PX):
                 too_wide.append((page, tab, window.width(), window.height()))
             if place.room.horizontalScrollBar().maximum() or place.room.verticalScrollBar().maximum():

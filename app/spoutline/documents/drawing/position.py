@@ -48,7 +48,7 @@ from spoutline.units.accepted import UnitSystem
 _FOOT_M = 0.3048  # exact, NIST SP 811
 _NAME_ROW_PT = 9.0
 _WORDS_PT = 6.6
-_ROW_SHARE = 0.055  # distance between rows of dimension lines, as a share of the drawing's size
+_ROW_SHARE = 0.062  # distance between rows of dimension lines, as a share of the drawing's size
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
 _SPOUT_FALL = math.sin(math.radians(20.0))

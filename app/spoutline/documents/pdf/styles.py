@@ -56,8 +56,17 @@ SIGNAL_BARS: Final[dict[Signal, tuple[Color, float]]] = {
     Signal.NOTICE: (ACCENT, 1.5),
 }
 
+# neither the first nor the last line of a paragraph stands alone on a page
 _BODY = ParagraphStyle(
-    "body", fontName=REGULAR, bulletFontName=REGULAR, fontSize=8.6, leading=12.2, textColor=BLACK, splitLongWords=1
+    "body",
+    fontName=REGULAR,
+    bulletFontName=REGULAR,
+    fontSize=8.6,
+    leading=12.2,
+    textColor=BLACK,
+    splitLongWords=1,
+    allowWidows=0,
+    allowOrphans=0,
 )
 _CELL = ParagraphStyle("cell", parent=_BODY, fontSize=7.4, leading=9.2)
 

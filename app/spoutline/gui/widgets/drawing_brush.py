@@ -10,6 +10,7 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
+from spoutline.documents.drawing.measure_text import measure_spot
 from spoutline.documents.drawing.shapes import (
     Anchor,
     Balloon,
@@ -249,19 +250,12 @@ class Brush:
             self._arrow(end, -along / length)
         metrics = self._metrics(7.5)
         width, height = metrics.horizontalAdvance(shape.text), metrics.height()
-        middle = (start + end) / 2
-        level = abs(along.x()) >= abs(along.y())
-        box = QRectF(middle.x() - width / 2 - 2, middle.y() - height / 2, width + 4, height)
-        if level:
-            box.moveBottom(middle.y() - 1)
-            while any(box.intersects(other) for other in self._written):
-                box.translate(width + 6, 0)
-        elif shape.text_at is Anchor.END:
-            box.moveRight(middle.x() - 2)
-        elif shape.text_at is Anchor.START:
-            box.moveLeft(middle.x() + 2)
+        spot = measure_spot(shape, (start.x(), start.y()), (end.x(), end.y()), width)
+        left = spot.x - width * {Anchor.START: 0.0, Anchor.MIDDLE: 0.5, Anchor.END: 1.0}[spot.anchor]
+        box = QRectF(left - 2, spot.y - height / 2, width + 4, height)
         self._written.append(box)
-        self._painter.fillRect(box, ink_colour(Ink.PAPER, self._colours))
+        if spot.in_gap:
+            self._painter.fillRect(box, ink_colour(Ink.PAPER, self._colours))
         self._painter.setPen(ink_colour(Ink.TEXT, self._colours))
         self._painter.drawText(box, Qt.AlignmentFlag.AlignCenter, shape.text)
 

@@ -17,6 +17,7 @@ from spoutline.gui.pages.result.why_panel import WhyPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import ScrolledPage, tab_pages
+from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 from spoutline.model.part_ref import PartRef
 
@@ -32,7 +33,7 @@ class SetPage(QWidget):
         column.setSpacing(10)
         self.outcome = OutcomeCard(context, self)
         column.addWidget(self.outcome)
-        self.tabs = QTabWidget(self)
+        self.tabs = PageTabs(self)
         self.tabs.setDocumentMode(False)
         self.tabs.setUsesScrollButtons(True)
         self.tabs.tabBar().setAccessibleName(tr("Panels of the set"))

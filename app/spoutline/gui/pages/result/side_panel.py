@@ -134,7 +134,10 @@ class SidePanel(QWidget):
     def _set_side(self, parent: QWidget) -> QWidget:
         side = QWidget(parent)
         self.model: RecordTable[SetRow] = RecordTable((), self)
-        self.table = Table(tr("Parts of the set in hand"), side, stretch=3)
+        # number and price are read here; the name, which the set page tells too, gives way to them
+        self.table = Table(
+            tr("Parts of the set in hand"), side, shares=(3, 8, 7, 7, 7), whole=(1, 2, 4), gives_way=(3, 0)
+        )
         self.table.setModel(self.model)
         self.table.picked.connect(self._pick)
         column = QVBoxLayout(side)
