@@ -23,6 +23,7 @@ import pytest
 CHROMIUM: Final = shutil.which("chromium") or shutil.which("chromium-browser")
 needs_browser = pytest.mark.skipif(CHROMIUM is None, reason="no chromium on this machine: `apt install chromium`")
 _LONGEST_S: Final = 60.0
+_FIRST_AGREED: Final = 1_000_000_000  # numbers of answers to dialogs begin above those of commands
 _FLAGS: Final = (
     "--headless=new --no-sandbox --disable-gpu --disable-dev-shm-usage --no-first-run --disable-extensions "
     "--disable-background-networking --disable-sync --disable-component-update --remote-debugging-pipe"
@@ -34,7 +35,7 @@ class Browser:
 
     def __init__(self, inbox: int, outbox: int) -> None:
         self._inbox, self._outbox, self._rest = inbox, outbox, b""
-        self._count = 0
+        self._count, self._agreed = 0, _FIRST_AGREED
         self.asked: list[str] = []
         self.said: list[str] = []
         target = self._send("Target.createTarget", url="about:blank")["targetId"]
@@ -151,10 +152,10 @@ class Browser:
         elif event.get("method") == "Runtime.exceptionThrown":
             self.said.append(str(told["exceptionDetails"]))
         elif event.get("method") == "Page.javascriptDialogOpening":
-            self._count += 1
-            answer = {"id": self._count, "method": "Page.handleJavaScriptDialog", "params": {"accept": True}}
+            # its answer, under a number that no command waits for, is passed over like an event
+            self._agreed += 1
+            answer = {"id": self._agreed, "method": "Page.handleJavaScriptDialog", "params": {"accept": True}}
             os.write(self._outbox, json.dumps({**answer, "sessionId": self._session}).encode() + b"\0")
-            self._count -= 1  # its answer is passed over like an event
 
     def _next(self) -> dict[str, Any]:
         while b"\0" not in self._rest:
