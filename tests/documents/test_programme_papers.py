@@ -95,6 +95,17 @@ def test_no_label_leaves_the_drawing(bench: Workbench, found: Programme) -> None
             assert drawn.box.bottom_m <= place.y_m <= drawn.box.top_m
 
 
+def test_of_many_years_the_least_and_the_greatest_figure_are_told(bench: Workbench) -> None:
+    sites = [
+        site(f"s{number:02d}", 50 + number, net_present_value=Decimal(9000 - 200 * number)) for number in range(20)
+    ]
+    found = programme(*sites, budget=80, years=20, first_year=2027)
+    drawn = chart(bench, found)
+    labels = [one.text for one in drawn.shapes if isinstance(one, Label)]
+    assert [text for text in labels if text.isdigit() and len(text) == 2] == ["50", "69"]
+    assert [text for text in labels if len(text) == 4 and text.isdigit()][:2] == ["2027", "2029"]  # each second year
+
+
 def test_the_paper_says_terms_reasons_and_what_waiting_costs(bench: Workbench, found: Programme) -> None:
     paper = bench.converting().programme_pdf(found, SI)
     told = " ".join(text_of(paper).split())

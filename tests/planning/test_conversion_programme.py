@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 from datetime import UTC, datetime
 from decimal import Decimal
@@ -252,6 +253,20 @@ def test_what_changed_since_a_run_is_worked_out_anew(files: tuple[Path, ...], ow
     assert len(opened.sites) == 3
     assert run("b").name == "Renamed"
     assert len(opened.sites) == 3
+
+
+def test_a_run_of_an_older_version_is_worked_out_anew(
+    files: tuple[Path, ...], alone: tuple[SiteResult, ...], own_stores: Path, tmp_path: Path
+) -> None:
+    kept, opened = tmp_path / "sites.run", Counted(own_stores)
+    with RunLog(kept, "a") as log:
+        convert_files(files[:1], opened, processes=1, log=log)
+    text = kept.read_text("utf-8")
+    newest = json.loads(text.split("\n")[1])["version"]
+    kept.write_text(text.replace(f'"version":{newest}', '"version":1', 1), encoding="utf-8")
+    with RunLog(kept, "a") as log:
+        assert convert_files(files[:1], opened, processes=1, log=log) == (alone[:1], False)
+    assert len(opened.sites) == 2
 
 
 def test_a_file_that_is_no_run_is_refused_and_left_alone(tmp_path: Path) -> None:

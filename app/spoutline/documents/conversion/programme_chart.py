@@ -15,7 +15,7 @@ _WIDTH_M = 0.15
 _HEIGHT_M = 0.032  # of each of the two rows of bars
 _GAP_M = 0.016
 _SHARE = 0.56  # of its room that a bar takes
-_MOST_FIGURES = 12  # beside so many bars figures still stand free
+_MOST_FIGURES = 12  # beside so many bars figures still stand free; of more only the least and the greatest are told
 _SMALL_PT = 6.0
 
 
@@ -104,13 +104,14 @@ def _row(bars: _Bars) -> Iterator[Shape]:
     zero = bars.height(0.0)
     yield Label(at=Place(0.0, bars.bottom_m + _HEIGHT_M), text=bars.title, anchor=Anchor.START, offset_pt=(0.0, 12.0))
     room = _WIDTH_M / len(bars.values)
+    lowest, highest = (bars.values.index(end(bars.values)) for end in (min, max))
     for number, (value, text) in enumerate(zip(bars.values, bars.texts, strict=True)):
         left, right = room * (number + (1 - _SHARE) / 2), room * (number + (1 + _SHARE) / 2)
         top = bars.height(value)
         corners = (Place(left, zero), Place(left, top), Place(right, top), Place(right, zero))
         if not math.isclose(top, zero):
             yield Path(places=corners, ink=Ink.AXIS, weight=Weight.THIN, closed=True, fill=bars.fill)
-        if len(bars.values) <= _MOST_FIGURES:
+        if len(bars.values) <= _MOST_FIGURES or number in (lowest, highest):
             offset = -8.0 if value < 0 or bars.below_axis else 3.0
             at = Place((left + right) / 2, min(zero, top) if bars.below_axis else top)
             yield Label(at=at, text=text, offset_pt=(0.0, offset), size_pt=_SMALL_PT)

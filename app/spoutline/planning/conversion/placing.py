@@ -92,8 +92,12 @@ class Placer:
         A visit that only fills what a year has left costs all that concerns the whole site once more: of the starts
         that finish in the same year, the one with the fewest visits is taken.
         """
-        tried = (self._in_parts_from(first, site, work) for first in range(1, self.purse.years + 1))
-        found = [visits for visits in tried if visits]
+        found: list[tuple[Visit, ...]] = []
+        for first in range(1, self.purse.years + 1):
+            visits = self._in_parts_from(first, site, work)
+            if not visits or (found and first > found[0][-1].year):  # with less money no later start does better
+                break
+            found.append(visits)
         return min(found, key=lambda visits: (visits[-1].year, len(visits), visits[0].year), default=())
 
     def _in_parts_from(self, start: int, site: SiteResult, work: SiteWork) -> tuple[Visit, ...]:

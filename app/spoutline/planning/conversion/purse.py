@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from decimal import Decimal
+from itertools import accumulate
 
 
 @dataclass
@@ -30,7 +31,8 @@ class Purse:
         """Return what can still be spent in a year without taking from a later one what is planned there."""
         if not self.carry_over:
             return self.budget - self.spent[year - 1]
-        return min(self.left(later) for later in range(year, self.years + 1))
+        spent = accumulate(self.spent)
+        return min(self.budget * at - so_far for at, so_far in enumerate(spent, start=1) if at >= year)
 
     def left(self, year: int) -> Decimal:
         """Return what a year leaves at its end; what earlier ones left is counted where it is carried over."""
