@@ -1152,6 +1152,10 @@
    <translation>Alt+1 bis Alt+5 gehen zu einem Schritt. In der Zeichnung: Leertaste wählt das nächste Teil, Plus und Minus ändern die Größe, Pfeile verschieben, 0 zeigt alles.</translation>
   </message>
   <message>
+   <source>Alternates</source>
+   <translation>Alternativen</translation>
+  </message>
+  <message>
    <source>Amount</source>
    <translation>Betrag</translation>
   </message>
@@ -3084,6 +3088,14 @@
    <translation>Hersteller dazu</translation>
   </message>
   <message>
+   <source>Its number.</source>
+   <translation>Seine Nummer.</translation>
+  </message>
+  <message>
+   <source>Its number; a part of the same kind.</source>
+   <translation>Seine Nummer; ein Teil derselben Art.</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Beurteilt mit der Dieselfamilie</translation>
   </message>
@@ -4024,6 +4036,10 @@
    <translation>In der maßgebenden Jahreszeit, etwa 15 °C.</translation>
   </message>
   <message>
+   <source>Offered instead</source>
+   <translation>Stattdessen angeboten</translation>
+  </message>
+  <message>
    <source>Old maker</source>
    <translation>Alter Hersteller</translation>
   </message>
@@ -4392,6 +4408,10 @@
    <translation>Teilenummer</translation>
   </message>
   <message>
+   <source>Part of a line</source>
+   <translation>Teil einer Zeile</translation>
+  </message>
+  <message>
    <source>Part that is not on the truck</source>
    <translation>Teil, das nicht im Wagen ist</translation>
   </message>
@@ -4462,6 +4482,10 @@
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
    <translation>Teile dieses Satzes sind mit Absicht behalten, daher kein Vergleich mit anderen. Freigeben, um andere zu sehen.</translation>
+  </message>
+  <message>
+   <source>Parts offered in place of those of lines, with the difference in price and in no total.</source>
+   <translation>Teile, die anstelle derer von Zeilen angeboten werden, mit dem Preisunterschied und in keiner Summe.</translation>
   </message>
   <message>
    <source>Parts that differ</source>
@@ -7120,6 +7144,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was führt der Abgang der Zapf&amp;säule?</translation>
   </message>
   <message>
+   <source>What speaks for it</source>
+   <translation>Was dafür spricht</translation>
+  </message>
+  <message>
    <source>What stands behind the chosen combination</source>
    <translation>Was hinter der gewählten Kombination steht</translation>
   </message>
@@ -8434,6 +8462,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} entries, the first {1} shown</source>
    <translation>{0} Einträge, die ersten {1} gezeigt</translation>
+  </message>
+  <message>
+   <source>{0} instead of {1}</source>
+   <translation>{0} anstelle von {1}</translation>
   </message>
   <message>
    <source>{0} is gone</source>

@@ -1152,6 +1152,10 @@
    <translation>Alt+1 a Alt+5 van a un paso. En el dibujo: Espacio elige la pieza siguiente, más y menos cambian su tamaño, las flechas lo mueven, 0 lo muestra entero.</translation>
   </message>
   <message>
+   <source>Alternates</source>
+   <translation>Alternativas</translation>
+  </message>
+  <message>
    <source>Amount</source>
    <translation>Importe</translation>
   </message>
@@ -3084,6 +3088,14 @@
    <translation>Su fabricante</translation>
   </message>
   <message>
+   <source>Its number.</source>
+   <translation>Su número.</translation>
+  </message>
+  <message>
+   <source>Its number; a part of the same kind.</source>
+   <translation>Su número; una pieza de la misma clase.</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Se juzga con la familia del diésel</translation>
   </message>
@@ -4024,6 +4036,10 @@
    <translation>De la temporada que cuenta, como 15 °C.</translation>
   </message>
   <message>
+   <source>Offered instead</source>
+   <translation>Ofrecida en su lugar</translation>
+  </message>
+  <message>
    <source>Old maker</source>
    <translation>Fabricante antiguo</translation>
   </message>
@@ -4392,6 +4408,10 @@
    <translation>N.º de pieza</translation>
   </message>
   <message>
+   <source>Part of a line</source>
+   <translation>Pieza de una línea</translation>
+  </message>
+  <message>
    <source>Part that is not on the truck</source>
    <translation>Pieza que no va en la camioneta</translation>
   </message>
@@ -4462,6 +4482,10 @@
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
    <translation>Hay piezas de este conjunto conservadas por elección, así que no queda otro con que comparar. Libérelas para ver otros.</translation>
+  </message>
+  <message>
+   <source>Parts offered in place of those of lines, with the difference in price and in no total.</source>
+   <translation>Piezas ofrecidas en lugar de las de las líneas, con la diferencia de precio y en ningún total.</translation>
   </message>
   <message>
    <source>Parts that differ</source>
@@ -7120,6 +7144,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Qué pasa por la &amp;salida del surtidor?</translation>
   </message>
   <message>
+   <source>What speaks for it</source>
+   <translation>Qué habla a su favor</translation>
+  </message>
+  <message>
    <source>What stands behind the chosen combination</source>
    <translation>Qué hay tras la combinación elegida</translation>
   </message>
@@ -8434,6 +8462,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} entries, the first {1} shown</source>
    <translation>{0} entradas, se muestran las primeras {1}</translation>
+  </message>
+  <message>
+   <source>{0} instead of {1}</source>
+   <translation>{0} en lugar de {1}</translation>
   </message>
   <message>
    <source>{0} is gone</source>

@@ -1152,6 +1152,10 @@
    <translation>Alt+1 à Alt+5 mènent à une étape. Dans le dessin : Espace choisit la pièce suivante, plus et moins changent la taille, les flèches déplacent, 0 montre tout.</translation>
   </message>
   <message>
+   <source>Alternates</source>
+   <translation>Pièces en variante</translation>
+  </message>
+  <message>
    <source>Amount</source>
    <translation>Montant</translation>
   </message>
@@ -3084,6 +3088,14 @@
    <translation>Son fabricant</translation>
   </message>
   <message>
+   <source>Its number.</source>
+   <translation>Son numéro.</translation>
+  </message>
+  <message>
+   <source>Its number; a part of the same kind.</source>
+   <translation>Son numéro ; une pièce du même genre.</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Jugé avec la famille du gazole</translation>
   </message>
@@ -4024,6 +4036,10 @@
    <translation>De la saison qui compte, par exemple 15 °C.</translation>
   </message>
   <message>
+   <source>Offered instead</source>
+   <translation>Proposée à la place</translation>
+  </message>
+  <message>
    <source>Old maker</source>
    <translation>Ancien fabricant</translation>
   </message>
@@ -4392,6 +4408,10 @@
    <translation>Numéro de pièce</translation>
   </message>
   <message>
+   <source>Part of a line</source>
+   <translation>Pièce d’une ligne</translation>
+  </message>
+  <message>
    <source>Part that is not on the truck</source>
    <translation>Pièce absente du fourgon</translation>
   </message>
@@ -4462,6 +4482,10 @@
   <message>
    <source>Parts of this set are kept by choice, which leaves no other set to compare. Let them go to see others.</source>
    <translation>Des pièces de cet ensemble sont gardées par choix, il ne reste aucun autre ensemble à comparer. Libérez-les pour en voir d'autres.</translation>
+  </message>
+  <message>
+   <source>Parts offered in place of those of lines, with the difference in price and in no total.</source>
+   <translation>Pièces proposées à la place de celles des lignes, avec la différence de prix et dans aucun total.</translation>
   </message>
   <message>
    <source>Parts that differ</source>
@@ -7120,6 +7144,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Que passe-t-il par la &amp;sortie du distributeur ?</translation>
   </message>
   <message>
+   <source>What speaks for it</source>
+   <translation>Ce qui parle pour elle</translation>
+  </message>
+  <message>
    <source>What stands behind the chosen combination</source>
    <translation>Ce qu'il y a derrière la combinaison choisie</translation>
   </message>
@@ -8434,6 +8462,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} entries, the first {1} shown</source>
    <translation>{0} entrées, les {1} premières montrées</translation>
+  </message>
+  <message>
+   <source>{0} instead of {1}</source>
+   <translation>{0} à la place de {1}</translation>
   </message>
   <message>
    <source>{0} is gone</source>

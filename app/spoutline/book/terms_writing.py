@@ -30,7 +30,7 @@ _HEAD = {
 }
 _SHORT_ARRAY = 60  # characters in one line
 _SHARED_HEADING = ("valid_days", "prepared_by", "exclusions", "conditions")
-_UNSHARED = ("format", "version", "customer", "heading", "options", "overrides")
+_UNSHARED = ("format", "version", "customer", "heading", "options", "overrides", "alternates")
 
 
 def terms_to_toml(terms: Terms, over: str = "") -> str:

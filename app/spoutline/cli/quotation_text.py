@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from spoutline.cli.commonality_text import commonality_lines, wrapped
+from spoutline.documents.quotation.alternates import alternate_texts
 from spoutline.documents.quotation.coverage import common_text, covers_text
 from spoutline.documents.quotation.delivery import delivery_text
 from spoutline.documents.quotation.figures import money
@@ -46,6 +47,8 @@ def option_lines(quotation: Quotation, story: Story) -> Iterator[str]:
                 yield from (f"    {line}" for line in wrapped(told))
         if told := delivery_text(option, quotation, story):
             yield from (f"    {line}" for line in wrapped(told))
+        for text in alternate_texts(option, quotation.terms.currency, story):
+            yield from (f"    {line}" for line in wrapped(text))
         for text in _notes(option, story):
             yield f"    {text}"
 

@@ -93,6 +93,41 @@ class QuotedLine(_Record):
         return self.unit_price is None and not self.override_by
 
 
+class QuotedAlternate(_Record):
+    """A part offered in place of that of a line; ``difference`` is what the line's amount would become more.
+
+    ``ordered`` are whole packs for what the line has fitted and as spares. At ``misfits`` the part cannot hang with all
+    others of the set as they are; where there are some it is not offered and has no price.
+    """
+
+    line_number: str
+    line_maker: str
+    part_number: str
+    maker: str
+    name: str
+    names: tuple[PartName, ...] = ()
+    note: str = ""
+    ordered: int
+    unit_price: Decimal | None
+    difference: Decimal | None
+    lead_time_days: int
+    misfits: tuple[str, ...] = ()
+
+    def name_in(self, language: str) -> str:
+        """Return what the part is called in a language; the catalog's own name where it was worded in no other."""
+        return next((one.name for one in self.names if one.language == language), self.name)
+
+    @property
+    def line(self) -> PartRef:
+        """The part of the line."""
+        return PartRef(self.line_number, self.line_maker)
+
+    @property
+    def part(self) -> PartRef:
+        """The part offered in its place."""
+        return PartRef(self.part_number, self.maker)
+
+
 class LabourLine(_Record):
     """One task of the labour table, worked out."""
 
@@ -275,6 +310,12 @@ class QuotedOption(_Record):
     unlike_plan: tuple[str, ...] = ()
     unlike_because: tuple[UnlikeReason, ...] = ()
     on_common: CommonAmounts | None = None
+    alternates: tuple[QuotedAlternate, ...] = ()  # in no amount and no total
+
+    @property
+    def offered_alternates(self) -> tuple[QuotedAlternate, ...]:
+        """The alternates that fit wherever their line hangs."""
+        return tuple(one for one in self.alternates if not one.misfits)
 
     @property
     def net_amount(self) -> Decimal:

@@ -260,6 +260,14 @@ class PriceOverride(_Document):
     reason: Text = ""
 
 
+class AlternateTerms(_Document):
+    """A part offered beside a line in place of its part, at a difference in price; it is in no total."""
+
+    part: PartRef = Field(description="Part of a line.")
+    by: PartRef = Field(description="Part offered in its place.")
+    note: Text = Field("", description="What speaks for it, printed as written.")
+
+
 class Terms(_Document):
     """All terms of one quotation."""
 
@@ -284,12 +292,16 @@ class Terms(_Document):
     drive_offs: DriveOffs | None = None
     options: tuple[OptionTerms, ...] = Field((OptionTerms(title="Offer"),), min_length=1, max_length=4)
     overrides: tuple[PriceOverride, ...] = Field((), max_length=500)
+    alternates: tuple[AlternateTerms, ...] = Field(
+        (), max_length=40, description="Parts offered in place of those of lines, at a difference in price."
+    )
 
     @model_validator(mode="after")
     def _names_are_unique(self) -> Self:
         groups = (
             ("options", "title", [one.title for one in self.options]),
             ("overrides", "part", [str(one.part) for one in self.overrides]),
+            ("alternates", "by", [f"{one.by} for {one.part}" for one in self.alternates]),
             ("spares", "kind", [str(one.kind) for one in self.spares]),
             ("exchange", "currency", [one.currency for one in self.exchange]),
         )

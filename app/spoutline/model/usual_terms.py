@@ -9,6 +9,7 @@ from pydantic import ConfigDict, Field
 
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.quotation_terms import (
+    AlternateTerms,
     Amount,
     BuyingDiscount,
     Consumables,
@@ -70,3 +71,4 @@ class UsualTerms(_Document):
     drive_offs: DriveOffs | None = None
     options: tuple[OptionTerms, ...] = Field((), max_length=4)
     overrides: tuple[PriceOverride, ...] = Field((), max_length=500)
+    alternates: tuple[AlternateTerms, ...] = Field((), max_length=40)

@@ -13,7 +13,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.planning.protocols import PartStore
 
 if TYPE_CHECKING:
-    from spoutline.model.quotation_terms import PriceOverride, Terms
+    from spoutline.model.quotation_terms import Terms
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,9 +70,25 @@ def with_old_numbers(wrong: Mapping[PartRef, str], parts: NumberedParts) -> dict
 
 
 def with_current_parts(terms: Terms, parts: NumberedParts) -> Terms:
-    """Return terms whose single prices name parts of the catalogue where an old number leads to them."""
-    overrides: list[PriceOverride] = []
-    for place, one in enumerate(terms.overrides):
-        found, trace = followed(one.part, parts, f"overrides[{place}].part")
-        overrides.append(one if trace is None else one.model_copy(update={"part": found}))
-    return terms if tuple(overrides) == terms.overrides else terms.model_copy(update={"overrides": tuple(overrides)})
+    """Return terms whose single prices and alternates name parts of the catalogue where an old number leads to them."""
+
+    def current(part: PartRef, field: str) -> PartRef:
+        found, trace = followed(part, parts, field)
+        return part if trace is None else found
+
+    overrides = tuple(
+        one.model_copy(update={"part": current(one.part, f"overrides[{place}].part")})
+        for place, one in enumerate(terms.overrides)
+    )
+    alternates = tuple(
+        one.model_copy(
+            update={
+                "part": current(one.part, f"alternates[{place}].part"),
+                "by": current(one.by, f"alternates[{place}].by"),
+            }
+        )
+        for place, one in enumerate(terms.alternates)
+    )
+    if (overrides, alternates) == (terms.overrides, terms.alternates):
+        return terms
+    return terms.model_copy(update={"overrides": overrides, "alternates": alternates})

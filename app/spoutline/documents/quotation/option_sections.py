@@ -15,6 +15,7 @@ from spoutline.documents.content.blocks import (
     Row,
     Table,
 )
+from spoutline.documents.quotation.alternates import alternate_blocks
 from spoutline.documents.quotation.coverage import covers_text
 from spoutline.documents.quotation.delivery import delivery_text
 from spoutline.documents.quotation.figures import money, plain
@@ -41,6 +42,7 @@ def option_blocks(number: int, option: QuotedOption, quotation: Quotation, story
     if told := delivery_text(option, quotation, story):
         yield Paragraph(told, Role.NOTE)
     yield from _line_notes(option, story)
+    yield from alternate_blocks(option, currency, story)
     if option.labour:
         yield _labour(option, currency, story)
     yield _amounts(option, currency, story)

@@ -122,6 +122,7 @@ class _OptionSheet:
         self._amounts(goods, labour, priced, worked)
         self._common()
         self._delivery()
+        self._alternates()
         self.sheet.freeze_panes(_HEADS_BELOW, 2)
         self.sheet.repeat_rows(0, _HEADS_BELOW - 1)
         self.sheet.set_landscape()
@@ -228,6 +229,25 @@ class _OptionSheet:
             self.sheet.write_number(row, _AMOUNT, float(total), self.formats.money)
             cells.append(str(cell_name(row, _AMOUNT)))
         self._amount(words.word(Word.DIFFERENCE), "-".join(cells), common.difference)
+
+    def _alternates(self) -> None:
+        """Write the parts offered in place of those of lines, with what they change; no sum counts them."""
+        if not self.option.offered_alternates:
+            return
+        self.place.next()
+        self._text(self.place.next(), 0, self.story.word(Word.ALTERNATES), self.formats.strong)
+        for one in self.option.offered_alternates:
+            row = self.place.next()
+            name = "; ".join(text for text in (one.name_in(self.story.phrases.language), one.note) if text)
+            for column, text in ((1, one.part_number), (2, one.maker), (3, name)):
+                self._text(row, column, text, self.formats.text)
+            self._text(row, _UNIT_PRICE, f"{self.story.word(Word.INSTEAD_OF)} {one.line_number}", self.formats.text)
+            self.sheet.write_number(row, _ORDERED, one.ordered, self.formats.number)
+            if one.difference is None:
+                self._text(row, _AMOUNT, self.story.word(Word.NO_PRICE), self.formats.right)
+            else:
+                self.sheet.write_number(row, _AMOUNT, float(one.difference), self.formats.money)
+        self._text(self.place.next(), 1, self.story.word(Word.ALTERNATES_NOTE), self.formats.text)
 
     def _delivery(self) -> None:
         """Write the longest lead time, and the day that it ends if ordered on the day of the quotation."""

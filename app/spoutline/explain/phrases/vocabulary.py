@@ -155,6 +155,8 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "covers_hoses": ("count", "all"),
     "delivery_told": ("lead", "parts", "day"),
     "delivery_day": ("day",),
+    "alternate_told": ("part", "line", "difference"),
+    "alternate_misfit": ("part", "line", "positions"),
     "common_difference": ("difference", "count", "own", "first"),
     "leaves_out": ("positions",),
     "common_none": (),

@@ -33,7 +33,7 @@ TABLES = {table.path: table for subject in SUBJECTS for table in subject.tables}
 _WHOLE = re.compile(r"\d+", re.ASCII)
 _DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
 _PLACE = re.compile(r"([a-z_.]+)(?:\[(\d+)\])?(?:\.([a-z_]+))?")
-_UNSHARED = ("customer", "options", "overrides")
+_UNSHARED = ("customer", "options", "overrides", "alternates")
 _UNSHARED_HEADING = ("number", "title", "dated", "scope")
 
 

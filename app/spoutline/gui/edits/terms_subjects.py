@@ -372,6 +372,20 @@ OPTIONS = Subject(
                 ),
             ),
         ),
+        TermsTable(
+            path="alternates", title="Alternates", row="alternate",
+            help="Parts offered in place of those of lines, with the difference in price and in no total.",
+            columns=(
+                TermsColumn(
+                    name="part", title="Part of a line", help="Its number.", share=4, known=Known.PART_NUMBERS
+                ),
+                TermsColumn(
+                    name="by", title="Offered instead", help="Its number; a part of the same kind.", share=4,
+                    known=Known.PART_NUMBERS,
+                ),
+                TermsColumn(name="note", title="What speaks for it", help="Printed as written.", share=6),
+            ),
+        ),
     ),
 )  # fmt: skip
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
+from spoutline.documents.quotation.alternates import alternate_texts, difference_of
 from spoutline.documents.quotation.coverage import common_text, covers_text
 from spoutline.documents.quotation.delivery import delivery_in, delivery_text
 from spoutline.documents.quotation.figures import money, signed
@@ -19,7 +20,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.margin import percent_of
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation, QuotedAlternate, QuotedLine, QuotedOption
 
 _TITLE_WIDTH = 14  # characters in a line of a column's title
 
@@ -54,6 +55,7 @@ def amount_rows(quotation: Quotation, story: Story) -> tuple[AmountRow, ...]:
         *_margin_rows(quotation, story),
         *_coverage_rows(quotation, story),
         *_delivery_rows(quotation, story),
+        *_alternate_rows(quotation, story),
         *_open_rows(options),
         *_count_rows(options, story),
         *_commonality_rows(quotation, story),
@@ -146,6 +148,26 @@ def _delivery_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
     earliest = tuple("–" if one is None else story.day(one.earliest) for one in found)
     for word, cells in ((Word.LONGEST_LEAD, days), (Word.EARLIEST_DELIVERY, earliest)):
         yield AmountRow(story.word(word), cells, len(set(cells)) > 1, hints=hints)
+
+
+def _alternate_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
+    """Return what each alternate would make a line of each option cost more; it is in no total."""
+    options, currency = quotation.options, quotation.terms.currency
+    named = dict.fromkeys((one.line, one.part) for option in options for one in option.alternates)
+    for line, part in named:
+        cells, hints = [], []
+        for option in options:
+            mine = tuple(one for one in option.alternates if (one.line, one.part) == (line, part))
+            cells.append(_alternate_cell(mine[0], currency, story) if mine else "–")
+            told = alternate_texts(option.model_copy(update={"alternates": mine}), currency, story)
+            hints.append("; ".join(told))
+        words = tr("{0} instead of {1}").format(*told_apart((part, line)))
+        about = story.word(Word.ALTERNATES_NOTE)
+        yield AmountRow(words, tuple(cells), len(set(cells)) > 1, hints=tuple(hints), about=about)
+
+
+def _alternate_cell(alternate: QuotedAlternate, currency: str, story: Story) -> str:
+    return tr("does not fit") if alternate.misfits else difference_of(alternate, currency, story)
 
 
 def _open_rows(options: Sequence[QuotedOption]) -> Iterator[AmountRow]:

@@ -12,7 +12,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.number_pattern import check_pattern
-from spoutline.model.part import Part
+from spoutline.model.part import ACCESSORIES, Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import PriceGap, PriceList
@@ -35,6 +35,7 @@ from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore, Progress
+from spoutline.planning.refit.alternates import quoted_alternates
 from spoutline.planning.refit.coverage import common_amounts
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.mixed_integer import Ladder
@@ -44,6 +45,7 @@ from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.quantities import part_quantities
 from spoutline.planning.refit.station import Stocking, plan_refit, stocking_at_list_price
 from spoutline.planning.refit.station_plan import stock_price_minor
+from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.supersession import with_successors
 
@@ -62,6 +64,11 @@ class QuoteSources:
     price_lists: tuple[PriceList, ...]
     liquid_text: Callable[[Position], str]
     part_names: Callable[[Part], tuple[PartName, ...]] = lambda _: ()
+
+
+_ALTERNATE_WANTED = (
+    "name another part of the same kind that hangs in a set, none that is sold under an article's number"
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,14 +114,14 @@ def quote(
     check_pattern(terms.heading.number)
     check_steps(terms)
     check_discount_names(terms, sources.price_lists)
-    _check_overrides(terms, sources.parts)
+    _check_parts(terms, sources.parts)
     pricer = Pricer(terms, PriceBook(sources.price_lists, terms.heading.dated))
     plans, options = [], []
     for number, option in enumerate(terms.options):
         watched = None if progress is None else _PartOf(progress, number, len(terms.options))
         plan = _planned(survey, option, pricer, sources, watched)
         plans.append(plan)
-        quoted = _quoted(option, plan, pricer, sources)
+        quoted = _with_alternates(_quoted(option, plan, pricer, sources), plan, pricer, sources, progress)
         options.append(quoted if number else _beside_the_plan(quoted, survey, plan, pricer, sources))
     options = _with_common_amounts(options, plans, pricer)
     pins = pins_of(
@@ -127,6 +134,18 @@ def quote(
         origin=origin,
     )
     return Quoted(quotation=Quotation(terms=terms, options=tuple(options), pins=pins, logo=logo), plans=tuple(plans))
+
+
+def _with_alternates(
+    quoted: QuotedOption, refit: RefitPlan, pricer: Pricer, sources: QuoteSources, progress: Progress | None
+) -> QuotedOption:
+    if not pricer.terms.alternates:
+        return quoted
+    parts = OfferedParts(sources.parts, lambda _: True, at_terms(pricer))
+    answers = refit.site_plan.survey.conversion
+    context = PlanningContext(sources.tables, parts, stop_listener(progress), answers, sources.steps)
+    found = quoted_alternates(refit, quoted.lines, pricer, context, sources.part_names)
+    return quoted.model_copy(update={"alternates": tuple(found)})
 
 
 def _beside_the_plan(
@@ -197,15 +216,27 @@ class _PartOf:
         return self._whole.should_stop()
 
 
-def _check_overrides(terms: Terms, parts: PartStore) -> None:
-    wrong = wrong_refs((one.part for one in terms.overrides), parts)
+def _check_parts(terms: Terms, parts: PartStore) -> None:
+    """Raise ``InputFault`` naming every part in the terms that the catalogue lacks, and alternates of another kind."""
+    named = [(f"overrides[{number}].part", one.part) for number, one in enumerate(terms.overrides)]
+    for number, other in enumerate(terms.alternates):
+        named += [(f"alternates[{number}].part", other.part), (f"alternates[{number}].by", other.by)]
+    wrong = wrong_refs((ref for _, ref in named), parts)
+    problems = [InputProblem("", field, repr(str(ref)), wrong[ref]) for field, ref in named if ref in wrong]
+    if problems:
+        raise InputFault(tuple(problems))
     problems = [
-        InputProblem("", f"overrides[{number}].part", repr(str(one.part)), wrong[one.part])
-        for number, one in enumerate(terms.overrides)
-        if one.part in wrong
+        InputProblem("", f"alternates[{number}].by", repr(str(one.by)), _ALTERNATE_WANTED)
+        for number, one in enumerate(terms.alternates)
+        if not _may_replace(*(next(iter(parts.parts((ref,)))) for ref in (one.part, one.by)))
     ]
     if problems:
         raise InputFault(tuple(problems))
+
+
+def _may_replace(part: Part, by: Part) -> bool:
+    single = part.article is None and by.article is None
+    return part.ref != by.ref and part.kind is by.kind and part.kind not in ACCESSORIES and single
 
 
 def _planned(
