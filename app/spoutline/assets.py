@@ -6,6 +6,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from spoutline.model.faults import StoreFault
+from spoutline.model.worded import Worded
 
 _PACKAGED = "_data"  # where a built wheel carries both folders; see pyproject.toml
 
@@ -24,7 +25,7 @@ def demo_folder() -> Path:
     """Return the folder of the ready demo surveys; raise ``StoreFault`` where it is missing."""
     folder = resources_folder() / "demo"
     if not folder.is_dir():
-        raise StoreFault(f"The folder of demo surveys is missing: {folder}")
+        raise StoreFault(Worded("The folder of demo surveys is missing: {folder}", folder=folder))
     return folder
 
 
@@ -35,4 +36,11 @@ def _folder(name: str) -> Path:
     for folder in (installed, checkout):
         if folder.is_dir():
             return folder
-    raise StoreFault(f"The folder {name!r} that comes with the program is missing: neither {installed} nor {checkout}")
+    raise StoreFault(
+        Worded(
+            "The folder {name!r} that comes with the program is missing: neither {installed} nor {checkout}",
+            name=name,
+            installed=installed,
+            checkout=checkout,
+        )
+    )

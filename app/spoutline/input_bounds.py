@@ -21,6 +21,7 @@ from pathlib import Path
 from typing import Any, BinaryIO, Final, TypeVar
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 _Row = TypeVar("_Row")
 
@@ -121,14 +122,21 @@ def bounded_bytes(path: Path, most: int, field: str, needed: str) -> bytes:
             return bounded_stream(file, most, str(path), field, needed)
     except (OSError, ValueError) as fault:  # a path with a NUL is a value error
         reason = getattr(fault, "strerror", None) or fault
-        raise _fault(str(path), field, "this path", f"{needed} ({reason})") from fault
+        raise _fault(
+            str(path), field, "this path", Worded("{needed} ({reason})", needed=needed, reason=reason)
+        ) from fault
 
 
 def bounded_stream(stream: BinaryIO, most: int, place: str, field: str, needed: str) -> bytes:
     """Return all of a stream, such as standard input; see ``bounded_bytes``."""
     content = stream.read(most + 1)
     if len(content) > most:
-        raise _fault(place, field, f"more than {most} bytes", f"{needed}; at most {most} bytes are read")
+        raise _fault(
+            place,
+            field,
+            Worded("more than {most} bytes", most=most),
+            Worded("{needed}; at most {most} bytes are read", needed=needed, most=most),
+        )
     return content
 
 
@@ -138,8 +146,8 @@ def bounded_text(path: Path, most: int, field: str, needed: str) -> str:
     try:
         return content.decode("utf-8-sig").replace("\r\n", "\n").replace("\r", "\n")
     except UnicodeDecodeError as fault:
-        value = f"byte {fault.start} (0x{content[fault.start]:02x})"
-        raise _fault(str(path), field, value, f"{needed}, in UTF-8") from fault
+        value = Worded("byte {start} (0x{content:02x})", start=fault.start, content=content[fault.start])
+        raise _fault(str(path), field, value, Worded("{needed}, in UTF-8", needed=needed)) from fault
 
 
 def toml_table(text: str, place: str, field: str, parse_float: Callable[[str], Any] = float) -> dict[str, Any]:
@@ -151,14 +159,22 @@ def toml_table(text: str, place: str, field: str, parse_float: Callable[[str], A
         It is no TOML, holds a number that no reader takes, is far too long or nested far too deep.
     """
     if len(text) > BOUNDS.toml_bytes:
-        raise _fault(place, field, f"{len(text)} characters", f"at most {BOUNDS.toml_bytes} characters are read")
+        raise _fault(
+            place,
+            field,
+            Worded("{count} characters", count=len(text)),
+            Worded("at most {most} characters are read", most=BOUNDS.toml_bytes),
+        )
     if _LONG_KEY.search(text):  # reading one takes time with the square of its parts
         raise _too_deep(place, field)
     try:
         table = tomllib.loads(text, parse_float=parse_float)
     except tomllib.TOMLDecodeError as fault:
         raise _fault(
-            place, field, str(fault) if field == "file" else "the text", f"write valid TOML ({fault})"
+            place,
+            field,
+            str(fault) if field == "file" else "the text",
+            Worded("write valid TOML ({reason})", reason=fault),
         ) from fault
     except RecursionError as fault:
         raise _too_deep(place, field) from fault
@@ -174,8 +190,8 @@ def _check_values(table: dict[str, Any], place: str, field: str) -> None:
         inner: list[object] = []
         for one in level:
             if isinstance(one, dict | list) and len(one) > BOUNDS.toml_entries:
-                wanted = f"write at most {BOUNDS.toml_entries} entries into one table or list"
-                raise _fault(place, field, f"{len(one)} entries", wanted)
+                wanted = Worded("write at most {most} entries into one table or list", most=BOUNDS.toml_entries)
+                raise _fault(place, field, Worded("{count} entries", count=len(one)), wanted)
             inner.extend(one.values() if isinstance(one, dict) else one if isinstance(one, list) else ())
         for one in inner:
             if isinstance(one, int | Decimal) and not isinstance(one, bool) and _is_far(one):
@@ -193,8 +209,8 @@ def _is_far(number: int | Decimal) -> bool:
 
 
 def _too_deep(place: str, field: str) -> InputFault:
-    wanted = f"nest tables and lists at most {BOUNDS.nesting} deep"
-    return _fault(place, field, f"more than {BOUNDS.nesting} levels", wanted)
+    wanted = Worded("nest tables and lists at most {most} deep", most=BOUNDS.nesting)
+    return _fault(place, field, Worded("more than {most} levels", most=BOUNDS.nesting), wanted)
 
 
 def json_object(
@@ -240,20 +256,29 @@ def json_object(
     try:
         document = json.loads(text, object_pairs_hook=note)
     except json.JSONDecodeError as fault:
-        where = f"{place}, line {fault.lineno}, column {fault.colno}"
+        where = Worded("{place}, line {lineno}, column {colno}", place=place, lineno=fault.lineno, colno=fault.colno)
         shown = "the text" if text.strip() else "an empty text"
-        raise _fault(where, whole, shown, f"the file must be JSON ({fault.msg}); {schema}") from fault
+        raise _fault(
+            where, whole, shown, Worded("the file must be JSON ({reason}); {schema}", reason=fault.msg, schema=schema)
+        ) from fault
     except (ValueError, RecursionError) as fault:
-        wanted = f"the file must be a JSON {whole}; numbers and nesting are far beyond one"
+        wanted = Worded("the file must be a JSON {whole}; numbers and nesting are far beyond one", whole=whole)
         raise _fault(place, whole, "the text", wanted) from fault
     if not isinstance(document, dict):
         kind = "list" if isinstance(document, list) else "text" if isinstance(document, str) else "bare value"
-        raise _fault(place, whole, f"a {kind}", f"the file must hold one JSON object; {schema}")
+        raise _fault(place, whole, f"a {kind}", Worded("the file must hold one JSON object; {schema}", schema=schema))
     if crowded:
-        wanted = f"at most {BOUNDS.json_members} fields of one object are read; {schema}"
-        raise _fault(place, whole, f"{max(crowded)} fields of one object", wanted)
+        wanted = Worded(
+            "at most {most} fields of one object are read; {schema}", most=BOUNDS.json_members, schema=schema
+        )
+        raise _fault(place, whole, Worded("{crowded} fields of one object", crowded=max(crowded)), wanted)
     if unknown > BOUNDS.json_unknown:
-        raise _fault(place, whole, f"{unknown} unknown fields", f"this is no {whole} of this program; {schema}")
+        raise _fault(
+            place,
+            whole,
+            Worded("{unknown} unknown fields", unknown=unknown),
+            Worded("this is no {whole} of this program; {schema}", whole=whole, schema=schema),
+        )
     if doubled:
         told = sorted(set(doubled))[: BOUNDS.problems]
         raise InputFault(tuple(InputProblem(place, name, "written twice", "say each field once") for name in told))
@@ -261,10 +286,18 @@ def json_object(
 
 
 def _check_json(text: str, place: str, whole: str) -> None:
-    for signs, most, what in (("[{", BOUNDS.json_objects, "objects and lists"), (",", BOUNDS.json_values, "values")):
+    for signs, most, what in (
+        ("[{", BOUNDS.json_objects, "objects and lists"),
+        (",", BOUNDS.json_values, Worded("values")),
+    ):
         count = sum(text.count(sign) for sign in signs)
         if count > most:
-            raise _fault(place, whole, f"about {count} {what}", f"at most {most} {what} are read")
+            raise _fault(
+                place,
+                whole,
+                Worded("about {count} {what}", count=count, what=what),
+                Worded("at most {most} {what} are read", most=most, what=what),
+            )
 
 
 def csv_rows(reader: Iterable[_Row], place: Callable[[], str]) -> Iterator[_Row]:
@@ -272,7 +305,11 @@ def csv_rows(reader: Iterable[_Row], place: Callable[[], str]) -> Iterator[_Row]
     try:
         yield from reader
     except csv.Error as fault:
-        wanted = f"write valid CSV with cells of at most {csv.field_size_limit()} characters ({fault})"
+        wanted = Worded(
+            "write valid CSV with cells of at most {field_size_limit} characters ({reason})",
+            field_size_limit=csv.field_size_limit(),
+            reason=fault,
+        )
         raise _fault(place(), "row", "the text", wanted) from fault
 
 
@@ -342,12 +379,15 @@ def check_workbook(content: bytes, place: str, bounds: WorkbookBounds | None = N
         with zipfile.ZipFile(BytesIO(content)) as archive:
             members = archive.infolist()
             if len(members) > BOUNDS.workbook_members:
-                wanted = f"a workbook of at most {BOUNDS.workbook_members} files is read"
-                raise _fault(place, "workbook", f"{len(members)} files", wanted)
+                wanted = Worded("a workbook of at most {most} files is read", most=BOUNDS.workbook_members)
+                raise _fault(place, "workbook", Worded("{count} files", count=len(members)), wanted)
             unpacked = sum(member.file_size for member in members)
             if unpacked > bounds.unpacked_bytes:
-                wanted = f"a workbook of at most {bounds.unpacked_bytes} bytes, unpacked, is read"
-                raise _fault(place, "workbook", f"{unpacked} bytes", wanted)
+                wanted = Worded(
+                    "a workbook of at most {unpacked_bytes} bytes, unpacked, is read",
+                    unpacked_bytes=bounds.unpacked_bytes,
+                )
+                raise _fault(place, "workbook", Worded("{unpacked} bytes", unpacked=unpacked), wanted)
             for member in members:
                 if member.filename.lower().endswith((".xml", ".rels", ".vml")):
                     _check_member(archive, member, place, bounds)
@@ -371,8 +411,8 @@ def _check_member(archive: zipfile.ZipFile, member: zipfile.ZipInfo, place: str,
                 wanted = "a workbook whose files declare no entities is needed"
                 raise _fault(f"{place}, {name}", "workbook", "a document type", wanted)
             if count > 2 * most:  # most elements open and close
-                wanted = f"at most {most} elements are read; save only the table that is needed"
-                raise _fault(f"{place}, {name}", "workbook", f"more than {most} elements", wanted)
+                wanted = Worded("at most {most} elements are read; save only the table that is needed", most=most)
+                raise _fault(f"{place}, {name}", "workbook", Worded("more than {most} elements", most=most), wanted)
             tail = block[-200:]
 
 
@@ -380,8 +420,13 @@ def _check_row_numbers(text: bytes, place: str, most: int) -> None:
     """Refuse a row far below all others: the rows between would be made one by one (ECMA-376 Part 1, 18.3.1.73)."""
     for number in _ROW_NUMBER.findall(text):
         if not number.isdigit() or len(number) > 9 or int(number) > most:
-            wanted = f"at most {most} rows are read"
-            raise _fault(place, "rows", f"a row of the number {number[:20].decode('ascii', 'replace')}", wanted)
+            wanted = Worded("at most {most} rows are read", most=most)
+            raise _fault(
+                place,
+                "rows",
+                Worded("a row of the number {number}", number=number[:20].decode("ascii", "replace")),
+                wanted,
+            )
 
 
 def _most_elements(name: str, bounds: WorkbookBounds) -> int:
@@ -395,12 +440,17 @@ def _most_elements(name: str, bounds: WorkbookBounds) -> int:
 def check_form(pdf: bytes, place: str) -> None:
     """Refuse a PDF with far more objects than a form has; raise ``InputFault``."""
     for sign, most, what in (
-        (b" obj", BOUNDS.form_objects, "objects"),
-        (b"<<", BOUNDS.form_dictionaries, "dictionaries"),
+        (b" obj", BOUNDS.form_objects, Worded("objects")),
+        (b"<<", BOUNDS.form_dictionaries, Worded("dictionaries")),
     ):
         count = pdf.count(sign)
         if count > most:
-            raise _fault(place, "form", f"{count} {what}", f"a form of at most {most} {what} is read")
+            raise _fault(
+                place,
+                "form",
+                f"{count} {what}",
+                Worded("a form of at most {most} {what} is read", most=most, what=what),
+            )
 
 
 def check_picture(content: bytes, place: str, field: str) -> None:
@@ -415,8 +465,8 @@ def check_picture(content: bytes, place: str, field: str) -> None:
 
     needed = "a PNG or JPEG picture is needed"
     if _pieces(content) > BOUNDS.picture_pieces:
-        wanted = f"a picture of at most {BOUNDS.picture_pieces} pieces is read; save it anew"
-        raise _fault(place, field, f"more than {BOUNDS.picture_pieces} pieces", wanted)
+        wanted = Worded("a picture of at most {most} pieces is read; save it anew", most=BOUNDS.picture_pieces)
+        raise _fault(place, field, Worded("more than {most} pieces", most=BOUNDS.picture_pieces), wanted)
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")  # the library's own bound on pixels is told below
@@ -424,14 +474,21 @@ def check_picture(content: bytes, place: str, field: str) -> None:
             most = BOUNDS.png_pixels if picture.format == "PNG" else BOUNDS.jpeg_pixels
             pixels = picture.width * picture.height
             if pixels > most:
-                wanted = f"save it smaller: at most {most // 1_000_000} million pixels are read"
-                raise _fault(place, field, f"a picture of {picture.width} x {picture.height} pixels", wanted)
+                wanted = Worded("save it smaller: at most {most} million pixels are read", most=most // 1000000)
+                raise _fault(
+                    place,
+                    field,
+                    Worded("a picture of {width} x {height} pixels", width=picture.width, height=picture.height),
+                    wanted,
+                )
             picture.draft("RGB", (picture.width // 8 or 1, picture.height // 8 or 1))  # of a JPEG every block is read
             picture.load()
     except InputFault:
         raise
     except Image.DecompressionBombError as fault:
-        raise _fault(place, field, f"a picture of far too many pixels ({fault})", "save it smaller") from fault
+        raise _fault(
+            place, field, Worded("a picture of far too many pixels ({reason})", reason=fault), "save it smaller"
+        ) from fault
     except Exception as fault:  # the library has many ways to refuse a damaged picture
         raise _fault(place, field, "the content", needed) from fault
 

@@ -10,6 +10,7 @@ from sqlalchemy import URL
 
 from spoutline.discretion import shown_address
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 _SCHEME = re.compile(r"([A-Za-z][A-Za-z0-9+.-]*)://")
 DEFAULT_FILE = "spoutline.sqlite3"
@@ -69,7 +70,9 @@ def _sqlite_url(path: Path) -> str:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
-        raise _fault(str(path), f"its folder cannot be made ({fault.strerror or fault})") from fault
+        raise _fault(
+            str(path), Worded("its folder cannot be made ({reason})", reason=fault.strerror or fault)
+        ) from fault
     return URL.create("sqlite", database=str(path)).render_as_string(hide_password=False)
 
 

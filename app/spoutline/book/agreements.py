@@ -15,6 +15,7 @@ from spoutline.book.tables import BookTable
 from spoutline.database.engine import shown_url
 from spoutline.model.agreed_sets import AgreedSets
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 _MEANWHILE = "somebody agreed on other sets in the meantime: look at them, then agree again"
 
@@ -115,5 +116,8 @@ class AgreementBook:
             raise InputFault((InputProblem("", "serial", str(entry.serial), _MEANWHILE),))
 
     def _read(self, row: AgreementRow) -> AgreedSets:
-        place, named = f"agreement {row.serial} of {row.site}", f"Agreement {row.serial} of line {row.line}"
+        place, named = (
+            Worded("agreement {serial} of {site}", serial=row.serial, site=row.site),
+            Worded("Agreement {serial} of line {line}", serial=row.serial, line=row.line),
+        )
         return read_kept(row.document, AgreedSets, place, self._notes, named=named, book=shown_url(self._url))

@@ -21,6 +21,7 @@ from pathlib import Path
 from spoutline.book.book_file import FileKind, FileReport, damaged, inspect_file, reading
 from spoutline.book.survey_text import survey_from_json
 from spoutline.model.faults import BusyStore, DamagedStore, InputFault, InputProblem, StoreFault
+from spoutline.model.worded import Worded
 
 _DAYS, _WEEKS, _KEPT_BEFORE = 7, 4, 5
 _PAGES_AT_A_TIME = 512  # a writer gets its turn between two portions
@@ -84,7 +85,7 @@ def make_backup(book: Path, reason: BackupReason, now: datetime) -> Backup:
     """
     report = inspect_file(book, thorough=False)
     if report.kind is FileKind.NEW:
-        raise StoreFault(f"There is no book at {book} to back up: {report.detail}.")
+        raise StoreFault(Worded("There is no book at {book} to back up: {reason}.", book=book, reason=report.detail))
     if not report.is_usable:
         raise damaged(report)
     folder = backup_folder(book)
@@ -97,7 +98,9 @@ def make_backup(book: Path, reason: BackupReason, now: datetime) -> Backup:
         part.rename(path)
         _sync_folder(folder)
     except OSError as fault:
-        raise StoreFault(f"The backup in {folder} cannot be written: {fault.strerror or fault}.") from fault
+        raise StoreFault(
+            Worded("The backup in {folder} cannot be written: {reason}.", folder=folder, reason=fault.strerror or fault)
+        ) from fault
     finally:
         _drop(part)
     rotate(book)
@@ -117,7 +120,9 @@ def copy_book(book: Path, target: Path) -> None:
         part.rename(target)
         _sync_folder(target.parent)
     except OSError as fault:
-        raise StoreFault(f"{target} cannot be written: {fault.strerror or fault}.") from fault
+        raise StoreFault(
+            Worded("{target} cannot be written: {reason}.", target=target, reason=fault.strerror or fault)
+        ) from fault
     finally:
         _drop(part)
 
@@ -150,14 +155,20 @@ def verify(path: Path, shown_as: Path | None = None) -> FileReport:
     report = inspect_file(path)
     shown = shown_as or path
     if report.kind is not FileKind.BOOK:
-        raise DamagedStore(f"{shown} is no sound book: {report.detail}. Nothing was changed.")
+        raise DamagedStore(
+            Worded("{shown} is no sound book: {reason}. Nothing was changed.", shown=shown, reason=report.detail)
+        )
     try:
         with reading(path) as connection:
             faults = _unreadable_surveys(connection)
     except sqlite3.DatabaseError as fault:
-        raise DamagedStore(f"{shown} is no sound book: {fault}. Nothing was changed.") from fault
+        raise DamagedStore(
+            Worded("{shown} is no sound book: {reason}. Nothing was changed.", shown=shown, reason=fault)
+        ) from fault
     if faults:
-        raise DamagedStore(f"{shown} is no sound book: {faults[0]}. Nothing was changed.")
+        raise DamagedStore(
+            Worded("{shown} is no sound book: {faults}. Nothing was changed.", shown=shown, faults=faults[0])
+        )
     return report
 
 
@@ -186,7 +197,7 @@ def restore(book: Path, backup: Path, now: datetime) -> Restored:
     not sound, ``StoreFault`` where it cannot be put there: the book is as it was then.
     """
     if not backup.is_file():
-        wanted = f"name a backup; those of this book lie in {backup_folder(book)}"
+        wanted = Worded("name a backup; those of this book lie in {backup_folder}", backup_folder=backup_folder(book))
         raise InputFault((InputProblem("", "backup", repr(str(backup)), wanted),))
     if book.exists() and backup.samefile(book):
         raise InputFault((InputProblem("", "backup", repr(str(backup)), "this is the book itself; name a backup"),))
@@ -206,7 +217,9 @@ def restore(book: Path, backup: Path, now: datetime) -> Restored:
             raise
         _sync_folder(book.parent)
     except OSError as fault:
-        raise StoreFault(f"{book} cannot be restored: {fault.strerror or fault}. It is as it was.") from fault
+        raise StoreFault(
+            Worded("{book} cannot be restored: {reason}. It is as it was.", book=book, reason=fault.strerror or fault)
+        ) from fault
     finally:
         _drop(part)
     return Restored(backup=backup, set_aside=set_aside, report=report)
@@ -221,24 +234,36 @@ def _copied(source: Path, target: Path) -> None:
     except sqlite3.DatabaseError as fault:
         code = int(getattr(fault, "sqlite_errorcode", 0) or 0) & 0xFF
         if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
-            raise BusyStore(f"The database {source} does not answer for now: {fault}.") from fault
+            raise BusyStore(
+                Worded("The database {source} does not answer for now: {reason}.", source=source, reason=fault)
+            ) from fault
         if code in (sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_CANTOPEN, sqlite3.SQLITE_READONLY):
-            raise StoreFault(f"The backup {target.parent} cannot be written: {fault}.") from fault
-        raise DamagedStore(f"{source} is no sound book: {fault}. Nothing was changed.") from fault
+            raise StoreFault(
+                Worded("The backup {parent} cannot be written: {reason}.", parent=target.parent, reason=fault)
+            ) from fault
+        raise DamagedStore(
+            Worded("{source} is no sound book: {reason}. Nothing was changed.", source=source, reason=fault)
+        ) from fault
     with target.open("rb+") as stream:
         os.fsync(stream.fileno())
 
 
 def _unreadable_surveys(connection: sqlite3.Connection) -> list[str]:
     tables = {name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
-    faults = []
+    faults: list[str] = []
     if "surveys" in tables:
         for survey_id, document in connection.execute("SELECT id, document FROM surveys ORDER BY id"):
             try:
-                survey_from_json(document, f"survey {survey_id}")
+                survey_from_json(document, Worded("survey {survey_id}", survey_id=survey_id))
             except InputFault as fault:
                 if not str(document).lstrip().startswith("{"):
-                    faults.append(f"survey {survey_id} cannot be read ({fault.problems[0]})")
+                    faults.append(
+                        Worded(
+                            "survey {survey_id} cannot be read ({problems})",
+                            survey_id=survey_id,
+                            problems=fault.problems[0],
+                        )
+                    )
     for table in sorted(tables):  # every row of every table comes off the disk
         for _ in connection.execute(f'SELECT * FROM "{table}"'):  # noqa: S608  (a name that the database itself gives)
             pass

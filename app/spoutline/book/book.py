@@ -28,6 +28,7 @@ from spoutline.model.answered import answered_document, same_answers, unanswered
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.survey import Survey
+from spoutline.model.worded import Worded
 
 
 def _utc_now() -> datetime:
@@ -128,7 +129,9 @@ class Book:
             row = survey if revision is None else session.get(RevisionRow, (survey_id, revision))
             if survey is None or row is None:
                 name, value = ("survey", survey_id) if survey is None else ("revision", revision)
-                raise InputFault((InputProblem("", name, str(value), f"the book holds no such {name}"),))
+                raise InputFault(
+                    (InputProblem("", name, str(value), Worded("the book holds no such {name}", name=name)),)
+                )
             return row.document
 
     def unreadable(self) -> tuple[tuple[SurveyEntry, str], ...]:
@@ -288,7 +291,7 @@ class Book:
 
     def _survey(self, document: str, survey_id: int) -> Survey:
         """Return the survey in a document of the book, healed where an older version let more in."""
-        place = f"survey {survey_id}"
+        place = Worded("survey {survey_id}", survey_id=survey_id)
         try:
             return survey_from_json(document, place)
         except InputFault as fault:
@@ -296,8 +299,13 @@ class Book:
                 return read_document(document, Survey, place, self.reading_notes, read_strictly)
             except ValueError:
                 raise UnreadableDocument(
-                    f"Survey {survey_id} in {shown_url(self._url)} cannot be read by this version of the program: "
-                    f"{fault}. It stays in the book as it is."
+                    Worded(
+                        "Survey {survey_id} in {url} cannot be read by this version of the program: "
+                        "{reason}. It stays in the book as it is.",
+                        survey_id=survey_id,
+                        url=shown_url(self._url),
+                        reason=fault,
+                    )
                 ) from fault
 
     def _stamp(self) -> datetime:

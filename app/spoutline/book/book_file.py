@@ -13,6 +13,7 @@ from urllib.parse import quote
 from spoutline.database.file_watch import APPLICATION_ID
 from spoutline.database.raw_header import first_bytes
 from spoutline.model.faults import BusyStore, DamagedStore
+from spoutline.model.worded import Worded
 
 _HEADER = b"SQLite format 3\x00"  # https://www.sqlite.org/fileformat2.html#the_database_header
 _HEADER_BYTES = 100
@@ -60,20 +61,26 @@ def inspect_file(path: Path, *, thorough: bool = True) -> FileReport:
     except FileNotFoundError:
         return FileReport(path=path, kind=FileKind.NEW, detail="there is no file")
     except OSError as fault:
-        return FileReport(path=path, kind=FileKind.DAMAGED, detail=f"it cannot be read ({fault.strerror or fault})")
+        return FileReport(
+            path=path,
+            kind=FileKind.DAMAGED,
+            detail=Worded("it cannot be read ({reason})", reason=fault.strerror or fault),
+        )
     if size == 0:
         return FileReport(path=path, kind=FileKind.EMPTY, detail="it is empty: 0 bytes")
     if not header.startswith(_HEADER):
         is_cut = size < len(_HEADER) and _HEADER.startswith(header)
         kind, detail = (
-            (FileKind.CUT_OFF, f"it ends after {size} bytes")
+            (FileKind.CUT_OFF, Worded("it ends after {size} bytes", size=size))
             if is_cut
             else (FileKind.FOREIGN, "it is no database: its first bytes are those of another kind of file")
         )
         return FileReport(path=path, kind=kind, detail=detail, size_bytes=size)
     missing = _missing_bytes(path, header, size)
     if missing:
-        detail = f"it is cut off: {missing} of {size + missing} bytes are missing at its end"
+        detail = Worded(
+            "it is cut off: {missing} of {size} bytes are missing at its end", missing=missing, size=size + missing
+        )
         return FileReport(path=path, kind=FileKind.CUT_OFF, detail=detail, size_bytes=size)
     return _looked_into(path, size, thorough=thorough)
 
@@ -97,7 +104,12 @@ def damaged(report: FileReport) -> DamagedStore:
         wanted = "Restore a backup (`spoutline book restore`, or Survey > Backups in the window)"
         wanted += ", or move the file away to begin a new book." if report.kind is FileKind.EMPTY else "."
     return DamagedStore(
-        f"The database {report.path} cannot be used: {report.detail}. It was left as it is, byte for byte. {wanted}"
+        Worded(
+            "The database {path} cannot be used: {reason}. It was left as it is, byte for byte. {wanted}",
+            path=report.path,
+            reason=report.detail,
+            wanted=wanted,
+        )
     )
 
 
@@ -134,8 +146,12 @@ def _looked_into(path: Path, size: int, *, thorough: bool) -> FileReport:
     except sqlite3.DatabaseError as fault:
         code = int(getattr(fault, "sqlite_errorcode", 0) or 0) & 0xFF
         if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
-            raise BusyStore(f"The database {path} does not answer for now: {fault}.") from fault
-        return FileReport(path=path, kind=FileKind.DAMAGED, detail=f"it is damaged ({fault})", size_bytes=size)
+            raise BusyStore(
+                Worded("The database {path} does not answer for now: {reason}.", path=path, reason=fault)
+            ) from fault
+        return FileReport(
+            path=path, kind=FileKind.DAMAGED, detail=Worded("it is damaged ({reason})", reason=fault), size_bytes=size
+        )
 
 
 def _report(connection: sqlite3.Connection, path: Path, size: int, *, thorough: bool) -> FileReport:
@@ -145,12 +161,12 @@ def _report(connection: sqlite3.Connection, path: Path, size: int, *, thorough: 
         return FileReport(path=path, kind=FileKind.NEW, detail="it holds no table yet", size_bytes=size)
     if not tables & _OWN_TABLES and not own_mark:
         named = ", ".join(sorted(tables)[:4])
-        detail = f"it is the database of another program (its tables: {named})"
+        detail = Worded("it is the database of another program (its tables: {named})", named=named)
         return FileReport(path=path, kind=FileKind.OTHER_DATABASE, detail=detail, size_bytes=size)
     if thorough:
         faults = [str(line) for (line,) in connection.execute("PRAGMA integrity_check(3)")]
         if faults != ["ok"]:
-            detail = f"it is damaged ({'; '.join(' '.join(fault.split()) for fault in faults)})"
+            detail = Worded("it is damaged ({faults})", faults="; ".join(" ".join(fault.split()) for fault in faults))
             return FileReport(path=path, kind=FileKind.DAMAGED, detail=detail, size_bytes=size)
     return FileReport(
         path=path,

@@ -5,6 +5,7 @@ from __future__ import annotations
 import difflib
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 _MANY = 24
 
@@ -14,9 +15,9 @@ def choice_of(value: str, known: tuple[str, ...]) -> str:
     if not known:
         return "there is nothing to choose from"
     near = difflib.get_close_matches(value, known, n=1, cutoff=0.6)
-    nearest = f"did you mean {near[0]}? " if near else ""
-    more = f" and {len(known) - _MANY} more" if len(known) > _MANY else ""
-    return f"{nearest}use one of: {', '.join(known[:_MANY])}{more}"
+    nearest = Worded("did you mean {near}? ", near=near[0]) if near else ""
+    more = Worded(" and {count} more", count=len(known) - _MANY) if len(known) > _MANY else ""
+    return Worded("{nearest}use one of: {known}{more}", nearest=nearest, known=", ".join(known[:_MANY]), more=more)
 
 
 def not_one_of(value: str, known: tuple[str, ...], *, field: str, place: str = "") -> InputFault:

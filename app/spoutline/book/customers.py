@@ -15,6 +15,7 @@ from spoutline.book.tables import BookTable
 from spoutline.database.engine import shown_url
 from spoutline.model.customer import Customer, folded_customer_name
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 MOST_CUSTOMERS = 20_000
 
@@ -82,7 +83,7 @@ class CustomerBook:
             if row is not None and not row.removed:
                 raise _taken(customer.name)
             if sum(not one.removed for one in rows.values()) >= MOST_CUSTOMERS:
-                wanted = f"a book holds at most {MOST_CUSTOMERS} customers"
+                wanted = Worded("a book holds at most {most_customers} customers", most_customers=MOST_CUSTOMERS)
                 raise InputFault((InputProblem("", "customer", repr(customer.name), wanted),))
             self._write(session, row or CustomerRow(), customer)
             session.commit()
@@ -106,7 +107,7 @@ class CustomerBook:
             if other is not None and other is not row:
                 if not other.removed:
                     raise _taken(customer.name)
-                other.folded_name = f"{other.id} removed"
+                other.folded_name = Worded("{other_id} removed", other_id=other.id)
                 session.flush()
             self._write(session, row, customer)
             session.commit()
@@ -133,7 +134,7 @@ class CustomerBook:
         session.add(row)
 
     def _read(self, row: CustomerRow) -> Customer:
-        place, named = f"customer {row.id}", f"Customer {row.id}"
+        place, named = Worded("customer {row_id}", row_id=row.id), Worded("Customer {row_id}", row_id=row.id)
         return read_kept(row.document, Customer, place, self._notes, named=named, book=shown_url(self._url))
 
 

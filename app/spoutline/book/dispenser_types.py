@@ -16,6 +16,7 @@ from spoutline.model.answered import same_answers
 from spoutline.model.dispenser_type import folded_type_name
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import DispenserType
+from spoutline.model.worded import Worded
 
 MOST_TYPES = 5_000
 
@@ -60,7 +61,11 @@ class DispenserTypeBook:
         found = known.get(folded_type_name(name))
         if found is None:
             names = ", ".join(one.name for one in known.values())
-            wanted = f"use one of: {names}" if names else "the book has no dispenser types yet: add or import them"
+            wanted = (
+                Worded("use one of: {names}", names=names)
+                if names
+                else "the book has no dispenser types yet: add or import them"
+            )
             raise InputFault((InputProblem("", "dispenser type", repr(name), wanted),))
         return found
 
@@ -85,7 +90,7 @@ class DispenserTypeBook:
                     changed += 1
                 rows[key] = self._write(session, row, key, kind)
             if sum(not row.removed for row in rows.values()) > MOST_TYPES:
-                wanted = f"a book holds at most {MOST_TYPES}"
+                wanted = Worded("a book holds at most {most_types}", most_types=MOST_TYPES)
                 raise InputFault((InputProblem("", "dispenser types", str(len(rows)), wanted),))
             session.commit()
         return new, changed, unchanged
@@ -109,5 +114,8 @@ class DispenserTypeBook:
         return kept
 
     def _read(self, row: DispenserTypeRow) -> DispenserType:
-        place, named = f"dispenser type {row.id}", f"Dispenser type {row.id}"
+        place, named = (
+            Worded("dispenser type {row_id}", row_id=row.id),
+            Worded("Dispenser type {row_id}", row_id=row.id),
+        )
         return read_kept(row.document, DispenserType, place, self._notes, named=named, book=shown_url(self._url))

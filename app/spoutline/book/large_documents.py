@@ -11,6 +11,7 @@ from pydantic import BaseModel, ValidationError
 from spoutline.book.survey_faults import too_many_faults
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 _LARGE: Final = 2_000_000  # characters; below, all faults of the worst document take some ten megabytes
 
@@ -44,12 +45,14 @@ def refuse_hopeless(
             written = json.dumps(one)
             if written.count(",") > BOUNDS.json_entry_values:
                 field = name if parts is not value else f"{name}[{number}]"
-                wanted = f"at most {BOUNDS.json_entry_values} values of one entry are read"
-                raise InputFault((InputProblem(place, field, f"about {written.count(',')} values", wanted),))
+                wanted = Worded("at most {most} values of one entry are read", most=BOUNDS.json_entry_values)
+                raise InputFault(
+                    (InputProblem(place, field, Worded("about {count} values", count=written.count(",")), wanted),)
+                )
             if parts is value:
                 faults += _faults(written, entries[name], strict=strict)
             if faults > BOUNDS.problems:
-                raise InputFault((too_many_faults(f"more than {BOUNDS.problems}", place, whole),))
+                raise InputFault((too_many_faults(Worded("more than {most}", most=BOUNDS.problems), place, whole),))
 
 
 def _faults(text: str, model: type[BaseModel], *, strict: bool) -> int:

@@ -15,6 +15,7 @@ from spoutline.book.tables import ProgrammeRow
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme
+from spoutline.model.worded import Worded
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -74,5 +75,8 @@ class Programmes:
             if row is None:
                 problem = InputProblem("", "programme", str(programme_id), "the book holds no such program")
                 raise InputFault((problem,))
-            place, named = f"program {programme_id}", f"Program {programme_id}"
+            place, named = (
+                Worded("program {programme_id}", programme_id=programme_id),
+                Worded("Program {programme_id}", programme_id=programme_id),
+            )
             return read_kept(row.document, Programme, place, self._notes, named=named, book=shown_url(self._url))

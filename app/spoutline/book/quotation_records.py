@@ -8,6 +8,7 @@ from decimal import Decimal
 
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
+from spoutline.model.worded import Worded
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,6 +77,11 @@ class StaleQuotation(Exception):
     def __init__(self, stored: StoredQuotation) -> None:
         self.stored = stored
         super().__init__(
-            f"The quotation {stored.quotation.terms.heading.number} was changed by somebody else in the meantime "
-            f"(it is now {stored.status}, revision {stored.revision}). Nothing was overwritten."
+            Worded(
+                "The quotation {heading_number} was changed by somebody else in the meantime (it is "
+                "now {status}, revision {revision}). Nothing was overwritten.",
+                heading_number=stored.quotation.terms.heading.number,
+                status=stored.status,
+                revision=stored.revision,
+            )
         )

@@ -37,6 +37,7 @@ from spoutline.model.plain_values import hidden_sign, without_hidden_signs
 from spoutline.model.quotation import IncompleteWord, MarginWord, Quotation
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 from spoutline.model.quotation_status import QuotationStatus
+from spoutline.model.worded import Worded
 
 
 class QuotationBook:
@@ -229,7 +230,11 @@ class QuotationBook:
         """
         _check_name(by, note)
         if answer not in (QuotationStatus.ACCEPTED, QuotationStatus.DECLINED):
-            wanted = f"an answer is {QuotationStatus.ACCEPTED} or {QuotationStatus.DECLINED}"
+            wanted = Worded(
+                "an answer is {accepted} or {declined}",
+                accepted=QuotationStatus.ACCEPTED,
+                declined=QuotationStatus.DECLINED,
+            )
             raise InputFault((InputProblem("", "answer", answer.value, wanted),))
         ordered = ordered_option([one.title for one in stored.quotation.options], answer, option)
         with self._step(stored, answer) as (session, row):
@@ -312,7 +317,9 @@ class QuotationBook:
                 raise StaleQuotation(self._stored(session, self._row(session, stored.id)))
             check_step(stored.status, wanted)
             if only_from is not None and stored.status is not only_from:
-                wanted_text = f"only a {only_from} can be saved over; revise the quotation instead"
+                wanted_text = Worded(
+                    "only a {only_from} can be saved over; revise the quotation instead", only_from=only_from
+                )
                 raise InputFault((InputProblem("", "status", stored.status.value, wanted_text),))
             yield session, self._row(session, stored.id)
 
@@ -342,9 +349,13 @@ class QuotationBook:
         return read_kept(
             row.document,
             Quotation,
-            f"quotation {row.quotation_id}, revision {row.revision}",
+            Worded(
+                "quotation {quotation_id}, revision {revision}", quotation_id=row.quotation_id, revision=row.revision
+            ),
             self._notes,
-            named=f"Quotation {row.quotation_id}, revision {row.revision},",
+            named=Worded(
+                "Quotation {quotation_id}, revision {revision},", quotation_id=row.quotation_id, revision=row.revision
+            ),
             book=shown_url(self._url),
             stays="Its issued papers can still be printed.",
         )
@@ -388,7 +399,11 @@ class QuotationBook:
         )
         other = session.scalars(sent.order_by(QuotationRow.id)).first()
         if other is not None:
-            wanted = f"another was sent under this number, to {other.customer} for {other.site}: give this one its own"
+            wanted = Worded(
+                "another was sent under this number, to {customer} for {site}: give this one its own",
+                customer=other.customer,
+                site=other.site,
+            )
             raise InputFault((InputProblem("", "heading.number", row.number, wanted),))
 
     def _note_parts(self, session: Session, row: QuotationRow, quotation: Quotation) -> None:
@@ -423,7 +438,9 @@ def check_prices(quotation: Quotation) -> None:
         reason = line.gap.value.replace("_", " ") if line.gap else "no price"
         detail = f" ({line.gap_detail})" if line.gap_detail else ""
         wanted = "add it to a price list, or to [[overrides]] of the terms with the name of who answers for it"
-        found[line.part] = InputProblem("", line.part_number, f"{reason}{detail}", wanted)
+        found[line.part] = InputProblem(
+            "", line.part_number, Worded("{reason}{detail}", reason=reason, detail=detail), wanted
+        )
     if found:
         raise InputFault(tuple(found[part] for part in sorted(found)))
 
@@ -433,10 +450,12 @@ def check_coverage(quotation: Quotation) -> None:
     problems = [
         InputProblem(
             "",
-            f"option {option.title}",
-            f"covers {option.covered} of {len(option.positions)} hoses",
-            f"nothing is offered for {', '.join(one.label for one in option.without_set)}; who issues it all the same "
-            f"says why (--incomplete REASON)",
+            Worded("option {title}", title=option.title),
+            Worded("covers {covered} of {count} hoses", covered=option.covered, count=len(option.positions)),
+            Worded(
+                "nothing is offered for {without_set}; who issues it all the same says why (--incomplete REASON)",
+                without_set=", ".join(one.label for one in option.without_set),
+            ),
         )
         for option in quotation.unanswered_options
     ]
@@ -450,12 +469,17 @@ def check_margins(quotation: Quotation) -> None:
     problems = [
         InputProblem(
             "",
-            f"option {option.title}, {line.part_number}",
-            f"sold at {line.unit_price:f} {currency}, cost {line.cost:f} {currency}",
+            Worded("option {title}, {part_number}", title=option.title, part_number=line.part_number),
+            Worded(
+                "sold at {unit_price:f} {currency}, cost {cost:f} {currency}",
+                unit_price=line.unit_price,
+                currency=currency,
+                cost=line.cost,
+            ),
             (
                 "that is below its cost"
                 if low is LowMargin.BELOW_COST
-                else f"that is below the least margin of {least} %"
+                else Worded("that is below the least margin of {least} %", least=least)
             )
             + "; who issues it all the same says why (--low-margin REASON)",
         )

@@ -17,6 +17,7 @@ from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork, WearEntry
+from spoutline.model.worded import Worded
 
 _COMMISSIONING, _WEAR, _INSPECTION = "commissioning", "wear", "inspection"
 
@@ -152,14 +153,19 @@ class RecordBook:
                 return self._read(row, CommissioningRecord)
 
     def _read(self, row: RecordRow, document_type: type[DocumentT]) -> DocumentT:
-        place, named = f"record {row.id}", f"Record {row.id}"
+        place, named = Worded("record {row_id}", row_id=row.id), Worded("Record {row_id}", row_id=row.id)
         return read_kept(row.document, document_type, place, self._notes, named=named, book=shown_url(self._url))
 
 
 def _checked_photos(record: CommissioningRecord, photos: Mapping[str, bytes]) -> dict[str, bytes]:
     """Return the photos that a record names; raise ``InputFault`` where one is missing or another."""
     problems = [
-        InputProblem("", f"photo {note.name}", note.sha256[:12], "the picture that the record names must come along")
+        InputProblem(
+            "",
+            Worded("photo {note_name}", note_name=note.name),
+            note.sha256[:12],
+            "the picture that the record names must come along",
+        )
         for note in record.photos
         if hashlib.sha256(photos.get(note.sha256, b"")).hexdigest() != note.sha256
     ]

@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Survey
+from spoutline.model.worded import Worded
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,8 +44,12 @@ class StaleSurvey(Exception):
     def __init__(self, stored: StoredSurvey) -> None:
         self.stored = stored
         super().__init__(
-            f"The survey '{stored.survey.site.name}' was saved by another window in the meantime "
-            f"(it is now revision {stored.revision}). Nothing was overwritten."
+            Worded(
+                "The survey '{site_name}' was saved by another window in the meantime (it is now "
+                "revision {revision}). Nothing was overwritten.",
+                site_name=stored.survey.site.name,
+                revision=stored.revision,
+            )
         )
 
 

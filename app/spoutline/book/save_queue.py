@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING
 from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey
 from spoutline.model.answered import same_answers
 from spoutline.model.faults import BusyStore, InputFault, ReadOnlyStore, StoreFault
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.book.book import Book
@@ -210,7 +211,7 @@ class SaveQueue:
             outcome = next((one for kind, one in _OUTCOMES if isinstance(fault, kind)), SaveOutcome.FAILED)
             return outcome, None, str(fault)
         except Exception as fault:  # a defect of ours must not end the writer without a word
-            return SaveOutcome.FAILED, None, f"The program met a fault of its own ({fault!r})."
+            return SaveOutcome.FAILED, None, Worded("The program met a fault of its own ({reason!r}).", reason=fault)
 
     def _saved(self, base: StoredSurvey, state: _State) -> StoredSurvey:
         book = self._book()

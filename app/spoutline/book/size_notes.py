@@ -8,6 +8,7 @@ from spoutline.model.faults import InputNote
 from spoutline.model.installed import InstalledPort
 from spoutline.model.port_sizes import understood_words
 from spoutline.model.survey import Outlet, Survey
+from spoutline.model.worded import Worded
 
 
 def size_notes(document: Mapping[str, object], survey: Survey, place: str) -> tuple[InputNote, ...]:
@@ -25,7 +26,7 @@ def size_notes(document: Mapping[str, object], survey: Survey, place: str) -> tu
 
 def read_as(port: Outlet | InstalledPort) -> str:
     """Return how the size of a port was understood, as the end of a note."""
-    return f"was read as {understood_words(port.size, port.thread)}"
+    return Worded("was read as {understood_words}", understood_words=understood_words(port.size, port.thread))
 
 
 def _ports(survey: Survey) -> Iterator[tuple[tuple[str | int, ...], Outlet | InstalledPort]]:

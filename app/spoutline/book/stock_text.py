@@ -12,6 +12,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign
 from spoutline.model.stock import Stock, StockLine
+from spoutline.model.worded import Worded
 
 _NUMBER, _QUANTITY, _MAKER = "part_number", "quantity", "maker"
 _MOST = 100_000
@@ -37,24 +38,37 @@ def stock_from_csv(text: str, place: str, read_ref: Callable[[str], PartRef] = P
     """
     first, _, _ = text.partition("\n")
     reader = csv.DictReader(io.StringIO(text), delimiter=";" if ";" in first and "," not in first else ",")
-    named = next(csv_rows(_head(reader), lambda: f"{place}, line 1"))
+    named = next(csv_rows(_head(reader), lambda: Worded("{place}, line 1", place=place)))
     heads = [name.strip().lower() for name in named]
     if _NUMBER not in heads or _QUANTITY not in heads:
-        wanted = f"the first line must name the columns {_NUMBER} and {_QUANTITY}"
+        wanted: str = Worded(
+            "the first line must name the columns {number} and {quantity}", number=_NUMBER, quantity=_QUANTITY
+        )
         raise InputFault((InputProblem(place, "columns", ", ".join(heads) or "nothing", wanted),))
     reader.fieldnames = heads
     problems: list[InputProblem] = []
     lines: dict[PartRef, StockLine] = {}
-    for row in csv_rows(reader, lambda: f"{place}, line {reader.reader.line_num}"):
+    for row in csv_rows(
+        reader, lambda: Worded("{place}, line {line_num}", place=place, line_num=reader.reader.line_num)
+    ):
         if len(lines) + len(problems) >= BOUNDS.stock_lines:
-            wanted = f"at most {BOUNDS.stock_lines} lines are read"
-            raise InputFault((InputProblem(place, "lines", f"more than {BOUNDS.stock_lines}", wanted),))
-        line = _line(row, f"{place}, line {reader.line_num}", problems, read_ref)
+            wanted = Worded("at most {most} lines are read", most=BOUNDS.stock_lines)
+            raise InputFault(
+                (InputProblem(place, "lines", Worded("more than {most}", most=BOUNDS.stock_lines), wanted),)
+            )
+        line = _line(row, Worded("{place}, line {line_num}", place=place, line_num=reader.line_num), problems, read_ref)
         if line is None:
             continue
         if line.part in lines:
             wanted = "each part number stands once"
-            problems.append(InputProblem(f"{place}, line {reader.line_num}", _NUMBER, repr(str(line.part)), wanted))
+            problems.append(
+                InputProblem(
+                    Worded("{place}, line {line_num}", place=place, line_num=reader.line_num),
+                    _NUMBER,
+                    repr(str(line.part)),
+                    wanted,
+                )
+            )
         lines[line.part] = line
     if problems:
         raise InputFault(tuple(problems))
@@ -80,7 +94,12 @@ def _line(
         return None
     if not quantity.isdecimal() or len(quantity) > _LONGEST_QUANTITY or int(quantity) > _MOST:
         problems.append(
-            InputProblem(place, _QUANTITY, repr(quantity[:_SHOWN]), f"a whole number from 0 to {_MOST} is needed")
+            InputProblem(
+                place,
+                _QUANTITY,
+                repr(quantity[:_SHOWN]),
+                Worded("a whole number from 0 to {most} is needed", most=_MOST),
+            )
         )
         return None
     return StockLine(part=PartRef(number, maker) if maker else read_ref(number), quantity=int(quantity))

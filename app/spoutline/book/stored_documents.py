@@ -19,6 +19,7 @@ from spoutline.book.survey_faults import field_path
 from spoutline.input_bounds import BOUNDS, json_object
 from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.model.plain_values import measures_nothing, without_hidden_signs
+from spoutline.model.worded import Worded
 
 ModelT = TypeVar("ModelT", bound=BaseModel)
 Location = tuple[int | str, ...]
@@ -83,7 +84,9 @@ def read_document(
         It cannot be read, healed or not.
     """
     if len(text) > BOUNDS.document_bytes:
-        raise ValueError(f"it has {len(text)} characters; at most {BOUNDS.document_bytes} are read")
+        raise ValueError(
+            Worded("it has {count} characters; at most {most} are read", count=len(text), most=BOUNDS.document_bytes)
+        )
     reading = read or model.model_validate_json
     try:
         return reading(text)
@@ -108,8 +111,13 @@ def read_kept(
     try:
         return read_document(text, model, place, notes)
     except ValueError as fault:
-        count = f" ({fault.error_count()} faults)" if isinstance(fault, ValidationError) else ""
-        told = f"{named} in {book} cannot be read by this version of the program{count}."
+        count = Worded(" ({count} faults)", count=fault.error_count()) if isinstance(fault, ValidationError) else ""
+        told = Worded(
+            "{named} in {book} cannot be read by this version of the program{count}.",
+            named=named,
+            book=book,
+            count=count,
+        )
         raise UnreadableDocument(" ".join(filter(None, (told, stays)))) from fault
 
 
@@ -203,7 +211,7 @@ class _Healing:
             return False
         if place[-1] == "label":
             healed = self._own_label(place, healed)
-        return self._put(place, healed, f"holds a hidden sign and is read as {healed[:_SHOWN]!r}")
+        return self._put(place, healed, Worded("holds a hidden sign and is read as {healed!r}", healed=healed[:_SHOWN]))
 
     def _own_label(self, place: Location, label: str) -> str:
         """Return a label that no neighbour has: two may have differed only in what nobody sees."""

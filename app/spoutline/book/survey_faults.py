@@ -19,6 +19,7 @@ from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.figure import Figure, plain_number
+from spoutline.model.worded import Worded
 
 _SHOWN_LENGTH = 60
 ModelT = TypeVar("ModelT", bound=BaseModel)
@@ -46,8 +47,10 @@ def problems_of(
 
 def too_many_faults(count: str, place: str, whole: str) -> InputProblem:
     """Return the one problem of a document that has so many faults that they are not told one by one."""
-    wanted = f"at most {BOUNDS.problems} faults are told one by one; this is hardly a document of its kind"
-    return InputProblem(place, whole, f"{count} faults", wanted)
+    wanted = Worded(
+        "at most {most} faults are told one by one; this is hardly a document of its kind", most=BOUNDS.problems
+    )
+    return InputProblem(place, whole, Worded("{count} faults", count=count), wanted)
 
 
 def made(model: type[ModelT], place: str = "", **answers: object) -> ModelT:
@@ -66,11 +69,11 @@ def _problem(details: ErrorDetails, model: type[BaseModel], place: str, whole: s
         path = ".".join(filter(None, (field_path(location), context["field"])))
         return InputProblem(place, path, context["value"], context["wanted"])
     if details["type"] == "missing":
-        wanted = f"this field is needed: {_meaning(model, location)}"
+        wanted = Worded("this field is needed: {meaning}", meaning=_meaning(model, location))
         return InputProblem(place, field, "nothing", wanted, is_missing=True)
     if details["type"] == "extra_forbidden":
         known = tuple(sorted(_fields_at(model, location[:-1])))
-        wanted = f"there is no such field here; {choice_of(str(location[-1]), known)}"
+        wanted = Worded("there is no such field here; {choice_of}", choice_of=choice_of(str(location[-1]), known))
         return InputProblem(place, field, _shown(details["input"]), wanted)
     return InputProblem(place, field, _shown(details["input"]), _wanted(details, model))
 
@@ -93,7 +96,7 @@ def _shown(value: object) -> str:
     elif isinstance(value, Mapping):
         text = "an object"
     elif isinstance(value, list | tuple):
-        text = f"a list of {len(value)}" if value else "an empty list"
+        text = Worded("a list of {count}", count=len(value)) if value else "an empty list"
     else:
         text = str(value)
     return text if len(text) <= _SHOWN_LENGTH else f"{text[: _SHOWN_LENGTH - 1]}…"
@@ -107,7 +110,7 @@ def _wanted(details: ErrorDetails, model: type[BaseModel]) -> str:
     if kind == "enum":
         return choice_of(str(details["input"]), _enum_values(_annotation_at(model, location)))
     if kind == "literal_error":
-        return f"it must be {details.get('ctx', {}).get('expected', 'the value that the schema names')}"
+        return Worded("it must be {get}", get=details.get("ctx", {}).get("expected", "the value that the schema names"))
     for prefix, describe in _BY_TYPE:
         if kind.startswith(prefix):
             return describe(model, location)
@@ -115,11 +118,11 @@ def _wanted(details: ErrorDetails, model: type[BaseModel]) -> str:
 
 
 def _number_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
-    return f"a number is needed{_range_at(model, location)}"
+    return Worded("a number is needed{range_at}", range_at=_range_at(model, location))
 
 
 def _whole_number_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
-    return f"a whole number is needed{_range_at(model, location)}"
+    return Worded("a whole number is needed{range_at}", range_at=_range_at(model, location))
 
 
 def _yes_no_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
@@ -127,19 +130,22 @@ def _yes_no_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> s
 
 
 def _text_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
-    return f"a text is needed{_lengths_at(model, location, 'characters')}"
+    return Worded("a text is needed{lengths_at}", lengths_at=_lengths_at(model, location, Worded("characters")))
 
 
 def _pattern_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
-    return f"it must be written as the schema says: {_meaning(model, location)} Example: USD"
+    return Worded("it must be written as the schema says: {meaning} Example: USD", meaning=_meaning(model, location))
 
 
 def _list_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
-    return f"a list is needed{_lengths_at(model, location, 'entries')}"
+    return Worded("a list is needed{lengths_at}", lengths_at=_lengths_at(model, location, Worded("entries")))
 
 
 def _object_wanted(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
-    return f"an object is needed, with fields such as: {', '.join(sorted(_fields_at(model, location)))}"
+    return Worded(
+        "an object is needed, with fields such as: {fields_at}",
+        fields_at=", ".join(sorted(_fields_at(model, location))),
+    )
 
 
 _BY_TYPE: tuple[tuple[str, Callable[[type[BaseModel], tuple[int | str, ...]], str]], ...] = (
@@ -263,7 +269,12 @@ def _meaning(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
 
 def _range_at(model: type[BaseModel], location: tuple[int | str, ...]) -> str:
     words = [word for item in _flat(_annotation_at(model, location)) for word in _bounds(item)]
-    return f", {' and '.join(words)}" if words else ""
+    return Worded(", {bounds}", bounds=_both(words)) if words else ""
+
+
+def _both(bounds: list[str]) -> str:
+    """Return what bounds from below and from above as one phrase."""
+    return Worded("{low} and {high}", low=bounds[0], high=bounds[-1]) if len(bounds) == 2 else " and ".join(bounds)
 
 
 def _bounds(constraint: object) -> Iterator[str]:
@@ -274,13 +285,13 @@ def _bounds(constraint: object) -> Iterator[str]:
         for inner in constraint:
             yield from _bounds(inner)
     elif isinstance(constraint, annotated_types.Gt):
-        yield f"above {_plain_number(constraint.gt)}"
+        yield Worded("above {plain_number}", plain_number=_plain_number(constraint.gt))
     elif isinstance(constraint, annotated_types.Ge):
-        yield f"at least {_plain_number(constraint.ge)}"
+        yield Worded("at least {plain_number}", plain_number=_plain_number(constraint.ge))
     elif isinstance(constraint, annotated_types.Lt):
-        yield f"below {_plain_number(constraint.lt)}"
+        yield Worded("below {plain_number}", plain_number=_plain_number(constraint.lt))
     elif isinstance(constraint, annotated_types.Le):
-        yield f"at most {_plain_number(constraint.le)}"
+        yield Worded("at most {plain_number}", plain_number=_plain_number(constraint.le))
 
 
 def _plain_number(bound: object) -> str:
@@ -295,6 +306,6 @@ def _lengths_at(model: type[BaseModel], location: tuple[int | str, ...], counted
     for item in _flat(_annotation_at(model, location)):
         low = getattr(item, "min_length", None)
         high = getattr(item, "max_length", None)
-        bounds += [f"at least {low}"] if isinstance(low, int) and low > 0 else []
-        bounds += [f"at most {high}"] if isinstance(high, int) else []
-    return f" of {' and '.join(bounds)} {counted}" if bounds else ""
+        bounds += [Worded("at least {low}", low=low)] if isinstance(low, int) and low > 0 else []
+        bounds += [Worded("at most {high}", high=high)] if isinstance(high, int) else []
+    return Worded(" of {bounds} {counted}", bounds=_both(bounds), counted=counted) if bounds else ""

@@ -16,6 +16,7 @@ from spoutline.input_bounds import BOUNDS, bounded_bytes, json_object
 from spoutline.model.answered import answered_document
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
+from spoutline.model.worded import Worded
 
 Tell = Callable[[InputNote], None]
 _SCHEMA = "`spoutline schema` prints what a survey looks like"
@@ -40,7 +41,7 @@ def survey_from_bytes(raw: bytes, place: str, tell: Tell = _untold) -> Survey:
     try:
         text = raw.decode("utf-8-sig")
     except UnicodeDecodeError as fault:
-        value = f"byte {fault.start} (0x{raw[fault.start]:02x})"
+        value = Worded("byte {start} (0x{raw:02x})", start=fault.start, raw=raw[fault.start])
         raise InputFault((InputProblem(place, "encoding", value, "the file must be UTF-8 text"),)) from fault
     return survey_from_json(text, place, tell)
 

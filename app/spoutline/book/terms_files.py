@@ -13,6 +13,7 @@ from spoutline.input_bounds import BOUNDS, bounded_bytes, check_picture
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms
+from spoutline.model.worded import Worded
 from spoutline.whole_files import write_file
 
 _TermsT = TypeVar("_TermsT", Terms, UsualTerms)
@@ -94,7 +95,9 @@ def write_usual_file(usual: UsualTerms, path: Path, folders: TermsFolders) -> Us
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
-        raise StoreFault(f"{path.parent} cannot be made: {fault.strerror}.") from fault
+        raise StoreFault(
+            Worded("{parent} cannot be made: {reason}.", parent=path.parent, reason=fault.strerror)
+        ) from fault
     written = _with_picture(usual, path.parent, folders)
     write_file(path, usual_to_toml(written, _old_text(path)).encode("utf-8"))
     return written
@@ -112,7 +115,9 @@ def _with_picture(terms: _TermsT, target: Path, folders: TermsFolders) -> _Terms
             content = bounded_bytes(source, BOUNDS.letterhead_bytes, "seller.logo", "a readable picture is needed")
             name = _free_name(target, source, content)
         except OSError as fault:
-            raise StoreFault(f"The picture {source} cannot be read: {fault.strerror}.") from fault
+            raise StoreFault(
+                Worded("The picture {source} cannot be read: {reason}.", source=source, reason=fault.strerror)
+            ) from fault
         if not (target / name).exists():
             write_file(target / name, content)
     return terms.model_copy(update={"seller": seller.model_copy(update={"logo": name})})

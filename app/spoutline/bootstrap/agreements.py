@@ -18,6 +18,7 @@ from spoutline.model.agreed_sets import (
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import hidden_sign
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from sqlalchemy.orm import Session
@@ -132,7 +133,7 @@ class AgreementService:
         if kind == SetsSource.FILE and rest:
             return ShownSets(site_plan=self._agreed(survey, self.read_file(Path(rest)), SetsSource.FILE, progress))
         if choice not in (None, SetsSource.PLAN, SetsSource.AGREED, SetsSource.BUILT):
-            raise InputFault((InputProblem("", "--sets", repr(choice), f"write one of {_WAYS}"),))
+            raise InputFault((InputProblem("", "--sets", repr(choice), Worded("write one of {ways}", ways=_WAYS)),))
         if choice == SetsSource.PLAN:
             return ShownSets(site_plan=self._planned(survey, progress))
         matched = self.match(survey, survey_id)
@@ -335,7 +336,7 @@ class AgreementService:
             steps=self._sources.steps(),
         )
         if source is not SetsSource.AGREED and not set(agreed.labels) & {one.label for one in survey.positions}:
-            wanted = f"these sets are of {agreed.site}: none of their positions is in the survey"
+            wanted = Worded("these sets are of {site}: none of their positions is in the survey", site=agreed.site)
             raise InputFault((InputProblem("", "--sets", source.value, wanted),))
         return agreed_plan(survey, agreed, source, context, progress, with_others=with_others)
 
@@ -357,7 +358,7 @@ class AgreementService:
         if place is None and not named and len(titles) == 1:
             place = 1
         if place is None:
-            wanted = f"name the option by title or number: {', '.join(titles)}"
+            wanted = Worded("name the option by title or number: {titles}", titles=", ".join(titles))
             raise InputFault((InputProblem("", "option", named or "nothing", wanted),))
         positions, parts = sets_of_option(quotation.options[place - 1], quotation.pins)
         pins = quotation.pins
@@ -424,8 +425,13 @@ class AgreementService:
 
 def _doubts(matched: AgreementMatch) -> tuple[str, ...]:
     return tuple(
-        f"sets were agreed for a survey of the name {line.site} (by {line.entries[-1].origin.by}), but it is not sure "
-        f"that this is the same survey; they are not used. Name them with --sets file:PATH or agree again"
+        Worded(
+            "sets were agreed for a survey of the name {site} (by {by}), but it is not sure that "
+            "this is the same survey; they are not used. Name them with --sets file:PATH or "
+            "agree again",
+            site=line.site,
+            by=line.entries[-1].origin.by,
+        )
         for line in matched.doubtful
     )
 
@@ -446,7 +452,7 @@ def _check_name(by: str, reason: str) -> None:
     if not by.strip():
         raise InputFault((InputProblem("", "by", "nothing", "the name of the person who agrees is needed"),))
     for field, text, most in (("by", by, 120), ("reason", reason, 2000)):
-        told = hidden_sign(text) or (f"write at most {most} characters" if len(text) > most else "")
+        told = hidden_sign(text) or (Worded("write at most {most} characters", most=most) if len(text) > most else "")
         if told:
             raise InputFault((InputProblem("", field, repr(text[:60]), told),))
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.catalogue.draft import DraftDesk
@@ -72,7 +73,7 @@ def _near(desk: DraftDesk, maker: str, number: str) -> list[CatalogueEntry]:
 def _list_named(name: str, desk: DraftDesk) -> PriceList:
     known = desk.price_lists.all()
     if name not in known:
-        wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
+        wanted = Worded("one of: {known}", known=", ".join(known) or "the draft has no price list")
         raise InputFault((InputProblem("", "price list", repr(name), wanted),))
     return known[name]
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.model.faults import DamagedStore, InputFault, InputProblem, StoreFault
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.book.backups import Backup, BackupReason, Restored
@@ -117,7 +118,9 @@ class KeepingService:
         if backup is None:
             kept = self.backups()
             if not kept:
-                wanted = f"there is none in {backup_folder(book)}; name the file of one"
+                wanted = Worded(
+                    "there is none in {backup_folder}; name the file of one", backup_folder=backup_folder(book)
+                )
                 raise InputFault((InputProblem("", "backup", "none", wanted),))
             backup = self._newest_sound(kept)
         self._close()
@@ -145,7 +148,13 @@ class KeepingService:
             except DamagedStore:
                 continue
             return one.path
-        raise DamagedStore(f"None of the {len(kept)} backups in {kept[0].path.parent} is sound. Nothing was changed.")
+        raise DamagedStore(
+            Worded(
+                "None of the {count} backups in {parent} is sound. Nothing was changed.",
+                count=len(kept),
+                parent=kept[0].path.parent,
+            )
+        )
 
     def _checked_on_server(self) -> BookCheck:
         from spoutline.database.engine import shown_url

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from datetime import date
@@ -223,7 +224,7 @@ class CatalogueService:
         with self.shelf().draft(name) as desk:
             known = desk.families.all()
             if family not in known:
-                wanted = f"one of: {', '.join(known) or 'the draft has no family'}"
+                wanted = Worded("one of: {known}", known=", ".join(known) or "the draft has no family")
                 raise InputFault((InputProblem("", "family", repr(family), wanted),))
             desk.families.take_out([family])
 
@@ -458,9 +459,9 @@ class CatalogueService:
             named = sorted(one for one in desk.references.all() if ref.names(one))
             if len(named) != 1:
                 wanted = (
-                    f"name the maker: {', '.join(one.maker for one in named)}"
+                    Worded("name the maker: {named}", named=", ".join(one.maker for one in named))
                     if named
-                    else f"an old number in the draft of {name}"
+                    else Worded("an old number in the draft of {name}", name=name)
                 )
                 raise InputFault((InputProblem("", "number", repr(str(ref)), wanted),))
             desk.references.take_out(named)
@@ -483,7 +484,9 @@ class CatalogueService:
         shelf = self.shelf()
         lists = shelf.price_lists(ref)
         if list_id and list_id not in {one.id for one in lists}:
-            wanted = f"one of: {', '.join(one.id for one in lists) or 'the edition has no price list'}"
+            wanted = Worded(
+                "one of: {lists}", lists=", ".join(one.id for one in lists) or "the edition has no price list"
+            )
             raise InputFault((InputProblem("", "price list", repr(list_id), wanted),))
         chosen = tuple(one for one in lists if list_id in ("", one.id))
         listed = {(one.maker, row.part_number) for one in chosen for row in one.rows}
@@ -507,7 +510,9 @@ class CatalogueService:
         exact = [one.ref for one in found if text.strip() in (one.number, str(one.ref))]
         if len(exact) != 1:
             several = ", ".join(str(one) for one in exact) or ", ".join(str(one.ref) for one in found[:5])
-            wanted = f"number, or maker and number, of one entry: {several or 'none is known by this'}"
+            wanted = Worded(
+                "number, or maker and number, of one entry: {several}", several=several or "none is known by this"
+            )
             raise InputFault((InputProblem("", "part number", repr(text), wanted),))
         return exact[0]
 
@@ -553,7 +558,7 @@ class CatalogueService:
         with self.shelf().draft(name) as desk:
             known = desk.price_lists.all()
             if list_id not in known:
-                wanted = f"one of: {', '.join(known) or 'the draft has no price list'}"
+                wanted = Worded("one of: {known}", known=", ".join(known) or "the draft has no price list")
                 raise InputFault((InputProblem("", "price list", repr(list_id), wanted),))
             desk.price_lists.take_out((list_id,))
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.coverage_map import Combination, CoverageCell, CoverageMap, CoverageScope
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.catalogue.store import CatalogueStore
@@ -115,7 +116,9 @@ class CoverageService:
         parts, tables = self._edition(asked.edition), self._tables(asked.jurisdiction)
         currency = asked.currency or usual_currency(parts)
         if currency not in (parts.currencies() or (currency,)):
-            wanted = f"a currency in which the catalog has prices: {', '.join(parts.currencies())}"
+            wanted = Worded(
+                "a currency in which the catalog has prices: {currencies}", currencies=", ".join(parts.currencies())
+            )
             raise InputFault((InputProblem("", "currency", repr(currency), wanted),))
         edition = parts.edition()
         known: _Known = {}

@@ -9,6 +9,7 @@ from typing import Final
 from spoutline.bootstrap.preferences import Preference, home_folder, keep_preference
 from spoutline.bootstrap.settings import user_folder
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.worded import Worded
 
 _FOLDERS: Final = ("jurisdictions", "prices", "table_maps")
 _FILES: Final = ("usual_terms.toml",)
@@ -41,7 +42,13 @@ def use_data_folder(folder: Path) -> bool:
             if (before / DEFAULT_FILE).exists():
                 copy_book(before / DEFAULT_FILE, folder / DEFAULT_FILE)
         except OSError as fault:
-            raise StoreFault(f"Not everything could be copied into {folder}: {fault.strerror or fault}.") from fault
+            raise StoreFault(
+                Worded(
+                    "Not everything could be copied into {folder}: {reason}.",
+                    folder=folder,
+                    reason=fault.strerror or fault,
+                )
+            ) from fault
     is_usual = folder.resolve() == home_folder().resolve()
     keep_preference(Preference.DATA_FOLDER, "" if is_usual else str(folder.resolve()))
     return held

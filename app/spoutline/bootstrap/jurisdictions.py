@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import user_folder
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from datetime import date
@@ -157,7 +158,10 @@ class JurisdictionService:
 
         built_in = tuple(profile.id for profile in self._built_in())
         if jurisdiction.id in built_in:
-            wanted = f"this is the id of a built-in jurisdiction; copy it under another id (not {', '.join(built_in)})"
+            wanted = Worded(
+                "this is the id of a built-in jurisdiction; copy it under another id (not {built_in})",
+                built_in=", ".join(built_in),
+            )
             raise InputFault((InputProblem("", "profile, id", repr(jurisdiction.id), wanted),))
         return save_own_profile(self.folder(), jurisdiction)
 

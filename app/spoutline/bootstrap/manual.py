@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Final
 from spoutline import assets
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -109,7 +110,7 @@ class Manual:
         topic = next((one for one in self.topics if one.name == wanted), None)
         if topic is None:
             names = ", ".join(one.name for one in self.topics)
-            raise InputFault((InputProblem("", "topic", repr(name), f"write one of {names}"),))
+            raise InputFault((InputProblem("", "topic", repr(name), Worded("write one of {names}", names=names)),))
         text, language = self._text(topic)
         return HelpPage(topic=topic, text=text, language=language)
 

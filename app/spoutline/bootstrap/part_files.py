@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.catalogue.shelf import CatalogueShelf, EntryChange
@@ -46,7 +47,9 @@ class PartFileService:
             left = _without(held, title.strip())
             if len(left) == len(held):
                 known = ", ".join(one.title for one in held) or "the part has no file"
-                raise InputFault((InputProblem(str(part), "title", repr(title), f"one of: {known}"),))
+                raise InputFault(
+                    (InputProblem(str(part), "title", repr(title), Worded("one of: {known}", known=known)),)
+                )
             return left
 
         return self._change(name, part, without_it)
@@ -87,7 +90,7 @@ class PartFileService:
                 raise InputFault((InputProblem("", "part", repr(str(part)), "a part of the draft"),))
             files = change(before.files)
             if len(files) > MOST_FILES:
-                wanted = f"at most {MOST_FILES} of a part"
+                wanted = Worded("at most {most_files} of a part", most_files=MOST_FILES)
                 raise InputFault((InputProblem(str(part), "files", str(len(files)), wanted),))
             if kept is not None:
                 desk.keep_file(*kept)

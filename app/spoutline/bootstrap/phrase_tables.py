@@ -14,11 +14,12 @@ if TYPE_CHECKING:
     from spoutline.explain.conversion.phrases import ConversionPhrases
     from spoutline.explain.phrases.command_words import CommandWords
     from spoutline.explain.phrases.phrasebook import Phrasebook
+    from spoutline.explain.phrases.refusal_words import RefusalWords
     from spoutline.ruletables.cautions import Caution
 
 _T = TypeVar("_T")
 PLAN_FOLDER, CONVERSION_FOLDER, PACK_FOLDER = "phrases", "conversion", "pack"
-COMMAND_FOLDER = "commands"
+COMMAND_FOLDER, REFUSAL_FOLDER = "commands", "refusals"
 
 
 class PhraseTables:
@@ -58,6 +59,14 @@ class PhraseTables:
 
         path = self._resources() / COMMAND_FOLDER / f"{language}.toml"
         return command_words_from_toml(read_text(path), path.name) if path.is_file() else ENGLISH_WORDS
+
+    def refusals(self, language: Language) -> RefusalWords:
+        """Return the words of refusals and notes; their English stands where they are said."""
+        from spoutline.explain.phrases.refusal_words import ENGLISH_REFUSALS, refusal_words_from_toml
+        from spoutline.ruletables.files import read_text
+
+        path = self._resources() / REFUSAL_FOLDER / f"{language}.toml"
+        return refusal_words_from_toml(read_text(path), path.name) if path.is_file() else ENGLISH_REFUSALS
 
     def _read_plan(self, language: Language) -> Phrasebook:
         from spoutline.explain.phrases.phrasebook import phrasebook_from_toml

@@ -7,6 +7,7 @@ from enum import StrEnum
 from pathlib import Path
 
 from spoutline.model.faults import StoreFault
+from spoutline.model.worded import Worded
 
 
 class Preference(StrEnum):
@@ -47,7 +48,9 @@ def keep_preference(name: Preference, value: str) -> None:
     try:
         _file().parent.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
-        raise StoreFault(f"{_file().parent} cannot be made: {fault.strerror}.") from fault
+        raise StoreFault(
+            Worded("{parent} cannot be made: {reason}.", parent=_file().parent, reason=fault.strerror)
+        ) from fault
     write_file(_file(), tomlkit.dumps(document).encode())
 
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from spoutline.bootstrap.once import Once
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from datetime import date
@@ -269,7 +270,11 @@ class QuotationService:
         if len(numbered) == 1:
             return book.stored(numbered[0])
         ids = ", ".join(map(str, sorted(numbered)))
-        wanted = f"several have this number; name one by its id: {ids}" if ids else "the book holds no such quotation"
+        wanted = (
+            Worded("several have this number; name one by its id: {ids}", ids=ids)
+            if ids
+            else "the book holds no such quotation"
+        )
         raise InputFault((InputProblem("", "quotation", text, wanted),))
 
     def at_revision(self, quotation_id: int, revision: int) -> Quotation:

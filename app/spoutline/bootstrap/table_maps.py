@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -60,7 +61,7 @@ class TableMaps:
         try:
             folder.mkdir(parents=True, exist_ok=True)
         except OSError as fault:
-            wanted = f"a folder that can be made is needed ({fault.strerror})"
+            wanted = Worded("a folder that can be made is needed ({reason})", reason=fault.strerror)
             raise InputFault((InputProblem(str(folder), "folder", "this path", wanted),)) from fault
         write_file(path, map_to_toml(kept).encode())
         return path

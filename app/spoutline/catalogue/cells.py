@@ -12,6 +12,7 @@ from pydantic import AfterValidator, BeforeValidator, Field, StringConstraints
 from spoutline.model.part_identity import made_up_fault
 from spoutline.model.port import MADE_UP_IN, FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size
+from spoutline.model.worded import Worded
 
 _Choice = TypeVar("_Choice", bound=StrEnum)
 
@@ -38,7 +39,7 @@ def _one_of(text: str, choices: type[_Choice], what: str) -> _Choice:
     try:
         return choices(text)
     except ValueError:
-        raise ValueError(f"{what} must be one of {listed(choices)}") from None
+        raise ValueError(Worded("{what} must be one of {listed}", what=what, listed=listed(choices))) from None
 
 
 def port_from(cell: object) -> object:
@@ -51,14 +52,22 @@ def _port_from(text: str) -> Port:
     own, inside, article = text.partition(f" {MADE_UP_IN} ")
     words = own.split()
     if inside and (fault := made_up_fault(article.strip())):
-        raise ValueError(f"after {MADE_UP_IN!r} stands a joint of an article: {fault}")
+        raise ValueError(
+            Worded("after {made_up_in!r} stands a joint of an article: {reason}", made_up_in=MADE_UP_IN, reason=fault)
+        )
     if len(words) != 4:
         raise ValueError("write thread standard, size, gender and path, such as: NPT 3/4 male single")
     thread = _one_of(words[0], ThreadStandard, "the thread standard")
     size = read_size(words[1], thread)
     path = _one_of(words[3], FlowPath, "the path")
     if path is not path_of_thread(thread):
-        raise ValueError(f"a {thread} thread carries the path {path_of_thread(thread)}")
+        raise ValueError(
+            Worded(
+                "a {thread} thread carries the path {path_of_thread}",
+                thread=thread,
+                path_of_thread=path_of_thread(thread),
+            )
+        )
     gender = _one_of(words[2], Gender, "the gender")
     return Port(thread=thread, size=size, gender=gender, path=path, made_up_in=article.strip())
 

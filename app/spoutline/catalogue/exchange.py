@@ -39,6 +39,7 @@ from spoutline.model.part_family import PartFamily
 from spoutline.model.part_file import FileMatter, MediaType, PartFile
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
+from spoutline.model.worded import Worded
 
 DESCRIPTOR: Final = "datapackage.json"
 FORMAT: Final = "spoutline-catalogue"
@@ -301,7 +302,7 @@ class ExchangeReader:
             self._read_lists(archive, names)
         for ref in sorted({*self._prices, *self._origins, *self._files} - self.refs):
             self._fault(
-                f"{_PRICES}.csv, {_ORIGINS}.csv or {_FILES}.csv",
+                Worded("{prices}.csv, {origins}.csv or {files}.csv", prices=_PRICES, origins=_ORIGINS, files=_FILES),
                 "number",
                 str(ref),
                 "the number and maker of a part above",
@@ -319,7 +320,11 @@ class ExchangeReader:
     def _content(self, archive: zipfile.ZipFile, file: PartFile) -> bytes:
         member = _member(file)
         if member not in archive.namelist():
-            raise _refused(self._path, member, f"the content of {file.title!r}, which {_FILES}.csv names")
+            raise _refused(
+                self._path,
+                member,
+                Worded("the content of {title!r}, which {files}.csv names", title=file.title, files=_FILES),
+            )
         with archive.open(member) as stream:
             content = bounded_stream(
                 cast(BinaryIO, stream), BOUNDS.part_file_bytes, f"{self._path}, {member}", "file", "a file of a part"
@@ -346,7 +351,7 @@ class ExchangeReader:
             if name in self.families:
                 self._fault(place, "name", repr(name), "each family stands once")
             if said not in set(PartKind):
-                self._fault(place, "kind", repr(said[:80]), f"one of {', '.join(PartKind)}")
+                self._fault(place, "kind", repr(said[:80]), Worded("one of {partkind}", partkind=", ".join(PartKind)))
                 continue
             cells, wrong = figure_cells(
                 PartKind(said), {column: value for column, (_place, value) in figures.pop(name, {}).items()}
@@ -357,8 +362,10 @@ class ExchangeReader:
             except ValidationError as fault:
                 self.problems.extend(_told(place, fault))
         for name in sorted(figures):
-            place = f"{self._path}, {_FAMILY_FIGURES}.csv"
-            self._fault(place, "family", repr(name[:80]), f"the name of a family in {_FAMILIES}.csv")
+            place = Worded("{path}, {family_figures}.csv", path=self._path, family_figures=_FAMILY_FIGURES)
+            self._fault(
+                place, "family", repr(name[:80]), Worded("the name of a family in {families}.csv", families=_FAMILIES)
+            )
 
     def _read_lists(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
         prices: dict[str, list[tuple[str, dict[str, str]]]] = {}
@@ -379,7 +386,10 @@ class ExchangeReader:
                 self.problems.extend(fault.problems)
         for name in sorted(prices):
             self._fault(
-                f"{self._path}, {_LIST_PRICES}.csv", "list", repr(name[:80]), f"the id of a list in {_LISTS}.csv"
+                Worded("{path}, {list_prices}.csv", path=self._path, list_prices=_LIST_PRICES),
+                "list",
+                repr(name[:80]),
+                Worded("the id of a list in {lists}.csv", lists=_LISTS),
             )
 
     def _reference(self, row: dict[str, str]) -> None:
@@ -399,16 +409,20 @@ class ExchangeReader:
         try:
             size = self._path.stat().st_size
             if size > BOUNDS.exchange_bytes:
-                wanted = f"{needed}; at most {BOUNDS.exchange_bytes} bytes are read"
-                raise _refused(self._path, f"{size} bytes", wanted)
+                wanted = Worded("{needed}; at most {most} bytes are read", needed=needed, most=BOUNDS.exchange_bytes)
+                raise _refused(self._path, Worded("{size} bytes", size=size), wanted)
             with zipfile.ZipFile(self._path) as archive:
                 yield archive
         except (OSError, ValueError) as fault:
             raise _refused(
-                self._path, "this path", f"{needed} ({getattr(fault, 'strerror', None) or fault})"
+                self._path,
+                "this path",
+                Worded("{needed} ({reason})", needed=needed, reason=getattr(fault, "strerror", None) or fault),
             ) from fault
         except (zipfile.BadZipFile, NotImplementedError, RuntimeError, EOFError, zlib.error) as fault:
-            raise _refused(self._path, "the archive", f"{needed} ({fault})") from fault
+            raise _refused(
+                self._path, "the archive", Worded("{needed} ({reason})", needed=needed, reason=fault)
+            ) from fault
 
     def _checked_names(self, archive: zipfile.ZipFile) -> frozenset[str]:
         members = archive.infolist()
@@ -418,17 +432,25 @@ class ExchangeReader:
             (name for name in names if counts[name] > 1 or not (name in _MEMBERS or _FILE_MEMBER.fullmatch(name))), None
         )
         if strange is not None:
-            wanted = f"an exchange file holds each of {DESCRIPTOR} and its tables once, and nothing else"
+            wanted = Worded(
+                "an exchange file holds each of {descriptor} and its tables once, and nothing else",
+                descriptor=DESCRIPTOR,
+            )
             raise _refused(self._path, repr(strange[:80]), wanted)
         unpacked = sum(member.file_size for member in members)
         if unpacked > BOUNDS.exchange_unpacked_bytes:
-            wanted = f"at most {BOUNDS.exchange_unpacked_bytes} bytes, unpacked, are read"
-            raise _refused(self._path, f"{unpacked} bytes", wanted)
+            wanted = Worded("at most {most} bytes, unpacked, are read", most=BOUNDS.exchange_unpacked_bytes)
+            raise _refused(self._path, Worded("{unpacked} bytes", unpacked=unpacked), wanted)
         self._check_descriptor(archive, frozenset(names))
         return frozenset(names)
 
     def _check_descriptor(self, archive: zipfile.ZipFile, names: frozenset[str]) -> None:
-        wanted = f"its {DESCRIPTOR} must say format {FORMAT}, version {_VERSION}"
+        wanted = Worded(
+            "its {descriptor} must say format {format}, version {version}",
+            descriptor=DESCRIPTOR,
+            format=FORMAT,
+            version=_VERSION,
+        )
         if DESCRIPTOR not in names or archive.getinfo(DESCRIPTOR).file_size > BOUNDS.document_bytes:
             raise _refused(self._path, DESCRIPTOR, wanted)
         try:
@@ -448,7 +470,10 @@ class ExchangeReader:
     def _rows_of(self, stream: IO[bytes], file: str, known: tuple[str, ...]) -> Iterator[dict[str, str]]:
         text = io.TextIOWrapper(stream, encoding="utf-8-sig", newline="")
         reader = csv.reader(text, strict=True)
-        place: Callable[[], str] = lambda: f"{self._path}, {file}, line {reader.line_num}"  # noqa: E731
+
+        def place() -> str:
+            return Worded("{path}, {file}, line {line_num}", path=self._path, file=file, line_num=reader.line_num)
+
         try:
             head: list[str] | None = None
             for cells in csv_rows(reader, place):
@@ -457,7 +482,12 @@ class ExchangeReader:
                     if sorted(head) != sorted(known):
                         lacking = ", ".join(sorted(set(known) - set(head)) or sorted(set(head) - set(known)))
                         self.problems.append(
-                            InputProblem(place(), "columns", lacking[:200], f"name exactly: {', '.join(known)}")
+                            InputProblem(
+                                place(),
+                                "columns",
+                                lacking[:200],
+                                Worded("name exactly: {known}", known=", ".join(known)),
+                            )
                         )
                         return
                     continue
@@ -465,17 +495,24 @@ class ExchangeReader:
                 if self._rows > BOUNDS.exchange_rows:
                     raise _refused(
                         self._path,
-                        f"more than {BOUNDS.exchange_rows} rows",
-                        f"at most {BOUNDS.exchange_rows} rows are read",
+                        Worded("more than {most} rows", most=BOUNDS.exchange_rows),
+                        Worded("at most {most} rows are read", most=BOUNDS.exchange_rows),
                     )
                 if len(self.problems) > BOUNDS.problems:
                     return
                 if len(cells) != len(head):
-                    self._fault(place(), "row", f"{len(cells)} cells", f"{len(head)} cells, one for each column")
+                    self._fault(
+                        place(),
+                        "row",
+                        Worded("{count} cells", count=len(cells)),
+                        Worded("{count} cells, one for each column", count=len(head)),
+                    )
                     continue
                 yield dict(zip(head, cells, strict=True)) | {_PLACE: place()}
         except UnicodeDecodeError as fault:
-            raise _refused(self._path, f"{file}, byte {fault.start}", "its tables are UTF-8") from fault
+            raise _refused(
+                self._path, Worded("{file}, byte {start}", file=file, start=fault.start), "its tables are UTF-8"
+            ) from fault
 
     def _entry(self, row: dict[str, str], kind: PartKind | None) -> CatalogueEntry | None:
         place = row.pop(_PLACE)
@@ -512,11 +549,21 @@ class ExchangeReader:
         from_where = self._origins.get(ref, {})
         for column, (origin, _source) in from_where.items():
             if origin not in set(Origin) or row.get(column, "") == "":
-                wanted = f"one of {', '.join(Origin)}, for a figure that is there"
-                self._fault(f"{self._path}, {_ORIGINS}.csv", column[:80], repr(origin[:80]), wanted)
+                wanted = Worded("one of {origin}, for a figure that is there", origin=", ".join(Origin))
+                self._fault(
+                    Worded("{path}, {origins}.csv", path=self._path, origins=_ORIGINS),
+                    column[:80],
+                    repr(origin[:80]),
+                    wanted,
+                )
             elif origin == Origin.FAMILY and _bare(row["family"]) not in self.families:
-                wanted = f"a family of {_FAMILIES}.csv that the part belongs to"
-                self._fault(f"{self._path}, {_ORIGINS}.csv", column[:80], repr(_bare(row["family"])[:80]), wanted)
+                wanted = Worded("a family of {families}.csv that the part belongs to", families=_FAMILIES)
+                self._fault(
+                    Worded("{path}, {origins}.csv", path=self._path, origins=_ORIGINS),
+                    column[:80],
+                    repr(_bare(row["family"])[:80]),
+                    wanted,
+                )
         return tuple(_from_there(cell, from_where.get(cell.column)) for cell in figures)
 
     def _fault(self, place: str, field: str, value: str, wanted: str) -> None:

@@ -19,6 +19,7 @@ from spoutline.catalogue.tables import FileRow
 from spoutline.input_bounds import BOUNDS, bounded_bytes, check_picture
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_file import FileMatter, MediaType, PartFile
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from PIL import Image
@@ -112,7 +113,11 @@ def _check_document(content: bytes, place: str) -> None:
             raise _refused(place, "a locked document", "save it without a password first")
         pages = len(reader.pages)
         if not 1 <= pages <= BOUNDS.part_document_pages:
-            raise _refused(place, f"{pages} pages", f"a document of 1 to {BOUNDS.part_document_pages} pages is kept")
+            raise _refused(
+                place,
+                Worded("{pages} pages", pages=pages),
+                Worded("a document of 1 to {most} pages is kept", most=BOUNDS.part_document_pages),
+            )
         if any(map(_is_active, _dictionaries(reader, place))):
             wanted = "a document without scripts, actions and files inside; print it to a new PDF"
             raise _refused(place, "a document that runs or holds something", wanted)
@@ -126,7 +131,11 @@ def _dictionaries(reader: PdfReader, place: str) -> Iterator[dict[Any, Any]]:
     """Yield every dictionary of a document, those inside others too; raise ``InputFault`` where there are too many."""
     numbers = {number for generation in reader.xref.values() for number in generation} | {*reader.xref_objStm}
     if len(numbers) > BOUNDS.form_objects:
-        raise _refused(place, f"{len(numbers)} objects", f"a document of at most {BOUNDS.form_objects} objects is kept")
+        raise _refused(
+            place,
+            Worded("{count} objects", count=len(numbers)),
+            Worded("a document of at most {most} objects is kept", most=BOUNDS.form_objects),
+        )
     waiting: list[tuple[object, int]] = [(reader.get_object(number), 0) for number in sorted(numbers) if number]
     while waiting:
         one, depth = waiting.pop()
@@ -156,7 +165,7 @@ def check_handed_on(file: PartFile, content: bytes, place: str) -> None:
     check_picture(content, place, "file")
     sign = b"\x89PNG" if file.media is MediaType.PNG else b"\xff\xd8"
     if not content.startswith(sign):
-        raise _refused(place, file.title, f"a picture of the form {file.media}")
+        raise _refused(place, file.title, Worded("a picture of the form {media}", media=file.media))
 
 
 def keep_content(connection: Connection, file: PartFile, content: bytes) -> None:

@@ -19,6 +19,7 @@ from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.model.worded import Worded
 
 LISTS_FILE = "lists.toml"
 COLUMNS = ("number", "group", "from_quantity", "unit_price")
@@ -41,7 +42,13 @@ class PriceListHead(PlainValues):
     @model_validator(mode="after")
     def _begins_before_it_ends(self) -> Self:
         if self.valid_to is not None and self.valid_to < self.valid_from:
-            raise ValueError(f"valid_to ({self.valid_to}) must not lie before valid_from ({self.valid_from})")
+            raise ValueError(
+                Worded(
+                    "valid_to ({valid_to}) must not lie before valid_from ({valid_from})",
+                    valid_to=self.valid_to,
+                    valid_from=self.valid_from,
+                )
+            )
         return self
 
 
@@ -200,7 +207,9 @@ def _grouped(rows: Iterable[tuple[str, _Row]], problems: list[InputProblem]) -> 
     for place, row in rows:
         group, breaks = known.setdefault(row.number, (row.group, {}))
         if group != row.group:
-            problems.append(InputProblem(place, "group", repr(row.group), f"the part stands in {group!r} above"))
+            problems.append(
+                InputProblem(place, "group", repr(row.group), Worded("the part stands in {group!r} above", group=group))
+            )
         if row.from_quantity in breaks:
             wanted = "each quantity of a part may stand once"
             problems.append(InputProblem(place, "from_quantity", str(row.from_quantity), wanted))
@@ -222,16 +231,30 @@ def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tu
         head = [cell.strip() for cell in next(reader, [])]
         if sorted(head) != sorted(COLUMNS):
             shown = ", ".join(head) or "nothing"
-            problems.append(InputProblem(f"{path}, line 1", "columns", shown, f"name exactly: {', '.join(COLUMNS)}"))
+            problems.append(
+                InputProblem(
+                    Worded("{path}, line 1", path=path),
+                    "columns",
+                    shown,
+                    Worded("name exactly: {columns}", columns=", ".join(COLUMNS)),
+                )
+            )
             return
         for cells in reader:
             if len(problems) > BOUNDS.problems:
                 return
-            place = f"{path}, line {reader.line_num}"
+            place = Worded("{path}, line {line_num}", path=path, line_num=reader.line_num)
             if not any(cell.strip() for cell in cells):
                 continue
             if len(cells) != len(head):
-                problems.append(InputProblem(place, "row", f"{len(cells)} cells", f"{len(head)} cells are needed"))
+                problems.append(
+                    InputProblem(
+                        place,
+                        "row",
+                        Worded("{count} cells", count=len(cells)),
+                        Worded("{count} cells are needed", count=len(head)),
+                    )
+                )
                 continue
             try:
                 yield place, _Row.model_validate(dict(zip(head, cells, strict=True)))
@@ -239,7 +262,12 @@ def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tu
                 problems.extend(_problems(place, fault))
     except csv.Error as fault:
         problems.append(
-            InputProblem(f"{path}, line {reader.line_num}", "row", "the text", f"write valid CSV ({fault})")
+            InputProblem(
+                Worded("{path}, line {line_num}", path=path, line_num=reader.line_num),
+                "row",
+                "the text",
+                Worded("write valid CSV ({reason})", reason=fault),
+            )
         )
 
 

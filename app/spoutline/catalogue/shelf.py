@@ -49,6 +49,7 @@ from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_family import PartFamily
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -257,7 +258,9 @@ class CatalogueShelf:
             if not told and catalogue_row(connection, name) is not None:
                 told = "another catalog of the book has this name; capitals do not count"
             if told or folded(name) == folded(DEMONSTRATION):
-                wanted = told or f"{DEMONSTRATION} is the name of the invented catalog"
+                wanted = told or Worded(
+                    "{demonstration} is the name of the invented catalog", demonstration=DEMONSTRATION
+                )
                 raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
             return _facts(connection, create_catalogue(connection, name.strip()))
 
@@ -321,7 +324,7 @@ class CatalogueShelf:
             if not facts.has_changes:
                 wanted = "the draft is empty: import parts first" if not facts.editions else "nothing changed in it"
                 raise InputFault((InputProblem("", "catalogue", repr(row.name), wanted),))
-            title = f"{row.name}, edition {row.last_edition + 1}"
+            title = Worded("{row_name}, edition {last_edition}", row_name=row.name, last_edition=row.last_edition + 1)
             edition = publish_draft(connection, row, title=title, notes=notes, publisher=publisher, on=on)
         self._columns_of(self.opened(edition.ref)).compile()
         return edition
@@ -392,7 +395,7 @@ def _known(connection: Connection, name: str) -> CatalogueKey:
         known = connection.execute(select(CatalogueRow.name).order_by(CatalogueRow.folded_name)).scalars().all()
         if _state(connection).demonstration_left_out:
             known = [one for one in known if one != DEMONSTRATION]
-        wanted = f"the book has these catalogs: {', '.join(known) or 'none yet'}"
+        wanted = Worded("the book has these catalogs: {known}", known=", ".join(known) or "none yet")
         raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
     return row
 
@@ -415,9 +418,12 @@ def _opened(connection: Connection, ref: EditionRef) -> OpenedEdition:
     found = published(connection, row, number)
     if found is None:
         wanted = (
-            f"{row.name} has editions 1 to {row.last_edition}"
+            Worded("{row_name} has editions 1 to {last_edition}", row_name=row.name, last_edition=row.last_edition)
             if row.last_edition
-            else f"{row.name} has no published edition yet: publish its draft, or name {row.name}@draft"
+            else Worded(
+                "{row_name} has no published edition yet: publish its draft, or name {row_name}@draft",
+                row_name=row.name,
+            )
         )
         raise InputFault((InputProblem("", "catalogue", repr(str(ref)), wanted),))
     return found

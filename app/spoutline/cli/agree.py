@@ -14,6 +14,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import told_apart
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -163,7 +164,7 @@ def _entry(line: AgreementLine | None, serial: int) -> AgreedSets:
     found = next((one for one in entries if one.serial == serial), None)
     if found is None:
         known = ", ".join(str(one.serial) for one in entries) or "nothing"
-        raise InputFault((InputProblem("", "--compare", str(serial), f"the history has {known}"),))
+        raise InputFault((InputProblem("", "--compare", str(serial), Worded("the history has {known}", known=known)),))
     return found
 
 

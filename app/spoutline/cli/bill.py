@@ -18,6 +18,7 @@ from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -90,7 +91,7 @@ def _check_options(arguments: argparse.Namespace, *, has_paper: bool) -> None:
             (arguments.short, "--short", "the other files hold no more than parts and verdicts"),
         ):
             if given:
-                needed = f"name the paper with --pdf or --html: {wanted}"
+                needed = Worded("name the paper with --pdf or --html: {wanted}", wanted=wanted)
                 raise InputFault((InputProblem("", option, "no paper", needed),))
     if arguments.short and arguments.why:
         wanted = "the short bill says nothing of reasons: leave --short or --why out"

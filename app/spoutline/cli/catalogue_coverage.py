@@ -20,6 +20,7 @@ from spoutline.model.coverage_map import CellState, CoverageMap, CoverageScope, 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.survey import Duty, VapourStatus
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -56,7 +57,7 @@ def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     from spoutline.documents.coverage.papers import coverage_document
 
     if not 1 <= arguments.most <= _MOST:
-        wanted = f"a whole number from 1 to {_MOST}"
+        wanted = Worded("a whole number from 1 to {most}", most=_MOST)
         raise InputFault((InputProblem("", "--most", str(arguments.most), wanted),))
     asked = CoverageAsked(
         edition=EditionRef.from_text(arguments.edition),
@@ -88,7 +89,13 @@ def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 def _form(arguments: argparse.Namespace) -> FileForm:
     ending = arguments.out.suffix.lower()
     if ending not in _FORMS:
-        raise InputFault((InputProblem("", "--out", str(arguments.out), f"a name that ends with {', '.join(_FORMS)}"),))
+        raise InputFault(
+            (
+                InputProblem(
+                    "", "--out", str(arguments.out), Worded("a name that ends with {forms}", forms=", ".join(_FORMS))
+                ),
+            )
+        )
     return _FORMS[ending]
 
 

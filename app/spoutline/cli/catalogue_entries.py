@@ -16,6 +16,7 @@ from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.part_file import FileMatter
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -148,9 +149,18 @@ def _check_fields(texts: dict[str, str], kind: PartKind | None, place: str) -> N
     for key, text in texts.items():
         if key not in known:
             near = difflib.get_close_matches(key, known, n=1)
-            hint = f"did you mean {near[0]}?" if near else f"one of {', '.join(known)}"
+            hint = (
+                Worded("did you mean {near}?", near=near[0])
+                if near
+                else Worded("one of {known}", known=", ".join(known))
+            )
             problems.append(
-                InputProblem(place, key, repr(text), f"a {kind or 'part of no kind'} has no such field; {hint}")
+                InputProblem(
+                    place,
+                    key,
+                    repr(text),
+                    Worded("a {kind} has no such field; {hint}", kind=kind or "part of no kind", hint=hint),
+                )
             )
     if problems:
         raise InputFault(tuple(problems))
@@ -161,7 +171,7 @@ def _edited(entry: CatalogueEntry, texts: dict[str, str]) -> CatalogueEntry:
 
     kind = texts.get("kind", "" if entry.kind is None else entry.kind.value)
     if kind and kind not in set(PartKind):
-        wanted = f"one of {', '.join(PartKind)}"
+        wanted = Worded("one of {partkind}", partkind=", ".join(PartKind))
         raise InputFault((InputProblem(str(entry.ref), "kind", repr(kind), wanted),))
     _check_fields(texts, PartKind(kind) if kind else None, str(entry.ref))
     try:
@@ -241,7 +251,9 @@ def _file(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     content = None if file is None else workbench.catalogues().files().content(file)
     if file is None or content is None:
         known = ", ".join(one.title for one in entry.files) or "the part has no file"
-        raise InputFault((InputProblem(str(entry.ref), "title", repr(arguments.title), f"one of: {known}"),))
+        raise InputFault(
+            (InputProblem(str(entry.ref), "title", repr(arguments.title), Worded("one of: {known}", known=known)),)
+        )
     if arguments.out is None:
         raise InputFault((InputProblem("", "--out", "nothing", "name the file to write"),))
     with arguments.output_plan.staged({arguments.out: content}) as files:
@@ -356,7 +368,7 @@ def _set_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     kind = PartKind(arguments.kind) if arguments.kind else before.kind if before is not None else None
     if kind is None:
         near = ", ".join(known) or "the draft has none yet"
-        wanted = f"say the --kind of a new family, or name one that there is ({near})"
+        wanted = Worded("say the --kind of a new family, or name one that there is ({near})", near=near)
         raise InputFault((InputProblem("", "family", repr(arguments.family), wanted),))
     texts = _texts(arguments.fields)
     _check_fields(texts, kind, arguments.family)
@@ -371,7 +383,7 @@ def _rename_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     known = {one.name: one for one in service.families(EditionRef(arguments.name, is_draft=True))}
     before = known.get(arguments.family)
     if before is None:
-        wanted = f"one of: {', '.join(known) or 'the draft has no family'}"
+        wanted = Worded("one of: {known}", known=", ".join(known) or "the draft has no family")
         raise InputFault((InputProblem("", "family", repr(arguments.family), wanted),))
     family = edited_family(before, arguments.to, before.kind, {})
     count = service.put_family(arguments.name, family, renamed_from=before.name)

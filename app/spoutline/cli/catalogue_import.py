@@ -15,6 +15,7 @@ from spoutline.cli.typed import serial
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -143,7 +144,7 @@ def _said(arguments: argparse.Namespace, maps: tuple[TableMap, ...]) -> dict[str
     given = {name: value for name in names if (value := getattr(arguments, name)) is not None}
     for one in arguments.confirm:
         if one not in PATTERN_IDS:
-            wanted = f"use one of: {', '.join(PATTERN_IDS)}"
+            wanted = Worded("use one of: {pattern_ids}", pattern_ids=", ".join(PATTERN_IDS))
             raise InputFault((InputProblem("", "--confirm", repr(one), wanted),))
     if arguments.confirm:
         before = maps[0].pattern if len(maps) == 1 else ()
@@ -189,7 +190,7 @@ def with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedTa
         word, equals, by = rest.partition("=")
         if not equals or not word.strip() or field.strip() not in {one.slot for one in opened.mapping}:
             known = ", ".join(one.slot for one in opened.mapping if one.slot)
-            told = f"write FIELD:WORD=BY with one of the fields {known}"
+            told = Worded("write FIELD:WORD=BY with one of the fields {known}", known=known)
             raise InputFault((InputProblem("", "--replace", repr(text), told),))
         steps.append(ReplaceWord(field=field.strip(), word=word.strip(), by=by.strip()))
     table_map = opened.table_map

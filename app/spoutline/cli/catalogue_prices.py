@@ -12,9 +12,11 @@ from spoutline.cli.catalogue_import import choices_in, report_document, table_ar
 from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.voice import told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.planning.pricing.applying import ListStanding, ListVerdict, PriceAnswer, PriceAsked
 
 if TYPE_CHECKING:
@@ -83,13 +85,14 @@ def _day(text: str) -> date:
     try:
         return date.fromisoformat(text)
     except ValueError:
-        raise argparse.ArgumentTypeError(f"{text!r} is no day: write it as 2027-03-01") from None
+        said = Worded("{given!r} is no day: write it as 2027-03-01", given=text[:60])
+        raise argparse.ArgumentTypeError(told(said)) from None
 
 
 def run_price(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     """Return which price applies, and what becomes of every other list of the maker."""
     if not 1 <= arguments.quantity <= _MOST:
-        wanted = f"a whole number from 1 to {_MOST}"
+        wanted = Worded("a whole number from 1 to {most}", most=_MOST)
         raise InputFault((InputProblem("", "--quantity", str(arguments.quantity), wanted),))
     ref = EditionRef.from_text(arguments.edition)
     service = workbench.catalogues()

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Final
 
 from spoutline.catalogue.changes import changed_fields
 from spoutline.catalogue.shelf import EntryChange
+from spoutline.model.worded import Worded
 from spoutline.planning.keeping.effect import Effect, PositionEffect
 from spoutline.planning.keeping.health import HealthNote, Matter
 
@@ -107,7 +108,7 @@ def _subject(note: HealthNote) -> str:
 
 def _said(note: HealthNote, story: Story) -> str:
     told = [
-        *((f"lacks {', '.join(note.columns)}",) if note.columns else ()),
+        *((Worded("lacks {columns}", columns=", ".join(note.columns)),) if note.columns else ()),
         *(f"{fault.column} {fault.value}: {fault.wanted}" for fault in note.faults),
         *map(str, note.ports),
         *(story.finding(finding).sentence for finding in note.findings),

@@ -11,6 +11,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -38,7 +39,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.documents.drawing.position import position_drawing
 
     if not _COARSEST <= arguments.dpi <= _FINEST:
-        wanted = f"a whole number from {_COARSEST} to {_FINEST}"
+        wanted = Worded("a whole number from {coarsest} to {finest}", coarsest=_COARSEST, finest=_FINEST)
         raise InputFault((InputProblem("", "--dpi", str(arguments.dpi), wanted),))
     survey = read_survey(arguments.survey)
     plan = workbench.plan_position(survey, arguments.position)

@@ -7,8 +7,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book import survey_text
+from spoutline.cli.voice import told, words
 from spoutline.input_bounds import BOUNDS, bounded_stream
 from spoutline.model.faults import InputNote, StoreFault
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.model.survey import Survey
@@ -29,7 +31,8 @@ def read_survey(name: str) -> Survey:
 def tell_note(note: InputNote) -> None:
     """Write a note about the input on standard error; standard output stays what was asked for."""
     if sys.stderr is not None:
-        sys.stderr.write(f"spoutline: note: {note}\n")
+        noted = told(Worded("note: {note}", note=words().line(note)))
+        sys.stderr.write(f"spoutline: {noted}\n")
 
 
 def read_standard_input() -> bytes:
@@ -49,4 +52,6 @@ def write_standard_output(text: str) -> None:
     except BrokenPipeError:
         raise
     except OSError as fault:
-        raise StoreFault(f"Standard output cannot be written: {fault.strerror or fault}.") from fault
+        raise StoreFault(
+            Worded("Standard output cannot be written: {reason}.", reason=fault.strerror or fault)
+        ) from fault

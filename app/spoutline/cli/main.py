@@ -7,19 +7,22 @@ import os
 import re
 import sys
 from collections.abc import Callable, Sequence
-from functools import lru_cache
+from functools import lru_cache, partial
 from typing import TYPE_CHECKING, Final
 
 import spoutline
 from spoutline.cli.command import DiscreetParser, add_shared, shared_options, speaking
 from spoutline.cli.commands import COMMANDS
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.voice import refusing_in, told, words
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language, language_of
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Settings, Workbench
     from spoutline.explain.phrases.command_words import CommandWords
+    from spoutline.explain.phrases.refusal_words import RefusalWords
     from spoutline.model.survey import Survey
 
 WINDOW = "window"
@@ -43,9 +46,15 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
     ``open_window`` opens the window on a workbench, on a survey where one was named, and tells in it what was wrong
     with a file; it is passed in because commands know nothing of windows.
     """
+    language = _spoken_language(argv)
+    with refusing_in(partial(_refusals, language)):
+        return _run(argv, open_window, language)
+
+
+def _run(argv: Sequence[str], open_window: OpenWindow, language: Language) -> int:
     opened_file = _opened_file(argv)
     try:
-        arguments = _arguments([WINDOW, opened_file] if opened_file else argv)
+        arguments = _arguments([WINDOW, opened_file] if opened_file else argv, language)
         arguments.from_desktop = bool(opened_file)
         settings = _settings(arguments)
     except SystemExit as leave:
@@ -71,15 +80,14 @@ def _opened_file(argv: Sequence[str]) -> str:
     return only if only.lower().endswith(_SURVEY_ENDING) and not only.startswith("-") else ""
 
 
-def _arguments(argv: Sequence[str]) -> argparse.Namespace:
+def _arguments(argv: Sequence[str], language: Language) -> argparse.Namespace:
     """Read the arguments; leave with ``SystemExit`` where they ask for help or are wrong."""
-    language = _spoken_language(argv)
     with speaking(_words(language)):
         return _parser(language).parse_args(argv)
 
 
 def _spoken_language(argv: Sequence[str]) -> Language:
-    """Return the language in which arguments are explained and refused, told before they are read whole."""
+    """Return the language in which is explained and refused, known before the arguments are read whole."""
     from spoutline.bootstrap.languages import language_of_environment
 
     looking = argparse.ArgumentParser(add_help=False, exit_on_error=False)
@@ -97,6 +105,18 @@ def _words(language: Language) -> CommandWords:
     from spoutline.bootstrap.phrase_tables import PhraseTables
 
     return PhraseTables(resources_folder).commands(language)
+
+
+@lru_cache(maxsize=len(Language))
+def _refusals(language: Language) -> RefusalWords:
+    from spoutline.assets import resources_folder
+    from spoutline.bootstrap.phrase_tables import PhraseTables
+    from spoutline.explain.phrases.refusal_words import ENGLISH_REFUSALS
+
+    try:
+        return PhraseTables(resources_folder).refusals(language)
+    except (InputFault, StoreFault):  # what is to be refused goes before a damaged table of words
+        return ENGLISH_REFUSALS
 
 
 def _settings(arguments: argparse.Namespace) -> Settings:
@@ -131,14 +151,13 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
     except BrokenPipeError:
         return _reader_left()
     except KeyboardInterrupt:
-        return _end("\nspoutline: stopped; nothing more was written\n", ExitCode.INTERRUPTED)
+        return _end(f"\nspoutline: {told('stopped; nothing more was written')}\n", ExitCode.INTERRUPTED)
     except Exception as fault:
-        return _end(f"spoutline: {fault}\n", ExitCode.BAD_INPUT) if _is_stale(fault) else _defect(fault)
+        return _end(f"spoutline: {told(fault.args[0])}\n", ExitCode.BAD_INPUT) if _is_stale(fault) else _defect(fault)
 
 
 def _lines(fault: InputFault | StoreFault) -> str:
-    problems = fault.problems if isinstance(fault, InputFault) else (fault,)
-    return "".join(f"spoutline: {problem}\n" for problem in problems)
+    return "".join(f"spoutline: {line}\n" for line in words().lines(fault))
 
 
 def _is_stale(fault: Exception) -> bool:
@@ -236,6 +255,9 @@ def _defect(fault: Exception) -> int:
     noted = (
         "Please report it with the command you gave."
         if path is None
-        else f"Where in the program is noted in {path}, without your data; please report it with that file."
+        else Worded(
+            "Where in the program is noted in {path}, without your data; please report it with that file.", path=path
+        )
     )
-    return _end(f"spoutline: a fault of the program stopped this command. {noted}\n", ExitCode.DEFECT)
+    stopped = Worded("a fault of the program stopped this command. {noted}", noted=noted)
+    return _end(f"spoutline: {told(stopped)}\n", ExitCode.DEFECT)

@@ -18,6 +18,7 @@ from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -58,7 +59,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     outputs = {f"--{name}": path for name in _PAPERS if (path := getattr(arguments, name)) is not None}
     if not outputs:
-        wanted = f"name at least one file: {', '.join(f'--{name}' for name in _PAPERS)}"
+        wanted: str = Worded("name at least one file: {papers}", papers=", ".join(f"--{name}" for name in _PAPERS))
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     dated, in_service = day_of(arguments.dated, "--dated"), day_of(arguments.in_service, "--in-service")
     if in_service is None and (arguments.inspection or arguments.ics):

@@ -15,6 +15,7 @@ from spoutline.cli.profile_editions import RULE_ACTIONS, add_rule_actions
 from spoutline.documents.own_files import FileForm
 from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 
 if TYPE_CHECKING:
@@ -116,7 +117,9 @@ def _read(name: str) -> Jurisdiction:
         return profile_from_toml(raw.decode("utf-8-sig"), place)
     except UnicodeDecodeError as fault:
         wanted = "the file must be UTF-8 text"
-        raise InputFault((InputProblem(place, "encoding", f"byte {fault.start}", wanted),)) from fault
+        raise InputFault(
+            (InputProblem(place, "encoding", Worded("byte {start}", start=fault.start), wanted),)
+        ) from fault
 
 
 WORK = CommandWork(_arguments, _run)

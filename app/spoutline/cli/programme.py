@@ -18,6 +18,7 @@ from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
+from spoutline.model.worded import Worded
 from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
@@ -141,10 +142,16 @@ def _staged(
 def _check(arguments: argparse.Namespace) -> None:
     problems = []
     if not 1 <= arguments.years <= _MOST_YEARS:
-        problems.append(InputProblem("", "--years", str(arguments.years), f"write 1 to {_MOST_YEARS}"))
+        problems.append(
+            InputProblem("", "--years", str(arguments.years), Worded("write 1 to {most_years}", most_years=_MOST_YEARS))
+        )
     processes = arguments.processes
     if processes is not None and not 1 <= processes <= _MOST_PROCESSES:
-        problems.append(InputProblem("", "--processes", str(processes), f"write 1 to {_MOST_PROCESSES}"))
+        problems.append(
+            InputProblem(
+                "", "--processes", str(processes), Worded("write 1 to {most_processes}", most_processes=_MOST_PROCESSES)
+            )
+        )
     resume: Path | None = arguments.resume
     if resume is not None and resume.suffix == ".json" and resume.resolve().parent == arguments.folder.resolve():
         problems.append(

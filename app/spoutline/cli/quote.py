@@ -15,6 +15,7 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.whole_files import InUse
 
 if TYPE_CHECKING:
@@ -99,7 +100,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _option(number: int, count: int) -> int:
     if 1 <= number <= count:
         return number - 1
-    wanted = f"the terms have the options 1 to {count}" if count > 1 else "the terms have option 1 only"
+    wanted = (
+        Worded("the terms have the options 1 to {count}", count=count) if count > 1 else "the terms have option 1 only"
+    )
     raise InputFault((InputProblem("", "--option", str(number), wanted),))
 
 

@@ -28,6 +28,7 @@ from spoutline.model.record import (
     JudgedRecord,
     WearEntry,
 )
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from datetime import date
@@ -213,7 +214,7 @@ def _survey_of(workbench: Workbench, entry: WearEntry, path: str | None) -> Surv
     if path is not None:
         survey = read_survey(path)
         if survey.site.name != entry.site:
-            wanted = f"the survey is of {survey.site.name}"
+            wanted = Worded("the survey is of {site_name}", site_name=survey.site.name)
             raise InputFault((InputProblem("", "SITE", repr(entry.site), wanted),))
         return survey
     book = workbench.book()
@@ -278,8 +279,15 @@ def _check_sets(records: Sequence[CommissioningRecord], site_plan: SitePlan) -> 
         same = len(record.parts) == len(expected) and all(map(PartRef.names, record.parts, expected))
         if record.parts and expected and not same:
             hold = f"the sets shown here hold {', '.join(told_apart(expected))}"
-            wanted = f"{hold}: name those that the form was printed for with --sets"
-            problems.append(InputProblem("", f"form, {record.position}", ", ".join(told_apart(record.parts)), wanted))
+            wanted = Worded("{hold}: name those that the form was printed for with --sets", hold=hold)
+            problems.append(
+                InputProblem(
+                    "",
+                    Worded("form, {position}", position=record.position),
+                    ", ".join(told_apart(record.parts)),
+                    wanted,
+                )
+            )
     if problems:
         raise InputFault(tuple(problems))
 

@@ -12,6 +12,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -53,7 +54,7 @@ def _stock_price(text: str | None, currency: str) -> int | None:
             return minor_units(amount, currency)
     except (InvalidOperation, ValueError):
         pass
-    wanted = f"write an amount of {currency}, not negative, such as 35.00"
+    wanted = Worded("write an amount of {currency}, not negative, such as 35.00", currency=currency)
     raise InputFault((InputProblem("", _OPTION, repr(text), wanted),))
 
 

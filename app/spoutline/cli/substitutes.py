@@ -15,6 +15,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.requirement import Slot
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -82,9 +83,12 @@ def _part_in(hanging_set: HangingSet, place: str) -> PartRef | str:
     if len(parts) == 1:
         return parts[0]
     if parts:
-        hint = f"the set holds several; name one of {', '.join(told_apart(parts))}"
+        hint = Worded("the set holds several; name one of {told_apart}", told_apart=", ".join(told_apart(parts)))
     else:
-        hint = f"the set has no such place; it has {', '.join(dict.fromkeys(link.slot for link in hanging_set.links))}"
+        hint = Worded(
+            "the set has no such place; it has {fromkeys}",
+            fromkeys=", ".join(dict.fromkeys(link.slot for link in hanging_set.links)),
+        )
     raise InputFault((InputProblem("", "place", repr(place), hint),))
 
 

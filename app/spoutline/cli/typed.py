@@ -5,7 +5,9 @@ from __future__ import annotations
 from argparse import ArgumentTypeError
 from datetime import date
 
+from spoutline.cli.voice import told
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 _MOST = 2**31 - 1  # more than anyone counts; both stores hold it
 _DAY_WANTED = "write a date of the calendar as YYYY-MM-DD"
@@ -22,7 +24,8 @@ def serial(text: str) -> int:
     plain = text.strip()
     if plain.isascii() and plain.isdigit() and len(plain) <= len(str(_MOST)) and 1 <= int(plain) <= _MOST:
         return int(plain)
-    raise ArgumentTypeError(f"{text[:60]!r} is no number; a whole number from 1 up is wanted")
+    said = Worded("{given!r} is no number; a whole number from 1 up is wanted", given=text[:60])
+    raise ArgumentTypeError(told(said))
 
 
 def day(text: str) -> date:
@@ -36,7 +39,8 @@ def day(text: str) -> date:
     try:
         return date.fromisoformat(text)
     except ValueError:
-        raise ArgumentTypeError(f"{text[:60]!r} is no day; {_DAY_WANTED}") from None
+        said = Worded("{given!r} is no day; {wanted}", given=text[:60], wanted=_DAY_WANTED)
+        raise ArgumentTypeError(told(said)) from None
 
 
 def day_of(text: str | None, option: str) -> date | None:

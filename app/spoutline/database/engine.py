@@ -14,6 +14,7 @@ from spoutline.database.faults import Patience, connect_arguments, first_line
 from spoutline.database.file_watch import IN_MEMORY, make_file, watch_file, watched_path
 from spoutline.discretion import shown_address
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from sqlalchemy.engine.interfaces import DBAPIConnection
@@ -36,7 +37,10 @@ def open_engine(url: str, patience: Patience = Patience.USUAL, *, may_create: bo
             arguments["check_same_thread"] = False
         engine = create_engine(parsed, connect_args=arguments, pool_pre_ping=True, **options)
     except (ArgumentError, NoSuchModuleError, ModuleNotFoundError, ValueError) as fault:
-        wanted = f"give a path, or a URL such as sqlite:///file or postgresql://host/name ({first_line(fault, url)})"
+        wanted = Worded(
+            "give a path, or a URL such as sqlite:///file or postgresql://host/name ({reason})",
+            reason=first_line(fault, url),
+        )
         raise InputFault((InputProblem("", "database", repr(shown_address(url)), wanted),)) from None
     if engine.dialect.name == "sqlite":
         path = watched_path(engine)

@@ -13,6 +13,7 @@ from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from spoutline.discretion import discreet
 from spoutline.model.faults import BusyStore, ReadOnlyStore, StoreFault
+from spoutline.model.worded import Worded
 
 
 class Patience(IntEnum):
@@ -68,12 +69,18 @@ def store_fault(cause: BaseException, where: str, address: str = "") -> StoreFau
     """
     if _is_read_only(cause):
         return ReadOnlyStore(
-            f"{where} may be read by you but not written ({first_line(cause, address)}). Nothing was changed. "
-            "Ask its keeper for leave to write, or work on a copy of your own."
+            Worded(
+                "{where} may be read by you but not written ({reason}). Nothing was changed. Ask its "
+                "keeper for leave to write, or work on a copy of your own.",
+                where=where,
+                reason=first_line(cause, address),
+            )
         )
     if _is_passing(cause):
-        return BusyStore(f"{where} does not answer for now: {first_line(cause, address)}.")
-    return StoreFault(f"{where} cannot be used: {first_line(cause, address)}.")
+        return BusyStore(
+            Worded("{where} does not answer for now: {reason}.", where=where, reason=first_line(cause, address))
+        )
+    return StoreFault(Worded("{where} cannot be used: {reason}.", where=where, reason=first_line(cause, address)))
 
 
 def _is_passing(cause: BaseException) -> bool:

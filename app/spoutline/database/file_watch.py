@@ -18,6 +18,7 @@ from sqlalchemy import Engine, event
 from sqlalchemy.exc import DisconnectionError
 
 from spoutline.model.faults import StoreFault
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from sqlalchemy.engine.interfaces import DBAPIConnection
@@ -42,8 +43,11 @@ def file_identity(path: Path) -> FileIdentity | None:
 def gone(path: Path) -> StoreFault:
     """Return the fault of a book whose file is no longer at its place."""
     return StoreFault(
-        f"The file of the book, {path}, is no longer there: it was moved, renamed or deleted. Put it back, restore a "
-        "backup, or write the survey to a file."
+        Worded(
+            "The file of the book, {path}, is no longer there: it was moved, renamed or deleted. "
+            "Put it back, restore a backup, or write the survey to a file.",
+            path=path,
+        )
     )
 
 
@@ -68,7 +72,9 @@ def make_file(path: Path) -> None:
         with contextlib.suppress(FileExistsError):
             _move_if_free(part, path)
     except (OSError, sqlite3.Error) as fault:
-        raise StoreFault(f"The database {path} cannot be used: it cannot be made ({fault}).") from fault
+        raise StoreFault(
+            Worded("The database {path} cannot be used: it cannot be made ({reason}).", path=path, reason=fault)
+        ) from fault
     finally:
         for ending in ("", "-wal", "-shm", "-journal"):
             part.with_name(part.name + ending).unlink(missing_ok=True)

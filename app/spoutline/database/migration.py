@@ -13,6 +13,7 @@ import spoutline
 from spoutline.database.engine import shown_url, url_of, writing
 from spoutline.database.faults import first_line, store_faults
 from spoutline.model.faults import NewerStore, StoreFault
+from spoutline.model.worded import Worded
 
 _ONE_AT_A_TIME = threading.Lock()  # alembic keeps the migration in hand in a variable of its module
 
@@ -77,8 +78,12 @@ class Schema:
             ) from fault
         except Exception as fault:
             raise StoreFault(
-                f"{place} could not be brought to the form that this version needs: {first_line(fault, url)}. "
-                "It was left as it was."
+                Worded(
+                    "{place} could not be brought to the form that this version needs: {reason}. It was "
+                    "left as it was.",
+                    place=place,
+                    reason=first_line(fault, url),
+                )
             ) from fault
 
     def _note_program(self, connection: Connection) -> None:

@@ -11,6 +11,7 @@ from pydantic import AfterValidator, StringConstraints
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import hidden_sign
+from spoutline.model.worded import Worded
 
 DEMONSTRATION: Final = "Demonstration"  # the invented catalogue that comes with the program; nobody may write to it
 CATALOGUE_NAME_LENGTH: Final = 60
@@ -46,14 +47,16 @@ class EditionRef:
             name, edition = edition, ""
         told = catalogue_name_fault(name.strip())
         if told:
-            raise InputFault((InputProblem("", field, repr(text), f"{told}; write NAME, NAME@3 or NAME@draft"),))
+            raise InputFault(
+                (InputProblem("", field, repr(text), Worded("{told}; write NAME, NAME@3 or NAME@draft", told=told)),)
+            )
         edition = edition.strip()
         if at and edition.casefold() == _DRAFT:
             return cls(name.strip(), is_draft=True)
         if not at:
             return cls(name.strip())
         if not (edition.isascii() and edition.isdigit() and int(edition[:9]) > 0 and len(edition) <= 9):
-            wanted = f"behind @ stands the number of an edition, counted from 1, or {_DRAFT}"
+            wanted = Worded("behind @ stands the number of an edition, counted from 1, or {draft}", draft=_DRAFT)
             raise InputFault((InputProblem("", field, repr(text), wanted),))
         return cls(name.strip(), int(edition))
 
@@ -88,9 +91,10 @@ def catalogue_name_fault(name: str) -> str:
     if told:
         return told
     if len(name) > CATALOGUE_NAME_LENGTH or "  " in name or not _NAME.fullmatch(name):
-        return (
-            f"a catalog's name has up to {CATALOGUE_NAME_LENGTH} letters, digits, single blanks and & ( ) . , + - _ "
-            "and begins with a letter or digit"
+        return Worded(
+            "a catalog's name has up to {catalogue_name_length} letters, digits, single blanks "
+            "and & ( ) . , + - _ and begins with a letter or digit",
+            catalogue_name_length=CATALOGUE_NAME_LENGTH,
         )
     return ""
 

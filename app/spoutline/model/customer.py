@@ -17,6 +17,7 @@ from spoutline.model.quotation_terms import (
     SellingMethod,
     Terms,
 )
+from spoutline.model.worded import Worded
 
 _MOST_FORMER = 100  # names; the oldest give way
 
@@ -67,7 +68,11 @@ def with_customer(terms: Terms, customer: Customer) -> Terms:
     recipient = Recipient(**{name: getattr(customer, name) for name in Recipient.model_fields})
     selling = terms.selling
     if customer.discounts and selling.method is not SellingMethod.LIST_LESS_DISCOUNT:
-        wanted = f"the discounts of {customer.name} are off the list price: use {SellingMethod.LIST_LESS_DISCOUNT}"
+        wanted = Worded(
+            "the discounts of {customer_name} are off the list price: use {list_less_discount}",
+            customer_name=customer.name,
+            list_less_discount=SellingMethod.LIST_LESS_DISCOUNT,
+        )
         raise InputFault((InputProblem("", "selling.method", selling.method.value, wanted),))
     own = {one.group for one in customer.discounts}
     others = tuple(one for one in selling.exceptions if one.kind is not None or one.group not in own)

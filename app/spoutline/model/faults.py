@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from spoutline.model.worded import Worded
+
 
 @dataclass(frozen=True, slots=True)
 class InputProblem:
@@ -16,8 +18,14 @@ class InputProblem:
     is_missing: bool = False
 
     def __str__(self) -> str:
-        where = f"{self.place}: " if self.place else ""
-        return f"{where}{self.field}: {self.value} is not usable; {self.wanted}"
+        return self.worded()
+
+    def worded(self) -> Worded:
+        """Return the problem as one sentence."""
+        figures = {"field": self.field, "value": self.value, "wanted": self.wanted}
+        if not self.place:
+            return Worded("{field}: {value} is not usable; {wanted}", **figures)
+        return Worded("{place}: {field}: {value} is not usable; {wanted}", place=self.place, **figures)
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,8 +38,14 @@ class InputNote:
     told: str
 
     def __str__(self) -> str:
-        where = f"{self.place}: " if self.place else ""
-        return f"{where}{self.field}: {self.value} {self.told}"
+        return self.worded()
+
+    def worded(self) -> Worded:
+        """Return the note as one sentence."""
+        figures = {"field": self.field, "value": self.value, "told": self.told}
+        if not self.place:
+            return Worded("{field}: {value} {told}", **figures)
+        return Worded("{place}: {field}: {value} {told}", place=self.place, **figures)
 
 
 class InputFault(Exception):
@@ -39,7 +53,8 @@ class InputFault(Exception):
 
     def __init__(self, problems: tuple[InputProblem, ...]) -> None:
         self.problems = problems
-        super().__init__("\n".join(str(problem) for problem in problems))
+        lines = {f"line{number}": problem.worded() for number, problem in enumerate(problems)}
+        super().__init__(Worded("\n".join(f"{{{name}}}" for name in lines), **lines))
 
 
 class StoreFault(Exception):
@@ -74,11 +89,18 @@ class NewerStore(StoreFault):
     def __init__(self, place: str, *, form: str, written_by: str, known_form: str, program: str) -> None:
         self.place, self.form, self.known_form = place, form, known_form
         self.written_by, self.program = written_by, program
-        by = f"Spoutline {written_by} or a later one" if written_by else "a newer version of Spoutline"
+        newer = "a newer version of Spoutline"
         super().__init__(
-            f"{place} was written by {by} (its form is {form}). This is Spoutline {program}, which knows forms up to "
-            f"{known_form}; it changed nothing. Use the newer program, restore a backup that was made before, or name "
-            "another database."
+            Worded(
+                "{place} was written by {by} (its form is {form}). This is Spoutline {program}, which knows forms up "
+                "to {known_form}; it changed nothing. Use the newer program, restore a backup that was made before, or "
+                "name another database.",
+                place=place,
+                by=Worded("Spoutline {version} or a later one", version=written_by) if written_by else newer,
+                form=form,
+                program=program,
+                known_form=known_form,
+            )
         )
 
 

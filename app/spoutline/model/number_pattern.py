@@ -11,6 +11,7 @@ from datetime import date
 from typing import Final
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 MOST_SIGNS: Final = 80  # of a quotation's number
 _SERIAL: Final = re.compile(r"\{serial(?::0([1-9]))?\}")
@@ -43,5 +44,14 @@ def number_in(series: str, serial: int) -> str:
         raise ValueError("a series holds a serial")
     number = f"{series[: found.start()]}{serial:0{int(found[1] or 1)}}{series[found.end() :]}"
     if len(number) > MOST_SIGNS:
-        raise InputFault((InputProblem("", "heading.number", number, f"a number has {MOST_SIGNS} signs at most"),))
+        raise InputFault(
+            (
+                InputProblem(
+                    "",
+                    "heading.number",
+                    number,
+                    Worded("a number has {most_signs} signs at most", most_signs=MOST_SIGNS),
+                ),
+            )
+        )
     return number

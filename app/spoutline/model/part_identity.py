@@ -8,6 +8,7 @@ from typing import Annotated, Final
 from pydantic import AfterValidator, StringConstraints
 
 from spoutline.model.plain_values import hidden_sign
+from spoutline.model.worded import Worded
 
 NUMBER_LENGTH: Final = 80
 ITEM_NUMBER_LENGTH: Final = 60
@@ -26,13 +27,17 @@ def number_fault(number: str) -> str:
     if not any(sign.isalnum() for sign in number):
         told = told or "write the number that the maker gives the part: it holds a letter or a digit"
     elif len(number) > NUMBER_LENGTH:
-        told = told or f"a number has at most {NUMBER_LENGTH} signs; this one has {len(number)}"
+        told = told or Worded(
+            "a number has at most {number_length} signs; this one has {count}",
+            number_length=NUMBER_LENGTH,
+            count=len(number),
+        )
     elif number != number.strip(" ") or "  " in number:
         told = told or "leave out blanks at the ends, and more than one in a row"
     for sign in number if not told else "":
         if sign not in _NUMBER_SIGNS and unicodedata.category(sign)[0] not in "LM" and not sign.isdecimal():
             shown = f"{sign!r}" if sign.isprintable() else f"U+{ord(sign):04X}"
-            return f"a number holds letters, digits, blanks and / . - +; this one has {shown}"
+            return Worded("a number holds letters, digits, blanks and / . - +; this one has {shown}", shown=shown)
     return told
 
 
@@ -40,7 +45,9 @@ def made_up_fault(joint: str) -> str:
     """Return what would be right in place of the name of a joint inside an article; empty for one that may stand."""
     if joint and joint.isprintable() and len(joint) <= MADE_UP_LENGTH:
         return hidden_sign(joint)
-    return f"write maker and number of the article, 1 to {MADE_UP_LENGTH} signs on one line"
+    return Worded(
+        "write maker and number of the article, 1 to {made_up_length} signs on one line", made_up_length=MADE_UP_LENGTH
+    )
 
 
 def gtin_check_digit(digits: str) -> int:
@@ -60,7 +67,11 @@ def gtin_fault(gtin: str) -> str:
     if not (gtin.isascii() and gtin.isdigit()) or len(gtin) not in GTIN_LENGTHS:
         return "a GTIN has 8, 12, 13 or 14 digits and nothing else"
     wanted = gtin_check_digit(gtin[:-1])
-    return "" if int(gtin[-1]) == wanted else f"its check digit must be {wanted}; compare it with the label"
+    return (
+        ""
+        if int(gtin[-1]) == wanted
+        else Worded("its check digit must be {wanted}; compare it with the label", wanted=wanted)
+    )
 
 
 def _right_number(number: str) -> str:
@@ -84,7 +95,11 @@ def _composed(text: str) -> str:
 
 def _shown_whole(text: str) -> str:
     told = hidden_sign(text) or next(
-        (f"leave out the hidden sign U+{ord(sign):04X}" for sign in text if unicodedata.category(sign) in ("Cc", "Cf")),
+        (
+            Worded("leave out the hidden sign U+{ord:04X}", ord=ord(sign))
+            for sign in text
+            if unicodedata.category(sign) in ("Cc", "Cf")
+        ),
         "",
     )
     if told:

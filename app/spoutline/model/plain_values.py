@@ -8,6 +8,7 @@ from typing import Final
 from pydantic import BaseModel, ValidationInfo, field_validator
 
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 
 SMALLEST_MEASURE: Final = 1e-9  # in the unit of any field; nothing on a station is measured finer
 REPLACEMENT: Final = "\ufffd"  # the sign that stands for one that cannot be shown (Unicode Standard, 23.8)
@@ -26,7 +27,11 @@ FREE_FIELDS: Final = frozenset({"notes"})  # a remark may be pasted from anywher
 def hidden_sign(text: str) -> str:
     """Return what to do about the first hidden sign of a text; empty where it has none."""
     found = _HIDDEN.search(text)
-    return f"leave out the hidden sign U+{ord(found[0]):04X}, character {found.start() + 1}" if found else ""
+    return (
+        Worded("leave out the hidden sign U+{ord:04X}, character {start}", ord=ord(found[0]), start=found.start() + 1)
+        if found
+        else ""
+    )
 
 
 def without_hidden_signs(text: str) -> str:
@@ -57,7 +62,9 @@ class PlainValues(BaseModel):
             if isinstance(one, float) and measures_nothing(one):
                 if one is value and not cls._must_be_positive(info.field_name or ""):
                     return 0.0  # what is left of a conversion: 32 degrees Fahrenheit come out as 6e-14 Celsius
-                raise ValueError(f"a number of at least {SMALLEST_MEASURE:g} is needed")
+                raise ValueError(
+                    Worded("a number of at least {smallest_measure:g} is needed", smallest_measure=SMALLEST_MEASURE)
+                )
         return value
 
     @classmethod

@@ -16,6 +16,7 @@ from typing import Final
 
 from spoutline.model.nominal_size import NominalSize
 from spoutline.model.port import FlowPath, ThreadStandard
+from spoutline.model.worded import Worded
 
 _MM_PER_INCH = Fraction(254, 10)  # international yard and pound agreement, 1959
 _NOMINAL_MM = Fraction(1, 2)  # people round to whole millimetres; sizes of one thread lie further apart
@@ -168,7 +169,7 @@ def read_size(text: str, thread: ThreadStandard) -> NominalSize:
     if size is None:
         others = [other for other in ThreadStandard if other is not thread and _size_in(written, other) is not None]
         hint = f"it is a size of {' and of '.join(others)} threads, and this thread is {thread}; " if others else ""
-        raise ValueError(f"{hint}use one of {sizes_told(thread)}")
+        raise ValueError(Worded("{hint}use one of {sizes}", hint=hint, sizes=sizes_told(thread)))
     return size
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_status import QuotationStatus as Status
+from spoutline.model.worded import Worded
 
 _MAY_BECOME: dict[Status, frozenset[Status]] = {
     Status.DRAFT: frozenset({Status.DRAFT, Status.ISSUED}),
@@ -26,7 +27,16 @@ def check_step(now: Status, wanted: Status) -> None:
     """Raise ``InputFault`` where the step is none that a quotation takes."""
     if not may_become(now, wanted):
         steps = ", ".join(sorted(_MAY_BECOME[now])) or "nothing more: the order stands, changes need a new quotation"
-        raise InputFault((InputProblem("", "status", f"from {now} to {wanted}", f"from {now} it may become {steps}"),))
+        raise InputFault(
+            (
+                InputProblem(
+                    "",
+                    "status",
+                    Worded("from {now} to {wanted}", now=now, wanted=wanted),
+                    Worded("from {now} it may become {steps}", now=now, steps=steps),
+                ),
+            )
+        )
 
 
 def ordered_option(titles: Sequence[str], answer: Status, named: str) -> str:
@@ -38,9 +48,9 @@ def ordered_option(titles: Sequence[str], answer: Status, named: str) -> str:
     if answer is not Status.ACCEPTED:
         fitting, wanted = [""], "only an order names an option"
     elif len(titles) == 1:
-        fitting, wanted = ["", *titles], f"the only option is {titles[0]}"
+        fitting, wanted = ["", *titles], Worded("the only option is {titles}", titles=titles[0])
     else:
-        fitting, wanted = list(titles), f"name the option that is ordered: {', '.join(titles)}"
+        fitting, wanted = list(titles), Worded("name the option that is ordered: {titles}", titles=", ".join(titles))
     if named not in fitting:
         raise InputFault((InputProblem("", "option", named or "nothing", wanted),))
     return named if len(titles) > 1 else ""

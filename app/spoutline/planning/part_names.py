@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 from spoutline.planning.protocols import PartStore
 
 
@@ -48,14 +49,16 @@ def namesakes(refs: Iterable[PartRef], parts: PartStore) -> tuple[PartRef, ...]:
 def _several_makers(named: Sequence[PartRef]) -> str:
     """Return what would be right in place of a bare number that all of ``named`` have."""
     makers = ", ".join(one.maker for one in named)
-    wanted = f"'{named[0]}', or in a document `maker` beside `number`"
-    return f"several makers have this number: {makers}; name the maker too: {wanted}"
+    wanted = Worded("'{named}', or in a document `maker` beside `number`", named=named[0])
+    return Worded(
+        "several makers have this number: {makers}; name the maker too: {wanted}", makers=makers, wanted=wanted
+    )
 
 
 def _unknown(ref: PartRef, parts: PartStore) -> str:
     others = [part.ref.maker for part in parts.parts((PartRef(ref.number),))] if ref.maker else []
     if others:
-        return f"this number is of {' and '.join(others)}, not of {ref.maker}"
+        return Worded("this number is of {others}, not of {maker}", others=" and ".join(others), maker=ref.maker)
     near = parts.nearest_numbers(ref.number)
-    hint = f"; near it are {', '.join(near)}" if near else ""
-    return f"it must be a part number of the catalog{hint}"
+    hint = Worded("; near it are {near}", near=", ".join(near)) if near else ""
+    return Worded("it must be a part number of the catalog{hint}", hint=hint)

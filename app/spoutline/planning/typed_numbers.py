@@ -10,6 +10,7 @@ from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 from spoutline.planning.protocols import PartStore
 
 if TYPE_CHECKING:
@@ -50,13 +51,20 @@ def followed(asked: PartRef, parts: NumberedParts, field: str = "part number") -
 
 def several_ways(traces: Sequence[NumberTrace]) -> str:
     """Return what would be right in place of a number that leads to several parts."""
-    ways = ", ".join(f"{one.maker or 'item number'} (now {one.current})" for one in traces)
+    ways = ", ".join(
+        Worded("{maker} (now {current})", maker=one.maker or "item number", current=one.current) for one in traces
+    )
     makers = sorted({one.maker for one in traces if one.maker})
     first = next((one for one in traces if one.maker), traces[0])
     if len(makers) > 1:
         number = first.written.number
-        return f"several makers have this number: {ways}; name the maker too: '{first.maker} {number}'"
-    return f"it leads to several parts: {ways}; write the number of the part that is meant"
+        return Worded(
+            "several makers have this number: {ways}; name the maker too: '{maker} {number}'",
+            ways=ways,
+            maker=first.maker,
+            number=number,
+        )
+    return Worded("it leads to several parts: {ways}; write the number of the part that is meant", ways=ways)
 
 
 def with_old_numbers(wrong: Mapping[PartRef, str], parts: NumberedParts) -> dict[PartRef, str]:
@@ -65,7 +73,9 @@ def with_old_numbers(wrong: Mapping[PartRef, str], parts: NumberedParts) -> dict
     for ref in wrong:
         current = sorted({one.current for one in parts.traces(ref) if one.current is not None})
         if current:
-            told[ref] = f"it is an old number; write the one that it leads to: {' or '.join(map(str, current))}"
+            told[ref] = Worded(
+                "it is an old number; write the one that it leads to: {current}", current=" or ".join(map(str, current))
+            )
     return told
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from spoutline.model.faults import InputProblem
 from spoutline.model.limit import Jurisdiction, LimitId
+from spoutline.model.worded import Worded
 
 # (lower row, higher row, may they be equal): the lower one must not exceed the higher one
 _ORDER: tuple[tuple[LimitId, LimitId, bool], ...] = (
@@ -51,7 +52,12 @@ def contradictions(profile: Jurisdiction, place: str) -> list[InputProblem]:
         lower, higher = profile.optional_number(lower_id), profile.optional_number(higher_id)
         if lower is None or higher is None or lower < higher or (may_equal and lower == higher):
             continue
-        wanted = f"it must {'not exceed' if may_equal else 'be less than'} {higher_id}, {_printed(profile, higher_id)}"
+        wanted = Worded(
+            "it must {given} {higher_id}, {printed}",
+            given="not exceed" if may_equal else "be less than",
+            higher_id=higher_id,
+            printed=_printed(profile, higher_id),
+        )
         problems.append(InputProblem(place, lower_id, _printed(profile, lower_id), wanted))
     return problems
 

@@ -13,6 +13,7 @@ from pydantic import BaseModel, ConfigDict
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, LimitStatus
+from spoutline.model.worded import Worded
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 from spoutline.ruletables.schema import Line, read_toml, validated
@@ -157,7 +158,7 @@ def publish(folder: Path, profile: Jurisdiction, *, publisher: str, note: str, o
             InputProblem("", "jurisdiction", repr(profile.id), "copy the built-in rules and publish the copy")
         )
     if before and before[-1].jurisdiction == profile:
-        wanted = f"nothing changed in it since edition {before[-1].number}"
+        wanted = Worded("nothing changed in it since edition {number}", number=before[-1].number)
         problems.append(InputProblem("", "jurisdiction", repr(profile.id), wanted))
     if problems:
         raise InputFault(tuple(problems))

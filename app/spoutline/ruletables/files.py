@@ -6,6 +6,7 @@ from pathlib import Path
 
 from spoutline.input_bounds import BOUNDS, bounded_stream
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.worded import Worded
 
 
 def read_text(path: Path) -> str:
@@ -23,7 +24,11 @@ def read_text(path: Path) -> str:
             content = bounded_stream(file, BOUNDS.toml_bytes, path.name, "file", "a readable table is needed")
         return content.decode("utf-8").replace("\r\n", "\n").replace("\r", "\n")
     except UnicodeDecodeError as fault:
-        problem = InputProblem(path.name, "file", f"byte {fault.start}", "save the file as UTF-8 text")
+        problem = InputProblem(
+            path.name, "file", Worded("byte {start}", start=fault.start), "save the file as UTF-8 text"
+        )
         raise InputFault((problem,)) from fault
     except OSError as fault:
-        raise StoreFault(f"The table {path} cannot be read: {fault.strerror}.") from fault
+        raise StoreFault(
+            Worded("The table {path} cannot be read: {reason}.", path=path, reason=fault.strerror)
+        ) from fault

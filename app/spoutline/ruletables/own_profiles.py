@@ -7,6 +7,7 @@ from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction
+from spoutline.model.worded import Worded
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml, unknown_profile
 from spoutline.whole_files import write_file
@@ -48,7 +49,9 @@ def own_profile(folder: Path, profile_id: str) -> Jurisdiction:
     path = folder / f"{profile_id}{_SUFFIX}"
     profile = _read(read_text(path), path.name)
     if profile.id != profile_id:
-        wanted = f"the file is named {path.name}, so the id must be {profile_id}"
+        wanted = Worded(
+            "the file is named {path_name}, so the id must be {profile_id}", path_name=path.name, profile_id=profile_id
+        )
         raise InputFault((InputProblem(path.name, "profile, id", repr(profile.id), wanted),))
     return profile
 
@@ -76,7 +79,9 @@ def save_own_profile(folder: Path, profile: Jurisdiction) -> Path:
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
-        raise StoreFault(f"The rule profile {path} cannot be written: {fault.strerror}.") from fault
+        raise StoreFault(
+            Worded("The rule profile {path} cannot be written: {reason}.", path=path, reason=fault.strerror)
+        ) from fault
     write_file(path, profile_to_toml(profile).encode("utf-8"))
     return path
 
@@ -93,11 +98,13 @@ def remove_own_profile(folder: Path, profile_id: str) -> None:
     """
     own = own_profile_ids(folder)
     if profile_id not in own:
-        known = f"those are {', '.join(own)}" if own else "there is none yet"
-        wanted = f"no such rule profile of your own; only your own can be removed, and {known}"
+        known = Worded("those are {own}", own=", ".join(own)) if own else "there is none yet"
+        wanted = Worded("no such rule profile of your own; only your own can be removed, and {known}", known=known)
         raise InputFault((InputProblem("", "jurisdiction", repr(profile_id), wanted),))
     path = folder / f"{profile_id}{_SUFFIX}"
     try:
         path.unlink()
     except OSError as fault:
-        raise StoreFault(f"The rule profile {path} cannot be deleted: {fault.strerror}.") from fault
+        raise StoreFault(
+            Worded("The rule profile {path} cannot be deleted: {reason}.", path=path, reason=fault.strerror)
+        ) from fault

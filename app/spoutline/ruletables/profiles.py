@@ -9,6 +9,7 @@ from typing import Any
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, LimitStatus
+from spoutline.model.worded import Worded
 from spoutline.ruletables.consistency import contradictions
 from spoutline.ruletables.kinds import KINDS, Form
 from spoutline.ruletables.nearness import nearest
@@ -203,7 +204,7 @@ def missing_rows(limits: Mapping[LimitId, Limit], place: str) -> list[InputProbl
 
 def unknown_profile(profile_id: str, known: Sequence[str], place: str = "") -> InputFault:
     """Return the fault for a profile id that nobody knows, with the nearest known ones."""
-    wanted = f"no such rule profile; {nearest(profile_id, known)}"
+    wanted = Worded("no such rule profile; {nearest}", nearest=nearest(profile_id, known))
     return InputFault((InputProblem(place, "jurisdiction", repr(profile_id), wanted),))
 
 

@@ -8,6 +8,7 @@ from decimal import Decimal, InvalidOperation
 from spoutline.model.faults import InputProblem
 from spoutline.model.limit import Limit, LimitId, LimitValue
 from spoutline.model.quantity import Dimension
+from spoutline.model.worded import Worded
 from spoutline.ruletables.kinds import CASE_PARTS, KINDS, Form, Kind
 from spoutline.ruletables.nearness import nearest
 from spoutline.ruletables.schema import LimitRow
@@ -83,11 +84,11 @@ def _value_of(value: WrittenValue, unit: str, kind: Kind) -> LimitValue:
     if value is None:
         if kind.may_be_empty:
             return None
-        raise _Refused("value", "nothing", f"this row must hold a {kind.form}")
+        raise _Refused("value", "nothing", Worded("this row must hold a {form}", form=kind.form))
     if kind.form is Form.NUMBER:
         return _number_of(value, unit, kind)
     if unit:
-        raise _Refused("unit", repr(unit), f"leave the unit out: the value is a {kind.form}")
+        raise _Refused("unit", repr(unit), Worded("leave the unit out: the value is a {form}", form=kind.form))
     if kind.form is Form.YES_NO:
         if isinstance(value, bool):
             return value
@@ -96,7 +97,7 @@ def _value_of(value: WrittenValue, unit: str, kind: Kind) -> LimitValue:
         return _cases_of(value)
     if isinstance(value, str) and value in kind.words:
         return value
-    raise _Refused("value", repr(printed_form(value)), f"write one of {', '.join(kind.words)}")
+    raise _Refused("value", repr(printed_form(value)), Worded("write one of {words}", words=", ".join(kind.words)))
 
 
 def _number_of(value: WrittenValue, unit: str, kind: Kind) -> float:
@@ -106,7 +107,13 @@ def _number_of(value: WrittenValue, unit: str, kind: Kind) -> float:
     if unit not in ACCEPTED[dimension]:
         spellings = [spelling for spelling in ACCEPTED[dimension] if spelling]
         wanted = (
-            f"use a unit of {dimension.value.replace('_', ' ')}: {', '.join(spellings)}" if spellings else "no unit"
+            Worded(
+                "use a unit of {dimension}: {spellings}",
+                dimension=dimension.value.replace("_", " "),
+                spellings=", ".join(spellings),
+            )
+            if spellings
+            else "no unit"
         )
         raise _Refused("unit", repr(unit), wanted)
     number = float(value)
@@ -121,9 +128,9 @@ def _number_of(value: WrittenValue, unit: str, kind: Kind) -> float:
 def _range_phrase(kind: Kind, unit: str, dimension: Dimension) -> str:
     high = f"{from_core(kind.maximum, unit, dimension):.6g} {unit}".strip()
     if 0.0 < kind.minimum < 1e-9:
-        return f"write more than 0 and at most {high}"
+        return Worded("write more than 0 and at most {high}", high=high)
     low = f"{from_core(kind.minimum, unit, dimension):.6g} {unit}".strip()
-    return f"write a value from {low} to {high}"
+    return Worded("write a value from {low} to {high}", low=low, high=high)
 
 
 def _cases_of(value: WrittenValue) -> tuple[str, ...]:
@@ -135,5 +142,9 @@ def _cases_of(value: WrittenValue) -> tuple[str, ...]:
             raise _Refused("value", repr(case), "write service:duty:family, for example attended:reel:diesel")
         for part, (name, words) in zip(parts, CASE_PARTS, strict=True):
             if part not in words:
-                raise _Refused("value", repr(case), f"{part!r} is no {name}; {nearest(part, words)}")
+                raise _Refused(
+                    "value",
+                    repr(case),
+                    Worded("{part!r} is no {name}; {nearest}", part=part, name=name, nearest=nearest(part, words)),
+                )
     return value

@@ -9,6 +9,7 @@ from typing import Final
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.quantity import Dimension
+from spoutline.model.worded import Worded
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 from spoutline.units.quantities import parse
@@ -69,7 +70,7 @@ def parse_reading(
         if beyond := _BEYOND.match(written):
             written, over = beyond["rest"], True
         if bare := _BARE_PREFIX.match(written):
-            written = f"{bare['number']} {bare['prefix'].replace('K', 'k')}ohm"
+            written = Worded("{bare} {bare2}ohm", bare=bare["number"], bare2=bare["prefix"].replace("K", "k"))
     if system is UnitSystem.US and dimension is Dimension.LENGTH and _BARE.match(written):
         # 4 beside a tape may be four inches or four feet, and neither is guessed where somebody signs for it
         with_units = "write feet and inches with their units, such as 4 in or 1 ft 2 1/2 in"
@@ -123,4 +124,8 @@ def _with_point(text: str, language: Language) -> str:
 
 
 def _asked(wanted: str, dimension: Dimension) -> str:
-    return f"{wanted}; {OPEN_CIRCUIT} for an open circuit" if dimension is Dimension.RESISTANCE else wanted
+    return (
+        Worded("{wanted}; {open_circuit} for an open circuit", wanted=wanted, open_circuit=OPEN_CIRCUIT)
+        if dimension is Dimension.RESISTANCE
+        else wanted
+    )

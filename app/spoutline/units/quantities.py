@@ -7,6 +7,7 @@ import re
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quantity import Dimension
+from spoutline.model.worded import Worded
 from spoutline.units.accepted import ACCEPTED, UnitSystem, shown_unit
 from spoutline.units.unit_lines import to_core
 
@@ -70,7 +71,12 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
     if _COMMA_DECIMAL.search(written):
         # 1,234 is one thing in one country and another in the next, so neither is guessed
         raise _fault(
-            name, text, f"write a decimal point and no thousands separator, for example {example(dimension, system)}"
+            name,
+            text,
+            Worded(
+                "write a decimal point and no thousands separator, for example {example}",
+                example=example(dimension, system),
+            ),
         )
     if dimension is Dimension.LENGTH and (both := _FEET_AND_INCHES.match(written)):
         feet, inches = (
@@ -82,11 +88,17 @@ def parse(text: str, dimension: Dimension, system: UnitSystem, *, field: str = "
     match = _NUMBER.match(written)
     number = _number_of(match) if match else None
     if match is None or number is None:
-        raise _fault(name, text, f"write a number and a unit, for example {example(dimension, system)}")
+        raise _fault(
+            name, text, Worded("write a number and a unit, for example {example}", example=example(dimension, system))
+        )
     unit = _accepted_spelling((match["unit"] or "").strip() or shown_unit(dimension, system), dimension)
     if unit is None:
         spellings = _spellings(dimension)
-        wanted = f"use one of the units {', '.join(spellings)}" if spellings else "write the number with no unit"
+        wanted = (
+            Worded("use one of the units {spellings}", spellings=", ".join(spellings))
+            if spellings
+            else "write the number with no unit"
+        )
         raise _fault(name, text, wanted)
     value = to_core(number, unit, dimension)
     if not math.isfinite(value):

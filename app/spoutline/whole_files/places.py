@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path, PureWindowsPath
 
+from spoutline.model.worded import Worded
+
 _Identity = tuple[int, int]  # device and inode
 _ENTRIES_TRIED = 40
 
@@ -73,13 +75,13 @@ def obstacle(path: Path) -> str | None:
     except FileNotFoundError:
         mode = None
     except (OSError, ValueError) as fault:
-        return f"it cannot be written ({_reason(fault)})"
+        return Worded("it cannot be written ({reason})", reason=_reason(fault))
     if mode is not None:
         return next((words for is_kind, words in _KINDS if is_kind(mode)), None)
     folder = path.parent
     if not folder.exists():
-        return f"it cannot be written: the folder '{folder}' is not there; make it first"
-    return None if folder.is_dir() else f"it cannot be written: '{folder}' is no folder"
+        return Worded("it cannot be written: the folder '{folder}' is not there; make it first", folder=folder)
+    return None if folder.is_dir() else Worded("it cannot be written: '{folder}' is no folder", folder=folder)
 
 
 def _identity(path: str) -> _Identity | None:

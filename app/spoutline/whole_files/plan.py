@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.whole_files.places import Place, is_below, is_same_place, obstacle, place_of
 from spoutline.whole_files.writing import Staged, staged, write_files
 
@@ -56,7 +57,12 @@ class OutputPlan:
         problems = list(self.clashes())
         if not problems and not self._force:
             problems = [
-                InputProblem("", one.option, f"'{one.path}'", f"{_foreign_words(one)}; {FORCE} replaces it")
+                InputProblem(
+                    "",
+                    one.option,
+                    f"'{one.path}'",
+                    Worded("{foreign_words}; {force} replaces it", foreign_words=_foreign_words(one), force=FORCE),
+                )
                 for one in self.foreign()
             ]
         if problems:
@@ -91,10 +97,10 @@ class OutputPlan:
         place = place_of(file.path)
         for used in self._in_use:
             if is_same_place(place, place_of(used.path)) or (used.holds_all and is_below(place, used.path)):
-                return f"this is {used.words}; name another file"
+                return Worded("this is {words}; name another file", words=used.words)
         for other in self._files[: self._files.index(file)]:
             if is_same_place(place, place_of(other.path)):
-                return f"this is the file of {other.option}; name another file"
+                return Worded("this is the file of {option}; name another file", option=other.option)
         return "this is a database, which is not replaced; name another file" if _is_database(place) else None
 
 
@@ -106,7 +112,10 @@ def _is_own(file: PlannedFile) -> bool:
 
 
 def _foreign_words(file: PlannedFile) -> str:
-    return f"this file is there already and was not written by the program as its {file.option.lstrip('-')} file"
+    return Worded(
+        "this file is there already and was not written by the program as its {option} file",
+        option=file.option.lstrip("-"),
+    )
 
 
 def _is_database(place: Place) -> bool:

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 
 from spoutline.model.faults import StoreFault
+from spoutline.model.worded import Worded
 from spoutline.whole_files.places import obstacle
 
 
@@ -152,4 +153,6 @@ def _telling(path: Path) -> Iterator[None]:
         yield
     except OSError as fault:
         reason = (fault.strerror or str(fault)).removeprefix("it cannot be written: ")
-        raise StoreFault(f"{path} cannot be written: {reason}. Nothing was written.") from fault
+        raise StoreFault(
+            Worded("{path} cannot be written: {reason}. Nothing was written.", path=path, reason=reason)
+        ) from fault

@@ -40,6 +40,7 @@ from spoutline.model.record import (
     RecordItemId,
     UnreadField,
 )
+from spoutline.model.worded import Worded
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.meter_readings import MeterReading, parse_reading
 
@@ -115,8 +116,8 @@ def records_from_fields(
         wanted = "a commissioning form of this program is needed, saved with its fields"
         raise InputFault((InputProblem(place, "form", "no field of a position", wanted),))
     if len(numbers) > BOUNDS.form_positions:
-        wanted = f"a form of at most {BOUNDS.form_positions} positions is read"
-        raise InputFault((InputProblem(place, "form", f"{len(numbers)} positions", wanted),))
+        wanted = Worded("a form of at most {most} positions is read", most=BOUNDS.form_positions)
+        raise InputFault((InputProblem(place, "form", Worded("{count} positions", count=len(numbers)), wanted),))
     read = read_refs or _bare_refs
     readers = [_PositionReader(values, number, read) for number in numbers]
     pages = [(reader, reader.record()) for reader in readers]
@@ -151,8 +152,10 @@ def _fields(reader: PdfReader, place: str) -> Iterator[tuple[str, object]]:
         reference, parent, inherited = ahead.pop()
         seen += 1
         if seen > BOUNDS.form_fields:
-            wanted = f"a form of at most {BOUNDS.form_fields} fields is read"
-            raise InputFault((InputProblem(place, "form", f"more than {BOUNDS.form_fields} fields", wanted),))
+            wanted = Worded("a form of at most {most} fields is read", most=BOUNDS.form_fields)
+            raise InputFault(
+                (InputProblem(place, "form", Worded("more than {most} fields", most=BOUNDS.form_fields), wanted),)
+            )
         field = reference.get_object()
         if not hasattr(field, "get"):
             continue
@@ -240,7 +243,7 @@ class _PositionReader:
         except ValidationError as fault:
             for one in fault.errors(include_url=False):
                 field = ".".join(str(step) for step in one["loc"]) or "record"
-                self._report(field, str(one["input"])[:60], f"this value fits no record ({one['msg']})")
+                self._report(field, str(one["input"])[:60], Worded("this value fits no record ({one})", one=one["msg"]))
             return None
 
     def _get(self, field: FormField) -> str:
@@ -279,7 +282,9 @@ class _PositionReader:
         value = self._values.get(name, "")
         known = [member.value for member in members]
         if value not in known:
-            self._report(name, value, f"one of {', '.join(known)} must stand here as the form was printed")
+            self._report(
+                name, value, Worded("one of {known} must stand here as the form was printed", known=", ".join(known))
+            )
         return value
 
     def _entry(self, item: RecordItemId, language: str, system: str) -> RecordEntry | None:
@@ -314,7 +319,7 @@ class _PositionReader:
             return None
         known = [result.value for result in ItemResult]
         if text not in known:
-            self._report(name, text, f"choose one of {', '.join(known)}")
+            self._report(name, text, Worded("choose one of {known}", known=", ".join(known)))
             return None
         return ItemResult(text)
 
@@ -332,12 +337,22 @@ class _PositionReader:
             return None
         if any(len(ref.number) > _LONGEST_NUMBER for ref in fitted) or len(fitted) > _MOST_NUMBERS:
             self._report(
-                name, written, f"write at most {_MOST_NUMBERS} part numbers, or {_LEFT_OUT} where none is fitted"
+                name,
+                written,
+                Worded(
+                    "write at most {most_numbers} part numbers, or {left_out} where none is fitted",
+                    most_numbers=_MOST_NUMBERS,
+                    left_out=_LEFT_OUT,
+                ),
             )
             return None
         known = [one.value for one in ChangeReason if one is not ChangeReason.NOT_STATED]
         if reason not in known:
-            self._report(reason_name, reason, f"say why {written} was fitted: one of {', '.join(known)}")
+            self._report(
+                reason_name,
+                reason,
+                Worded("say why {written} was fitted: one of {known}", written=written, known=", ".join(known)),
+            )
             reason = ChangeReason.NOT_STATED
         return PartChange(planned=planned, fitted=fitted, reason=ChangeReason(reason))
 
@@ -366,7 +381,7 @@ class _PositionReader:
 
     def _line(self, name: str, text: str, most: int) -> str:
         if len(text) > most:
-            self._report(name, text, f"write at most {most} characters")
+            self._report(name, text, Worded("write at most {most} characters", most=most))
             return ""
         if told := hidden_sign(text):
             self._report(name, text, told)

@@ -24,6 +24,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.position_tag import tag_from_text
 from spoutline.model.record import CommissioningRecord, PhotoNote
+from spoutline.model.worded import Worded
 
 # not begun with the program's name: what a person filled in is no paper that the program may replace unasked
 FORMAT: Final = "filled-spoutline-form"
@@ -90,9 +91,19 @@ def form_from_page(
 
 def _check_kind(document: Mapping[str, object], place: str) -> None:
     if document.get("format") != FORMAT:
-        raise _fault(place, "format", document.get("format"), f'it must be "{FORMAT}": {_SCHEMA}')
+        raise _fault(
+            place,
+            "format",
+            document.get("format"),
+            Worded('it must be "{format}": {schema}', format=FORMAT, schema=_SCHEMA),
+        )
     if document.get("version") != VERSION:
-        raise _fault(place, "version", document.get("version"), f"version {VERSION} is read: {_SCHEMA}")
+        raise _fault(
+            place,
+            "version",
+            document.get("version"),
+            Worded("version {version} is read: {schema}", version=VERSION, schema=_SCHEMA),
+        )
     if missing := sorted(_PARTS - document.keys()):
         raise _fault(place, missing[0], "nothing", _SCHEMA)
     if unknown := sorted(document.keys() - _PARTS):
@@ -102,17 +113,27 @@ def _check_kind(document: Mapping[str, object], place: str) -> None:
 def _fields(written: object, place: str) -> Iterator[tuple[str, str]]:
     """Yield name and value of each field; a page keeps those of each position together."""
     if not isinstance(written, list) or not all(isinstance(one, dict) for one in written):
-        raise _fault(place, "fields", written, f"a list of fields by name is needed: {_SCHEMA}")
+        raise _fault(place, "fields", written, Worded("a list of fields by name is needed: {schema}", schema=_SCHEMA))
     seen: set[str] = set()
     for name, value in (pair for one in written for pair in one.items()):
         if not _FIELD_NAME.fullmatch(name) or name in seen:
-            raise _fault(place, "fields", name, f"this is no field of a form, or stands here twice: {_SCHEMA}")
+            raise _fault(
+                place,
+                "fields",
+                name,
+                Worded("this is no field of a form, or stands here twice: {schema}", schema=_SCHEMA),
+            )
         seen.add(name)
         if len(seen) > BOUNDS.form_fields:
-            wanted = f"a form of at most {BOUNDS.form_fields} fields is read"
-            raise _fault(place, "fields", f"more than {BOUNDS.form_fields} fields", wanted)
+            wanted = Worded("a form of at most {most} fields is read", most=BOUNDS.form_fields)
+            raise _fault(place, "fields", Worded("more than {most} fields", most=BOUNDS.form_fields), wanted)
         if not isinstance(value, str) or len(value) > _LONGEST_VALUE:
-            raise _fault(place, name, value, f"a text of at most {LONGEST_TEXT} characters is needed")
+            raise _fault(
+                place,
+                name,
+                value,
+                Worded("a text of at most {longest_text} characters is needed", longest_text=LONGEST_TEXT),
+            )
         yield name, value.replace("\r\n", "\n").replace("\r", "\n").strip()
 
 
@@ -121,21 +142,26 @@ def _pictures(
 ) -> Iterator[tuple[str, PhotoNote, bytes]]:
     """Yield the position, the note and the content of each picture."""
     if not isinstance(written, list):
-        raise _fault(place, "pictures", written, f"a list is needed: {_SCHEMA}")
+        raise _fault(place, "pictures", written, Worded("a list is needed: {schema}", schema=_SCHEMA))
     seen: dict[tuple[str, PictureKind], int] = {}
     total = 0
     for at, one in enumerate(written, start=1):
-        named = f"picture {at}"
+        named = Worded("picture {at}", at=at)
         kind, label, name, caption = _told(one, values, place, named)
         content = _content(one["data"], place, named)
         total += len(content)
         seen[label, kind] = seen.get((label, kind), 0) + 1
         most = BOUNDS.tablet_photos if kind is PictureKind.PHOTO else 1
         if seen[label, kind] > most:
-            raise _fault(place, named, f"{seen[label, kind]} of {label}", f"at most {most} of a position are read")
+            raise _fault(
+                place,
+                named,
+                Worded("{seen} of {label}", seen=seen[label, kind], label=label),
+                Worded("at most {most} of a position are read", most=most),
+            )
         if total > BOUNDS.tablet_total_bytes:
-            wanted = f"all pictures together may have at most {BOUNDS.tablet_total_bytes} bytes"
-            raise _fault(place, named, f"more than {BOUNDS.tablet_total_bytes} bytes", wanted)
+            wanted = Worded("all pictures together may have at most {most} bytes", most=BOUNDS.tablet_total_bytes)
+            raise _fault(place, named, Worded("more than {most} bytes", most=BOUNDS.tablet_total_bytes), wanted)
         check_picture(content, place, named)
         anew = _written_again(content, kind)
         words = signature if kind is PictureKind.SIGNATURE else caption
@@ -145,34 +171,69 @@ def _pictures(
 def _told(one: object, values: Mapping[str, str], place: str, named: str) -> tuple[PictureKind, str, str, str]:
     """Return kind, position, name and caption of a picture."""
     if not isinstance(one, dict) or one.keys() != _OF_PICTURE:
-        raise _fault(place, named, "other fields", f"{', '.join(sorted(_OF_PICTURE))} are needed: {_SCHEMA}")
+        raise _fault(
+            place,
+            named,
+            "other fields",
+            Worded("{of_picture} are needed: {schema}", of_picture=", ".join(sorted(_OF_PICTURE)), schema=_SCHEMA),
+        )
     number, kind = one["position"], one["kind"]
     tag = values.get(f"p{number}_tag") if isinstance(number, int) and not isinstance(number, bool) else None
     if tag is None:
-        raise _fault(place, f"{named}, position", number, "the number of a position of this form is needed")
+        raise _fault(
+            place, Worded("{named}, position", named=named), number, "the number of a position of this form is needed"
+        )
     if kind not in list(PictureKind):
-        raise _fault(place, f"{named}, kind", kind, f"one of {', '.join(PictureKind)} is needed")
-    name = without_hidden_signs(_line(one["name"], place, f"{named}, name")).strip() or f"{kind} {number}"
-    caption = without_hidden_signs(_line(one["caption"], place, f"{named}, caption")).strip()
+        raise _fault(
+            place,
+            Worded("{named}, kind", named=named),
+            kind,
+            Worded("one of {picturekind} is needed", picturekind=", ".join(PictureKind)),
+        )
+    name = (
+        without_hidden_signs(_line(one["name"], place, Worded("{named}, name", named=named))).strip()
+        or f"{kind} {number}"
+    )
+    caption = without_hidden_signs(_line(one["caption"], place, Worded("{named}, caption", named=named))).strip()
     return PictureKind(kind), tag_from_text(tag).position, name, caption
 
 
 def _line(value: object, place: str, field: str) -> str:
     if not isinstance(value, str) or len(value) > LONGEST_LINE:
-        raise _fault(place, field, value, f"a text of at most {LONGEST_LINE} characters is needed")
+        raise _fault(
+            place,
+            field,
+            value,
+            Worded("a text of at most {longest_line} characters is needed", longest_line=LONGEST_LINE),
+        )
     return value
 
 
 def _content(data: object, place: str, named: str) -> bytes:
     most = BOUNDS.tablet_photo_bytes
     if not isinstance(data, str) or len(data) > (most + 2) * 4 // 3 + 4:
-        raise _fault(place, f"{named}, data", "too much of it", f"a picture of at most {most} bytes is needed")
+        raise _fault(
+            place,
+            Worded("{named}, data", named=named),
+            "too much of it",
+            Worded("a picture of at most {most} bytes is needed", most=most),
+        )
     try:
         content = b64decode(data, validate=True)
     except (binascii.Error, ValueError) as fault:
-        raise _fault(place, f"{named}, data", data[:40], f"base64 (RFC 4648) is needed: {_SCHEMA}") from fault
+        raise _fault(
+            place,
+            Worded("{named}, data", named=named),
+            data[:40],
+            Worded("base64 (RFC 4648) is needed: {schema}", schema=_SCHEMA),
+        ) from fault
     if len(content) > most:
-        raise _fault(place, f"{named}, data", f"{len(content)} bytes", f"at most {most} bytes are read")
+        raise _fault(
+            place,
+            Worded("{named}, data", named=named),
+            Worded("{count} bytes", count=len(content)),
+            Worded("at most {most} bytes are read", most=most),
+        )
     return content
 
 

@@ -14,6 +14,7 @@ from spoutline.model.plan import AccessoryLine, HangingSet, PlanStatus, Position
 from spoutline.model.record import CommissioningRecord, WearEntry
 from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Position, Survey
+from spoutline.model.worded import Worded
 from spoutline.planning.agreement.making import digest_of, part_of, question_of
 from spoutline.planning.pack.as_built import as_built_plan, hanging_now
 from spoutline.planning.protocols import Progress
@@ -132,12 +133,18 @@ def _parts_of(agreed: AgreedSets) -> dict[PartRef, Part]:
             part = part_of(one)
         except ValueError:
             wanted = "the text of this part is none that this version of the program wrote"
-            problems.append(InputProblem("agreed sets", f"parts, {one.part_number}", "its text", wanted))
+            problems.append(
+                InputProblem(
+                    "agreed sets", Worded("parts, {part_number}", part_number=one.part_number), "its text", wanted
+                )
+            )
             continue
         found[one.ref] = part
     named = [(place.label, one) for place in agreed.positions for one in place.pieces]
     problems += [
-        InputProblem("agreed sets", f"position {label}", str(one.ref), "the part must be among `parts`")
+        InputProblem(
+            "agreed sets", Worded("position {label}", label=label), str(one.ref), "the part must be among `parts`"
+        )
         for label, one in named
         if one.ref not in found
     ]

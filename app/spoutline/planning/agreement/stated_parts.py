@@ -10,6 +10,7 @@ from functools import cache
 from typing import Any, Union, get_args, get_origin, get_type_hints
 
 from spoutline.model.part import Part
+from spoutline.model.worded import Worded
 
 
 def part_from_text(text: str) -> Part:
@@ -17,7 +18,7 @@ def part_from_text(text: str) -> Part:
     try:
         made = _made(Part, json.loads(text))
     except (KeyError, TypeError, AttributeError) as fault:
-        raise ValueError(f"no part: {fault}") from fault
+        raise ValueError(Worded("no part: {reason}", reason=fault)) from fault
     if not isinstance(made, Part):
         raise ValueError("no part")
     return made
@@ -40,12 +41,12 @@ def _made(hint: Any, value: Any) -> Any:  # noqa: ANN401 - the hints of a datacl
         hints = _hints(hint)
         unknown = value.keys() - hints.keys()
         if unknown:
-            raise ValueError(f"unknown: {', '.join(sorted(unknown))}")
+            raise ValueError(Worded("unknown: {unknown}", unknown=", ".join(sorted(unknown))))
         return hint(**{name: _made(hints[name], one) for name, one in value.items()})
     if isinstance(hint, type) and issubclass(hint, Enum):
         return hint(value)
     if hint is float and isinstance(value, int) and not isinstance(value, bool):
         return float(value)
     if isinstance(hint, type) and not isinstance(value, hint):
-        raise ValueError(f"{value!r} is no {hint.__name__}")
+        raise ValueError(Worded("{value!r} is no {hint_name}", value=value, hint_name=hint.__name__))
     return value

@@ -5,6 +5,7 @@ from __future__ import annotations
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Survey
 from spoutline.model.vapour_figures import VapourTables
+from spoutline.model.worded import Worded
 from spoutline.rules.conversion.standing import UNKNOWN_AGENCY
 
 
@@ -13,5 +14,7 @@ def check_agency(survey: Survey, vapour: VapourTables) -> None:
     answered = survey.conversion.agency
     if vapour.agency(answered) is None:
         known = ", ".join(row.id for row in vapour.agencies)
-        wanted = f"write one of {known}; {UNKNOWN_AGENCY} is a fair answer"
+        wanted = Worded(
+            "write one of {known}; {unknown_agency} is a fair answer", known=known, unknown_agency=UNKNOWN_AGENCY
+        )
         raise InputFault((InputProblem("", "conversion, agency", repr(answered), wanted),))

@@ -19,6 +19,7 @@ from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
 from spoutline.model.tank_change import TankChange
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
+from spoutline.model.worded import Worded
 from spoutline.planning.conversion.agency_names import check_agency
 from spoutline.planning.conversion.convert_position import ConversionContext, convert_position
 from spoutline.planning.conversion.emission_sheet import emission_sheet
@@ -165,5 +166,10 @@ def _decay(survey: Survey, positions: tuple[PositionConversion, ...], vapour: Va
 
 def _answer_fault(fault: OutOfRange) -> InputFault:
     window = " to ".join(f"{bound:g}" for bound in (fault.low, fault.high) if bound is not None)
-    problem = InputProblem("", f"conversion, emissions, {fault.field}", f"{fault.value:g}", f"wanted: {window}")
+    problem = InputProblem(
+        "",
+        Worded("conversion, emissions, {field}", field=fault.field),
+        f"{fault.value:g}",
+        Worded("wanted: {window}", window=window),
+    )
     return InputFault((problem,))

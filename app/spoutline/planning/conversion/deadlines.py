@@ -7,6 +7,7 @@ from pathlib import PurePath
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import SiteResult
+from spoutline.model.worded import Worded
 
 
 def deadlines_of(sites: Sequence[SiteResult], named: Mapping[str, int], first_year: int | None) -> dict[str, int]:
@@ -41,10 +42,14 @@ def _problems(sites: Sequence[SiteResult], named: Mapping[str, int], first_year:
         found = _named(sites, name)
         if not found:
             known = ", ".join(one.place for one in sites[:5])
-            yield InputProblem("", "deadline", repr(name), f"name a survey file of the folder, such as {known}")
+            yield InputProblem(
+                "", "deadline", repr(name), Worded("name a survey file of the folder, such as {known}", known=known)
+            )
         elif len(found) > 1:
             files = ", ".join(one.place for one in found)
-            yield InputProblem("", "deadline", repr(name), f"several are called so: name the file, one of {files}")
+            yield InputProblem(
+                "", "deadline", repr(name), Worded("several are called so: name the file, one of {files}", files=files)
+            )
 
 
 def _named(sites: Sequence[SiteResult], name: str) -> tuple[SiteResult, ...]:

@@ -13,6 +13,7 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
+from spoutline.model.worded import Worded
 
 _FORMAT, _VERSION = "spoutline-run", 3  # 3: with the cost of a site by its parts, and whether prices are invented
 _OPTION = "--resume"
@@ -139,4 +140,6 @@ def _digest(path: Path) -> str:
 
 
 def _unwritable(path: Path, fault: OSError) -> StoreFault:
-    return StoreFault(f"The file of the run {path} cannot be written: {fault.strerror or fault}.")
+    return StoreFault(
+        Worded("The file of the run {path} cannot be written: {reason}.", path=path, reason=fault.strerror or fault)
+    )

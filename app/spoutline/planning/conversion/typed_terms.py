@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from decimal import Decimal
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.units.decimals import exact_decimal
 
 _FIRST, _LAST = 2000, 2200  # calendar years that a survey takes too
@@ -24,7 +25,7 @@ def typed_budget(text: str, field: str) -> Decimal | None:
 
 def typed_percent(text: str, field: str) -> Decimal | None:
     """Return percent a year, 0 to 50; None for an empty text, which states none. Raise ``InputFault``."""
-    wanted = f"write percent a year from 0 to {_MOST_PERCENT}, such as 3 or 2.5"
+    wanted = Worded("write percent a year from 0 to {most_percent}, such as 3 or 2.5", most_percent=_MOST_PERCENT)
     value = _decimal(text.strip().removesuffix("%") or text, field, wanted)
     if value is not None and not 0 <= value <= _MOST_PERCENT:
         raise _fault(field, text, wanted)
@@ -38,7 +39,11 @@ def typed_year(text: str, field: str) -> int | None:
         return None
     if plain.isascii() and plain.isdigit() and len(plain) == len(str(_LAST)) and _FIRST <= int(plain) <= _LAST:
         return int(plain)
-    raise _fault(field, text, f"write a year of the calendar from {_FIRST} to {_LAST}, such as 2027")
+    raise _fault(
+        field,
+        text,
+        Worded("write a year of the calendar from {first} to {last}, such as 2027", first=_FIRST, last=_LAST),
+    )
 
 
 def typed_deadlines(texts: Iterable[str], field: str) -> dict[str, int]:
@@ -54,7 +59,11 @@ def typed_deadlines(texts: Iterable[str], field: str) -> dict[str, int]:
         if not site.strip() or told is None:
             problems.append(InputProblem("", field, repr(text), "write site and year, such as north.json=2028"))
         elif found.setdefault(site.strip(), told) != told:
-            problems.append(InputProblem("", field, repr(text), f"'{site.strip()}' has another year already: name one"))
+            problems.append(
+                InputProblem(
+                    "", field, repr(text), Worded("'{site}' has another year already: name one", site=site.strip())
+                )
+            )
     if problems:
         raise InputFault(tuple(problems))
     return found

@@ -10,6 +10,7 @@ from spoutline.catalogue.descriptions import describe
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pricing import PriceList
+from spoutline.model.worded import Worded
 
 EntryPair = tuple[CatalogueEntry | None, CatalogueEntry | None]  # before and after
 
@@ -60,8 +61,10 @@ def check_list(price_list: PriceList, maker: str, currencies: Iterable[str]) -> 
     """Raise ``InputFault`` where a price list is of another maker, or in a currency that an article has no price in."""
     known, problems = sorted(currencies), []
     if price_list.maker != maker:
-        problems.append(InputProblem("", "price list", repr(price_list.id), f"a list of {maker}"))
+        problems.append(InputProblem("", "price list", repr(price_list.id), Worded("a list of {maker}", maker=maker)))
     if price_list.currency not in known:
-        problems.append(InputProblem("", "price list", price_list.currency, f"a list in {', '.join(known)}"))
+        problems.append(
+            InputProblem("", "price list", price_list.currency, Worded("a list in {known}", known=", ".join(known)))
+        )
     if problems:
         raise InputFault(tuple(problems))

@@ -19,6 +19,7 @@ from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import HOSES, PartStatus
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.model.worded import Worded
 from spoutline.planning.keeping.article_entries import EntryPair, article_changes, check_list, sound_entry
 
 MOST_LENGTHS: Final = 400
@@ -68,13 +69,19 @@ def lengths_of(cut: CutHose) -> tuple[Fraction, ...]:
         problems.append(InputProblem("", "step", _plain(cut.step), "a length above 0"))
     if cut.longest < cut.shortest:
         problems.append(
-            InputProblem("", "longest", _plain(cut.longest), f"at least the shortest, {_plain(cut.shortest)}")
+            InputProblem(
+                "", "longest", _plain(cut.longest), Worded("at least the shortest, {plain}", plain=_plain(cut.shortest))
+            )
         )
     if problems:
         raise InputFault(tuple(problems))
     count = int((cut.longest - cut.shortest) / cut.step) + 1
     if count > MOST_LENGTHS:
-        wanted = f"a step that makes at most {MOST_LENGTHS} lengths; this one makes {count}"
+        wanted = Worded(
+            "a step that makes at most {most_lengths} lengths; this one makes {count}",
+            most_lengths=MOST_LENGTHS,
+            count=count,
+        )
         raise InputFault((InputProblem("", "step", _plain(cut.step), wanted),))
     return tuple(cut.shortest + place * cut.step for place in range(count))
 
@@ -120,10 +127,18 @@ def _base(cut: CutHose) -> tuple[float, float, float]:
     """Return length, mass, and mass of a metre of the base."""
     base, found = cut.base, describe(cut.base)
     if base.kind not in HOSES or found.part is None or found.part.hose is None:
-        lacks = f"; it lacks {', '.join(found.lacking)}" if found.lacking else ""
-        raise InputFault((InputProblem(str(base.ref), "base", str(base.kind), f"a described hose is needed{lacks}"),))
+        lacks = Worded("; it lacks {lacking}", lacking=", ".join(found.lacking)) if found.lacking else ""
+        raise InputFault(
+            (
+                InputProblem(
+                    str(base.ref), "base", str(base.kind), Worded("a described hose is needed{lacks}", lacks=lacks)
+                ),
+            )
+        )
     if not 1 <= len(cut.number) <= _NUMBER_LENGTH:
-        wanted = f"a number of 1 to {_NUMBER_LENGTH} characters; the length follows it"
+        wanted: str = Worded(
+            "a number of 1 to {number_length} characters; the length follows it", number_length=_NUMBER_LENGTH
+        )
         raise InputFault((InputProblem("", "number", repr(cut.number[:60]), wanted),))
     if not cut.by_length:
         wanted = "a price of one unit of length, such as 12.50 USD"

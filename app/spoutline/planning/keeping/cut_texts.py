@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Final
 
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.planning.keeping.cut_lengths import LengthUnit
 from spoutline.units.decimals import exact_decimal
 
@@ -27,7 +28,11 @@ def read_length(text: str, unit: LengthUnit, field: str) -> Fraction:
         return Fraction(int(found["feet"] or 0)) + Fraction(int(found["inches"] or 0), 12)
     value = _decimal(bare.removesuffix(unit.value).strip())
     if value is None or not 0 <= value <= _LONGEST:
-        wanted = f"write a length in {unit}, such as {'8 ft 6 in' if unit is LengthUnit.FOOT else '2.50'}"
+        wanted = Worded(
+            "write a length in {unit}, such as {given}",
+            unit=unit,
+            given="8 ft 6 in" if unit is LengthUnit.FOOT else "2.50",
+        )
         raise InputFault((InputProblem("", field, repr(text), wanted),))
     return Fraction(value)
 

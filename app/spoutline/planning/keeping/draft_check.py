@@ -8,6 +8,7 @@ from typing import Protocol
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputProblem
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 
 _FIELD = "superseded_by"
 
@@ -37,7 +38,11 @@ def _wanted(draft: DraftEntries, entry: CatalogueEntry) -> str:
         if found is None:
             return "" if len(seen) > 1 else "number and maker of a part of the draft"
         if entry.kind is not None and found.kind is not None and found.kind is not entry.kind:
-            return f"a part of the same kind ({entry.kind}); this is a {found.kind}"
+            return Worded(
+                "a part of the same kind ({entry_kind}); this is a {found_kind}",
+                entry_kind=entry.kind,
+                found_kind=found.kind,
+            )
         seen.add(successor)
         successor = found.successor
     return ""

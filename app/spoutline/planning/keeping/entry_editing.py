@@ -13,6 +13,7 @@ from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, FigureCe
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind, PartStatus
+from spoutline.model.worded import Worded
 from spoutline.planning.keeping.entry_fields import (
     PRICE,
     entry_fields,
@@ -125,7 +126,9 @@ def with_field(entry: CatalogueEntry, key: str, text: str) -> CatalogueEntry:
     """Return an entry with one field filled anew; raise ``InputFault`` where the text is not usable in it."""
     if field_named(key, entry.kind) is None:
         kind = "part of no kind" if entry.kind is None else str(entry.kind)
-        raise InputFault((InputProblem(str(entry.ref), key, f"“{text}”", f"a {kind} has no such field"),))
+        raise InputFault(
+            (InputProblem(str(entry.ref), key, f"“{text}”", Worded("a {kind} has no such field", kind=kind)),)
+        )
     kind_text = "" if entry.kind is None else entry.kind.value
     try:
         return edited(entry, {"kind": kind_text, key: text})
@@ -142,7 +145,11 @@ def with_figures_of(entry: CatalogueEntry, similar: CatalogueEntry) -> Catalogue
     """
     kind = entry.kind or similar.kind
     if kind is None or kind is not similar.kind:
-        wanted = f"take the figures of a {kind}" if kind else "take the figures of a part whose kind is known"
+        wanted = (
+            Worded("take the figures of a {kind}", kind=kind)
+            if kind
+            else "take the figures of a part whose kind is known"
+        )
         raise InputFault((InputProblem(str(entry.ref), "kind", str(similar.kind or "nothing"), wanted),))
     cells = {cell.column: cell for cell in _copied(similar)} | {cell.column: cell for cell in entry.figures}
     figures = tuple(cells[column] for column in COLUMNS[kind] if column in cells)

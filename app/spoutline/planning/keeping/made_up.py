@@ -22,6 +22,7 @@ from spoutline.model.part import HANGING_KINDS, MOST_IN_ARTICLE, PLACE_OF_PART, 
 from spoutline.model.part_identity import number_fault
 from spoutline.model.port import Port
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.model.worded import Worded
 from spoutline.planning.keeping.article_entries import EntryPair, article_changes, check_list, sound_entry
 from spoutline.planning.pricing.rounding import minor_units
 from spoutline.rules.chain.joints import mates
@@ -121,10 +122,15 @@ def _joined(taken: list[int], left: list[int], parts: list[Part]) -> list[int] |
 def _check_said(made: MadeUpSet) -> None:
     problems = []
     if not 2 <= len(made.parts) <= MOST_PARTS:
-        wanted = f"2 to {MOST_PARTS} parts, in the order in which they hang, dispenser first"
+        wanted = Worded(
+            "2 to {most_parts} parts, in the order in which they hang, dispenser first", most_parts=MOST_PARTS
+        )
         problems.append(InputProblem("", "parts", str(len(made.parts)), wanted))
     if not 1 <= len(made.number) <= _NUMBER_LENGTH:
-        wanted = f"a number of 1 to {_NUMBER_LENGTH} characters; the places of the parts follow it"
+        wanted = Worded(
+            "a number of 1 to {number_length} characters; the places of the parts follow it",
+            number_length=_NUMBER_LENGTH,
+        )
         problems.append(InputProblem("", "number", repr(made.number[:80]), wanted))
     elif fault := number_fault(made.number):
         problems.append(InputProblem("", "number", repr(made.number), fault))
@@ -132,7 +138,11 @@ def _check_said(made: MadeUpSet) -> None:
         problems.append(InputProblem("", "price", "nothing", "the price of the whole article, such as 412.00 USD"))
     for currency, price in made.prices.items():
         if not 0 < price <= _MOST_PRICE:
-            problems.append(InputProblem("", "price", f"{price} {currency}", f"above 0, at most {_MOST_PRICE}"))
+            problems.append(
+                InputProblem(
+                    "", "price", f"{price} {currency}", Worded("above 0, at most {most_price}", most_price=_MOST_PRICE)
+                )
+            )
             continue
         try:
             minor_units(price, currency)
@@ -145,8 +155,10 @@ def _check_said(made: MadeUpSet) -> None:
 def _described(entry: CatalogueEntry) -> Part:
     found = describe(entry)
     if found.part is None or entry.kind not in HANGING_KINDS:
-        lacks = f"; it lacks {', '.join(found.lacking)}" if found.lacking else ""
-        wanted = f"a described part that hangs, such as a hose, breakaway, swivel or nozzle, is needed{lacks}"
+        lacks = Worded("; it lacks {lacking}", lacking=", ".join(found.lacking)) if found.lacking else ""
+        wanted: str = Worded(
+            "a described part that hangs, such as a hose, breakaway, swivel or nozzle, is needed{lacks}", lacks=lacks
+        )
         raise InputFault((InputProblem(str(entry.ref), "part", str(entry.kind), wanted),))
     if found.part.article is not None:
         wanted = "a part sold by itself: an article is made up from parts"
@@ -161,7 +173,12 @@ def _check_joints(parts: list[Part]) -> None:
             ends = above if above.outlet is None else below
             problems.append(InputProblem("", "parts", str(ends.ref), "nothing can be joined to its end here"))
         elif not mates(above.outlet, below.inlet):
-            wanted = f"its inlet ({below.inlet}) must join the outlet of {above.ref} ({above.outlet})"
+            wanted = Worded(
+                "its inlet ({inlet}) must join the outlet of {above} ({outlet})",
+                inlet=below.inlet,
+                above=above.ref,
+                outlet=above.outlet,
+            )
             problems.append(InputProblem("", "parts", str(below.ref), wanted))
     if problems:
         raise InputFault(tuple(problems))

@@ -10,6 +10,7 @@ from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink, SitePlan
 from spoutline.model.record import CommissioningRecord, WearEntry
+from spoutline.model.worded import Worded
 from spoutline.planning.pack.picked import with_makers
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.sets.accessories import accessory_lines
@@ -127,7 +128,10 @@ def _parts(position: str, refs: Sequence[PartRef], context: PlanningContext) -> 
         if part is None:
             problems.append(InputProblem(position, "part number", repr(str(ref)), wrong[ref]))
         elif part.kind not in _SLOT_OF:
-            wanted = f"a {part.kind.value.replace('_', ' ')} is no part of the chain; leave it out of the fitted parts"
+            wanted = Worded(
+                "a {part_kind} is no part of the chain; leave it out of the fitted parts",
+                part_kind=part.kind.value.replace("_", " "),
+            )
             problems.append(InputProblem(position, "part number", repr(str(ref)), wanted))
         else:
             parts.append(part)

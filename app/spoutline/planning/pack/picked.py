@@ -9,6 +9,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.record import CommissioningRecord
+from spoutline.model.worded import Worded
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import PartStore
 
@@ -42,11 +43,17 @@ def plan_of(record: CommissioningRecord, site_plan: SitePlan) -> PositionPlan:
     labels = [plan.position.label for plan in site_plan.positions]
     problems = []
     if record.site != site:
-        problems.append(InputProblem("", "site", repr(record.site), f"the survey is of {site}"))
+        problems.append(InputProblem("", "site", repr(record.site), Worded("the survey is of {site}", site=site)))
     if record.position not in labels:
-        problems.append(InputProblem("", "position", repr(record.position), f"the survey has {', '.join(labels)}"))
+        problems.append(
+            InputProblem(
+                "", "position", repr(record.position), Worded("the survey has {labels}", labels=", ".join(labels))
+            )
+        )
     if record.plan_revision != revision:
-        wanted = f"give the survey that the form was printed from; this one makes the plan {revision}"
+        wanted = Worded(
+            "give the survey that the form was printed from; this one makes the plan {revision}", revision=revision
+        )
         problems.append(InputProblem("", "plan revision", record.plan_revision, wanted))
     if problems:
         raise InputFault(tuple(problems))

@@ -9,6 +9,7 @@ from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan
 from spoutline.model.record import CommissioningRecord, UnreadField, WearEntry
+from spoutline.model.worded import Worded
 from spoutline.planning.pack.as_built import built_position, hanging_now
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import PartStore
@@ -30,8 +31,8 @@ def with_known_parts(record: CommissioningRecord, parts: PartStore) -> Commissio
     for part in parts.parts([ref for ref in fitted if ref not in wrong]):
         if part.kind not in _CHAIN_KINDS:
             kind = part.kind.value.replace("_", " ")
-            told = f"a {kind} is no part of the chain; leave it out of the fitted parts"
-            wrong |= {ref: told for ref in fitted if ref.names(part.ref)}
+            said = Worded("a {kind} is no part of the chain; leave it out of the fitted parts", kind=kind)
+            wrong |= {ref: said for ref in fitted if ref.names(part.ref)}
     kept, unread = [], list(record.unread)
     for change in record.changes:
         told = "; ".join(dict.fromkeys(wrong[ref] for ref in change.fitted if ref in wrong))
@@ -50,10 +51,15 @@ def check_kinds(entry: WearEntry, parts: PartStore) -> None:
     fitted = parts.part(entry.fitted) if entry.fitted else removed
     problems = []
     if removed is not None and removed.kind not in _CHAIN_KINDS:
-        wanted = f"a {_named(removed.kind)} is no part of a chain; name the hose, coupling or nozzle that came off"
+        wanted = Worded(
+            "a {named} is no part of a chain; name the hose, coupling or nozzle that came off",
+            named=_named(removed.kind),
+        )
         problems.append(InputProblem("", "part taken off", repr(str(entry.removed)), wanted))
     elif removed is not None and fitted is not None and fitted.kind is not removed.kind:
-        wanted = f"a {_named(removed.kind)} came off, and this is a {_named(fitted.kind)}"
+        wanted = Worded(
+            "a {named} came off, and this is a {named2}", named=_named(removed.kind), named2=_named(fitted.kind)
+        )
         problems.append(InputProblem("", "part put on", repr(str(entry.fitted)), wanted))
     if problems:
         raise InputFault(tuple(problems))
@@ -92,7 +98,11 @@ def replaced(
     record = next((one for one in reversed(records) if one.position == label), None)
     before = hanging_parts(plan, records, wear, context)
     if not any(entry.removed.names(ref) for ref in before):
-        wanted = f"it must be a part that hangs at {label}: {', '.join(told_apart(before))}"
+        wanted = Worded(
+            "it must be a part that hangs at {label}: {told_apart}",
+            label=label,
+            told_apart=", ".join(told_apart(before)),
+        )
         raise InputFault((InputProblem("", "part taken off", repr(str(entry.removed)), wanted),))
     after = hanging_now(plan, record, (*wear, entry), context) or before
     base = record or CommissioningRecord(site=entry.site, position=label, plan_revision="0" * 16)

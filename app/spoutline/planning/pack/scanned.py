@@ -8,6 +8,7 @@ from spoutline.book.book import Book
 from spoutline.book.records import StoredSurvey
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.position_tag import tag_from_text
+from spoutline.model.worded import Worded
 from spoutline.planning.sets.plan_site import fingerprint_of
 
 
@@ -38,6 +39,8 @@ def scanned_position(code: str, book: Book) -> FoundPosition:
             same = fingerprint_of(stored.survey) == tag.revision
             found.append(FoundPosition(stored=stored, position=tag.position, is_as_printed=same))
     if not found:
-        wanted = f"the book holds no survey of {tag.site!r} with the position {tag.position!r}"
+        wanted = Worded(
+            "the book holds no survey of {site!r} with the position {position!r}", site=tag.site, position=tag.position
+        )
         raise InputFault((InputProblem("", "code", repr(code[:80]), wanted),))
     return next((one for one in found if one.is_as_printed), found[0])

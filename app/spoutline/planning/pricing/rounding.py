@@ -8,6 +8,7 @@ from decimal import ROUND_DOWN, ROUND_HALF_EVEN, ROUND_HALF_UP, ROUND_UP, Contex
 from spoutline.explain.writing.money import decimals
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_terms import RoundingMode, Terms
+from spoutline.model.worded import Worded
 
 _WAYS = {
     RoundingMode.HALF_UP: ROUND_HALF_UP,
@@ -46,7 +47,14 @@ def minor_units(amount: Decimal, currency: str) -> int:
     with localcontext(EXACT):
         units = amount.scaleb(decimals(currency))
     if units != units.to_integral_value():
-        raise ValueError(f"{amount} {currency} is no whole number of {coin(currency)}")
+        raise ValueError(
+            Worded(
+                "{amount} {currency} is no whole number of {coin}",
+                amount=amount,
+                currency=currency,
+                coin=coin(currency),
+            )
+        )
     return int(units)
 
 
@@ -65,7 +73,11 @@ def check_steps(terms: Terms) -> None:
         *((f"overrides[{at}].unit_price", one.unit_price) for at, one in enumerate(terms.overrides)),
         ("stock_price", terms.stock_price),
     ]
-    wanted = f"it must be a multiple of {smallest}, the smallest unit of {terms.currency}"
+    wanted = Worded(
+        "it must be a multiple of {smallest}, the smallest unit of {currency}",
+        smallest=smallest,
+        currency=terms.currency,
+    )
     problems = tuple(
         InputProblem("", field, str(amount), wanted)
         for field, amount in amounts

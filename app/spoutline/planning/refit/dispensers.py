@@ -9,6 +9,7 @@ from spoutline.model.answered import unanswered
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.survey import Position, Survey
+from spoutline.model.worded import Worded
 
 MOST_COPIES = 500
 _LONGEST_LABEL = 60  # as the survey's model says; a test holds the two together
@@ -24,7 +25,7 @@ def positions_of(survey: Survey, dispenser: str) -> tuple[Position, ...]:
     found = tuple(position for position in survey.positions if position.dispenser == dispenser)
     if not found:
         known = ", ".join(dispenser_names(survey))
-        raise InputFault((InputProblem("", "dispenser", repr(dispenser), f"use one of: {known}"),))
+        raise InputFault((InputProblem("", "dispenser", repr(dispenser), Worded("use one of: {known}", known=known)),))
     return found
 
 
@@ -73,15 +74,29 @@ def with_copies(survey: Survey, dispenser: str, names: Sequence[str], islands: S
     stand = [island_of(survey, dispenser)] if islands is None else [name.strip() for name in islands]
     problems = []
     if len(stand) not in {1, len(names)}:
-        wanted = f"name one island for all copies, or one for each of the {len(names)}"
+        wanted = Worded("name one island for all copies, or one for each of the {count}", count=len(names))
         problems.append(InputProblem("", "islands", ", ".join(stand) or "nothing", wanted))
     if not 1 <= len(names) <= MOST_COPIES:
-        problems.append(InputProblem("", "names", str(len(names)), f"name between 1 and {MOST_COPIES} dispensers"))
+        problems.append(
+            InputProblem(
+                "",
+                "names",
+                str(len(names)),
+                Worded("name between 1 and {most_copies} dispensers", most_copies=MOST_COPIES),
+            )
+        )
     for name in names:
         if name in dispenser_names(survey) or list(names).count(name) > 1 or not name.strip():
             problems.append(InputProblem("", "names", repr(name), "each new dispenser needs a name of its own"))
         elif len(name) > _LONGEST_LABEL:
-            problems.append(InputProblem("", "names", repr(name), f"a name has at most {_LONGEST_LABEL} characters"))
+            problems.append(
+                InputProblem(
+                    "",
+                    "names",
+                    repr(name),
+                    Worded("a name has at most {longest_label} characters", longest_label=_LONGEST_LABEL),
+                )
+            )
     if problems:
         raise InputFault(tuple(problems))
     _check_islands(stand)
@@ -107,14 +122,23 @@ def with_other_side(survey: Survey, dispenser: str, side: str, other: str) -> Su
         if begin.match(position.label)
     ]
     if not pairs or not other.strip():
-        wanted = f"labels of this side begin with {dispenser}{side}, such as {dispenser}{side} diesel"
+        wanted = Worded(
+            "labels of this side begin with {dispenser}{side}, such as {dispenser}{side} diesel",
+            dispenser=dispenser,
+            side=side,
+        )
         raise InputFault((InputProblem("", "side", repr(side if not pairs else other), wanted),))
     return _extended(survey, [_copy(position, label, dispenser) for position, label in pairs])
 
 
 def _check_islands(islands: Sequence[str]) -> None:
     problems = [
-        InputProblem("", "island", repr(name), f"a name has at most {_LONGEST_LABEL} characters")
+        InputProblem(
+            "",
+            "island",
+            repr(name),
+            Worded("a name has at most {longest_label} characters", longest_label=_LONGEST_LABEL),
+        )
         for name in dict.fromkeys(islands)
         if len(name.strip()) > _LONGEST_LABEL
     ]
@@ -146,7 +170,12 @@ def _extended(survey: Survey, copies: Sequence[Position]) -> Survey:
         if copy.label in taken
     ]
     problems += [
-        InputProblem("", "label", repr(copy.label), f"a label has at most {_LONGEST_LABEL} characters")
+        InputProblem(
+            "",
+            "label",
+            repr(copy.label),
+            Worded("a label has at most {longest_label} characters", longest_label=_LONGEST_LABEL),
+        )
         for copy in copies
         if len(copy.label) > _LONGEST_LABEL
     ]

@@ -16,6 +16,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from spoutline.model.faults import StoreFault
+from spoutline.model.worded import Worded
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.search.graph import Path
@@ -244,7 +245,9 @@ class MixedIntegerModel:
             from scipy.optimize import Bounds, LinearConstraint, milp
             from scipy.sparse import csr_array
         except ImportError as fault:
-            raise StoreFault(f"Commonality needs the package scipy, which cannot be loaded: {fault}") from fault
+            raise StoreFault(
+                Worded("Commonality needs the package scipy, which cannot be loaded: {reason}", reason=fault)
+            ) from fault
         rows, columns, values = zip(*self._rows.entries, strict=True)
         matrix = csr_array((values, (rows, columns)), shape=(len(self._rows.low), len(self._costs)))
         solved = waited_for(
@@ -258,7 +261,9 @@ class MixedIntegerModel:
             should_stop,
         )
         if solved.status != _PROVED and _OUT_OF_NODES not in solved.message:
-            raise StoreFault(f"The common sets of the station could not be found: {solved.message}")
+            raise StoreFault(
+                Worded("The common sets of the station could not be found: {reason}", reason=solved.message)
+            )
         return solved
 
 

@@ -9,6 +9,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.survey import Survey
+from spoutline.model.worded import Worded
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.sets.plan_site import plan_site
 
@@ -26,7 +27,7 @@ def stock_price_minor(survey: Survey) -> int | None:
     try:
         return minor_units(price, currency)
     except ValueError as fault:
-        wanted = f"write an amount that the coins of {currency} can pay, such as 35"
+        wanted = Worded("write an amount that the coins of {currency} can pay, such as 35", currency=currency)
         raise InputFault((InputProblem("", "site, stock_price", str(price), wanted),)) from fault
 
 

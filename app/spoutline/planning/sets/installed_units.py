@@ -17,6 +17,7 @@ from spoutline.model.port import Port
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Position, Retrieval
+from spoutline.model.worded import Worded
 from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, judged, slots_of
 from spoutline.rules.declared.registry import RuleId
 from spoutline.rules.derive.outlet import contradicting
@@ -81,7 +82,7 @@ def _not_recorded(position: Position) -> tuple[InstalledPart, ...]:
 
 
 def _unit(index: int, item: InstalledPart, known: Mapping[PartRef, Part]) -> InstalledUnit:
-    key = f"installed {index + 1}: {item.number or item.description}"
+    key = Worded("installed {index}: {item_number}", index=index + 1, item_number=item.number or item.description)
     if item.ref is not None:
         part = known.get(item.ref)
         if part is not None and part.kind is not item.kind:

@@ -9,6 +9,7 @@ from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef, any_names, told_apart
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.worded import Worded
 from spoutline.planning.sets.assembly import Held
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.rules.derive.requirement import requirement_for
@@ -42,7 +43,7 @@ def place_of(plan: PositionPlan, wanted: PartRef, context: PlanningContext) -> P
     hanging_set = plan.chosen.hanging_set
     meant = [link for link in hanging_set.links if wanted.names(link.part.ref)]
     if len({link.part.ref for link in meant}) != 1:
-        right = f"name a part of the set: {', '.join(told_apart(hanging_set.refs))}"
+        right = Worded("name a part of the set: {told_apart}", told_apart=", ".join(told_apart(hanging_set.refs)))
         raise InputFault((InputProblem("", "part number", repr(str(wanted)), right),))
     link = meant[0]
     return Place(plan.chosen, link.part, link.slot, _without_wish(plan.requirement, link.part.ref, context))

@@ -13,6 +13,7 @@ from spoutline.book.survey_faults import problems_of
 from spoutline.model.answered import answers_of
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Position, Survey
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.fields import BY_KEY, ImportField
 from spoutline.planning.survey_import.ports import outlet_notes, settle_outlet
 from spoutline.planning.survey_import.words import blend_named, put_value, value_of
@@ -116,7 +117,7 @@ def _written(position: Position, texts: Mapping[str, str], display: Display, pro
     settle_outlet(document, taken)
     blend = document.get("liquid", {}).get("blend_percent", position.liquid.blend_percent)
     if named is not None and blend != named:
-        wanted = f"{texts['liquid.family']} says {named:g} %; let both say the same"
+        wanted = Worded("{texts} says {named:g} %; let both say the same", texts=texts["liquid.family"], named=named)
         value = repr(texts["liquid.blend_percent"])
         problems.append(InputProblem(position.label, "liquid.blend_percent", value, wanted))
     if len(problems) > before:

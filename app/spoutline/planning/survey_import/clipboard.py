@@ -8,6 +8,7 @@ from io import StringIO
 
 from spoutline.input_bounds import BOUNDS, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.fields import FIELDS, names_of, normal
 
 _CLIPBOARD = "clipboard"
@@ -20,10 +21,15 @@ def pasted_rows(text: str) -> list[list[str]]:
     Raise ``InputFault`` for far more of it than a table of positions has.
     """
     if len(text) > BOUNDS.pasted_characters:
-        wanted = f"at most {BOUNDS.pasted_characters} characters are pasted; import the table from its file instead"
-        raise _fault("text", f"{len(text)} characters", wanted)
+        wanted = Worded(
+            "at most {most} characters are pasted; import the table from its file instead",
+            most=BOUNDS.pasted_characters,
+        )
+        raise _fault("text", Worded("{count} characters", count=len(text)), wanted)
     reader = csv.reader(StringIO(text, newline=""), delimiter="\t")
-    return _bounded_rows(csv_rows(reader, lambda: f"{_CLIPBOARD}, line {reader.line_num}"))
+    return _bounded_rows(
+        csv_rows(reader, lambda: Worded("{clipboard}, line {line_num}", clipboard=_CLIPBOARD, line_num=reader.line_num))
+    )
 
 
 def has_titles(rows: Sequence[Sequence[str]]) -> bool:
@@ -39,14 +45,18 @@ def _bounded_rows(found: Iterable[list[str]]) -> list[list[str]]:
         rows.append(cells[: BOUNDS.table_columns])
         count += len(rows[-1])
         if any(len(text) > BOUNDS.cell_characters for text in rows[-1]):
-            wanted = f"a cell of at most {BOUNDS.cell_characters} characters is read"
-            raise _fault(f"row {len(rows)}, cell", "a far too long text", wanted)
+            wanted = Worded("a cell of at most {most} characters is read", most=BOUNDS.cell_characters)
+            raise _fault(Worded("row {count}, cell", count=len(rows)), "a far too long text", wanted)
         for found_count, most, what in (
             (count, BOUNDS.table_cells, "cells"),
             (len(rows), BOUNDS.table_rows, "rows"),
         ):
             if found_count > most:
-                raise _fault(what, f"more than {most}", f"at most {most} {what} are read")
+                raise _fault(
+                    what,
+                    Worded("more than {most}", most=most),
+                    Worded("at most {most} {what} are read", most=most, what=what),
+                )
     return rows
 
 

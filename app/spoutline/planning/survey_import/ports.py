@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from spoutline.model.port import FlowPath, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, sizes_of, thread_named, understood_words
 from spoutline.model.survey import Outlet
+from spoutline.model.worded import Worded
 
 THREAD, SIZE, PATH = "outlet.thread", "outlet.size", "outlet.path"
 
@@ -42,12 +43,26 @@ def outlet_notes(outlet: Outlet, written: Mapping[str, str]) -> Iterator[OutletN
     """Yield what a person should know about the outlet that came of the written cells (field to text)."""
     size, thread = written.get(SIZE), outlet.thread
     if size is not None and size.strip() != outlet.size:
-        yield OutletNote(SIZE, repr(size), f"was read as {understood_words(outlet.size, thread)}")
+        yield OutletNote(
+            SIZE,
+            repr(size),
+            Worded("was read as {understood_words}", understood_words=understood_words(outlet.size, thread)),
+        )
     carried = path_of_thread(thread)
     at = next((field for field in (PATH, THREAD, SIZE) if field in written), None)
     if at is not None and outlet.path is not carried:
-        told = f"thread and path contradict each other: {thread} carries the path {_words(carried)}"
-        yield OutletNote(at, repr(written[at]), f"({thread}, path {_words(outlet.path)}): {told}; no set will fit")
+        told = Worded(
+            "thread and path contradict each other: {thread} carries the path {words}",
+            thread=thread,
+            words=_words(carried),
+        )
+        yield OutletNote(
+            at,
+            repr(written[at]),
+            Worded(
+                "({thread}, path {words}): {told}; no set will fit", thread=thread, words=_words(outlet.path), told=told
+            ),
+        )
 
 
 def _words(path: FlowPath) -> str:

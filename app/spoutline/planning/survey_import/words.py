@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.fields import ImportField
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.quantities import parse
@@ -75,8 +76,8 @@ def _choice(text: str, choices: type[StrEnum], field: ImportField) -> str:
     if word in known:
         return known[word]
     near = difflib.get_close_matches(word, known, n=1)
-    hint = f"did you mean {known[near[0]]}? " if near else ""
-    wanted = f"{hint}use one of: {', '.join(known.values())}"
+    hint = Worded("did you mean {known}? ", known=known[near[0]]) if near else ""
+    wanted = Worded("{hint}use one of: {values}", hint=hint, values=", ".join(known.values()))
     raise InputFault((InputProblem("", field.key, repr(text), wanted),))
 
 

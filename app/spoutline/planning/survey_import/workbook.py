@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from spoutline.input_bounds import BOUNDS, WorkbookBounds, check_workbook
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from openpyxl.workbook.workbook import Workbook
@@ -20,7 +21,7 @@ _FORMULA = re.compile(rb"<(?:\w+:)?f[ />]")
 
 A_DATE = "the spreadsheet made a date of what was typed: give the cell the format text and write it anew"
 NO_RESULT = "a formula without its result: open and save the file in a spreadsheet, or write the value"
-_LONG = f"a cell of at most {BOUNDS.cell_characters} characters is read"
+_LONG = Worded("a cell of at most {most} characters is read", most=BOUNDS.cell_characters)
 AN_ERROR = "a formula ends in an error: write the value"
 
 
@@ -84,7 +85,7 @@ def _read(
     try:
         names = [sheet.title for sheet in book.worksheets]  # without sheets that hold only a chart
         if not names or (sheet_name is not None and sheet_name not in names):
-            raise _fault(place, "sheet", repr(sheet_name), f"use one of: {', '.join(names)}")
+            raise _fault(place, "sheet", repr(sheet_name), Worded("use one of: {names}", names=", ".join(names)))
         name = sheet_name or names[0]
         written = _sheet_text(content, book, name)
         rows: list[list[Cell]] = []
@@ -150,7 +151,7 @@ def _fill_merged(place: str, rows: list[list[Cell]], written: bytes) -> None:
         below = range(max(top, 0) + 1, min(int(last), len(rows)))
         covered += len(below)
         if covered > BOUNDS.merged_cells:
-            wanted = f"merged ranges that cover at most {BOUNDS.merged_cells} cells are read"
+            wanted = Worded("merged ranges that cover at most {most} cells are read", most=BOUNDS.merged_cells)
             raise _fault(place, "sheet", "far too many merged cells", wanted)
         for row in below:
             if column < min(len(rows[top]), len(rows[row])) and not rows[row][column].text:
@@ -171,7 +172,7 @@ def _cell(cell: Any) -> Cell:  # noqa: ANN401 - cells of three classes of the li
     if not isinstance(value, str):
         return Cell(str(value).removesuffix(" 00:00:00"), A_DATE)
     if len(value) > BOUNDS.cell_characters:
-        raise _fault(f"cell {cell.coordinate}", "cell", "a far too long text", _LONG)
+        raise _fault(Worded("cell {coordinate}", coordinate=cell.coordinate), "cell", "a far too long text", _LONG)
     return Cell(value)
 
 

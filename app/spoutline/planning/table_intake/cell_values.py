@@ -21,6 +21,7 @@ from spoutline.model.plain_values import hidden_sign
 from spoutline.model.port import MADE_UP_IN, FlowPath, Gender, Port, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, read_size, thread_named
 from spoutline.model.quantity import Dimension
+from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.headings import currency_named
 from spoutline.planning.table_intake.intake_fields import CellKind, IntakeField, kind_words
 from spoutline.units.accepted import ACCEPTED, UnitSystem
@@ -166,7 +167,12 @@ def plain_number_text(text: str, *, decimal_comma: bool) -> str:
     if grouped.fullmatch(bare):
         if bare.count(thousands) == 1 and decimal not in bare:
             whole = bare.replace(thousands, "")
-            wanted = f"it could be {bare.replace(thousands, '.')} or {whole}; write it without {thousands!r}"
+            wanted: str = Worded(
+                "it could be {bare} or {whole}; write it without {thousands!r}",
+                bare=bare.replace(thousands, "."),
+                whole=whole,
+                thousands=thousands,
+            )
             raise _question(wanted, whole)
         for sign in (thousands, " ", "'"):
             bare = bare.replace(sign, "")
@@ -202,12 +208,19 @@ def _in_unit_of(field: IntakeField, number: float, unit: str) -> float:
         return number
     if not unit and field.needs_unit:
         wanted = "say in which unit the column is; behind the field in the mapping, such as "
-        raise _question(f"{wanted}{field.key} in {_a_unit(dimension)}")
+        raise _question(Worded("{wanted}{key} in {a_unit}", wanted=wanted, key=field.key, a_unit=_a_unit(dimension)))
     if unit == field.unit.value and unit:
         return number
     if unit not in ACCEPTED[dimension]:
         known = ", ".join(one for one in ACCEPTED[dimension] if one)
-        raise _fault(f"{unit or 'no unit'} is no unit of a {dimension.value.replace('_', ' ')}; use one of {known}")
+        raise _fault(
+            Worded(
+                "{unit} is no unit of a {dimension}; use one of {known}",
+                unit=unit or "no unit",
+                dimension=dimension.value.replace("_", " "),
+                known=known,
+            )
+        )
     return _from_si(to_core(number, unit, dimension), field.unit)
 
 
@@ -226,7 +239,11 @@ def _quantity(text: str, field: IntakeField, dimension: Dimension, unit: str, co
     if unit and not re.search(r"[^\W\d_]|[\"'°Ω%]", written):
         written = f"{written} {unit}"
     elif field.needs_unit and not unit and re.fullmatch(r"[\d\s/.-]+", written):
-        raise _question(f"say in which unit the column is, such as {field.key} in {_a_unit(dimension)}")
+        raise _question(
+            Worded(
+                "say in which unit the column is, such as {key} in {a_unit}", key=field.key, a_unit=_a_unit(dimension)
+            )
+        )
     try:
         value = parse(written, dimension, UnitSystem.SI)
     except InputFault as fault:
@@ -247,7 +264,15 @@ def _check_bounds(value: float, field: IntakeField) -> None:
     bounds = field.bounds if field.is_figure else Bounds()
     if not bounds.admit(value):
         unit = f" {field.unit.value}" if field.unit.value else ""
-        raise _fault(f"{field.title.lower()} must be {bounds.words}{unit}; this is {value:g}{unit}")
+        raise _fault(
+            Worded(
+                "{lower} must be {words}{unit}; this is {value:g}{unit}",
+                lower=field.title.lower(),
+                words=bounds.words,
+                unit=unit,
+                value=value,
+            )
+        )
 
 
 def _whole(text: str, field: IntakeField, _unit: str, comma: bool) -> int:
@@ -274,8 +299,10 @@ def _word(text: str, field: IntakeField, _unit: str, _comma: bool) -> str:
         return kind.value
     near = difflib.get_close_matches(form, known, n=1, cutoff=0.6)
     nearest = known[near[0]] if near else ""
-    hint = f"did you mean {nearest}? " if nearest else ""
-    raise _fault(f"{hint}use one of: {', '.join(known.values())}", nearest, text.strip())
+    hint = Worded("did you mean {nearest}? ", nearest=nearest) if nearest else ""
+    raise _fault(
+        Worded("{hint}use one of: {values}", hint=hint, values=", ".join(known.values())), nearest, text.strip()
+    )
 
 
 def _words(text: str, field: IntakeField, unit: str, comma: bool) -> tuple[str, ...]:
@@ -333,18 +360,20 @@ def _port(text: str, _field: IntakeField, _unit: str, _comma: bool) -> str:
     thread = thread or thread_named(written)
     wanted = "write thread standard, size, gender and path, such as NPT 3/4 male single"
     if thread is None:
-        raise _question(f"it names no thread standard; {wanted}")
+        raise _question(Worded("it names no thread standard; {wanted}", wanted=wanted))
     if gender is None:
-        raise _question(f"it says neither male nor female; {wanted}")
+        raise _question(Worded("it says neither male nor female; {wanted}", wanted=wanted))
     try:
         size = read_size(written, thread)
     except ValueError as fault:
         raise _fault(str(fault)) from fault
     carried = path_of_thread(thread)
     if path is not None and path is not carried:
-        raise _fault(f"a {thread} thread carries the path {carried}")
+        raise _fault(Worded("a {thread} thread carries the path {carried}", thread=thread, carried=carried))
     if inside and (wrong := made_up_fault(article.strip())):
-        raise _fault(f"after {MADE_UP_IN!r} stands a joint of an article: {wrong}")
+        raise _fault(
+            Worded("after {made_up_in!r} stands a joint of an article: {wrong}", made_up_in=MADE_UP_IN, wrong=wrong)
+        )
     return str(Port(thread, size, gender, carried, article.strip()))
 
 
@@ -382,7 +411,13 @@ def read_money(text: str, currency: str, *, decimal_comma: bool = False) -> Mone
     """
     named = currency_named(text)
     if named and currency and named != currency and not ("$" in text and currency in ("CAD", "AUD", "MXN")):
-        raise _fault(f"the cell names {named} and the column {currency}; let both say the same")
+        raise _fault(
+            Worded(
+                "the cell names {named} and the column {currency}; let both say the same",
+                named=named,
+                currency=currency,
+            )
+        )
     known = currency or named
     if text.strip().casefold() in _NO_PRICE:
         return Money(known, None)
@@ -396,9 +431,13 @@ def read_money(text: str, currency: str, *, decimal_comma: bool = False) -> Mone
     whole = minor.to_integral_value(ROUND_HALF_UP)
     if abs(minor - whole) > Decimal("0.0001"):  # a spreadsheet's 12.500000000000002 is 12.50
         raise _question(
-            f"a price in {known} has at most {places} decimals: round it, or say of how many pieces it is",
+            Worded(
+                "a price in {known} has at most {places} decimals: round it, or say of how many pieces it is",
+                known=known,
+                places=places,
+            ),
             str(amount(int(whole), known)),
         )
     if not 0 <= whole <= _MOST_MINOR:
-        raise _fault(f"a price is at least 0 and at most {amount(_MOST_MINOR, known)}")
+        raise _fault(Worded("a price is at least 0 and at most {amount}", amount=amount(_MOST_MINOR, known)))
     return Money(known, int(whole))

@@ -14,6 +14,7 @@ from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.plain_values import PlainValues
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.fields import normal
 from spoutline.planning.table_intake.headings import ALIKE, Column, Headings, all_units
 from spoutline.planning.table_intake.intake_fields import (
@@ -179,11 +180,20 @@ def corrected(
         key, measured = key.strip(), measured.strip()
         if len(columns) != 1:
             known = ", ".join(f"{column_letters(one.place)} ({one.column.title})" for one in mapping)
-            problems.append(InputProblem(place, "mapping, column", repr(name), f"name one column of: {known}"))
+            problems.append(
+                InputProblem(place, "mapping, column", repr(name), Worded("name one column of: {known}", known=known))
+            )
         elif key and key not in by_key:
             near = difflib.get_close_matches(key, by_key, n=1)
-            hint = f"did you mean {near[0]}? " if near else ""
-            problems.append(InputProblem(place, "mapping, field", repr(key), f"{hint}use one of: {', '.join(by_key)}"))
+            hint = Worded("did you mean {near}? ", near=near[0]) if near else ""
+            problems.append(
+                InputProblem(
+                    place,
+                    "mapping, field",
+                    repr(key),
+                    Worded("{hint}use one of: {by_key}", hint=hint, by_key=", ".join(by_key)),
+                )
+            )
         else:
             field = by_key.get(key)
             is_money = field is not None and field.cell is CellKind.MONEY
@@ -288,7 +298,7 @@ def map_from_toml(text: str, place: str) -> TableMap:
         (PATTERN_IDS, "pattern", found.pattern),
     )
     wrong = tuple(
-        InputProblem(place, field, repr(name), f"use one of: {', '.join(names)}")
+        InputProblem(place, field, repr(name), Worded("use one of: {names}", names=", ".join(names)))
         for names, field, said in known
         for name in said
         if name and name not in names

@@ -13,6 +13,7 @@ from typing import Final
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
+from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.cell_values import CellFault, FaultKind, Money, Value, read_cell, read_money
 from spoutline.planning.table_intake.column_map import MappedColumn, TableMap, unit_in_use
 from spoutline.planning.table_intake.headings import Headings, is_total
@@ -161,16 +162,17 @@ class Intake:
         self._check_columns()
 
     def _check_columns(self) -> None:
-        problems = []
+        problems: list[tuple[str, str]] = []
         key = self._fields.key
         if key not in self._slots:
-            problems.append((key, f"map one column to {key}, {self._fields.what}"))
+            problems.append((key, Worded("map one column to {key}, {what}", key=key, what=self._fields.what)))
         if self._fields.has_maker and "maker" not in self._slots and not self._map.maker:
             problems.append(("maker", "map one column to maker, or name the maker of all rows"))
         if problems:
             raise InputFault(
                 tuple(
-                    InputProblem(self._table.place, f"mapping, {name}", "nothing", wanted) for name, wanted in problems
+                    InputProblem(self._table.place, Worded("mapping, {name}", name=name), "nothing", wanted)
+                    for name, wanted in problems
                 )
             )
 
@@ -317,13 +319,13 @@ class Intake:
         column = self._slots[self._fields.key]
         kept = self._fields.by_key[self._fields.key]
         if not number and not texts.get(self._fields.key, "").strip():
-            wanted = f"write {self._fields.what}, or skip the row"
+            wanted: str = Worded("write {what}, or skip the row", what=self._fields.what)
             self._report(row, column, kept, "", CellFault(FaultKind.FAULT, wanted))
         elif number:
             first = self._seen.setdefault((maker, number), row.number)
             if first != row.number:
-                whose = f"this number of {maker}" if self._fields.has_maker else "it"
-                wanted = f"row {first} has {whose} too; skip one of the two rows"
+                whose = Worded("this number of {maker}", maker=maker) if self._fields.has_maker else "it"
+                wanted = Worded("row {first} has {whose} too; skip one of the two rows", first=first, whose=whose)
                 self._report(row, column, kept, number, CellFault(FaultKind.FAULT, wanted))
         if not maker and self._fields.has_maker:
             wanted = "name the maker, in the row or for all rows"

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Final
 from spoutline.input_bounds import TableBounds
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.cell_values import FaultKind, without_shield
 from spoutline.planning.table_intake.column_map import (
     MappedColumn,
@@ -142,7 +143,7 @@ def _map_for(path: Path, maps: tuple[TableMap, ...], said: Mapping[str, object])
         if one.recognises(headings):
             return one, True
     wanted = "none of the maps was made for these titles: name the one to use"
-    raise InputFault((InputProblem(str(path), "--map", f"{len(maps)} maps", wanted),))
+    raise InputFault((InputProblem(str(path), "--map", Worded("{count} maps", count=len(maps)), wanted),))
 
 
 def take_in(

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from spoutline.catalogue.price_lists import price_list_of
 from spoutline.explain.writing.money import amount
 from spoutline.model.pricing import PriceList
+from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.cell_values import Money
 from spoutline.planning.table_intake.draft_changes import DraftChanges, row_changes
 from spoutline.planning.table_intake.intake import Intake, IntakeReport, PartLine, Progress, Seen
@@ -36,11 +37,15 @@ def price_list_in(
         if not line.is_sound:
             continue
         if line.maker != head["maker"]:
-            wanted = f"a price list is of one maker: {head['maker'] or 'name it with --maker'}; or skip the row"
+            wanted = Worded(
+                "a price list is of one maker: {head}; or skip the row", head=head["maker"] or "name it with --maker"
+            )
             intake.report.add(report_of_row(opened, line.row, "maker", line.maker, wanted))
         for money in line.prices:
             if money.currency != head["currency"]:
-                wanted = f"a price list is in one currency: {head['currency']}; or leave the column out"
+                wanted = Worded(
+                    "a price list is in one currency: {head}; or leave the column out", head=head["currency"]
+                )
                 text = _written(line, money)
                 intake.report.add(report_of_row(opened, line.row, f"price_{money.currency.lower()}", text, wanted))
             elif money.minor is not None:
@@ -49,7 +54,10 @@ def price_list_in(
     if not intake.report.is_sound:
         return PriceTableResult(intake.report, None, prices)
     rows = (
-        (f"{opened.table.place}, row {row}", {"number": number, "from_quantity": 1, "unit_price": price})
+        (
+            Worded("{place}, row {row}", place=opened.table.place, row=row),
+            {"number": number, "from_quantity": 1, "unit_price": price},
+        )
         for row, number, price in prices
     )
     return PriceTableResult(intake.report, price_list_of(head, rows), prices)

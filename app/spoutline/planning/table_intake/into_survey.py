@@ -17,6 +17,7 @@ from spoutline.model.dispenser_type import folded_type_name, with_type
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import DispenserType, Position, Survey
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.cells import cell_value
 from spoutline.planning.survey_import.fields import BY_KEY as QUESTIONS
 from spoutline.planning.survey_import.ports import outlet_notes, settle_outlet
@@ -118,7 +119,9 @@ class _Reader:
         for line in self._intake.lines():
             lines.append(line)
             if len(lines) > BOUNDS.table_rows:
-                wanted = f"a survey has far fewer positions; at most {BOUNDS.table_rows} rows are read"
+                wanted = Worded(
+                    "a survey has far fewer positions; at most {most} rows are read", most=BOUNDS.table_rows
+                )
                 raise InputFault((InputProblem(self._opened.table.place, "rows", str(len(lines)), wanted),))
         self._check_columns(lines)
         types = self._types_by_dispenser(lines)
@@ -153,7 +156,12 @@ class _Reader:
             place = self._opened.table.place
             raise InputFault(
                 tuple(
-                    InputProblem(place, f"mapping, {key}", "nothing", f"map one column to {key}, {words}")
+                    InputProblem(
+                        place,
+                        Worded("mapping, {key}", key=key),
+                        "nothing",
+                        Worded("map one column to {key}, {words}", key=key, words=words),
+                    )
                     for key, words in needed
                 )
             )
@@ -175,16 +183,20 @@ class _Reader:
                 continue
             first, row = found.setdefault(self._dispenser(line), (kind, line.row))
             if first.name != kind.name:
-                wanted = f"row {row} says that this dispenser is a {first.name}; let both say the same"
+                wanted = Worded(
+                    "row {row} says that this dispenser is a {first_name}; let both say the same",
+                    row=row,
+                    first_name=first.name,
+                )
                 self._tell(line.row, DISPENSER_TYPE, name, wanted)
         return {dispenser: kind for dispenser, (kind, _row) in found.items()}
 
     def _tell_unknown_type(self, line: PartLine, name: str, known: Mapping[str, DispenserType]) -> None:
         near = difflib.get_close_matches(folded_type_name(name), known, 1, 0.5)
         nearest = known[near[0]].name if near else ""
-        hint = f"did you mean {nearest}? " if nearest else ""
+        hint = Worded("did you mean {nearest}? ", nearest=nearest) if nearest else ""
         names = ", ".join(sorted(one.name for one in known.values())[:20])
-        told = f"{hint}use a dispenser type of the book: {names or 'it has none yet'}"
+        told = Worded("{hint}use a dispenser type of the book: {names}", hint=hint, names=names or "it has none yet")
         base = report_of_row(self._opened, line.row, DISPENSER_TYPE, name, told)
         self._report.add(replace(base, nearest=nearest, word=name))
 
@@ -234,7 +246,7 @@ class _Reader:
         if named is not None and said is None:
             put_value(document, QUESTIONS[_BLEND].path, named)
         elif named is not None and said != named:
-            wanted = f"{text} says {named:g} %; let both say the same"
+            wanted = Worded("{text} says {named:g} %; let both say the same", text=text, named=named)
             self._tell(line.row, _BLEND, line.texts.get(_BLEND, ""), wanted)
         elif said is None and not has_base and line.values.get(_LIQUID) != LiquidFamily.DEF:
             if _LIQUID not in line.values:

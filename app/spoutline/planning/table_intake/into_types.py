@@ -12,6 +12,7 @@ from spoutline.model.dispenser_type import folded_type_name
 from spoutline.model.figure import TableUnit
 from spoutline.model.survey import DispenserType
 from spoutline.model.type_columns import TYPE_COLUMNS, TypeColumn
+from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.draft_changes import DraftChanges, row_changes
 from spoutline.planning.table_intake.intake import Intake, IntakeReport, PartLine, Progress, Seen
 from spoutline.planning.table_intake.into_draft import OpenedTable, report_of_row
@@ -40,7 +41,7 @@ def read_types(opened: OpenedTable, progress: Progress | None = None, *, seen: S
             continue
         first = names.setdefault(folded_type_name(kind.name), line.row)
         if first != line.row:
-            wanted = f"row {first} has this name too; skip one of the two rows"
+            wanted = Worded("row {first} has this name too; skip one of the two rows", first=first)
             intake.report.add(report_of_row(opened, line.row, "name", kind.name, wanted))
         kinds.append(kind)
         rows.append(line.row)

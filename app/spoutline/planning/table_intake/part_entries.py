@@ -16,6 +16,7 @@ from spoutline.catalogue.descriptions import COLUMNS, figure_cells
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind, PartStatus
+from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.cell_values import Money, Value
 from spoutline.planning.table_intake.column_map import TableMap
 from spoutline.planning.table_intake.intake import PartLine
@@ -74,7 +75,7 @@ def merged(line: PartLine, before: CatalogueEntry | None, table_map: TableMap) -
         return MergedLine(None, wrong)
     remark = str(given.get("remark", ""))
     if kind_is_read and kind is not None and not remark and before is None:
-        given["remark"] = f"kind read out of its text: {kind.value.replace('_', ' ')}"
+        given["remark"] = Worded("kind read out of its text: {kind}", kind=kind.value.replace("_", " "))
     try:
         entry = CatalogueEntry(
             number=line.number,

@@ -15,6 +15,7 @@ from typing import Final
 
 from spoutline.input_bounds import BOUNDS, TableBounds, bounded_bytes, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.workbook import Cell, workbook_rows, workbook_sheets
 
 _DELIMITERS: Final = ",;\t|"
@@ -82,7 +83,9 @@ class RawTable:
 
     def address(self, row: int, column: int) -> str:
         """Return where a cell stands, such as ``prices.xlsx, sheet 2026, cell C7``."""
-        return f"{self.place}, cell {column_letters(column)}{row}"
+        return Worded(
+            "{place}, cell {column_letters}{row}", place=self.place, column_letters=column_letters(column), row=row
+        )
 
 
 def column_letters(column: int) -> str:
@@ -140,7 +143,9 @@ def _workbook(path: Path, wanted: str, most: TableBounds) -> RawTable:
     shown = [one for one in sheets if not one.is_hidden] or list(sheets)
     chosen = next((one for one in sheets if one.name == wanted), None) if wanted else next(iter(shown), None)
     if chosen is None:
-        raise _fault(place, "sheet", repr(wanted), f"use one of: {', '.join(one.name for one in sheets)}")
+        raise _fault(
+            place, "sheet", repr(wanted), Worded("use one of: {sheets}", sheets=", ".join(one.name for one in sheets))
+        )
 
     @cache  # a workbook is only read as a whole: once is enough
     def found() -> list[list[Cell]]:
@@ -158,7 +163,7 @@ def _workbook(path: Path, wanted: str, most: TableBounds) -> RawTable:
             faults = tuple((column, cell.fault) for column, cell in enumerate(cells) if cell.fault)
             yield RawRow(number, _plain([cell.text for cell in cells]), faults)
 
-    return RawTable(f"{place}, sheet {chosen.name}", chosen, sheets, rows)
+    return RawTable(Worded("{place}, sheet {chosen_name}", place=place, chosen_name=chosen.name), chosen, sheets, rows)
 
 
 def _text_table(path: Path, encoding: TextEncoding, most: TableBounds) -> RawTable:
@@ -169,9 +174,16 @@ def _text_table(path: Path, encoding: TextEncoding, most: TableBounds) -> RawTab
             head = file.read(_HEAD_BYTES)
     except (OSError, ValueError) as fault:
         reason = getattr(fault, "strerror", None) or fault
-        raise _fault(place, "file", "this path", f"a readable file is needed ({reason})") from fault
+        raise _fault(
+            place, "file", "this path", Worded("a readable file is needed ({reason})", reason=reason)
+        ) from fault
     if size > most.text_bytes:
-        raise _fault(place, "file", f"{size} bytes", f"at most {most.text_bytes} bytes are read")
+        raise _fault(
+            place,
+            "file",
+            Worded("{size} bytes", size=size),
+            Worded("at most {text_bytes} bytes are read", text_bytes=most.text_bytes),
+        )
     codec = _codec(place, head, encoding)
     delimiter = _delimiter(_decoded_head(place, head, codec))
     facts = SheetFacts("")
@@ -180,8 +192,10 @@ def _text_table(path: Path, encoding: TextEncoding, most: TableBounds) -> RawTab
         cells_read = 0
         for number, cells in enumerate(_text_rows(path, codec, delimiter), start=1):
             if any(len(text) > BOUNDS.cell_characters for text in cells):
-                wanted = f"a cell of at most {BOUNDS.cell_characters} characters is read"
-                raise _fault(f"{place}, row {number}", "cell", "a far too long text", wanted)
+                wanted = Worded("a cell of at most {most} characters is read", most=BOUNDS.cell_characters)
+                raise _fault(
+                    Worded("{place}, row {number}", place=place, number=number), "cell", "a far too long text", wanted
+                )
             row = RawRow(number, _plain(cells[: BOUNDS.table_columns]))
             cells_read += len(row.cells)
             _check_count(place, number, cells_read, most)
@@ -195,12 +209,22 @@ def _text_rows(path: Path, codec: str, delimiter: str) -> Iterator[list[str]]:
     with path.open("r", encoding=codec, newline="") as file:
         reader = csv.reader(file, delimiter=delimiter, strict=True)
         try:
-            yield from csv_rows(reader, lambda: f"{place}, line {reader.line_num}")
+            yield from csv_rows(
+                reader, lambda: Worded("{place}, line {line_num}", place=place, line_num=reader.line_num)
+            )
         except UnicodeDecodeError as fault:
-            raise _fault(f"{place}, below line {reader.line_num}", "encoding", _byte(fault), _ENCODINGS) from fault
+            raise _fault(
+                Worded("{place}, below line {line_num}", place=place, line_num=reader.line_num),
+                "encoding",
+                _byte(fault),
+                _ENCODINGS,
+            ) from fault
 
 
-_ENCODINGS: Final = f"save the file as CSV in UTF-8, or name its encoding: {', '.join(list(TextEncoding)[1:])}"
+_ENCODINGS: Final = Worded(
+    "save the file as CSV in UTF-8, or name its encoding: {textencoding}",
+    textencoding=", ".join(list(TextEncoding)[1:]),
+)
 
 
 def _codec(place: str, head: bytes, encoding: TextEncoding) -> str:
@@ -212,7 +236,9 @@ def _codec(place: str, head: bytes, encoding: TextEncoding) -> str:
     if marked_16 and encoding is TextEncoding.AUTOMATIC:
         return "utf-16"
     if b"\0" in head:
-        raise _fault(place, "encoding", "a NUL byte", f"this is no text in UTF-8; {_ENCODINGS}")
+        raise _fault(
+            place, "encoding", "a NUL byte", Worded("this is no text in UTF-8; {encodings}", encodings=_ENCODINGS)
+        )
     return "utf-8-sig"
 
 
@@ -226,7 +252,7 @@ def _decoded_head(place: str, head: bytes, codec: str) -> str:
 
 
 def _byte(fault: UnicodeDecodeError) -> str:
-    return f"byte 0x{fault.object[fault.start]:02x}"
+    return Worded("byte 0x{object:02x}", object=fault.object[fault.start])
 
 
 def _delimiter(head: str) -> str:
@@ -255,7 +281,12 @@ def _plain(cells: list[str]) -> tuple[str, ...]:
 def _check_count(place: str, rows: int, cells: int, bounds: TableBounds) -> None:
     for count, most, what in ((rows, bounds.rows, "rows"), (cells, bounds.cells, "cells")):
         if count > most:
-            raise _fault(place, what, f"more than {most}", f"at most {most} {what} are read")
+            raise _fault(
+                place,
+                what,
+                Worded("more than {most}", most=most),
+                Worded("at most {most} {what} are read", most=most, what=what),
+            )
 
 
 def _fault(place: str, field: str, value: str, wanted: str) -> InputFault:

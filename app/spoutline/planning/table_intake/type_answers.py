@@ -11,6 +11,7 @@ from spoutline.model.answered import answered, answers_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import DispenserType
 from spoutline.model.type_columns import TYPE_COLUMNS, TypeColumn
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.ports import settle_outlet
 from spoutline.planning.table_intake.cell_values import CellFault, read_cell
 from spoutline.planning.table_intake.intake_fields import CellKind, TableSubject, fields_of
@@ -43,7 +44,9 @@ def with_answers(base: DispenserType | None, written: Mapping[str, str], display
     for key, text in written.items():
         column = _COLUMNS.get(key)
         if column is None:
-            problems.append(InputProblem("", key, repr(text), f"use one of: {', '.join(_COLUMNS)}"))
+            problems.append(
+                InputProblem("", key, repr(text), Worded("use one of: {columns}", columns=", ".join(_COLUMNS)))
+            )
             continue
         try:
             _put(document, column, _value(text.strip(), column, display) if text.strip() else None)
