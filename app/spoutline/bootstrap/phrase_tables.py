@@ -101,6 +101,19 @@ class PhraseTables:
         return made
 
 
+@lru_cache(maxsize=len(Language))
+def refusals_in(language: Language) -> RefusalWords:
+    """Return the words of refusals; English where they cannot be read, as what is refused goes before its words."""
+    from spoutline.assets import resources_folder
+    from spoutline.explain.phrases.refusal_words import ENGLISH_REFUSALS
+    from spoutline.model.faults import InputFault, StoreFault
+
+    try:
+        return PhraseTables(resources_folder).refusals(language)
+    except (InputFault, StoreFault):
+        return ENGLISH_REFUSALS
+
+
 @lru_cache(maxsize=16)
 def _made(from_toml: Callable[[str, str, str], object], text: str, place: str, english: str) -> Any:  # noqa: ANN401  # a cache hides the type
     """Return what a table holds; the same text is read once, however many workbenches ask for it."""

@@ -107,16 +107,10 @@ def _words(language: Language) -> CommandWords:
     return PhraseTables(resources_folder).commands(language)
 
 
-@lru_cache(maxsize=len(Language))
 def _refusals(language: Language) -> RefusalWords:
-    from spoutline.assets import resources_folder
-    from spoutline.bootstrap.phrase_tables import PhraseTables
-    from spoutline.explain.phrases.refusal_words import ENGLISH_REFUSALS
+    from spoutline.bootstrap.phrase_tables import refusals_in
 
-    try:
-        return PhraseTables(resources_folder).refusals(language)
-    except (InputFault, StoreFault):  # what is to be refused goes before a damaged table of words
-        return ENGLISH_REFUSALS
+    return refusals_in(language)
 
 
 def _settings(arguments: argparse.Namespace) -> Settings:

@@ -16,7 +16,7 @@ from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import AgreedSets, EntryKind
 from spoutline.planning.agreement.comparison import ComparedPosition, agreed_sets_by_label, compared
 
@@ -104,7 +104,7 @@ class AgreementsDialog(FormDialog):
 
     def show_trouble(self, text: str) -> None:
         """Say why the sides cannot be shown."""
-        self.sides_label.setText(text)
+        self.sides_label.setText(told(text))
 
     def _compare(self) -> None:
         before, after = self.before_box.currentData(), self.after_box.currentData()

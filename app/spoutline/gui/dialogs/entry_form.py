@@ -15,7 +15,7 @@ from spoutline.gui.widgets.cards import Card, ScrolledPage, empty_layout
 from spoutline.gui.widgets.drawing_view import DrawingView
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.several_field import SeveralField
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.part import PartKind
@@ -154,9 +154,9 @@ class EntryDialog(FormDialog):
         for problem in problems:
             field = self.fields.get(problem.place)
             if field is None:
-                rest.append(str(problem))
+                rest.append(told(str(problem)))
             else:
-                field.show_fault(f"{problem.value}: {problem.wanted}")
+                field.show_fault(f"{told(problem.value)}: {told(problem.wanted)}")
         places = [problem.place for problem in problems if problem.place in self.fields]
         if places:
             self.fields[places[0]].focus_editor()

@@ -22,7 +22,7 @@ from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.answer_field import AnswerField, Choice, ListField, TextField
 from spoutline.gui.widgets.cards import Card, ScrolledPage, plain_label
 from spoutline.gui.widgets.editors import LineEditor
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.part import PartKind
@@ -173,9 +173,9 @@ class FamiliesDialog(FormDialog):
             for problem in fault.problems:
                 field = self.fields.get(problem.place)
                 if field is None:
-                    rest.append(str(problem))
+                    rest.append(told(str(problem)))
                 else:
-                    field.show_fault(f"{problem.value}: {problem.wanted}")
+                    field.show_fault(f"{told(problem.value)}: {told(problem.wanted)}")
             self.show_fault("\n".join(rest[:5]) or tr("Nothing was changed: entries that are marked need a look."))
             return
         except StoreFault as fault:

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QMessageBox, QPushBu
 from spoutline.gui.help_place import desk_of, explained_by, topic_of
 from spoutline.gui.places import Place
 from spoutline.gui.widgets.cards import plain_label
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 
 
 class FormDialog(QDialog):
@@ -78,7 +78,7 @@ class FormDialog(QDialog):
 
     def show_fault(self, text: str) -> None:
         """Say what is wrong and what would be right; an empty text takes it away."""
-        self.fault_label.setText(text)
+        self.fault_label.setText(told(text))
         self.fault_label.setVisible(bool(text))
 
     def is_sure(self, question: str) -> bool:

@@ -23,7 +23,7 @@ from spoutline.explain.phrases.manual_words import ManualWord
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, StoreFault
 
 if TYPE_CHECKING:
@@ -88,7 +88,7 @@ class HelpWindow(QDialog):
         try:
             page = self._manual.page(name)
         except (InputFault, StoreFault, OSError) as fault:
-            self.told_label.setText(str(fault))
+            self.told_label.setText(told(str(fault)))
             return
         if self._shown and self._shown != page.topic.name:
             self._back.append(self._shown)

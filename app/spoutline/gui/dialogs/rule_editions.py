@@ -15,7 +15,7 @@ from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.effect_rows import EffectRow, differing, effect_words, summary
 from spoutline.gui.widgets.cards import plain_label
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit
 from spoutline.model.survey import Survey
@@ -98,16 +98,16 @@ class RuleEditions(QWidget):
             editions = () if profile.built_in else service.editions(profile.id)
         except (InputFault, StoreFault) as fault:
             self._against, self._changes = "", ()
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
-        told = [tr("{0} rows differ from {1}.").format(len(self._changes), self._against) if self._against else ""]
+        lines = [tr("{0} rows differ from {1}.").format(len(self._changes), self._against) if self._against else ""]
         if editions:
             newest = editions[-1]
             words = tr("Edition {0} of {1} by {2}: {3}.")
-            told.append(words.format(newest.number, newest.published_on.isoformat(), newest.publisher, newest.note))
-            told.append("" if newest.jurisdiction == profile else tr("Changed since."))
+            lines.append(words.format(newest.number, newest.published_on.isoformat(), newest.publisher, newest.note))
+            lines.append("" if newest.jurisdiction == profile else tr("Changed since."))
             self._against = f"{profile.id}@{newest.number}"
-        self.state_label.setText(" ".join(filter(None, told)))
+        self.state_label.setText(" ".join(filter(None, lines)))
         self.only_box.setEnabled(bool(self._changes) or self.only_box.isChecked())
         self.effect_button.setEnabled(self._survey is not None and bool(self._against))
         for widget in (self.note_edit, self.by_edit, self.publish_button):
@@ -140,7 +140,7 @@ class RuleEditions(QWidget):
             self.effect_button.setEnabled(True)
 
         def fail(fault: Exception) -> None:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             self.effect_button.setEnabled(True)
 
         self.effect_button.setEnabled(False)
@@ -157,7 +157,7 @@ class RuleEditions(QWidget):
                 profile.id, publisher=self.by_edit.text(), note=self.note_edit.text(), on=self._today()
             )
         except (InputFault, StoreFault) as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         self.note_edit.clear()
         self.show_profile(profile)
@@ -184,7 +184,7 @@ class RuleEditions(QWidget):
         def show(written: Path) -> None:
             self.state_label.setText(tr("Written to {0}").format(written))
 
-        self._jobs.start(_PDF, work, show, lambda fault: self.state_label.setText(str(fault)))
+        self._jobs.start(_PDF, work, show, lambda fault: self.state_label.setText(told(str(fault))))
 
     def close_jobs(self) -> None:
         """End the work in hand, so that no store is closed under it."""

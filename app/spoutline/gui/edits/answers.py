@@ -17,6 +17,7 @@ from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Filler, Position, Site, Survey
+from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.ports import settle_outlet
 from spoutline.units.display import Display
 from spoutline.units.quantities import parse
@@ -220,4 +221,4 @@ def _fault(question: Question, value: str, wanted: str) -> InputFault:
 def told_of(fault: InputFault, question: Question, text: str) -> str:
     """Return the sentence beside the field: the text that was typed and what would be right."""
     problem = replace(fault.problems[0], field=field_words(question), value=f"“{text}”" if text.strip() else "nothing")
-    return f"{problem.value} is not usable here; {problem.wanted}."
+    return Worded("{value} is not usable here; {wanted}.", value=problem.value, wanted=problem.wanted)

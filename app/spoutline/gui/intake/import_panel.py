@@ -20,7 +20,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.table_preview import TablePreview
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.cell_table import Cells, CellTable
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault
 from spoutline.planning.table_intake.intake import CellReport, RowKind, Stopped
 from spoutline.planning.table_intake.intake_fields import fields_of
@@ -132,7 +132,7 @@ class ImportPanel(QWidget):
         )
         self.preview.written.connect(self.write_cells)
         self.table.written.connect(self.write_cells)
-        self.table.refused.connect(lambda fault: self.state_label.setText(str(fault)))
+        self.table.refused.connect(lambda fault: self.state_label.setText(told(str(fault))))
         self.findings.cell_wanted.connect(self._show_cell)
         self.findings.repaired.connect(self.repair)
         self.findings.skip_wanted.connect(self.skip_row)
@@ -173,7 +173,9 @@ class ImportPanel(QWidget):
         def work(_: Ticket) -> TableFile:
             return source.open(path, sheet, encoding)
 
-        self._jobs.start(self._keys["open"], work, self._take_file, lambda fault: self.state_label.setText(str(fault)))
+        self._jobs.start(
+            self._keys["open"], work, self._take_file, lambda fault: self.state_label.setText(told(str(fault)))
+        )
 
     def show_rows(self, opened: OpenedTable) -> None:
         """Show rows that are no file."""
@@ -216,7 +218,7 @@ class ImportPanel(QWidget):
             after = step(opened)
         except InputFault as fault:
             self._show_opened()
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         if (after.mapping, after.table_map) == (opened.mapping, opened.table_map):
             return

@@ -9,6 +9,7 @@ from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, weight_of
 from spoutline.gui.models.marks import tone_of_position
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
+from spoutline.gui.wording import told
 from spoutline.model.plan import PositionPlan
 
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
@@ -130,8 +131,8 @@ class Plans(QObject):
             self._follow(job, key, made[0])
 
         def fail(fault: Exception) -> None:
-            self._kept.keep(key, str(fault))
-            self._follow(job, key, str(fault))
+            self._kept.keep(key, told(str(fault)))
+            self._follow(job, key, told(str(fault)))
 
         self._jobs.start(job, work, deliver, fail, revision=self._session.revision, priority=priority)
 

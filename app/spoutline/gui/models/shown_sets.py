@@ -15,7 +15,7 @@ from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import AgreedSets, SetBasis, SetsSource
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.survey import Survey
@@ -237,7 +237,7 @@ class ShownSets(QObject):
 
     def _fail(self, fault: Exception) -> None:
         self._judged_for = self._session.survey
-        self.told.emit(str(fault))
+        self.told.emit(told(str(fault)))
 
     def _on_planned(self, label: str) -> None:
         if self.source is SetsSource.PLAN or label not in self._by_label.get(self.source, {}):

@@ -19,6 +19,7 @@ from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.widgets.editors import LineEditor, PageEditor
 from spoutline.gui.widgets.steady import SteadyChange
 from spoutline.gui.widgets.tile_grid import TileGrid
+from spoutline.gui.wording import told
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +122,7 @@ class AnswerField(QWidget):
     def show_fault(self, text: str) -> None:
         """Say beside the field what is wrong and what would be right."""
         self.show_note("")
+        text = told(text)
         self._fault = text
         self._fault_shown.ask()
         self._mark_editor(True)

@@ -16,7 +16,7 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.fitted_scroll import FittedScroll
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.tile_grid import TileGrid
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 
 _WORDS = {
     Tone.GOOD: "Notice: done",
@@ -76,6 +76,7 @@ class NoticeBar(QFrame):
 
     def notify(self, text: str, *, tone: Tone = Tone.CAUTION, offers: tuple[Offer, ...] = ()) -> None:
         """Show a notice with its offers and a way to put it away."""
+        text = told(text)
         self._drop_buttons()
         self._mark.show_tone(tone, tr(_WORDS[tone]))
         self._label.setText(text)

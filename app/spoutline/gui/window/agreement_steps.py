@@ -14,7 +14,7 @@ from spoutline.gui.dialogs.agreements import AgreementsDialog
 from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import AgreedSets, SetsSource
 from spoutline.model.answered import is_surveyed
 from spoutline.model.conversion import SiteConversion
@@ -150,7 +150,7 @@ class AgreementSteps(QObject):
 
     def _fail(self, fault: Exception) -> None:
         problems = fault.problems if isinstance(fault, InputFault) else ()
-        self._notify("; ".join(one.wanted for one in problems) or str(fault))
+        self._notify("; ".join(told(one.wanted) for one in problems) or str(fault))
 
 
 def _offered(plan: PositionPlan, is_picked: bool) -> OfferedSet:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QTranslator
 
 from spoutline import assets
+from spoutline.bootstrap.phrase_tables import refusals_in
+from spoutline.gui.wording import REFUSING
 from spoutline.model.language import Language
 
 
@@ -19,6 +21,7 @@ class WindowLanguage:
 
     def use(self, language: Language) -> None:
         """Translate what is built from here on; what is on the screen already stays as it is."""
+        REFUSING.words = refusals_in(language)
         for translator in self._installed:
             QCoreApplication.removeTranslator(translator)
         self._installed.clear()

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, 
 
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +127,7 @@ class StartChoice(QWidget):
 
     def show_fault(self, text: str) -> None:
         """Say why it could not begin, and let the person choose again."""
-        self.fault_label.setText(text)
+        self.fault_label.setText(told(text))
         self.fault_label.setVisible(bool(text))
         self.setEnabled(True)
 

@@ -40,7 +40,7 @@ from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.window.place_guide import PlaceGuide
 from spoutline.gui.window.what_if_steps import WhatIfSteps
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.plan import PositionPlan, SlotCount
 
 if TYPE_CHECKING:
@@ -498,7 +498,7 @@ class Workplace(QWidget):
             JobKey(JobKind.CHOICES),
             work,
             lambda choices: self.site_page.show_choices(*choices),
-            lambda fault: self.strip.setToolTip(str(fault)),
+            lambda fault: self.strip.setToolTip(told(str(fault))),
         )
 
     def _leave_site_pages(self) -> None:

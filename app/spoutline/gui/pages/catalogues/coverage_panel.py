@@ -38,7 +38,7 @@ from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.copying import copy_matrix
 from spoutline.gui.widgets.marks import MarkDelegate
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.coverage_kinds import ClimateBand
 from spoutline.model.coverage_map import CoverageCell, CoverageMap, CoverageScope, stock_gaps
 from spoutline.model.language import Language
@@ -207,7 +207,7 @@ class CoveragePanel(QWidget):
 
     def _fail(self, fault: Exception) -> None:
         self._show_working(working=False)
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
 
     def _forget(self) -> None:
         self._asked = self.found = None

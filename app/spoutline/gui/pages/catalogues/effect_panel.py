@@ -35,7 +35,7 @@ from spoutline.gui.pages.catalogues.chosen import DIFFERENCE, EFFECT, SURVEYS, I
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import EditionRef
 
 _KEY = Qt.ItemDataRole.UserRole
@@ -289,7 +289,7 @@ class EffectPanel(QWidget):
             self.state_label.setText(tr("Planning survey {0} of {1}…").format(done + 1, total))
 
     def _fail(self, fault: Exception) -> None:
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
         self._enable()
 
     def _enable(self) -> None:

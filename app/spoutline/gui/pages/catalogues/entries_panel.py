@@ -26,7 +26,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
 from spoutline.model.part import HANGING_KINDS, HOSES, PartKind
@@ -126,7 +126,7 @@ class EntriesPanel(QWidget):
         def work(_: Ticket) -> EntriesFound:
             return service.find(ref, text, limit=MOST_SHOWN, only_not_described=only)
 
-        self._context.jobs.start(FIND, work, self._show, lambda fault: self.state_label.setText(str(fault)))
+        self._context.jobs.start(FIND, work, self._show, lambda fault: self.state_label.setText(told(str(fault))))
 
     def _show(self, found: EntriesFound) -> None:
         before = {entry.ref for entry in self.selected}

@@ -15,7 +15,7 @@ from spoutline.gui.pages.catalogues.chosen import HEALTH, InHand
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.planning.keeping.health import HealthNote
 
@@ -90,7 +90,7 @@ class HealthPanel(QWidget):
             self.look_button.setEnabled(True)
 
         def fail(fault: Exception) -> None:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             self.look_button.setEnabled(True)
 
         self.look_button.setEnabled(False)

@@ -31,7 +31,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pricing import PriceList
@@ -292,7 +292,7 @@ class PricesPanel(QWidget):
         )
 
     def _fail(self, fault: Exception) -> None:
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
 
 
 def _day(text: str, field: str) -> date:

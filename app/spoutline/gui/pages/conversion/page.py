@@ -31,7 +31,7 @@ from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, WholeLab
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.roomy_scroll import PageTabs
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled
@@ -274,7 +274,7 @@ class ConversionPage(QWidget):
         if isinstance(fault, Cancelled):
             return
         self._made_for = None
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
         self._notify(tr("The conversion could not be worked out: {reason}").format(reason=fault))
 
     def _show_sets(self) -> None:

@@ -33,7 +33,7 @@ from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.inspection import DueItem
 from spoutline.model.language import Language
@@ -168,7 +168,7 @@ class InspectionPanel(QWidget):
             site, desk = session.survey.site.name, session.workbench.packing()
             self.wear_model.show_records(wait_for(lambda: desk.records().wear(site)))
         except (InputFault, StoreFault) as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         self.wear_table.fit_columns()
         workbench, shown = session.workbench, self._context.sets.whole_site()
@@ -296,7 +296,7 @@ class InspectionPanel(QWidget):
         self.state_label.setText(tr("{0} of {1} are due by today.").format(late, len(self._due)))
 
     def _show_trouble(self, fault: Exception) -> None:
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
 
 
 def _day(field: DayEdit, name: str) -> date:

@@ -32,7 +32,7 @@ from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.pack import Contact, PackJob
@@ -230,7 +230,7 @@ class PackPanel(QWidget):
         self._enable()
 
     def _show_trouble(self, fault: Exception) -> None:
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
 
     def _enable(self) -> None:
         for button in (self.save_button, self.print_button):

@@ -16,7 +16,7 @@ from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.roomy_scroll import PageTabs
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.due_work import StationDue
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.language import Language
@@ -113,7 +113,7 @@ class InstallerPage(QWidget):
         try:
             found = wait_for(lambda: self._context.session.workbench.packing().find(code))
         except (InputFault, StoreFault) as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         session = self._context.session
         if found.stored.id != session.stored.id and not session.turn_to(found.stored):
@@ -135,7 +135,7 @@ class InstallerPage(QWidget):
         try:
             stored = wait_for(lambda: session.workbench.book().stored(row.survey_id))
         except (InputFault, StoreFault) as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         if stored.id != session.stored.id and not session.turn_to(stored):
             return

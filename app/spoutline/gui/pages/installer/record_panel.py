@@ -16,7 +16,7 @@ from spoutline.gui.pages.installer.record_fields import RecordFields
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import ScrolledPage, plain_label
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
@@ -120,7 +120,7 @@ class RecordPanel(QWidget):
             desk = self._context.session.workbench.packing()
             wait_for(lambda: desk.records().add_commissioning(record, photos))
         except (InputFault, StoreFault) as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         self._read.pop(record.position, None)
         kept = tr("The record of {0} is kept in the book.").format(record.position)
@@ -151,7 +151,7 @@ class RecordPanel(QWidget):
                 wanted = f"the form holds nothing of {session.survey.site.name}, {session.label}; it holds {held}"
                 raise InputFault((InputProblem(str(path), "position", repr(session.label), wanted),))
         except (InputFault, StoreFault) as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         self._read, self._read_photos = mine, form.photos
         self._sources.append(InUse(path, tr("the filled form")))
@@ -186,7 +186,7 @@ class RecordPanel(QWidget):
             try:
                 note, content = self._context.session.workbench.packing().read_photo(path)
             except InputFault as fault:
-                self.state_label.setText(str(fault))
+                self.state_label.setText(told(str(fault)))
                 continue
             self._photos[note.sha256] = (note, content)
             self._sources.append(InUse(path, tr("a photo of the record")))
@@ -238,7 +238,7 @@ class RecordPanel(QWidget):
         try:
             return self._judged(self.fields.record(self._notes()))[0]
         except InputFault as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return None
 
     def _start(self, work: Callable[[Ticket], None], path: Path) -> None:
@@ -246,7 +246,7 @@ class RecordPanel(QWidget):
             _FILE,
             work,
             lambda _: self._notify(tr("Saved as {path}").format(path=path)),
-            lambda fault: self.state_label.setText(str(fault)),
+            lambda fault: self.state_label.setText(told(str(fault))),
         )
 
     def _ask_photos(self) -> None:

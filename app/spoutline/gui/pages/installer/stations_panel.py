@@ -19,7 +19,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.due_work import DueWork, StationDue
 from spoutline.model.inspection import InspectionInterval
 from spoutline.model.language import Language
@@ -162,4 +162,4 @@ class StationsPanel(QWidget):
         self.state_label.setText(told)
 
     def _show_trouble(self, fault: Exception) -> None:
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))

@@ -23,7 +23,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part_ref import PartRef, told_apart
@@ -125,7 +125,7 @@ class SwapPanel(QWidget):
         try:
             stock = self._context.session.workbench.packing().read_stock(path)
         except InputFault as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         self.stock_edit.setPlainText("\n".join(f"{line.part},{line.quantity}" for line in stock.lines))
 
@@ -141,7 +141,7 @@ class SwapPanel(QWidget):
         try:
             stock = workbench.packing().stock_from_csv(text, tr("stock list"))
         except InputFault as fault:
-            self.state_label.setText(str(fault))
+            self.state_label.setText(told(str(fault)))
             return
         self._asked_for = missing
         self.state_label.setText(tr("Checking every stocked part…"))
@@ -149,7 +149,7 @@ class SwapPanel(QWidget):
             _SWAP,
             lambda _: workbench.packing().swap_options(survey, plan, missing, stock),
             self._show_options,
-            lambda fault: self.state_label.setText(str(fault)),
+            lambda fault: self.state_label.setText(told(str(fault))),
             revision=session.revision,
         )
 

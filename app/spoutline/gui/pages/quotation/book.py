@@ -18,7 +18,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.quotation_status import QuotationStatus
 
@@ -106,7 +106,9 @@ class BookPanel(QWidget):
                     over = service.expire(today)
             return over, service.quotations(text, status, due_by)
 
-        self._context.jobs.start(_ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(str(fault)))
+        self._context.jobs.start(
+            _ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(told(str(fault)))
+        )
 
     def check_touched(self, *, read_lists: bool = False) -> None:
         """Ask which open quotations a change touches; ``read_lists`` reads the price lists anew before that."""
@@ -198,7 +200,7 @@ class BookPanel(QWidget):
 
     def _fail_touched(self, fault: Exception) -> None:
         self.check_button.setEnabled(True)
-        self.touched_label.setText(str(fault))
+        self.touched_label.setText(told(str(fault)))
 
     def _marked(self) -> TouchedQuotation | None:
         record = self.touched_tree.current_record()

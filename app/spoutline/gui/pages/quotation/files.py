@@ -18,7 +18,7 @@ from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.quotation import Quotation
 from spoutline.units.display import Display
 from spoutline.whole_files import InUse
@@ -113,5 +113,10 @@ class QuotationFiles(QObject):
             return make[kind]()
 
         save_aside(
-            self._context, FILE, path, content, notify=self._notify, refused=lambda fault: self.failed.emit(str(fault))
+            self._context,
+            FILE,
+            path,
+            content,
+            notify=self._notify,
+            refused=lambda fault: self.failed.emit(told(str(fault))),
         )

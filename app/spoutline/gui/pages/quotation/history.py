@@ -18,7 +18,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.quotation import Quotation
 from spoutline.planning.refit.revision_changes import RevisionChange, revision_changes
 
@@ -135,7 +135,7 @@ class HistoryPanel(QWidget):
             _COMPARE,
             lambda _: revision_changes(read(before), read(after)),
             lambda changes: self._show_changes(changes, titles),
-            lambda fault: self.change_label.setText(str(fault)),
+            lambda fault: self.change_label.setText(told(str(fault))),
         )
 
     def _reader(self, quotation_id: int) -> Callable[[Choice], Quotation]:

@@ -17,7 +17,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
 from spoutline.gui.pages.quotation.work import TERMS
 from spoutline.gui.waiting import wait_for
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.customer import Customer, with_customer
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.quotation import Quotation
@@ -69,7 +69,7 @@ class TermsChoice(QObject):
         try:
             return wait_for(lambda: service.of_site(survey)) if survey.site.customer else None
         except StoreFault as fault:
-            self.failed.emit(str(fault))
+            self.failed.emit(told(str(fault)))
             return None
 
     def use_file(self, path: Path) -> None:
@@ -80,7 +80,7 @@ class TermsChoice(QObject):
             TERMS,
             lambda _: terms_of_file(path, service.read_terms(path)),
             self.hold,
-            lambda fault: self.failed.emit(str(fault)),
+            lambda fault: self.failed.emit(told(str(fault))),
         )
 
     def use_own(self, quotation: Quotation, revision: int) -> None:
@@ -145,7 +145,7 @@ class TermsChoice(QObject):
             try:
                 terms = with_customer(before, chosen)
             except InputFault as fault:
-                self.failed.emit(str(fault))
+                self.failed.emit(told(str(fault)))
             else:
                 self.use_changed(terms, None, self.in_hand.folder)
 
@@ -162,7 +162,7 @@ class TermsChoice(QObject):
         try:
             write_file(path, self._context.session.workbench.quoting().demo_terms().read_bytes())
         except StoreFault as fault:
-            self.failed.emit(str(fault))
+            self.failed.emit(told(str(fault)))
         else:
             self.use_file(path)
 

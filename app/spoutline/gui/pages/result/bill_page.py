@@ -27,7 +27,7 @@ from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table, Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.answered import is_surveyed
 from spoutline.model.plan import SitePlan
@@ -212,7 +212,7 @@ class BillPage(QWidget):
 
     def _show_trouble(self, fault: Exception) -> None:
         self._made_for = None
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
         self._notify(tr("The bill could not be made: {reason}").format(reason=fault))
 
     def _enable(self, ready: bool) -> None:

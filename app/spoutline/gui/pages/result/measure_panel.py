@@ -17,7 +17,7 @@ from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.doubt import StationDoubts
 from spoutline.model.plan import SitePlan
 
@@ -105,7 +105,7 @@ class MeasurePanel(QWidget):
 
     def _fail(self, fault: Exception) -> None:
         self._shown = None
-        self.lead.setText(str(fault))
+        self.lead.setText(told(str(fault)))
 
     def _ask_file(self) -> None:
         session = self._context.session

@@ -14,7 +14,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
@@ -138,7 +138,7 @@ class SubstitutesList(QWidget):
 
     def _fail(self, fault: Exception) -> None:
         self._fill.stop()
-        self.state_label.setText(str(fault))
+        self.state_label.setText(told(str(fault)))
 
     def _on_progress(self, key: JobKey, done: int, total: int) -> None:
         if key == _JOB and done < total:

@@ -17,7 +17,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef, any_names
@@ -166,7 +166,7 @@ class WhyNotPanel(QWidget):
             current, trace = wait_for(lambda: session.workbench.found_ref(text, session.survey))
         except (InputFault, StoreFault) as fault:
             if not has_hits:
-                self.verdict_title.setText(str(fault))
+                self.verdict_title.setText(told(str(fault)))
             return
         if trace is None:
             if not has_hits:
@@ -184,7 +184,7 @@ class WhyNotPanel(QWidget):
         return next(rows, 0)
 
     def _show_trouble(self, fault: Exception) -> None:
-        self.verdict_title.setText(str(fault))
+        self.verdict_title.setText(told(str(fault)))
 
     def _pick(self, record: object) -> None:
         if isinstance(record, Part):

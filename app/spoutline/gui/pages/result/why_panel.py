@@ -10,7 +10,7 @@ from spoutline.gui.models.result_nodes import reason_nodes, reason_titles
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.funnel import SetReasons
 from spoutline.model.plan import PositionPlan
 
@@ -60,4 +60,4 @@ class WhyPanel(QWidget):
 
     def _fail(self, fault: Exception) -> None:
         self._shown = None
-        self.lead.setText(str(fault))
+        self.lead.setText(told(str(fault)))

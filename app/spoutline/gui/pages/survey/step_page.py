@@ -15,7 +15,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import ScrolledPage, plain_label
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault
 
 
@@ -92,7 +92,7 @@ class PlacePage(StepPage):
         try:
             after = with_filler(session.survey, session.label)
         except InputFault as fault:
-            self.add_button.setToolTip(str(fault))
+            self.add_button.setToolTip(told(str(fault)))
             return
         self._context.edit(after, tr("Add a filler"))
 
