@@ -9,9 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from spoutline.search.graph import Item, Problem
-from spoutline.search.item_table import Floats, Ints, ItemTable, table_of
-
-Mask = NDArray[np.bool_]
+from spoutline.search.item_table import Floats, Ints, ItemTable, Mask, table_of
 
 _EXACT = float(2**53)  # whole numbers up to here are exact as floats
 
@@ -115,6 +113,10 @@ class Columns:
     def with_limits(self, limits: tuple[float, ...]) -> Columns:
         """Return the same items with other limits of the same load sums."""
         return replace(self, limits=np.array(limits, np.float64))
+
+    def at_costs(self, major: Ints, cost: Ints) -> Columns:
+        """Return the same items at other costs, given as ``row`` counts the items."""
+        return replace(self, major=major[self.row], cost=cost[self.row])
 
     def with_load(self, load: Ints, limit: float) -> Columns:
         """Return the problem with one load sum more."""

@@ -6,8 +6,8 @@ What it does not finish with them is left to the columns, which cost some millis
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -18,7 +18,7 @@ from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
     from spoutline.search.columns import Columns
-    from spoutline.search.item_table import ItemsOf, Names
+    from spoutline.search.item_table import Ints, ItemsOf, Mask, Names
     from spoutline.search.optimum import Chain
 
 _FEW_ITEMS = 600  # more than these are only read by the walk's own bounds for longer than the columns take
@@ -26,17 +26,24 @@ _CHEAPEST_LABELS = 512
 _ORDER_LABELS = 512
 
 
-@dataclass
 class _Shared:
-    """What problems that differ in their limits alone have in common, made when first needed."""
+    """What problems that differ in their limits alone have in common, made when first needed.
 
-    problem: Problem
+    ``columns`` are made from those of other items where these are the same, or some of them.
+    """
+
+    def __init__(
+        self, problem: Callable[[], Problem], columns: Callable[[], Columns | None], items: Callable[[], ItemsOf]
+    ) -> None:
+        self._make_problem, self._make_columns, self._make_items = problem, columns, items
+
+    @cached_property
+    def problem(self) -> Problem:
+        return self._make_problem()
 
     @cached_property
     def items(self) -> ItemsOf:
-        from spoutline.search.item_table import ItemsOf
-
-        return ItemsOf(self.problem)
+        return self._make_items()
 
     @cached_property
     def names(self) -> Names:
@@ -45,28 +52,80 @@ class _Shared:
         return Names(self.items)
 
     @cached_property
-    def count(self) -> int:
-        return sum(len(layer.items) for layer in self.problem.layers)
+    def rows(self) -> Columns | None:
+        """The items as columns; None where a cost is too large for that."""
+        return self._make_columns()
 
     @cached_property
     def columns(self) -> Columns | None:
+        """The same where sums of costs are exact in them."""
+        return self.rows if self.rows is not None and self.rows.is_exact() else None
+
+
+def _shared_of(problem: Problem) -> _Shared:
+    def columns() -> Columns | None:
         from spoutline.search.columns import columns_of  # numpy is loaded where it is used
 
-        columns = columns_of(self.problem)
-        return columns if columns is not None and columns.is_exact() else None
+        return columns_of(problem)
+
+    return _Shared(lambda: problem, columns, lambda: _items_of(problem))
+
+
+def _items_of(problem: Problem) -> ItemsOf:
+    from spoutline.search.item_table import ItemsOf
+
+    return ItemsOf(problem)
 
 
 class Finder:
     """Finds chains of one problem."""
 
     def __init__(self, problem: Problem) -> None:
-        self.problem = problem
-        self._shared = _Shared(problem)
+        self._shared = _shared_of(problem)
+        self._limits = problem.limits
+        self._count = sum(len(layer.items) for layer in problem.layers)
+
+    @property
+    def problem(self) -> Problem:
+        """The chain to fill."""
+        return replace(self._shared.problem, limits=self._limits)
 
     def within(self, limits: tuple[float, ...]) -> Finder:
         """Return a finder for the same items and other limits of their sums, at next to no cost."""
-        other = Finder(replace(self.problem, limits=limits))
-        other._shared = self._shared
+        return self._other(self._shared, limits, self._count)
+
+    def only(self, masks: Sequence[Mask]) -> Finder:
+        """Return a finder for some of the items of each layer, all of which are tables of items."""
+        from spoutline.search.item_table import joined_up, some_of
+
+        whole, kept = self._shared, joined_up(masks)
+        some = _Shared(
+            lambda: some_of(whole.problem, masks),
+            lambda: None if whole.rows is None else whole.rows.only(kept[whole.rows.row]),
+            lambda: whole.items,
+        )
+        return self._other(some, self._limits, int(kept.sum()))
+
+    def at_costs(self, costs: Sequence[tuple[Ints, Ints]]) -> Finder:
+        """Return a finder for the same items at other costs: by layer majors and the rest, in the items' order."""
+        from spoutline.search.item_table import at_costs, joined_up
+
+        whole = self._shared
+        major, rest = (joined_up([layer[which] for layer in costs]) for which in (0, 1))
+        costed = at_costs(whole.problem, costs)
+        return self._other(
+            _Shared(
+                lambda: costed,
+                lambda: None if whole.rows is None else whole.rows.at_costs(major, rest),
+                lambda: _items_of(costed),
+            ),
+            self._limits,
+            self._count,
+        )
+
+    def _other(self, shared: _Shared, limits: tuple[float, ...], count: int) -> Finder:
+        other = Finder.__new__(Finder)
+        other._shared, other._limits, other._count = shared, limits, count
         return other
 
     def cheapest(self, listener: Listener | None = None) -> Path | None:
@@ -77,7 +136,7 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
-        if self._shared.count <= _FEW_ITEMS:
+        if self._count <= _FEW_ITEMS:
             try:
                 return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
             except Exhausted:
@@ -99,12 +158,13 @@ class Finder:
             If the listener asks to stop.
         """
         last: Path | None = None
-        try:
-            for last in walk.best_first(self.problem, listener, _ORDER_LABELS):
-                yield last
-            return
-        except Exhausted:
-            pass
+        if self._count <= _FEW_ITEMS:
+            try:
+                for last in walk.best_first(self.problem, listener, _ORDER_LABELS):
+                    yield last
+                return
+            except Exhausted:
+                pass
         columns = self._columns()
         if columns is None:
             rest = walk.best_first(self.problem, listener)
@@ -118,7 +178,7 @@ class Finder:
 
     def _columns(self) -> Columns | None:
         columns = self._shared.columns
-        return None if columns is None else columns.with_limits(self.problem.limits)
+        return None if columns is None else columns.with_limits(self._limits)
 
     def _path(self, chain: Chain) -> Path:
         items = self._shared.items

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cached_property
-from typing import overload
+from typing import TypeVar, overload
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,7 +14,9 @@ from spoutline.search.graph import MAJOR, Item, Layer, Problem
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
+Mask = NDArray[np.bool_]
 _LARGEST = 2**62
+_Kept = TypeVar("_Kept", bound=np.generic)
 
 
 @dataclass(frozen=True, eq=False)
@@ -46,6 +48,26 @@ class ItemTable(Sequence[Item]):
 
     def __len__(self) -> int:
         return len(self.cost)
+
+    def only(self, mask: Mask) -> ItemTable:
+        """Return some of the items, in their order; those that were made already are the same objects."""
+        at = np.flatnonzero(mask)
+        return ItemTable(
+            key_of=lambda place: self.key_of(int(at[place])),
+            major=self.major[at],
+            cost=self.cost[at],
+            entry=self.entry[at],
+            exit=self.exit[at],
+            loads=self.loads[at],
+            bears=self.bears[at],
+            demands=self.demands[at],
+            number=at if self.number is None else self.number[at],
+            known=self.known,
+        )
+
+    def at_costs(self, major: Ints, cost: Ints) -> ItemTable:
+        """Return the same items at other costs."""
+        return replace(self, major=major, cost=cost, known={})
 
     @overload
     def __getitem__(self, at: int) -> Item: ...
@@ -134,6 +156,29 @@ def joined(tables: Sequence[ItemTable], loads_count: int) -> ItemTable:
         bears=np.concatenate([table.bears for table in tables]),
         demands=np.concatenate([table.demands for table in tables]),
     )
+
+
+def joined_up(columns: Sequence[NDArray[_Kept]]) -> NDArray[_Kept]:
+    """Return a column of every layer as one."""
+    return np.concatenate(columns)
+
+
+def some_of(problem: Problem, masks: Sequence[Mask]) -> Problem:
+    """Return a problem whose layers are tables with some of their items alone."""
+    pairs = zip(problem.layers, masks, strict=True)
+    return replace(problem, layers=tuple(replace(one, items=_table(one).only(mask)) for one, mask in pairs))
+
+
+def at_costs(problem: Problem, costs: Sequence[tuple[Ints, Ints]]) -> Problem:
+    """Return a problem whose layers are tables with the same items at other costs."""
+    pairs = zip(problem.layers, costs, strict=True)
+    return replace(problem, layers=tuple(replace(one, items=_table(one).at_costs(*cost)) for one, cost in pairs))
+
+
+def _table(layer: Layer) -> ItemTable:
+    if not isinstance(layer.items, ItemTable):
+        raise TypeError(f"the items of layer {layer.name!r} are no table")
+    return layer.items
 
 
 def _no_key(at: int) -> str:

@@ -15,10 +15,10 @@ from typing import Protocol
 
 import numpy as np
 
-from spoutline.search.columns import Columns, Mask
+from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY, Chains, Enumeration
-from spoutline.search.item_table import Floats, Ints
+from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
 from spoutline.search.passes import Passes

@@ -129,6 +129,43 @@ class _Ports:
 _Counting = tuple[SlotParts, float, bool, bool, Objective | Load, bool]
 
 
+_Whole = tuple[
+    frozenset[RequirementId], bool, Objective | Load, bool
+]  # lines, outlet bears all, objective, regrets weigh
+
+
+@dataclass(frozen=True, slots=True)
+class _Place:
+    """A layer of a chain, and the portions of parts and their rows that its items are."""
+
+    layer: Layer
+    portions: tuple[tuple[SlotParts, Ints], ...]
+    above: bool  # the breakaway
+
+
+@dataclass(frozen=True, slots=True)
+class _Assembled:
+    """The problem of one design flow, with the parts that its items are."""
+
+    finder: Finder
+    flow_m3_s: float
+    places: tuple[_Place, ...]
+
+    def narrowed(self, keep: Keep) -> Finder | None:
+        """Return a finder for the parts that may be used; None where a slot of the chain is left without any."""
+        known: dict[int, Mask] = {}
+        masks = []
+        for place in self.places:
+            if id(place) not in known:
+                nothing = np.zeros(0, np.bool_)
+                known[id(place)] = np.concatenate([nothing, *(keep(parts)[rows] for parts, rows in place.portions)])
+            mask = known[id(place)]
+            if not place.layer.optional and not mask.any():
+                return None
+            masks.append(mask)
+        return self.finder.only(masks)
+
+
 class ChainSearch:
     """All searches for one position draw on the same pool and the same loads, which are worked out once."""
 
@@ -139,7 +176,7 @@ class ChainSearch:
         self._ports = _Ports()
         self._start = self._ports.number(requirement.outlet)
         self._made: dict[_Counting, dict[int, Item]] = {}
-        self._known: dict[SetQuery, tuple[Finder, ...]] = {}  # without limits, the last asked for at the end
+        self._known: dict[_Whole, tuple[_Assembled, ...]] = {}  # the last asked for at the end
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
 
@@ -221,22 +258,48 @@ class ChainSearch:
                     yield narrowed
 
     def _finders(self, query: SetQuery) -> Iterator[Finder]:
-        """Return a finder for each of the ``problems``; queries that differ in their limits alone share the items."""
-        without = replace(query, limits=())
-        known = self._known.pop(without, None)
+        """Yield a finder for each of the ``problems``; queries for the same lines share the items."""
+        limits = self._limits(query)
+        if query.holds is not None:
+            yield from map(Finder, self.problems(query))
+            return
+        for one in self._assembled(query):
+            finder = one.finder if query.keep is _everything else one.narrowed(query.keep)
+            if finder is not None:
+                yield finder.within(limits)
+
+    def _assembled(self, query: SetQuery) -> tuple[_Assembled, ...]:
+        """Return the problems of everything that the lines allow, without limits, at the costs of a query."""
+        whole = query.lines, query.outlet_bears_all, query.objective, query.regrets_weigh
+        known = self._known.pop(whole, None)
         if known is None:
-            known = tuple(map(Finder, self.problems(without)))
-        self._known[without] = known
+            like = next((made for asked, made in self._known.items() if asked[:2] == whole[:2]), None)
+            free = replace(query, limits=(), keep=_everything)
+            known = tuple(self._made_anew(free) if like is None else (self._costed(one, free) for one in like))
+        self._known[whole] = known
         while len(self._known) > _REMEMBERED:
             del self._known[next(iter(self._known))]
-        limits = self._limits(query)
-        return (finder.within(limits) for finder in known)
+        return known
+
+    def _made_anew(self, query: SetQuery) -> Iterator[_Assembled]:
+        for flow_m3_s in self._design_flows(query):
+            layers = tuple(self._places(query, flow_m3_s))
+            yield _Assembled(Finder(self._problem(query, flow_m3_s, layers)), flow_m3_s, layers)
+
+    def _costed(self, one: _Assembled, query: SetQuery) -> _Assembled:
+        """Return a problem at the costs of another query."""
+        costs = [self._place_costs(place, query, one.flow_m3_s) for place in one.places]
+        return replace(one, finder=one.finder.at_costs(costs))
 
     def _free_problems(self, query: SetQuery) -> Iterator[Problem]:
         for flow_m3_s in self._design_flows(query):
-            layers = tuple(self._layers(query, flow_m3_s))
-            table = self._ports.table(joints_matter=RequirementId.JOINTS in query.lines)
-            yield Problem(self._start, layers, table, self._limits(query), self._outlet_bears_n(query))
+            yield self._problem(query, flow_m3_s, tuple(self._places(query, flow_m3_s)))
+
+    def _problem(self, query: SetQuery, flow_m3_s: float, places: Sequence[_Place]) -> Problem:
+        table = self._ports.table(joints_matter=RequirementId.JOINTS in query.lines)
+        return Problem(
+            self._start, tuple(place.layer for place in places), table, self._limits(query), self._outlet_bears_n(query)
+        )
 
     def _design_flows(self, query: SetQuery) -> list[float]:
         found: set[float] = set()
@@ -256,28 +319,37 @@ class ChainSearch:
     def _allowed(self, parts: SlotParts, query: SetQuery) -> Mask:
         return parts.allowed(query.lines) & query.keep(parts)
 
-    def _layers(self, query: SetQuery, flow_m3_s: float) -> Iterator[Layer]:
+    def _places(self, query: SetQuery, flow_m3_s: float) -> Iterator[_Place]:
         """Between any two slots one adaptor may come; at the dispenser outlet an adaptor or a splitter."""
-        made: dict[tuple[tuple[Slot, ...], bool], ItemTable] = {}
+        made: dict[tuple[tuple[Slot, ...], bool], _Place] = {}
 
-        def table(slots: tuple[Slot, ...], *, above: bool) -> ItemTable:
+        def place(slots: tuple[Slot, ...], name: str, *, above: bool) -> _Place:
             if (slots, above) not in made:
-                made[slots, above] = self._table(slots, query, flow_m3_s, above=above)
+                made[slots, above] = self._place(slots, name, query, flow_m3_s, above=above)
             return made[slots, above]
 
         for depth, slot in enumerate(self.requirement.chain):
             fittings = (Slot.ADAPTOR,) if depth else (Slot.ADAPTOR, Slot.SPLITTER)
             above = self.model.is_above_breakaway(depth)
-            yield Layer("", table(fittings, above=above), optional=True)
-            yield Layer(slot, table((slot,), above=above))
+            yield place(fittings, "", above=above)
+            yield place((slot,), slot, above=above)
 
-    def _table(self, slots: tuple[Slot, ...], query: SetQuery, flow_m3_s: float, *, above: bool) -> ItemTable:
-        """Return the parts of some slots that a query allows as items of one layer."""
+    def _place(self, slots: tuple[Slot, ...], name: str, query: SetQuery, flow_m3_s: float, *, above: bool) -> _Place:
+        """Return the parts that a query allows in some slots as items of one layer, optional where it has no name."""
         portions = [parts for slot in slots for parts in self.pool.portions(slot)]
         chosen = [self._rows(parts, query, flow_m3_s) for parts in portions]
-        pairs = [(parts, rows) for parts, rows in zip(portions, chosen, strict=True) if len(rows)]
+        pairs = tuple((parts, rows) for parts, rows in zip(portions, chosen, strict=True) if len(rows))
         tables = [self._items(parts, rows, query, flow_m3_s, above=above) for parts, rows in pairs]
-        return tables[0] if len(tables) == 1 else joined(tables, len(Load))
+        table = tables[0] if len(tables) == 1 else joined(tables, len(Load))
+        return _Place(Layer(name, table, optional=not name), pairs, above)
+
+    def _place_costs(self, place: _Place, query: SetQuery, flow_m3_s: float) -> tuple[Ints, Ints]:
+        costs = [
+            self._costs(parts, rows, query, self.model.loads(parts.columns, parts.slot, flow_m3_s), above=place.above)
+            for parts, rows in place.portions
+        ]
+        none = np.zeros(0, np.int64)
+        return np.concatenate([none, *(one for one, _ in costs)]), np.concatenate([none, *(one for _, one in costs)])
 
     def _rows(self, parts: SlotParts, query: SetQuery, flow_m3_s: float) -> Ints:
         """Return the rows that a query allows, with the ends that the slot asks for."""
