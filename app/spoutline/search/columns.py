@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -11,6 +12,7 @@ from numpy.typing import NDArray
 from spoutline.search.graph import Item, Problem
 from spoutline.search.item_table import Floats, Ints, ItemTable, Mask, table_of
 
+_HELD_AGAINST = 64  # cheapest items of a group
 _EXACT = float(2**53)  # whole numbers up to here are exact as floats
 
 
@@ -127,6 +129,23 @@ class Columns:
             eased=np.concatenate([self.eased, column], axis=1),
             limits=np.append(self.limits, limit),
         )
+
+    def not_outdone(self) -> Columns:
+        """Return the problem without items that a dearer chain alone could hold.
+
+        Such an item costs more than another with the same ports, which adds no more to any load, bears as much and asks
+        no more. Each is held against the cheapest of its ports alone: that finds most, and some are left.
+        """
+        keeps = np.ones(len(self), np.bool_)
+        figures = np.column_stack([self.loads, self.demands, -self.bears])
+        opens, entries = self.meets.shape
+        first = heads((self.layer * entries + self.entry) * opens + self.exit)
+        for start, end in pairwise([*first.tolist(), len(self)]):
+            cost, own, kept = self.cost[start:end], figures[start:end], keeps[start:end]
+            for one in np.argsort(cost, kind="stable")[:_HELD_AGAINST].tolist():
+                if kept[one]:
+                    kept &= ~((cost > cost[one]) & (own >= own[one]).all(axis=1))
+        return self.only(keeps)
 
     def trimmed(self) -> Columns:
         """Return the problem without limits that no chain can exceed, its loads eased for bounds.

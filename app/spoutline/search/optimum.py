@@ -240,7 +240,7 @@ class _Search:
             with self._few_labels():
                 return next(self._by_names(cost, in_bands=False))
         except _TooMany:
-            return next(self._by_names(cost))
+            return next(self._by_names(cost, only_first=True))
 
     @contextmanager
     def _few_labels(self) -> Iterator[None]:
@@ -268,7 +268,7 @@ class _Search:
 
     def _look_below(self, top: int, *, in_bands: bool = True) -> None:
         """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
-        for part in self._parts(top, in_bands=in_bands):
+        for part in self._parts(top, in_bands=in_bands, only_first=in_bands):
             limit = min(top, self._limit())
             if part.floor > near(limit):
                 continue
@@ -292,9 +292,9 @@ class _Search:
         chains = [self._chain(part, found, int(at)) for part, found, chosen in kept for at in chosen]
         return sorted(chains, key=lambda chain: (chain.cost, self._named(chain)))
 
-    def _by_names(self, cost: int, *, in_bands: bool = True) -> Iterator[Chain]:
-        """Yield the chains of exactly this cost, by names."""
-        ways = [self._part_by_names(part, cost) for part in self._parts(cost, in_bands=in_bands)]
+    def _by_names(self, cost: int, *, in_bands: bool = True, only_first: bool = False) -> Iterator[Chain]:
+        """Yield the chains of exactly this cost, by names; ``only_first`` says that none is cheaper."""
+        ways = [self._part_by_names(part, cost) for part in self._parts(cost, in_bands=in_bands, only_first=only_first)]
         yield from heapq.merge(*ways, key=self._named)
 
     def _part_by_names(self, part: _Part, cost: int) -> Iterator[Chain]:
@@ -316,13 +316,16 @@ class _Search:
         rows = part.columns.row
         return Chain(0, int(found.cost[at]), tuple(EMPTY if it == EMPTY else int(rows[it]) for it in found.items[at]))
 
-    def _parts(self, top: int, *, in_bands: bool = True) -> list[_Part]:
+    def _parts(self, top: int, *, in_bands: bool = True, only_first: bool = False) -> list[_Part]:
         """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first.
 
-        Without bands it is one problem, whose strengths are looked at in its chains alone.
+        Without bands it is one problem, whose strengths are looked at in its chains alone. Where ``only_first``, for
+        the cheapest chains, items that are in none of these are left out.
         """
         low = self._floors <= near(top)
         some, floors = self._columns.only(low), self._floors[low]
+        if only_first:
+            some = some.not_outdone()
         if not in_bands and some.can_be_filled():
             return [_Part(some, Passes(some), _least(some, floors), -math.inf, math.inf)]
         parts = []

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -136,6 +136,11 @@ class AlternativeFinder:
             return None
         return judged
 
+    def _may_be_as_good(self, query: SetQuery) -> bool:
+        """Say whether a set for ``query`` breaks no more shoulds than the chosen one, full checks left aside."""
+        promise = self.chooser.search.cheapest_promise(query, self.chooser.listener)
+        return promise is not None and promise.regrets <= self.regrets
+
     def _less_loss_idea(self) -> Iterator[_Idea]:
         loss_pa = self.chooser.search.model.loss_of_pa
         most = loss_pa(self.chosen) * (1 - _WORTH_SHOWING)
@@ -151,24 +156,17 @@ class AlternativeFinder:
             yield AlternativeKind.LOWEST_PRICE, judged
 
     def _sooner(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        """Find the shortest lead time that still gives a set, by halving the list of lead times met."""
+        """Find the shortest lead time that still gives a set."""
         now = lead_time_days(self.chosen)
         met = [parts.columns.number(LEAD_TIME)[parts.inside] for parts in self.chooser.search.pool.all_portions()]
         days = [int(one) for one in np.unique(np.concatenate(met)).tolist() if one < now]
-
-        def within(longest: int) -> JudgedSet | None:
-            query = _narrowed(self.query, lambda parts: parts.columns.number(LEAD_TIME) <= longest)
-            return self._as_good(query)
-
-        best: JudgedSet | None = None
-        low, high = 0, len(days)
-        while low < high:
-            middle = (low + high) // 2
-            found = within(days[middle])
-            if found is None:
-                low = middle + 1
-            else:
-                best, high = found, middle
+        queries = [_within_days(self.query, longest) for longest in days]
+        first = first_true(len(days), lambda at: self._may_be_as_good(queries[at]))
+        if first == len(days):
+            return
+        rest = queries[first:]
+        at = first_true(len(rest), lambda at: self._as_good(rest[at]) is not None)  # by all checks, mostly the first
+        best = self._as_good(rest[at]) if at < len(rest) else None
         if best is not None:
             yield AlternativeKind.SHORTER_LEAD_TIME, best
 
@@ -177,16 +175,50 @@ class AlternativeFinder:
             return
         nozzles = self.chooser.search.pool.portions(Slot.NOZZLE)
         makers = sorted({maker for parts in nozzles for maker in parts.columns.makers_of(parts.inside)})
-        found = [judged for maker in makers if (judged := self._as_good(_of_maker(self.query, maker))) is not None]
+        found = list(self._of_makers(makers))
         if found:
             best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.refs))
             yield AlternativeKind.ONE_MAKER, best
+
+    def _of_makers(self, makers: Sequence[str]) -> Iterator[JudgedSet]:
+        """Yield the best set of each maker, the cheapest by promise first; none that is dearer than one before."""
+        queries = [_of_maker(self.query, maker) for maker in makers]
+        promises = [(self.chooser.search.cheapest_promise(query, self.chooser.listener), query) for query in queries]
+        asked = [(promise, query) for promise, query in promises if promise and promise.regrets <= self.regrets]
+        least: int | None = None
+        for promise, query in sorted(asked, key=lambda one: one[0]):
+            if least is not None and promise.regrets == self.regrets and promise.price_minor > least:
+                continue
+            judged = self._as_good(query)
+            if judged is not None:
+                price_minor = judged.hanging_set.price_minor
+                least = price_minor if least is None else min(least, price_minor)
+                yield judged
 
     def _next_cheapest(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         for judged in self.chooser.accepted(self.query, self.choice.dropped):
             if judged.hanging_set.refs != self.chosen.refs:
                 yield AlternativeKind.NEXT_CHEAPEST, judged
                 return
+
+
+def first_true(count: int, holds: Callable[[int], bool]) -> int:
+    """Return the first of so many places where something holds that from then on always does; ``count`` for none.
+
+    The first places are asked first, by ever longer steps: there the fewest parts are looked at.
+    """
+    low, high, step = 0, count, 1
+    while low < high:
+        middle = min(low + step, high) - 1 if high == count else (low + high) // 2
+        if holds(middle):
+            high = middle
+        else:
+            low, step = middle + 1, 2 * step
+    return low
+
+
+def _within_days(query: SetQuery, longest: int) -> SetQuery:
+    return _narrowed(query, lambda parts: parts.columns.number(LEAD_TIME) <= longest)
 
 
 def _of_maker(query: SetQuery, maker: str) -> SetQuery:

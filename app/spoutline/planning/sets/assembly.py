@@ -177,6 +177,7 @@ class ChainSearch:
         self._start = self._ports.number(requirement.outlet)
         self._made: dict[_Counting, dict[int, Item]] = {}
         self._known: dict[_Whole, tuple[_Assembled, ...]] = {}  # the last asked for at the end
+        self._answers: dict[SetQuery, Path | None] = {}  # the last ones
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
 
@@ -194,6 +195,25 @@ class ChainSearch:
 
     def cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
+        best = self._best(query, listener)
+        return None if best is None else self.hanging_set(best)
+
+    def cheapest_promise(self, query: SetQuery, listener: Listener | None = None) -> Promise | None:
+        """Return what the ``cheapest`` set breaks and costs, without making it; asked for next, it is known.
+
+        The objective must be the price, with regrets weighed.
+        """
+        best = self._best(query, listener)
+        return None if best is None else Promise(*divmod(best.cost, _REGRET))
+
+    def _best(self, query: SetQuery, listener: Listener | None) -> Path | None:
+        if query not in self._answers:
+            while len(self._answers) >= _REMEMBERED:
+                del self._answers[next(iter(self._answers))]
+            self._answers[query] = self._searched(query, listener)
+        return self._answers[query]
+
+    def _searched(self, query: SetQuery, listener: Listener | None) -> Path | None:
         held = query.holds
         paths = (
             (finder.cheapest(listener) for finder in self._finders(query))
@@ -201,8 +221,7 @@ class ChainSearch:
             else (through.cheapest(held.part.key, listener) for through in self._layers_through(query, held.slot))
         )
         found = [path for path in paths if path is not None]
-        best = min(found, key=lambda path: (path.cost, path.keys), default=None)
-        return None if best is None else self.hanging_set(best)
+        return min(found, key=lambda path: (path.cost, path.keys), default=None)
 
     def least_costs(self, query: SetQuery, slot: Slot) -> dict[PartRef, int]:
         """Return, by part, a cost that no set with the part in ``slot`` goes below.
