@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     from spoutline.search.item_table import Ints, ItemsOf, Mask, Names
     from spoutline.search.optimum import Chain
 
-_FEW_ITEMS = 600  # more than these are only read by the walk's own bounds for longer than the columns take
+_FEW_ITEMS = 500  # more than these are only read by the walk's own bounds for longer than the columns take
+_ITEMS_IN_ORDER = 2_500  # likewise, where more than one chain is asked for
 _CHEAPEST_LABELS = 512
 _ORDER_LABELS = 512
 
@@ -106,6 +107,16 @@ class Finder:
         )
         return self._other(some, self._limits, int(kept.sum()))
 
+    def hopeful(self) -> tuple[Mask, ...] | None:
+        """Return, by layer, which items chains within the limits may hold; None where that is not known soon."""
+        columns = self._columns()
+        if columns is None:
+            return None
+        from spoutline.search.item_table import apart
+        from spoutline.search.sums import hopeful
+
+        return apart(hopeful(columns), self._shared.problem)
+
     def at_costs(self, costs: Sequence[tuple[Ints, Ints]]) -> Finder:
         """Return a finder for the same items at other costs: by layer majors and the rest, in the items' order."""
         from spoutline.search.item_table import at_costs, joined_up
@@ -158,7 +169,7 @@ class Finder:
             If the listener asks to stop.
         """
         last: Path | None = None
-        if self._count <= _FEW_ITEMS:
+        if self._count <= _ITEMS_IN_ORDER:
             try:
                 for last in walk.best_first(self.problem, listener, _ORDER_LABELS):
                     yield last

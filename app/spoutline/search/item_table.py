@@ -163,6 +163,14 @@ def joined_up(columns: Sequence[NDArray[_Kept]]) -> NDArray[_Kept]:
     return np.concatenate(columns)
 
 
+def apart(rows: Ints, problem: Problem) -> tuple[Mask, ...]:
+    """Return, by layer, which of its items are among ``rows``, numbers as ``ItemsOf`` counts them."""
+    ends = np.cumsum([len(layer.items) for layer in problem.layers])
+    among = np.zeros(ends[-1] if len(ends) else 0, np.bool_)
+    among[rows] = True
+    return tuple(np.split(among, ends[:-1]))
+
+
 def some_of(problem: Problem, masks: Sequence[Mask]) -> Problem:
     """Return a problem whose layers are tables with some of their items alone."""
     pairs = zip(problem.layers, masks, strict=True)

@@ -154,6 +154,7 @@ class _Search:
         self._floors: Floats = np.zeros(len(self._columns))
         self._is_priced = False
         self._incumbent: Chain | None = None
+        self._none_below = -math.inf  # or there is, and the incumbent is as cheap
         self.floor = -math.inf
         if self._columns.can_be_filled():
             self._keep(self._sums.floor(self._columns, Passes(self._columns)))
@@ -172,13 +173,16 @@ class _Search:
         """
         if not self._columns.can_be_filled():
             return None
-        if not self._is_found_quickly():
+        found = self._found_quickly(_QUICK_ITEMS)
+        if found is None:
             self._price()
+            found = self._found_quickly(_ITEMS)
+        if found is None:
             self._rise()
         if self._incumbent is None:
             return None
         self.floor = self._incumbent.cost
-        return self._first_of_equals(self._incumbent.cost)
+        return found or self._first_of_equals(self._incumbent.cost)
 
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
@@ -225,14 +229,29 @@ class _Search:
         """Return the highest cost that is still of interest."""
         return self._highest if self._incumbent is None else self._incumbent.cost - 1
 
-    def _is_found_quickly(self) -> bool:
-        """Look among the items of the lowest floors; say whether a cheapest chain was found, and proved to be one."""
+    def _found_quickly(self, items: int) -> Chain | None:
+        """Look among the items of the lowest floors; return the first of the cheapest chains where that is found."""
+        if not self._columns.can_be_filled():
+            return None
+        top, cheapest = self._threshold(items), list[Chain]()
+        if self._incumbent is not None:
+            top = min(top, self._incumbent.cost)
         try:
             with self._few_labels():
-                self._look_below(self._threshold(_QUICK_ITEMS), in_bands=False)
+                for part in self._parts(top, in_bands=False):
+                    search = self._enumeration(part, top)
+                    for found in search.chains():
+                        search.top = int(found.cost.min())
+                        if cheapest and search.top < cheapest[0].cost:
+                            cheapest.clear()
+                        cheapest += [
+                            self._chain(part, found, int(at)) for at in np.flatnonzero(found.cost == search.top)
+                        ]
+                        self._incumbent = cheapest[0]
         except _TooMany:
-            return False
-        return self._incumbent is not None
+            return None
+        self._none_below = top
+        return min(cheapest, key=self._named, default=None)
 
     def _first_of_equals(self, cost: int) -> Chain:
         """Return the first chain of this cost by names; there is one."""
@@ -259,16 +278,17 @@ class _Search:
 
     def _rise(self) -> None:
         """Raise the cost until a chain is found; below one that was found before there is an end to it."""
-        items, top = float(_ITEMS), -math.inf
+        items, top = float(_ITEMS), self._none_below
         while self._columns.can_be_filled() and top < self._limit():
-            top = min(self._threshold(items), self._limit())
-            self._look_below(int(top))
+            before, top = top, max(top, min(self._threshold(items), self._limit()))
+            if top > before:
+                self._look_below(int(top))
             self.floor = max(self.floor, min(top, self._limit()))
             items *= _GROWTH
 
-    def _look_below(self, top: int, *, in_bands: bool = True) -> None:
+    def _look_below(self, top: int) -> None:
         """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
-        for part in self._parts(top, in_bands=in_bands, only_first=in_bands):
+        for part in self._parts(top, only_first=True):
             limit = min(top, self._limit())
             if part.floor > near(limit):
                 continue
@@ -280,9 +300,16 @@ class _Search:
 
     def _between(self, low: int, top: int) -> list[Chain] | None:
         """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
+        try:
+            with self._few_labels():
+                return self._between_in(self._parts(top, in_bands=False), low, top)
+        except _TooMany:
+            return self._between_in(self._parts(top), low, top)
+
+    def _between_in(self, parts: list[_Part], low: int, top: int) -> list[Chain] | None:
         count = 0
         kept: list[tuple[_Part, Chains, Ints]] = []
-        for part in self._parts(top):
+        for part in parts:
             for found in self._enumeration(part, top).chains():
                 chosen = np.flatnonzero(_in_band(part, found) & (found.cost > low))
                 count += len(chosen)

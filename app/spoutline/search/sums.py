@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from spoutline.search.columns import Columns
-from spoutline.search.item_table import Floats
+from spoutline.search.item_table import Floats, Ints
 from spoutline.search.passes import Passes
 
 
@@ -45,6 +45,14 @@ class Sums:
         over = passes.through(self.figures(columns)) - self.most(0.0)
         keeps = (over[:, self.costs :] <= 0.0).all(axis=1)
         return np.where(keeps, over[:, : self.costs].max(axis=1), np.inf)
+
+
+def hopeful(columns: Columns) -> Ints:
+    """Return the numbers of the items that chains within the limits may hold, each limit looked at by itself."""
+    held = columns.trimmed()
+    if not held.can_be_filled():
+        return np.zeros(0, np.int64)
+    return held.row[Sums.of(held.limits).floor(held, Passes(held)) < np.inf]
 
 
 def near(cost: float) -> float:

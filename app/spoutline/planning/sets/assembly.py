@@ -150,20 +150,24 @@ class _Assembled:
     finder: Finder
     flow_m3_s: float
     places: tuple[_Place, ...]
+    _hopes: dict[tuple[float, ...], tuple[Mask, ...] | None] = field(default_factory=dict)  # by limits, whatever costs
 
-    def narrowed(self, keep: Keep) -> Finder | None:
+    def narrowed(self, keep: Keep, limits: tuple[float, ...]) -> Finder | None:
         """Return a finder for the parts that may be used; None where a slot of the chain is left without any."""
         known: dict[int, Mask] = {}
-        masks = []
         for place in self.places:
             if id(place) not in known:
                 nothing = np.zeros(0, np.bool_)
                 known[id(place)] = np.concatenate([nothing, *(keep(parts)[rows] for parts, rows in place.portions)])
-            mask = known[id(place)]
-            if not place.layer.optional and not mask.any():
-                return None
-            masks.append(mask)
-        return self.finder.only(masks)
+        finder = self.finder.within(limits)
+        if limits not in self._hopes:
+            self._hopes[limits] = finder.hopeful()
+        hope = self._hopes[limits]
+        masks = [known[id(place)] for place in self.places]
+        masks = masks if hope is None else [mask & may for mask, may in zip(masks, hope, strict=True)]
+        if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
+            return None
+        return finder.only(masks)
 
 
 class ChainSearch:
@@ -283,9 +287,9 @@ class ChainSearch:
             yield from map(Finder, self.problems(query))
             return
         for one in self._assembled(query):
-            finder = one.finder if query.keep is _everything else one.narrowed(query.keep)
+            finder = one.finder.within(limits) if query.keep is _everything else one.narrowed(query.keep, limits)
             if finder is not None:
-                yield finder.within(limits)
+                yield finder
 
     def _assembled(self, query: SetQuery) -> tuple[_Assembled, ...]:
         """Return the problems of everything that the lines allow, without limits, at the costs of a query."""
