@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 from dataclasses import replace
 from random import Random
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -18,6 +20,7 @@ from spoutline.search import walk
 from spoutline.search.columns import Columns, columns_of, items_of
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.item_table import split_costs, table_of
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import Answer, Chain, best_chain, chains_in_order
 
@@ -202,6 +205,7 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
     wanted = sorted(map(place, enumerated(costed)))
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
+        patch.setattr("spoutline.search.finder._ITEMS_IN_ORDER", few)
         patch.setattr("spoutline.search.finder._CHEAPEST_LABELS", 3)
         patch.setattr("spoutline.search.finder._ORDER_LABELS", 5)
         patch.setattr("spoutline.search.walk._ASK_EVERY", 1)
@@ -210,6 +214,106 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
         assert [place(path) for path in finder.in_order()] == wanted
         best = finder.cheapest()
         assert [place(one) for one in (best,) if one] == wanted[:1]
+
+
+def in_tables(problem: Problem) -> Problem:
+    tables = [table_of(layer, len(problem.limits)) for layer in problem.layers]
+    pairs = zip(problem.layers, tables, strict=True)
+    return replace(problem, layers=tuple(replace(layer, items=table or ()) for layer, table in pairs))
+
+
+@pytest.mark.parametrize("few", [0, 10_000])
+@given(problem=problems, seed=st.integers(0, 10_000))
+@settings(max_examples=up_to(40), deadline=None)
+def test_some_items_at_other_costs_answer_as_a_problem_of_their_own(few: int, problem: Problem, seed: int) -> None:
+    random, costed = Random(seed), with_costs(problem, seed)
+    masks = [np.array([random.random() < 0.7 for _ in layer.items], np.bool_) for layer in problem.layers]
+    kept = [
+        replace(layer, items=tuple(item for item, keeps in zip(layer.items, mask, strict=True) if keeps))
+        for layer, mask in zip(costed.layers, masks, strict=True)
+    ]
+    wanted = sorted(map(place, enumerated(replace(costed, layers=tuple(kept)))))
+    split = [split_costs([item.cost for item in layer.items]) for layer in costed.layers]
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
+        patch.setattr("spoutline.search.finder._ITEMS_IN_ORDER", few)
+        finder = Finder(in_tables(problem)).at_costs([costs for costs in split if costs is not None]).only(masks)
+        assert [place(path) for path in finder.in_order()] == wanted
+        best = finder.cheapest()
+        assert [place(one) for one in (best,) if one] == wanted[:1]
+        assert [place(path) for path in Finder(finder.problem).in_order()] == wanted
+
+
+@given(problem=problems)
+@settings(max_examples=up_to(60), deadline=None)
+def test_no_item_of_any_chain_is_without_hope(problem: Problem) -> None:
+    finder = Finder(in_tables(problem))
+    hope = finder.hopeful()
+    assert hope is not None
+    hoped = [
+        {item.key for item, may in zip(layer.items, mask, strict=True) if may}
+        for layer, mask in zip(problem.layers, hope, strict=True)
+    ]
+    for path in enumerated(problem):
+        assert all(item is None or item.key in keys for item, keys in zip(path.items, hoped, strict=True))
+
+
+def test_what_exceeds_a_limit_by_itself_is_without_hope() -> None:
+    first = Layer("first", (Item("light", 1, 0, 0, (1.0,)), Item("heavy", 1, 0, 0, (3.5,))))
+    last = Layer("last", (Item("end", 1, 0, NO_PORT, (1.0,)),))
+    hope = Finder(in_tables(Problem(0, (first, last), {0: frozenset({0})}, (4.0,)))).hopeful()
+    assert hope is not None
+    assert [mask.tolist() for mask in hope] == [[True, False], [True]]
+
+
+@given(problem=problems, seed=st.integers(0, 10_000))
+@settings(max_examples=up_to(60), deadline=None)
+def test_the_cheapest_chains_hold_nothing_outdone(problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    columns, names = in_columns(costed)
+    least = min((path.cost for path in enumerated(costed)), default=None)
+    fewest = None if least is None else round(least / MAJOR)
+    level = columns if fewest is None else columns.only(columns.major == 0)
+    if fewest not in (None, 0):
+        return  # more majors are a limit of their own, so that costs alone do not tell
+    wanted = sorted(place(path) for path in enumerated(costed) if path.cost == least)
+    kept = chains_in_order(level.not_outdone(), names)
+    assert [placed(chain, names) for chain in itertools.islice(kept, len(wanted))] == wanted
+
+
+def test_a_dearer_item_that_is_better_in_nothing_is_outdone_and_an_equal_one_is_not() -> None:
+    first = Layer(
+        "first",
+        (
+            Item("plain", 5, 0, 0, (2.0,), bears=9.0),
+            Item("equal", 5, 0, 0, (2.0,), bears=9.0),
+            Item("dear", 6, 0, 0, (2.0,), bears=9.0),
+            Item("light", 7, 0, 0, (1.0,), bears=9.0),
+            Item("strong", 8, 0, 0, (2.0,), bears=10.0),
+            Item("asking", 9, 0, 0, (2.0,), bears=9.0, demands=1.0),
+            Item("other end", 9, 0, 1, (2.0,), bears=9.0),
+        ),
+    )
+    last = Layer("last", (Item("end", 1, 0, NO_PORT, (1.0,)), Item("other", 1, 1, NO_PORT, (1.0,))))
+    columns, names = in_columns(Problem(0, (first, last), {0: frozenset({0}), 1: frozenset({1})}, (4.0,)))
+    left = {names[row] for row in columns.not_outdone().row.tolist()}
+    assert left == {"plain", "equal", "light", "strong", "other end", "end", "other"}
+
+
+@pytest.mark.parametrize("labels", [0, 3, 40])
+@given(problem=problems, seed=st.integers(0, 10_000))
+@settings(max_examples=up_to(40), deadline=None)
+def test_whether_a_quick_look_suffices_never_shows(labels: int, problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    wanted = sorted(map(place, enumerated(costed)))
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.optimum._QUICK_LABELS", labels)
+        patch.setattr("spoutline.search.optimum._QUICK_ITEMS", 1)
+        patch.setattr("spoutline.search.optimum._ITEMS", 2)
+        columns, names = in_columns(costed)
+        best = best_chain(columns, names).chain
+        assert [placed(one, names) for one in (best,) if one] == wanted[:1]
+        assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
 
 
 @given(problems)

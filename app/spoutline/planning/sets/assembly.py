@@ -152,6 +152,10 @@ class _Assembled:
     places: tuple[_Place, ...]
     _hopes: dict[tuple[float, ...], tuple[Mask, ...] | None] = field(default_factory=dict)  # by limits, whatever costs
 
+    def within(self, limits: tuple[float, ...]) -> Finder | None:
+        """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
+        return self.narrowed(_everything, limits) if self._hopes.get(limits) else self.finder.within(limits)
+
     def narrowed(self, keep: Keep, limits: tuple[float, ...]) -> Finder | None:
         """Return a finder for the parts that may be used; None where a slot of the chain is left without any."""
         known: dict[int, Mask] = {}
@@ -287,7 +291,7 @@ class ChainSearch:
             yield from map(Finder, self.problems(query))
             return
         for one in self._assembled(query):
-            finder = one.finder.within(limits) if query.keep is _everything else one.narrowed(query.keep, limits)
+            finder = one.within(limits) if query.keep is _everything else one.narrowed(query.keep, limits)
             if finder is not None:
                 yield finder
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from typing import Final, Protocol
 
@@ -158,6 +158,7 @@ class Pool:
     requirement: Requirement
     tables: RuleTables
     slots: Mapping[Slot, tuple[SlotParts, ...]]
+    _places: dict[tuple[Slot, PartRef], tuple[SlotParts, int] | None] = field(init=False, default_factory=dict)
 
     def portions(self, slot: Slot) -> tuple[SlotParts, ...]:
         """Return what may take ``slot``."""
@@ -183,6 +184,11 @@ class Pool:
 
     def found(self, slot: Slot, ref: PartRef) -> tuple[SlotParts, int] | None:
         """Return where a part of ``slot`` is: its portion and row; None where the pool has it not."""
+        if (slot, ref) not in self._places:
+            self._places[slot, ref] = self._place(slot, ref)
+        return self._places[slot, ref]
+
+    def _place(self, slot: Slot, ref: PartRef) -> tuple[SlotParts, int] | None:
         for portion in self.portions(slot):
             row = portion.row_of(ref)
             if row is not None:
