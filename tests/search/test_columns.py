@@ -237,7 +237,9 @@ def test_some_items_at_other_costs_answer_as_a_problem_of_their_own(few: int, pr
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
         patch.setattr("spoutline.search.finder._ITEMS_IN_ORDER", few)
-        finder = Finder(in_tables(problem)).at_costs([costs for costs in split if costs is not None]).only(masks)
+        whole = Finder(in_tables(problem)).at_costs([costs for costs in split if costs is not None])
+        assert [place(path) for path in whole.in_order()] == sorted(map(place, enumerated(costed)))
+        finder = whole.only(masks)
         assert [place(path) for path in finder.in_order()] == wanted
         best = finder.cheapest()
         assert [place(one) for one in (best,) if one] == wanted[:1]
