@@ -80,7 +80,7 @@ def test_first_set(name: str) -> None:
         plan = plan_position(position, site, context, with_alternatives=False)
         masks = _milliseconds(lambda held=store: narrow_pool(requirement, _tables(), held))
         first = _milliseconds(lambda asked=context: plan_position(position, site, asked, with_alternatives=False))
-        whole = _milliseconds(lambda asked=context: plan_position(position, site, asked), 1)
+        whole = _milliseconds(lambda asked=context: plan_position(position, site, asked))
         grown = "" if before is None else f"{math.log(first / before[1]) / math.log(count / before[0]):.2f}"
         before = count, first
         print(f"\n| {name} | {count:,} | {plan.status} | {masks:.1f} | {first:.1f} | {whole:.1f} | {grown} |", end="")

@@ -15,7 +15,8 @@ from spoutline.model.requirement import RequirementId
 from spoutline.model.stock import Stock, SwapOption
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import CandidateFilter, PartStore
-from spoutline.planning.sets.assembly import ChainSearch, Keep
+from spoutline.planning.sets.assembled import Keep
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.loads import LoadModel

@@ -11,7 +11,8 @@ from spoutline.model.part import BREAKAWAYS, HOSES, PartKind
 from spoutline.model.part_columns import LEAD_TIME, Mask
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import Keep, Objective, SetQuery
+from spoutline.planning.sets.assembled import Keep
+from spoutline.planning.sets.assembly import Objective, SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.pool import SlotParts
 

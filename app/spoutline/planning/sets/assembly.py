@@ -4,24 +4,24 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from enum import Enum, auto
 from typing import NamedTuple
 
 import numpy as np
 
 from spoutline.model.part import Part
-from spoutline.model.part_columns import End, Floats, Ints, Mask
+from spoutline.model.part_columns import Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
-from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.sets.assembled import Assembled, Keep, LayerParts, everything
 from spoutline.planning.sets.loads import Load, LoadModel, Loads, SetLimit
 from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
-from spoutline.rules.chain.joints import mates
+from spoutline.planning.sets.port_numbers import PortNumbers
 from spoutline.search.finder import Finder
-from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.graph import MAJOR, Item, Layer, Path, Problem
 from spoutline.search.item_table import ItemTable, joined, split_costs
 from spoutline.search.listener import Listener
 from spoutline.search.through import ThroughLayer, holding
@@ -40,13 +40,6 @@ class Objective(Enum):
     PRICE = auto()
     MASS = auto()
     PRESSURE_LOSS = auto()
-
-
-Keep = Callable[[SlotParts], Mask]  # says which parts of a slot may be used
-
-
-def _everything(parts: SlotParts) -> Mask:
-    return parts.inside
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +62,7 @@ class SetQuery:
 
     lines: frozenset[RequirementId]
     limits: tuple[SetLimit, ...]
-    keep: Keep = _everything
+    keep: Keep = everything
     objective: Objective | Load = Objective.PRICE
     regrets_weigh: bool = True
     outlet_bears_all: bool = False
@@ -83,95 +76,12 @@ class Promise(NamedTuple):
     price_minor: int
 
 
-@dataclass
-class _Ports:
-    """Numbers for the distinct ports met; which meet is asked once per pair of port kinds."""
-
-    numbers: dict[Port, int] = field(default_factory=dict)
-    _meets: dict[tuple[Port, Port], bool] = field(default_factory=dict)
-    _ends: dict[tuple[SlotParts, End], Ints] = field(default_factory=dict)
-    _tables: dict[tuple[bool, int], dict[int, frozenset[int]]] = field(default_factory=dict)
-
-    def number(self, port: Port) -> int:
-        return self.numbers.setdefault(port, len(self.numbers))
-
-    def numbers_of(self, parts: SlotParts, end: End) -> Ints:
-        """Return the numbers of the ports at an end; ``NO_PORT`` where there is none."""
-        if (parts, end) not in self._ends:
-            columns = parts.columns
-            codes = columns.arrays[end]
-            table = np.full(len(columns.ports) + 1, NO_PORT, np.int64)  # no port is -1: the last
-            met = np.bincount(codes[parts.inside] + 1, minlength=len(table))[1:]
-            for code in np.flatnonzero(met).tolist():
-                table[code] = self.number(columns.ports[code])
-            self._ends[parts, end] = np.take(table, codes, mode="wrap")
-        return self._ends[parts, end]
-
-    def table(self, *, joints_matter: bool) -> dict[int, frozenset[int]]:
-        """Return which numbers meet which."""
-        asked = joints_matter, len(self.numbers)
-        if asked not in self._tables:
-            self._tables[asked] = {
-                number: frozenset(
-                    other for facing, other in self.numbers.items() if not joints_matter or self._mates(port, facing)
-                )
-                for port, number in self.numbers.items()
-            }
-        return self._tables[asked]
-
-    def _mates(self, port: Port, facing: Port) -> bool:
-        if (port, facing) not in self._meets:
-            self._meets[port, facing] = mates(port, facing)
-        return self._meets[port, facing]
-
-
 # portion, design flow, above the breakaway, drive-off counts, objective, regrets weigh
 _Counting = tuple[SlotParts, float, bool, bool, Objective | Load, bool]
 
 
-_Whole = tuple[
-    frozenset[RequirementId], bool, Objective | Load, bool
-]  # lines, outlet bears all, objective, regrets weigh
-
-
-@dataclass(frozen=True, slots=True)
-class _Place:
-    """A layer of a chain, and the portions of parts and their rows that its items are."""
-
-    layer: Layer
-    portions: tuple[tuple[SlotParts, Ints], ...]
-    above: bool  # the breakaway
-
-
-@dataclass(frozen=True, slots=True)
-class _Assembled:
-    """The problem of one design flow, with the parts that its items are."""
-
-    finder: Finder
-    flow_m3_s: float
-    places: tuple[_Place, ...]
-    _hopes: dict[tuple[float, ...], tuple[Mask, ...] | None] = field(default_factory=dict)  # by limits, whatever costs
-
-    def within(self, limits: tuple[float, ...]) -> Finder | None:
-        """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
-        return self.narrowed(_everything, limits) if self._hopes.get(limits) else self.finder.within(limits)
-
-    def narrowed(self, keep: Keep, limits: tuple[float, ...]) -> Finder | None:
-        """Return a finder for the parts that may be used; None where a slot of the chain is left without any."""
-        known: dict[int, Mask] = {}
-        for place in self.places:
-            if id(place) not in known:
-                nothing = np.zeros(0, np.bool_)
-                known[id(place)] = np.concatenate([nothing, *(keep(parts)[rows] for parts, rows in place.portions)])
-        finder = self.finder.within(limits)
-        if limits not in self._hopes:
-            self._hopes[limits] = finder.hopeful()
-        hope = self._hopes[limits]
-        masks = [known[id(place)] for place in self.places]
-        masks = masks if hope is None else [mask & may for mask, may in zip(masks, hope, strict=True)]
-        if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
-            return None
-        return finder.only(masks)
+# lines, outlet bears all, objective, regrets weigh
+_Whole = tuple[frozenset[RequirementId], bool, Objective | Load, bool]
 
 
 class ChainSearch:
@@ -181,10 +91,10 @@ class ChainSearch:
         self.requirement = requirement
         self.pool = pool
         self.model = model
-        self._ports = _Ports()
+        self._ports = PortNumbers()
         self._start = self._ports.number(requirement.outlet)
         self._made: dict[_Counting, dict[int, Item]] = {}
-        self._known: dict[_Whole, tuple[_Assembled, ...]] = {}  # the last asked for at the end
+        self._known: dict[_Whole, tuple[Assembled, ...]] = {}  # the last asked for at the end
         self._answers: dict[SetQuery, Path | None] = {}  # the last ones
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
@@ -291,29 +201,29 @@ class ChainSearch:
             yield from map(Finder, self.problems(query))
             return
         for one in self._assembled(query):
-            finder = one.within(limits) if query.keep is _everything else one.narrowed(query.keep, limits)
+            finder = one.within(limits) if query.keep is everything else one.narrowed(query.keep, limits)
             if finder is not None:
                 yield finder
 
-    def _assembled(self, query: SetQuery) -> tuple[_Assembled, ...]:
+    def _assembled(self, query: SetQuery) -> tuple[Assembled, ...]:
         """Return the problems of everything that the lines allow, without limits, at the costs of a query."""
         whole = query.lines, query.outlet_bears_all, query.objective, query.regrets_weigh
         known = self._known.pop(whole, None)
         if known is None:
             like = next((made for asked, made in self._known.items() if asked[:2] == whole[:2]), None)
-            free = replace(query, limits=(), keep=_everything)
+            free = replace(query, limits=(), keep=everything)
             known = tuple(self._made_anew(free) if like is None else (self._costed(one, free) for one in like))
         self._known[whole] = known
         while len(self._known) > _REMEMBERED:
             del self._known[next(iter(self._known))]
         return known
 
-    def _made_anew(self, query: SetQuery) -> Iterator[_Assembled]:
+    def _made_anew(self, query: SetQuery) -> Iterator[Assembled]:
         for flow_m3_s in self._design_flows(query):
             layers = tuple(self._places(query, flow_m3_s))
-            yield _Assembled(Finder(self._problem(query, flow_m3_s, layers)), flow_m3_s, layers)
+            yield Assembled(Finder(self._problem(query, flow_m3_s, layers)), flow_m3_s, layers)
 
-    def _costed(self, one: _Assembled, query: SetQuery) -> _Assembled:
+    def _costed(self, one: Assembled, query: SetQuery) -> Assembled:
         """Return a problem at the costs of another query."""
         costs = [self._place_costs(place, query, one.flow_m3_s) for place in one.places]
         return replace(one, finder=one.finder.at_costs(costs))
@@ -322,7 +232,7 @@ class ChainSearch:
         for flow_m3_s in self._design_flows(query):
             yield self._problem(query, flow_m3_s, tuple(self._places(query, flow_m3_s)))
 
-    def _problem(self, query: SetQuery, flow_m3_s: float, places: Sequence[_Place]) -> Problem:
+    def _problem(self, query: SetQuery, flow_m3_s: float, places: Sequence[LayerParts]) -> Problem:
         table = self._ports.table(joints_matter=RequirementId.JOINTS in query.lines)
         return Problem(
             self._start, tuple(place.layer for place in places), table, self._limits(query), self._outlet_bears_n(query)
@@ -346,11 +256,11 @@ class ChainSearch:
     def _allowed(self, parts: SlotParts, query: SetQuery) -> Mask:
         return parts.allowed(query.lines) & query.keep(parts)
 
-    def _places(self, query: SetQuery, flow_m3_s: float) -> Iterator[_Place]:
+    def _places(self, query: SetQuery, flow_m3_s: float) -> Iterator[LayerParts]:
         """Between any two slots one adaptor may come; at the dispenser outlet an adaptor or a splitter."""
-        made: dict[tuple[tuple[Slot, ...], bool], _Place] = {}
+        made: dict[tuple[tuple[Slot, ...], bool], LayerParts] = {}
 
-        def place(slots: tuple[Slot, ...], name: str, *, above: bool) -> _Place:
+        def place(slots: tuple[Slot, ...], name: str, *, above: bool) -> LayerParts:
             if (slots, above) not in made:
                 made[slots, above] = self._place(slots, name, query, flow_m3_s, above=above)
             return made[slots, above]
@@ -361,16 +271,18 @@ class ChainSearch:
             yield place(fittings, "", above=above)
             yield place((slot,), slot, above=above)
 
-    def _place(self, slots: tuple[Slot, ...], name: str, query: SetQuery, flow_m3_s: float, *, above: bool) -> _Place:
+    def _place(
+        self, slots: tuple[Slot, ...], name: str, query: SetQuery, flow_m3_s: float, *, above: bool
+    ) -> LayerParts:
         """Return the parts that a query allows in some slots as items of one layer, optional where it has no name."""
         portions = [parts for slot in slots for parts in self.pool.portions(slot)]
         chosen = [self._rows(parts, query, flow_m3_s) for parts in portions]
         pairs = tuple((parts, rows) for parts, rows in zip(portions, chosen, strict=True) if len(rows))
         tables = [self._items(parts, rows, query, flow_m3_s, above=above) for parts, rows in pairs]
         table = tables[0] if len(tables) == 1 else joined(tables, len(Load))
-        return _Place(Layer(name, table, optional=not name), pairs, above)
+        return LayerParts(Layer(name, table, optional=not name), pairs, above)
 
-    def _place_costs(self, place: _Place, query: SetQuery, flow_m3_s: float) -> tuple[Ints, Ints]:
+    def _place_costs(self, place: LayerParts, query: SetQuery, flow_m3_s: float) -> tuple[Ints, Ints]:
         costs = [
             self._costs(parts, rows, query, self.model.loads(parts.columns, parts.slot, flow_m3_s), above=place.above)
             for parts, rows in place.portions

@@ -15,7 +15,8 @@ from spoutline.model.plan import Conflict, Exclusion, HangingSet, JudgedSet, Rel
 from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import ChainSearch, Held, Keep, SetQuery
+from spoutline.planning.sets.assembled import Keep
+from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
 from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.sets.pool import SlotParts, bits_of
 from spoutline.rules.chain.joints import OUTLET, JointPair, pair_findings

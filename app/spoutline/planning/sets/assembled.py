@@ -1,0 +1,60 @@
+"""A chain problem with the parts that its items are: queries for fewer parts or other limits share the items."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from spoutline.model.part_columns import Ints, Mask
+from spoutline.planning.sets.pool import SlotParts
+from spoutline.search.finder import Finder
+from spoutline.search.graph import Layer
+
+Keep = Callable[[SlotParts], Mask]  # says which parts of a slot may be used
+
+
+def everything(parts: SlotParts) -> Mask:
+    """Say that every part of a slot may be used."""
+    return parts.inside
+
+
+@dataclass(frozen=True, slots=True)
+class LayerParts:
+    """A layer of a chain, and the portions of parts and their rows that its items are."""
+
+    layer: Layer
+    portions: tuple[tuple[SlotParts, Ints], ...]
+    above: bool  # the breakaway
+
+
+@dataclass(frozen=True, slots=True)
+class Assembled:
+    """The problem of one design flow, with the parts that its items are."""
+
+    finder: Finder
+    flow_m3_s: float
+    places: tuple[LayerParts, ...]
+    _hopes: dict[tuple[float, ...], tuple[Mask, ...] | None] = field(default_factory=dict)  # by limits, whatever costs
+
+    def within(self, limits: tuple[float, ...]) -> Finder | None:
+        """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
+        return self.narrowed(everything, limits) if self._hopes.get(limits) else self.finder.within(limits)
+
+    def narrowed(self, keep: Keep, limits: tuple[float, ...]) -> Finder | None:
+        """Return a finder for the parts that may be used; None where a slot of the chain is left without any."""
+        known: dict[int, Mask] = {}
+        for place in self.places:
+            if id(place) not in known:
+                nothing = np.zeros(0, np.bool_)
+                known[id(place)] = np.concatenate([nothing, *(keep(parts)[rows] for parts, rows in place.portions)])
+        finder = self.finder.within(limits)
+        if limits not in self._hopes:
+            self._hopes[limits] = finder.hopeful()
+        hope = self._hopes[limits]
+        masks = [known[id(place)] for place in self.places]
+        masks = masks if hope is None else [mask & may for mask, may in zip(masks, hope, strict=True)]
+        if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
+            return None
+        return finder.only(masks)
