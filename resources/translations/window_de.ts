@@ -264,6 +264,10 @@
    <translation>&amp;Verbindungen je Behälter Dichtmittel</translation>
   </message>
   <message>
+   <source>&amp;Keep today's answer; find sets that last for this one too</source>
+   <translation>Heutige Antwort &amp;behalten; Sätze suchen, die auch für diese vorhalten</translation>
+  </message>
+  <message>
    <source>&amp;Keys</source>
    <translation>&amp;Tasten</translation>
   </message>
@@ -4214,10 +4218,6 @@
   <message>
    <source>Other answer</source>
    <translation>Andere Antwort</translation>
-  </message>
-  <message>
-   <source>Other answer: {0}</source>
-   <translation>Andere Antwort: {0}</translation>
   </message>
   <message>
    <source>Other parts for this place</source>

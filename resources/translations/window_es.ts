@@ -264,6 +264,10 @@
    <translation>&amp;Uniones por envase de sellador</translation>
   </message>
   <message>
+   <source>&amp;Keep today's answer; find sets that last for this one too</source>
+   <translation>&amp;Conservar la respuesta de hoy; buscar conjuntos que también duren para esta</translation>
+  </message>
+  <message>
    <source>&amp;Keys</source>
    <translation>&amp;Teclas</translation>
   </message>
@@ -4214,10 +4218,6 @@
   <message>
    <source>Other answer</source>
    <translation>Otra respuesta</translation>
-  </message>
-  <message>
-   <source>Other answer: {0}</source>
-   <translation>Otra respuesta: {0}</translation>
   </message>
   <message>
    <source>Other parts for this place</source>

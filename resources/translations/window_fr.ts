@@ -264,6 +264,10 @@
    <translation>&amp;Joints par récipient de produit</translation>
   </message>
   <message>
+   <source>&amp;Keep today's answer; find sets that last for this one too</source>
+   <translation>&amp;Garder la réponse actuelle ; chercher des ensembles qui durent aussi pour celle-ci</translation>
+  </message>
+  <message>
    <source>&amp;Keys</source>
    <translation>&amp;Touches</translation>
   </message>
@@ -4214,10 +4218,6 @@
   <message>
    <source>Other answer</source>
    <translation>Autre réponse</translation>
-  </message>
-  <message>
-   <source>Other answer: {0}</source>
-   <translation>Autre réponse : {0}</translation>
   </message>
   <message>
    <source>Other parts for this place</source>

@@ -149,3 +149,26 @@ def test_a_survey_is_written_with_one_answer_alone(
     assert done.code == 2
     assert "one answer alone" in done.err
     assert not out.exists()
+
+
+def test_lasting_sets_are_told_with_their_extra_price_and_accepting_asks_for_their_parts(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    path, other, paper = written(*STATION), tmp_path / "lasting.json", tmp_path / "lasting.pdf"
+    done = spoutline("whatif", path, "--blend", "E85", "--lasting", "--json", "--accept", other, "--pdf", paper)
+    assert done.code == 0
+    document = json.loads(done.out)
+    jsonschema.Draft202012Validator(json.loads(spoutline("schema", "--output", "whatif").out)).validate(document)
+    assert document["lasting"] is True
+    assert {one["effect"] for one in document["positions"]} == {"other_lasts"}
+    planned = json.loads(spoutline("plan", other, "--json").out)["positions"]
+    for one, plan in zip(document["positions"], planned, strict=False):
+        assert one["after"]["parts"] == [link["part_number"] for link in plan["set"]]
+        assert one["difference_minor"] == one["after"]["price_minor"] - one["before"]["price_minor"]
+    accepted = json.loads(other.read_text(encoding="utf-8"))
+    assert [one["liquid"].get("blend_percent") for one in accepted["positions"]] == [10, 10, None]
+    told = " ".join(text_of(paper.read_bytes()).split())
+    assert "Sets that also last for" in told
+    assert "Price of the lasting sets" in told
+    for arguments in (("--duty", "truck"), ("--blend", "E15", "--blend", "E85")):
+        assert spoutline("whatif", path, *arguments, "--lasting").code == 2

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
+from spoutline.explain.phrases.what_if_words import WhatIfWord
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.what_if import WhatIfDialog
 from spoutline.gui.edits.question import Step
@@ -226,3 +227,33 @@ def test_the_page_of_several_answers_is_written(
     qtbot.waitUntil(path.exists, timeout=60_000)
     assert "What must be changed when" in " ".join(text_of(path.read_bytes()).split())
     qtbot.waitUntil(lambda: str(path) in several.legend_label.text(), timeout=10_000)
+
+
+def test_sets_that_last_are_shown_for_a_blend_and_accepting_asks_for_their_parts(
+    qtbot: QtBot, workplace: Workplace, dialog: WhatIfDialog
+) -> None:
+    answer, story = dialog.answer, workplace.context.story
+    answer.lasting_box.setChecked(True)
+    choose(dialog, WhatIfQuestion.BLEND, "E85")
+    answered(qtbot, dialog)
+    found = dialog.found
+    assert found is not None
+    assert found.asked.lasting
+    assert dialog.model.headerData(2, Qt.Orientation.Horizontal) == story.word(WhatIfWord.LASTING)
+    assert story.word(WhatIfWord.PRICE_LASTING) in dialog.sums_label.text()
+    dialog.accept()
+    assert dialog.after is not None
+    changed, before = dialog.after.positions[0], workplace.session.survey.positions[0]
+    lasting = found.positions[0].after.chosen
+    assert lasting is not None
+    assert changed.liquid == before.liquid
+    assert set(changed.decisions.pinned) == set(lasting.hanging_set.refs)
+
+
+def test_no_other_question_asks_what_lasts(qtbot: QtBot, dialog: WhatIfDialog) -> None:
+    dialog.answer.lasting_box.setChecked(True)
+    choose(dialog, WhatIfQuestion.DUTY, "truck")
+    assert not dialog.answer.lasting_box.isVisible()
+    answered(qtbot, dialog)
+    assert dialog.found is not None
+    assert not dialog.found.asked.lasting

@@ -57,9 +57,10 @@ class WhatIfService:
         """
         from spoutline.planning.what_if.answer import what_if
         from spoutline.planning.what_if.answers import changed_survey
+        from spoutline.planning.what_if.lasting import lasting_sets
 
         context = self._context(changed_survey(before.survey, asked), asked, listening)
-        return what_if(before, asked, context, listening)
+        return (lasting_sets if asked.lasting else what_if)(before, asked, context, listening)
 
     def ask_several(self, before: SitePlan, asked: Sequence[WhatIf], progress: Progress | None = None) -> WhatIfMatrix:
         """Return several answers to one question side by side; nothing is changed.

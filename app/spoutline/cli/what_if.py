@@ -51,6 +51,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         default=[],
         help="change the answer of this position alone; may be given more than once; default: the whole station",
     )
+    parser.add_argument(
+        "--lasting",
+        action="store_true",
+        help="find the cheapest sets for the answers of today that keep every must of the blend named too",
+    )
     add_sets(parser)
     parser.add_argument(
         "--json",
@@ -95,6 +100,8 @@ def _compare(workbench: Workbench, asked: Sequence[WhatIf], arguments: argparse.
     """Tell several answers side by side."""
     from spoutline.planning.what_if.matrix import check_several
 
+    if arguments.lasting:
+        raise InputFault((InputProblem("", "--lasting", f"{len(asked)} answers", "name one blend alone"),))
     if arguments.accept is not None:
         wanted = "name one answer alone to write the survey with it"
         raise InputFault((InputProblem("", "--accept", f"{len(asked)} answers", wanted),))
@@ -133,8 +140,11 @@ def answers_of(arguments: argparse.Namespace) -> tuple[WhatIf, ...]:
         wanted = f"name one other answer, or several to one question: {options}"
         raise InputFault((InputProblem("", "answer", told, wanted),))
     ((question, texts),) = given.items()
-    labels = tuple(arguments.position)
-    return tuple(WhatIf(question, value_named(question, text, _OPTIONS[question][0]), labels) for text in texts)
+    if arguments.lasting and question is not WhatIfQuestion.BLEND:
+        told, wanted = _OPTIONS[question][0], "sets last for a later liquid: name it with --blend"
+        raise InputFault((InputProblem("", "--lasting", told, wanted),))
+    option, labels, lasting = _OPTIONS[question][0], tuple(arguments.position), bool(arguments.lasting)
+    return tuple(WhatIf(question, value_named(question, text, option), labels, lasting) for text in texts)
 
 
 def _print(found: WhatIfResult, story: Story, *, as_json: bool) -> None:

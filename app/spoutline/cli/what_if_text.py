@@ -11,7 +11,6 @@ from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.what_if_text import (
     SideBySide,
-    asked_text,
     broken_as_a_whole,
     check_rows,
     checks_title,
@@ -23,9 +22,12 @@ from spoutline.explain.plan.what_if_text import (
     part_rows,
     practice_sentences,
     price_text,
+    price_then_word,
     scope_text,
     set_text,
     summary_text,
+    then_word,
+    title_text,
 )
 from spoutline.model.what_if import WhatIfPosition, WhatIfResult
 
@@ -35,13 +37,13 @@ _WIDTH = 110
 def what_if_lines(found: WhatIfResult, story: Story) -> Iterator[str]:
     """Yield today and then side by side: the sums, what goes and comes, then position by position."""
     colon, currency, totals = story.writing.colon, found.currency, found.totals
-    yield f"{story.word(Word.TITLE)} · {asked_text(found, story)} ({scope_text(found, story)})"
+    yield f"{title_text(found, story)} ({scope_text(found, story)})"
     yield f"{story.word(Word.TODAY)}{colon} {sets_head(found.before, story)}"
     yield ""
     yield from textwrap.wrap(summary_text(found, story), _WIDTH)
     yield (
         f"{story.word(Word.PRICE_TODAY)}{colon} {story.money(totals.before_minor, currency)}; "
-        f"{story.inside(story.word(Word.PRICE_THEN))}{colon} {story.money(totals.after_minor, currency)}; "
+        f"{story.inside(price_then_word(found, story))}{colon} {story.money(totals.after_minor, currency)}; "
         f"{story.inside(story.word(Word.DIFFERENCE))}{colon} {story.signed_money(totals.difference_minor, currency)}"
     )
     for note in (*notes(found, story), story.word(Word.NOTE)):
@@ -63,15 +65,16 @@ def what_if_lines(found: WhatIfResult, story: Story) -> Iterator[str]:
 def _group_lines(group: Sequence[WhatIfPosition], found: WhatIfResult, story: Story) -> Iterator[str]:
     one, colon, currency = group[0], story.writing.colon, found.currency
     yield f"{labels_text(group)}{colon} {story.word(one.effect)}"
-    width = max(len(story.word(word)) for word in (Word.TODAY, Word.THEN))
+    today_word, other_word = story.word(Word.TODAY), then_word(found, story)
+    width = max(len(today_word), len(other_word))
     then = price_text(one.price_after_minor, currency, story)
     if one.difference_minor is not None:
         then = f"{then} ({difference_text(one.difference_minor, currency, story)})"
     for word, plan, price in (
-        (Word.TODAY, one.before, price_text(one.price_before_minor, currency, story)),
-        (Word.THEN, one.after, then),
+        (today_word, one.before, price_text(one.price_before_minor, currency, story)),
+        (other_word, one.after, then),
     ):
-        yield f"  {story.word(word):<{width}}  {set_text(plan, story)}  {price}"
+        yield f"  {word:<{width}}  {set_text(plan, story)}  {price}"
     yield from _sentences("", no_set_reasons(one, story))
     yield from _part_lines(story.word(PaperWord.PARTS), tuple(part_rows(one, story)))
     yield from _sentences(story.word(Word.BROKEN_AS_A_WHOLE), broken_as_a_whole(one, story))

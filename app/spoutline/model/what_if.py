@@ -46,17 +46,21 @@ class WhatIf:
     """One answer changed on trial.
 
     ``value`` is of the kind that the question asks for: a liquid with its blend, a duty, an outlet, a status, the id of
-    a jurisdiction, an edition. ``labels`` name the positions looked at; empty is the whole station.
+    a jurisdiction, an edition. ``lasting`` asks for sets of today's answers that keep every must of this blend too.
+    ``labels`` name the positions looked at; empty is the whole station.
     """
 
     question: WhatIfQuestion
     value: WhatIfValue
     labels: tuple[str, ...] = ()
+    lasting: bool = False
 
     def __post_init__(self) -> None:
         """Refuse a value of another kind than the question asks for."""
         if not isinstance(self.value, _KINDS[self.question]):
             raise TypeError(f"{self.question} is not answered by {self.value!r}")
+        if self.lasting and self.question is not WhatIfQuestion.BLEND:
+            raise TypeError("sets last for a later liquid")
 
 
 class WhatIfEffect(StrEnum):
@@ -69,6 +73,9 @@ class WhatIfEffect(StrEnum):
     GETS_SET = "gets_set"
     NO_SET = "no_set"  # neither today nor then
     SAME = "same"
+    NONE_LASTS = "none_lasts"  # of sets that are to last: none keeps every must of both liquids
+    OTHER_LASTS = "other_lasts"  # the plain set does not last, another does
+    LASTS = "lasts"  # the plain set lasts
 
 
 class PartFate(StrEnum):

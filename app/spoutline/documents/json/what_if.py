@@ -110,6 +110,7 @@ class WhatIfDocument(HeadedDocument):
     sets_from: SetsFrom
     question: WhatIfQuestion
     answer: str = Field(description="As it is written on the command line.")
+    lasting: bool = Field(False, description="Sets of today's answers that keep every must of this one too.")
     labels: tuple[str, ...] = Field(description="Positions looked at; empty is the whole station.")
     currency: str
     then: ProvenanceRecord
@@ -130,6 +131,7 @@ def what_if_json(found: WhatIfResult) -> str:
         sets_from=before.sets_from,
         question=found.asked.question,
         answer=answer_written(found.asked),
+        lasting=found.asked.lasting,
         labels=found.asked.labels,
         currency=found.currency,
         then=ProvenanceRecord.of(found.made_from),

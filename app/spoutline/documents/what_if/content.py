@@ -27,7 +27,6 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.explain.plan.what_if_text import (
     NOTHING,
-    asked_text,
     broken_as_a_whole,
     check_rows,
     checks_title,
@@ -37,13 +36,16 @@ from spoutline.explain.plan.what_if_text import (
     notes,
     part_rows,
     practice_sentences,
+    price_then_word,
     scope_text,
     set_text,
     summary_text,
+    then_word,
+    title_text,
 )
 from spoutline.model.what_if import PartCount, WhatIfEffect, WhatIfPosition, WhatIfResult
 
-_FAULTS = (WhatIfEffect.LOSES_SET, WhatIfEffect.NO_SET)
+_FAULTS = (WhatIfEffect.LOSES_SET, WhatIfEffect.NO_SET, WhatIfEffect.NONE_LASTS)
 
 
 def what_if_content(found: WhatIfResult, story: Story, dated: date | None = None) -> Document:
@@ -52,7 +54,7 @@ def what_if_content(found: WhatIfResult, story: Story, dated: date | None = None
 
 
 def _blocks(found: WhatIfResult, story: Story, dated: date | None) -> Iterator[Block]:
-    yield Heading(f"{story.word(Word.TITLE)} · {asked_text(found, story)}", 1)
+    yield Heading(title_text(found, story), 1)
     yield Paragraph(summary_text(found, story), Role.LEAD)
     yield KeyValues(tuple(_head(found, story, dated)))
     yield _positions_table(found, story)
@@ -86,9 +88,9 @@ def _positions_table(found: WhatIfResult, story: Story) -> Table:
     columns = (
         Column(story.word(PaperWord.POSITION), 1.3),
         Column(story.word(Word.TODAY), 2.4),
-        Column(story.word(Word.THEN), 2.4),
+        Column(then_word(found, story), 2.4),
         Column(f"{story.word(Word.PRICE_TODAY)}, {currency}", 1.25, Alignment.RIGHT),
-        Column(f"{story.word(Word.PRICE_THEN)}, {currency}", 1.25, Alignment.RIGHT),
+        Column(f"{price_then_word(found, story)}, {currency}", 1.25, Alignment.RIGHT),
         Column(f"{story.word(Word.DIFFERENCE)}, {currency}", 1.25, Alignment.RIGHT),
         Column(story.word(Word.EFFECT), 1.7),
     )
@@ -152,7 +154,7 @@ def _group(group: Sequence[WhatIfPosition], found: WhatIfResult, story: Story) -
         yield Bullets(reasons)
     parts = tuple(part_rows(one, story))
     if parts:
-        titles = (story.word(PaperWord.PLACE), story.word(Word.TODAY), story.word(Word.THEN), story.word(Word.EFFECT))
+        titles = (story.word(PaperWord.PLACE), story.word(Word.TODAY), then_word(found, story), story.word(Word.EFFECT))
         shares = (1.3, 1.3, 1.3, 4.0)
         columns = tuple(Column(title, share) for title, share in zip(titles, shares, strict=True))
         rows = tuple(Row((part.name, part.today, part.then, part.remark)) for part in parts)
@@ -164,10 +166,10 @@ def _group(group: Sequence[WhatIfPosition], found: WhatIfResult, story: Story) -
     practice = tuple(practice_sentences(one, story))
     if practice:
         yield Bullets(practice)
-    yield from _checks(one, story)
+    yield from _checks(one, then_word(found, story), story)
 
 
-def _checks(one: WhatIfPosition, story: Story) -> Iterator[Block]:
+def _checks(one: WhatIfPosition, then: str, story: Story) -> Iterator[Block]:
     rows = tuple(Row((row.name, row.today, row.then)) for row in check_rows(one, story))
     if not rows:
         if one.before.chosen is not None and one.after.chosen is not None:
@@ -176,6 +178,6 @@ def _checks(one: WhatIfPosition, story: Story) -> Iterator[Block]:
     columns = (
         Column(checks_title(one, story), 2.0),
         Column(story.word(Word.TODAY), 3.0),
-        Column(story.word(Word.THEN), 3.0),
+        Column(then, 3.0),
     )
     yield Table(columns, rows, dense=True)

@@ -21,6 +21,9 @@ _MARKS = {
     WhatIfEffect.PRICE_CHANGES: _SAME,
     WhatIfEffect.GETS_SET: "+",
     WhatIfEffect.SAME: _SAME,
+    WhatIfEffect.NONE_LASTS: "✗",
+    WhatIfEffect.OTHER_LASTS: "◆",
+    WhatIfEffect.LASTS: _SAME,
 }
 _LEGEND = (WhatIfEffect.MUST_CHANGE, WhatIfEffect.MAY_STAY, WhatIfEffect.SAME, WhatIfEffect.GETS_SET)
 _LABELS_TOLD = 3

@@ -30,6 +30,9 @@ from spoutline.model.what_if import (
 )
 
 NOTHING = "–"
+_BREAKING = frozenset(
+    {WhatIfEffect.MUST_CHANGE, WhatIfEffect.LOSES_SET, WhatIfEffect.OTHER_LASTS, WhatIfEffect.NONE_LASTS}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +73,21 @@ def short_text(asked: WhatIf, jurisdiction: Jurisdiction, story: Story) -> str:
     return value_text(asked, jurisdiction, story)
 
 
+def title_text(result: WhatIfResult, story: Story) -> str:
+    """Return what the result tells of, with question and answer."""
+    return f"{story.word(Word.TITLE_LASTING if result.asked.lasting else Word.TITLE)} · {asked_text(result, story)}"
+
+
+def then_word(result: WhatIfResult, story: Story) -> str:
+    """Return what the other set is called: of then, or the lasting one of today."""
+    return story.word(Word.LASTING if result.asked.lasting else Word.THEN)
+
+
+def price_then_word(result: WhatIfResult, story: Story) -> str:
+    """Return what the price of the other set is called."""
+    return story.word(Word.PRICE_LASTING if result.asked.lasting else Word.PRICE_THEN)
+
+
 def asked_text(result: WhatIfResult, story: Story) -> str:
     """Return question and other answer as one line."""
     value = value_text(result.asked, result.jurisdiction, story)
@@ -94,6 +112,8 @@ def notes(result: WhatIfResult, story: Story) -> Iterator[str]:
     if totals.lost_minor or totals.gained_minor:
         lost, gained = (story.money(one, result.currency) for one in (totals.lost_minor, totals.gained_minor))
         yield story.word(Word.LOST_AND_GAINED).format(lost=lost, gained=gained)
+    if result.asked.lasting:
+        yield story.word(Word.LASTING_NOTE)
     if result.untouched:
         yield story.word(Word.UNTOUCHED).format(count=result.untouched)
 
@@ -165,7 +185,7 @@ def broken_as_a_whole(position: WhatIfPosition, story: Story) -> tuple[str, ...]
     What a part breaks by itself is told with the part.
     """
     held = position.held
-    if held is None or held.chosen is None or position.effect not in (WhatIfEffect.MUST_CHANGE, WhatIfEffect.LOSES_SET):
+    if held is None or held.chosen is None or position.effect not in _BREAKING:
         return ()
     told = {finding for part in position.parts for finding in part.findings}
     others = tuple(one for one in held.chosen.findings if one not in told)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QTabWidget
 from spoutline.documents.paper_form import form_of
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.sets_head import sets_head
-from spoutline.explain.plan.what_if_text import asked_text, notes, scope_text, summary_text
+from spoutline.explain.plan.what_if_text import notes, price_then_word, scope_text, summary_text, title_text
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.dialogs.what_if_answer import WhatIfAnswer
@@ -109,7 +109,7 @@ class WhatIfDialog(FormDialog):
 
     @property
     def _key(self) -> tuple[object, ...]:
-        return self.answer.question, self.answer.written, self.answer.labels
+        return self.answer.question, self.answer.written, self.answer.labels, self.answer.lasting
 
     def ask(self) -> None:
         """Work out what the answer chosen does; nothing where none is chosen yet."""
@@ -145,13 +145,14 @@ class WhatIfDialog(FormDialog):
         story, currency, totals = self._tools.story, found.currency, found.totals
         self.summary_label.setText(summary_text(found, story))
         told = (
-            (Word.PRICE_TODAY, story.money(totals.before_minor, currency)),
-            (Word.PRICE_THEN, story.money(totals.after_minor, currency)),
-            (Word.DIFFERENCE, story.signed_money(totals.difference_minor, currency)),
+            (story.word(Word.PRICE_TODAY), story.money(totals.before_minor, currency)),
+            (price_then_word(found, story), story.money(totals.after_minor, currency)),
+            (story.word(Word.DIFFERENCE), story.signed_money(totals.difference_minor, currency)),
         )
-        self.sums_label.setText(" · ".join(f"{story.word(word)}{story.writing.colon} {text}" for word, text in told))
+        self.sums_label.setText(" · ".join(f"{word}{story.writing.colon} {text}" for word, text in told))
         today = f"{story.word(Word.TODAY)}{story.writing.colon} {sets_head(found.before, story)}."
         self.notes_label.setText(" ".join((today, *notes(found, story), story.word(Word.NOTE))))
+        self.model.retitle(what_if_titles(story, found))
         self.model.show_nodes(what_if_nodes(found, story))
         self.tree.span_rows(self.model.spanning())
         self.tree.fit_columns()
@@ -210,7 +211,7 @@ class WhatIfDialog(FormDialog):
             return
         self.after = self.found.changed
         scope = scope_text(self.found, self._tools.story)
-        self.said = f"{asked_text(self.found, self._tools.story)} ({scope})"
+        self.said = f"{title_text(self.found, self._tools.story)} ({scope})"
         super().accept()
 
     def done(self, result: int) -> None:

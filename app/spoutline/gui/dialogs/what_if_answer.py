@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
 from spoutline.gui.dialogs.what_if_choices import AnswerChoices
@@ -34,8 +34,10 @@ class WhatIfAnswer(QWidget):
     ) -> None:
         super().__init__(parent)
         self._choices = AnswerChoices(workbench, survey, story)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        row = QHBoxLayout()
+        column.addLayout(row)
         self.question_box, self.value_box, self.scope_box = QComboBox(self), QComboBox(self), QComboBox(self)
         for words, box, stretch in (
             (tr("Question"), self.question_box, 0),
@@ -52,6 +54,9 @@ class WhatIfAnswer(QWidget):
             self.question_box.addItem(story.title(question), question)
         self.scope_box.addItem(tr("the whole station"), ())
         self.scope_box.addItem(tr("position {0}").format(label), (label,))
+        self.lasting_box = QCheckBox(tr("&Keep today's answer; find sets that last for this one too"), self)
+        self.lasting_box.toggled.connect(lambda _: self.chosen.emit())
+        column.addWidget(self.lasting_box)
         self.question_box.currentIndexChanged.connect(lambda _: self._turn())
         self.value_box.activated.connect(lambda _: self.chosen.emit())
         self.scope_box.activated.connect(lambda _: self.chosen.emit())
@@ -73,7 +78,12 @@ class WhatIfAnswer(QWidget):
         from spoutline.planning.what_if.answers import value_named
 
         named = self.question_box.currentText()
-        return WhatIf(self.question, value_named(self.question, self.written, named), self.labels)
+        return WhatIf(self.question, value_named(self.question, self.written, named), self.labels, self.lasting)
+
+    @property
+    def lasting(self) -> bool:
+        """Whether sets of today's answers are wanted that last for the other one too."""
+        return self.question is WhatIfQuestion.BLEND and self.lasting_box.isChecked()
 
     @property
     def labels(self) -> tuple[str, ...]:
@@ -113,4 +123,5 @@ class WhatIfAnswer(QWidget):
         if of_station:
             self.scope_box.setCurrentIndex(0)
         self.scope_box.setEnabled(not of_station)
+        self.lasting_box.setVisible(question is WhatIfQuestion.BLEND)
         self.chosen.emit()

@@ -25,6 +25,7 @@ from spoutline.explain.plan.what_if_text import (
     part_rows,
     practice_sentences,
     price_text,
+    then_word,
 )
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
@@ -39,6 +40,9 @@ _TONES = {
     WhatIfEffect.GETS_SET: Tone.GOOD,
     WhatIfEffect.NO_SET: Tone.BAD,
     WhatIfEffect.SAME: Tone.GOOD,
+    WhatIfEffect.NONE_LASTS: Tone.BAD,
+    WhatIfEffect.OTHER_LASTS: Tone.CAUTION,
+    WhatIfEffect.LASTS: Tone.GOOD,
 }
 
 
@@ -47,10 +51,10 @@ def tone_of(effect: WhatIfEffect) -> Tone:
     return _TONES[effect]
 
 
-def what_if_titles(story: Story) -> tuple[str, ...]:
-    """Return the titles of the columns."""
-    words = (Word.TODAY, Word.THEN, Word.EFFECT)
-    return ("", *(story.word(word) for word in words))
+def what_if_titles(story: Story, found: WhatIfResult | None = None) -> tuple[str, ...]:
+    """Return the titles of the columns, those of ``found`` where it is there."""
+    then = story.word(Word.THEN) if found is None else then_word(found, story)
+    return ("", story.word(Word.TODAY), then, story.word(Word.EFFECT))
 
 
 def what_if_nodes(found: WhatIfResult, story: Story) -> tuple[Node, ...]:

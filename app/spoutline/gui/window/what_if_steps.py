@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QDialog, QWidget
 
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.pages.context import Context
-from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.plan import SitePlan
 
@@ -39,7 +38,7 @@ class WhatIfSteps(QObject):
         self.dialog.deleteLater()
         self.dialog = None
         if accepted and after is not None:
-            context.edit(after, tr("Other answer: {0}").format(said))
+            context.edit(after, said)
 
     def _today(self) -> Callable[[Ticket], SitePlan]:
         """Return work that gives the sets of today: those planned already, where the window has all of them."""
