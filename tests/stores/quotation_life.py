@@ -63,6 +63,29 @@ def live_through(bench: Workbench) -> None:
     assert service.quotations("hollow", QuotationStatus.DRAFT) == ()
 
 
+def follow_a_station(bench: Workbench) -> None:
+    """A station's customer is found, under a former name too; its quotations are its own, and followed up by a day."""
+    service, customers, demo = bench.quoting(), bench.customers(), demo_survey("marina")
+    named = customers.add({"name": "Gannet Slip 100% Oil"})
+    survey, customer = customers.with_site_customer(demo, "gannet slip 100% oil")
+    assert customer == named
+    customers.change(named, {"name": "Gannet Slip"})
+    assert (found := customers.of_site(survey)) is not None
+    assert found.name == "Gannet Slip"
+    assert customers.of_site(demo) is None
+    own, namesake = bench.book().create(survey), bench.book().create(survey)
+    kept = []
+    for stored in (own, namesake, own):
+        made = service.quote(survey, terms_of(heading={"number": "GS-1", "dated": DAY}), SI, origin=(stored.id, 1))
+        kept.append(service.keep(made.quotation, "Odile").id)
+    assert [one.id for one in service.of_survey(own.id)] == [kept[2], kept[0]]
+    assert [one.id for one in service.of_survey(namesake.id)] == [kept[1]]
+    for one, day in ((kept[0], DAY), (kept[1], DAY + timedelta(days=1))):
+        assert service.follow_up(one, day).follow_up == day
+    assert [one.id for one in service.quotations("gs-1", None, DAY)] == [kept[0]]
+    assert len(service.quotations("gs-1", None, DAY + timedelta(days=1))) == 2
+
+
 def let_expire(bench: Workbench) -> None:
     """An offer stands on its last day and has expired the day after."""
     service = bench.quoting()

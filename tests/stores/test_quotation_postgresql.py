@@ -15,7 +15,7 @@ from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
 from spoutline.model.quotation_status import QuotationStatus
 from stores.numbering import numbers_kept_by_two_processes
-from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
+from stores.quotation_life import SI, block_the_issue, follow_a_station, let_expire, live_through, quoted
 from stores.test_postgresql import bench, server
 
 pytestmark = pytest.mark.postgres
@@ -25,6 +25,7 @@ __all__ = ["bench", "server"]
 def test_a_quotation_lives_as_in_sqlite(bench: Workbench) -> None:
     live_through(bench)
     let_expire(bench)
+    follow_a_station(bench)
     block_the_issue(bench)
 
 

@@ -22,7 +22,7 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.database.engine import open_engine
 from spoutline.model.part import Part, PartStatus
 from spoutline.planning.refit.touched import Touch, touched_parts
-from stores.quotation_life import SI, block_the_issue, let_expire, live_through, quoted
+from stores.quotation_life import SI, block_the_issue, follow_a_station, let_expire, live_through, quoted
 
 pytestmark = pytest.mark.usefixtures("plans_once")  # what is kept is the matter here, not how it was planned
 
@@ -45,6 +45,10 @@ def test_a_quotation_lives_from_draft_to_acceptance(bench: Workbench) -> None:
 
 def test_an_offer_expires_after_its_last_day(bench: Workbench) -> None:
     let_expire(bench)
+
+
+def test_a_station_keeps_its_customer_and_its_quotations_apart(bench: Workbench) -> None:
+    follow_a_station(bench)
 
 
 def test_a_missing_price_blocks_the_issue_unless_answered_for_by_name(bench: Workbench) -> None:
