@@ -13,7 +13,7 @@ from spoutline.rules.declared.registry import RULES
 
 RESOURCES = assets.resources_folder()
 # languages that tell rule tables and calculations too; one joins when its table is complete
-TELLING = ("es", "fr")
+TELLING = ("de", "es", "fr")
 
 
 _SHORTEST_SENTENCE = 12  # letters; a shorter note is a formula
