@@ -5,15 +5,19 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
+from spoutline.gui.pages.conversion.cases import CasesSide
 from spoutline.gui.pages.conversion.page import ConversionPage
+from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.conversion_case import ConversionCase
+from spoutline.model.language import Language
 from spoutline.model.survey import Survey
 
 
@@ -118,3 +122,17 @@ def test_two_cases_have_two_names(workplace: Workplace, page: ConversionPage) ->
     typed(page, name="x", sold_after_years="5")
     assert len(workplace.session.survey.conversion.cases) == 1
     assert page.cases.panel.fields["name"].fault
+
+
+@pytest.mark.parametrize("language", list(Language))
+def test_the_page_of_cases_is_no_wider_than_a_small_window_has_room_for(
+    language: Language, page: ConversionPage, qapp: QApplication
+) -> None:
+    """The page scrolls upright only: at 1280 pixels it has 510 of them, measured in the window."""
+    WindowLanguage().use(language)
+    try:
+        side = CasesSide(page._context)
+        assert side.widget().minimumSizeHint().width() <= 510
+        side.deleteLater()
+    finally:
+        WindowLanguage().use(Language.ENGLISH)

@@ -24,7 +24,7 @@ from spoutline.model.survey import Survey
 from spoutline.planning.conversion.cases import CaseResult
 
 _RUN = JobKey(JobKind.SITE_PLAN, "cases")
-_PER_ROW = 3  # fields side by side
+_PER_ROW = 2  # fields side by side: more need more room than the page has in a language of long words
 _TABLE_HEIGHT_PX = 190
 _SHOWN = (0, 1, 3, 5, 7)  # of the cells: case, cost, days, emissions, departures
 _SHARES = (5, 4, 2, 3, 3)
@@ -50,7 +50,7 @@ class CasesPanel(ListPanel[ConversionCase]):
             self._grid.addWidget(field, place // _PER_ROW, place % _PER_ROW)
             self._grid.setColumnStretch(place, int(place < _PER_ROW))
         self.retention_box = self.add_check(tr("The agency demands that recovery stays"))
-        self._grid.addWidget(self.retention_box, 2, 0, 1, _PER_ROW)
+        self._grid.addWidget(self.retention_box, len(self.fields), 0, 1, _PER_ROW)
         self.arrange_keys()
 
     def _told(self, row: ConversionCase) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 from typing import Generic, TypeVar
 
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.edits.conversion_lists import with_own_cost, with_own_share, without_own_cost, without_own_share
 from spoutline.gui.models.record_table import Column, RecordTable
@@ -112,16 +112,17 @@ class ListPanel(QWidget, Generic[RowT]):
         """Return the survey without the row at a place."""
         raise TypeError(f"{type(self).__name__} is only a base")
 
-    def _button_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _button_row(self) -> QGridLayout:
+        """Return the buttons, two in a row: three need more room than the page has in a language of long words."""
+        grid = QGridLayout()
         self.add_button = self._button(tr("Add a row"), self._add)
         self.change_button = self._button(tr("Change the chosen row"), self._change)
         self.remove_button = self._button(tr("Remove it from the list"), self._remove)
-        for button in (self.add_button, self.change_button, self.remove_button):
+        for place, button in enumerate((self.add_button, self.change_button, self.remove_button)):
             button.setAccessibleDescription(self._title)
-            row.addWidget(button)
-        row.addStretch(1)
-        return row
+            grid.addWidget(button, place // 2, place % 2)
+        grid.setColumnStretch(2, 1)
+        return grid
 
     def _button(self, words: str, act: Callable[[], None]) -> QPushButton:
         button = QPushButton(words, self)
