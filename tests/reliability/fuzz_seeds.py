@@ -159,6 +159,7 @@ def _own_files(bench: Workbench, site_plan: SitePlan) -> Iterator[tuple[FileForm
     """Yield a paper of each form that the program knows again as its own."""
     bills, packing = bench.bills(), bench.packing()
     yield FileForm.PDF, bills.pdf(site_plan, SI)
+    yield FileForm.MAIL, bench.mailing().draft(bills.short_pdf(site_plan, SI), "bill")
     yield FileForm.CSV, bills.csv(site_plan, SI)
     yield FileForm.XLSX, bills.xlsx(site_plan, SI)
     yield FileForm.ICS, packing.inspection_calendar(site_plan, packing.due(site_plan, DAY), Language.ENGLISH, SI)

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.dispenser_types import DispenserTypeService
     from spoutline.bootstrap.due_work import DueWorkService
     from spoutline.bootstrap.installer import InstallerService
+    from spoutline.bootstrap.mailing import MailService
     from spoutline.bootstrap.manual import Manual
     from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
@@ -338,6 +339,12 @@ class Workbench:
     def bills(self) -> BillService:
         """Return the papers of a planned site."""
         return self._bills
+
+    def mailing(self) -> MailService:
+        """Return what hands papers to mail."""
+        from spoutline.bootstrap.mailing import MailService
+
+        return MailService(self._phrases)
 
     def catalogues(self) -> CatalogueService:
         """Return the use cases of catalogues and their editions."""

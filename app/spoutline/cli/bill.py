@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
+from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
@@ -23,7 +24,7 @@ from spoutline.model.worded import Worded
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
-_FORMATS = ("pdf", "html", "csv", "xlsx")
+_FORMATS = ("pdf", "html", "mail", "csv", "xlsx")
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -32,6 +33,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the bill with checks and caution sheet here")
     outputs.add("--html", FileForm.HTML, "write the same as one HTML page for screen readers and mails here")
+    add_mail(outputs)
     outputs.add("--csv", FileForm.CSV, "write the parts list here")
     outputs.add("--xlsx", FileForm.XLSX, "write the bill as a workbook here")
     parser.add_argument(
@@ -51,9 +53,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outputs = {f"--{name}": path for name in _FORMATS if isinstance(path := getattr(arguments, name), Path)}
     if not outputs:
-        wanted = "name at least one file: --pdf, --html, --csv or --xlsx"
+        wanted = "name at least one file: --pdf, --html, --mail, --csv or --xlsx"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     papers = {path: form for form in PaperForm if (path := getattr(arguments, form.value)) is not None}
+    if arguments.mail:
+        papers[arguments.mail] = PaperForm.PDF
     _check_options(arguments, has_paper=bool(papers))
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
@@ -70,6 +74,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[path] = workbench.bills().pdf(
             site_plan, display, dated, calculations=calculations, reasons=reasons, form=form
         )
+    if arguments.mail:
+        contents[arguments.mail] = mail_of(workbench, arguments.mail, contents[arguments.mail])
     if arguments.csv:
         contents[arguments.csv] = workbench.bills().csv(site_plan, display, records)
     if arguments.xlsx:
@@ -91,7 +97,7 @@ def _check_options(arguments: argparse.Namespace, *, has_paper: bool) -> None:
             (arguments.short, "--short", "the other files hold no more than parts and verdicts"),
         ):
             if given:
-                needed = Worded("name the paper with --pdf or --html: {wanted}", wanted=wanted)
+                needed = Worded("name the paper with --pdf, --html or --mail: {wanted}", wanted=wanted)
                 raise InputFault((InputProblem("", option, "no paper", needed),))
     if arguments.short and arguments.why:
         wanted = "the short bill says nothing of reasons: leave --short or --why out"

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets
@@ -34,6 +35,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the owner's report with the installer's sheets here")
     outputs.add("--html", FileForm.HTML, "write the report as one HTML page for screen readers and mails here")
+    add_mail(
+        outputs,
+        "write a mail with the report attached, or with --one-page that page (PDF), not sent yet, here",
+    )
     outputs.add_paper("--one-page", "write the station on one page, for a bank or an agency, here")
     outputs.add("--ics", FileForm.ICS, "write the sequence as a calendar (iCalendar) here")
     outputs.add("--csv", FileForm.CSV, "write tasks and days to keep as a table here")
@@ -69,6 +74,12 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     contents: dict[Path, bytes] = {}
     if arguments.pdf:
         contents[arguments.pdf] = service.pdf(conversion, display, dated, cases=cases)
+    if arguments.mail and arguments.one_page:
+        page = service.one_page(conversion, display, dated)
+        contents[arguments.mail] = mail_of(workbench, arguments.mail, page)
+    elif arguments.mail:
+        report = service.pdf(conversion, display, dated, cases=cases)
+        contents[arguments.mail] = mail_of(workbench, arguments.mail, report)
     if arguments.html:
         contents[arguments.html] = service.pdf(conversion, display, dated, form=PaperForm.HTML, cases=cases)
     if arguments.one_page:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
+from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.sets import add_sets, sets_of
@@ -23,7 +24,7 @@ from spoutline.model.worded import Worded
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
-_PAPERS = ("pdf", "html", "cautions", "form", "tablet", "inspection", "ics")
+_PAPERS = ("pdf", "html", "mail", "cautions", "form", "tablet", "inspection", "ics")
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -32,6 +33,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the pack here: loading list, position sheets")
     outputs.add("--html", FileForm.HTML, "write the pack as one HTML page for screen readers and mails here")
+    add_mail(outputs)
     outputs.add_paper("--cautions", "write the caution sheet by itself here")
     outputs.add("--form", FileForm.PDF, "write the commissioning form (fillable PDF) here")
     outputs.add("--tablet", FileForm.HTML, "write the form as one HTML page that a tablet fills in offline here")
@@ -74,6 +76,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     due = service.due(site_plan, in_service) if in_service is not None else ()
     makers = {
         "--pdf": lambda: service.pack(site_plan, language, display, job, dated),
+        "--mail": lambda: mail_of(workbench, arguments.mail, service.pack(site_plan, language, display, job, dated)),
         "--html": lambda: service.pack(site_plan, language, display, job, dated, form=PaperForm.HTML),
         "--cautions": lambda: service.caution_sheet(
             site_plan, language, display, dated, form=form_of(arguments.cautions)

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day, serial
@@ -97,6 +98,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         outputs = OutputArguments(one)
         outputs.add("--pdf", FileForm.PDF, "write the quotation here")
         outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
+    add_mail(outputs)
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
     outputs = OutputArguments(margin)
     outputs.add_paper("--pdf", "write the internal sheet here")
@@ -209,12 +211,16 @@ def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    if arguments.pdf is None and arguments.xlsx is None and arguments.csv is None:
-        raise InputFault((InputProblem("", "--pdf", "nothing", "name at least one file: --pdf, --xlsx or --csv"),))
+    if not any((arguments.pdf, arguments.mail, arguments.xlsx, arguments.csv)):
+        wanted = "name at least one file: --pdf, --mail, --xlsx or --csv"
+        raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
     revision = arguments.revision or service.stored(arguments.id).revision
     papers = service.issued_papers(arguments.id, revision)
     contents = _papers(arguments, papers)
+    if arguments.mail is not None:
+        customer = service.at_revision(arguments.id, revision).terms.customer
+        contents[arguments.mail] = mail_of(workbench, arguments.mail, papers.pdf, customer)
     if arguments.csv is not None:
         ordered = next((one.option for one in reversed(service.history(arguments.id)) if one.revision == revision), "")
         contents[arguments.csv] = service.order_csv(service.at_revision(arguments.id, revision), revision, ordered)

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.documents.own_files import FileForm
@@ -31,6 +32,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(parser)
     outputs.add("--pdf", FileForm.PDF, "write the quotation here")
     outputs.add("--html", FileForm.HTML, "write the quotation as one HTML page for screen readers and mails here")
+    add_mail(outputs)
     outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system here")
     outputs.add_paper("--pick-list", "write the pick list by maker here")
@@ -58,6 +60,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         for option, path in (
             ("--pdf", arguments.pdf),
             ("--html", arguments.html),
+            ("--mail", arguments.mail),
             ("--xlsx", arguments.xlsx),
             ("--csv", arguments.csv),
             ("--pick-list", arguments.pick_list),
@@ -66,7 +69,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         if path is not None
     }
     if not outputs:
-        wanted = "name at least one file: --pdf, --html, --xlsx, --csv, --pick-list or --bill"
+        wanted = "name at least one file: --pdf, --html, --mail, --xlsx, --csv, --pick-list or --bill"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
     survey = read_survey(arguments.survey)
@@ -83,6 +86,12 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     contents = {
         "--pdf": lambda: service.pdf(quotation, _FIRST_REVISION, display),
         "--html": lambda: service.pdf(quotation, _FIRST_REVISION, display, PaperForm.HTML),
+        "--mail": lambda: mail_of(
+            workbench,
+            arguments.mail,
+            service.pdf(quotation, _FIRST_REVISION, display),
+            quotation.terms.customer,
+        ),
         "--xlsx": lambda: service.workbook(quotation, _FIRST_REVISION, display),
         "--csv": lambda: service.order_csv(quotation, _FIRST_REVISION),
         "--pick-list": lambda: service.pick_list(

@@ -6,6 +6,7 @@ from typing import Final
 
 PDF_PRODUCER: Final = "Spoutline"
 XLSX_PROPERTY: Final = "Spoutline"
+MAIL_PROGRAM: Final = "Spoutline"
 HTML_GENERATOR: Final = "Spoutline "  # the blank ends the name: no other program's begins so
 
 

@@ -10,6 +10,7 @@ CSV        UTF-8 with byte order mark, and the column titles of a bill, order li
 ICS        ``PRODID`` of Spoutline
 HTML       a ``generator`` of Spoutline
 JSON       ``format`` begins with ``spoutline-``
+EML        ``X-Mailer`` of Spoutline, and a boundary that is the digest of the mail: nobody has changed it since
 ZIP        of a catalogue: its ``datapackage.json`` says ``format`` ``spoutline-catalogue``
 =========  =======================================================================================================
 
@@ -55,6 +56,7 @@ class FileForm(StrEnum):
     CATALOGUE = "zip"
     SVG = "svg"
     PNG = "png"
+    MAIL = "eml"
     FOREIGN = "file"  # handed out as it was taken in: nothing tells it from a file of somebody else
 
 
@@ -169,6 +171,12 @@ def _is_catalogue(path: Path) -> bool:
     return document.get("format") == "spoutline-catalogue"
 
 
+def _is_mail(path: Path) -> bool:
+    from spoutline.documents.mail import is_mail_of_program
+
+    return is_mail_of_program(path.read_bytes())
+
+
 def _start_of(path: Path) -> str:
     with path.open("rb") as stream:
         return stream.read(_START).decode("utf-8", "replace")
@@ -182,4 +190,5 @@ _TESTS: Final[dict[FileForm, Callable[[Path], bool]]] = {
     FileForm.HTML: _is_html,
     FileForm.JSON: _is_json,
     FileForm.CATALOGUE: _is_catalogue,
+    FileForm.MAIL: _is_mail,
 }

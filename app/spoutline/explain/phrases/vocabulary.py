@@ -152,6 +152,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "sets_built": (),
     "sets_built_on": ("day",),
     "sets_not_agreed": ("positions",),
+    "mail_text": ("paper", "file"),
     "covers_hoses": ("count", "all"),
     "delivery_told": ("lead", "parts", "day"),
     "delivery_day": ("day",),
