@@ -2772,6 +2772,14 @@
    <translation>&amp;Dieses hängen</translation>
   </message>
   <message>
+   <source>Hand to &amp;mail…</source>
+   <translation>Per E-&amp;Mail…</translation>
+  </message>
+  <message>
+   <source>Hand to mail</source>
+   <translation>Per E-Mail</translation>
+  </message>
+  <message>
    <source>Hang {part}</source>
    <translation>{part} hängen</translation>
   </message>
@@ -3074,6 +3082,10 @@
   <message>
    <source>It is</source>
    <translation>Es ist</translation>
+  </message>
+  <message>
+   <source>It is larger than many mail services take.</source>
+   <translation>Sie ist größer, als viele Maildienste annehmen.</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
@@ -3918,6 +3930,10 @@
   <message>
    <source>Nothing was changed: entries that are marked need a look.</source>
    <translation>Nichts wurde geändert: Markierte Eingaben ansehen.</translation>
+  </message>
+  <message>
+   <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
+   <translation>Nichts wurde gedruckt: Der Drucker, oder die Datei, in die er druckt, nimmt nichts an.</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -5590,6 +5606,14 @@
   <message>
    <source>Saved as {path}.</source>
    <translation>Gespeichert als {path}.</translation>
+  </message>
+  <message>
+   <source>Saved as {path}. Your mail program is asked to open it.</source>
+   <translation>Gespeichert als {path}. Ihr Mailprogramm ist gebeten, es zu öffnen.</translation>
+  </message>
+  <message>
+   <source>Saved as {path}; no program here opens it.</source>
+   <translation>Gespeichert als {path}; hier öffnet es kein Programm.</translation>
   </message>
   <message>
    <source>Saved.</source>
@@ -7562,6 +7586,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Write {0} of {1}</source>
    <translation>{0} von {1} schreiben</translation>
+  </message>
+  <message>
+   <source>Writes a mail with this paper attached and opens it in your mail program; nothing is sent by itself.</source>
+   <translation>Schreibt eine E-Mail mit diesem Papier im Anhang und öffnet sie in Ihrem Mailprogramm; nichts wird von selbst gesendet.</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>

@@ -2772,6 +2772,14 @@
    <translation>&amp;Colgar esta</translation>
   </message>
   <message>
+   <source>Hand to &amp;mail…</source>
+   <translation>Pasar al c&amp;orreo…</translation>
+  </message>
+  <message>
+   <source>Hand to mail</source>
+   <translation>Pasar al correo</translation>
+  </message>
+  <message>
    <source>Hang {part}</source>
    <translation>Colgar {part}</translation>
   </message>
@@ -3074,6 +3082,10 @@
   <message>
    <source>It is</source>
    <translation>Es</translation>
+  </message>
+  <message>
+   <source>It is larger than many mail services take.</source>
+   <translation>Es mayor de lo que aceptan muchos servicios de correo.</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
@@ -3918,6 +3930,10 @@
   <message>
    <source>Nothing was changed: entries that are marked need a look.</source>
    <translation>No se cambió nada: revise las entradas marcadas.</translation>
+  </message>
+  <message>
+   <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
+   <translation>No se imprimió nada: la impresora, o el archivo en que imprime, no acepta nada.</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -5590,6 +5606,14 @@
   <message>
    <source>Saved as {path}.</source>
    <translation>Guardado como {path}.</translation>
+  </message>
+  <message>
+   <source>Saved as {path}. Your mail program is asked to open it.</source>
+   <translation>Guardado como {path}. Se pide a su programa de correo que lo abra.</translation>
+  </message>
+  <message>
+   <source>Saved as {path}; no program here opens it.</source>
+   <translation>Guardado como {path}; aquí ningún programa lo abre.</translation>
   </message>
   <message>
    <source>Saved.</source>
@@ -7562,6 +7586,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Write {0} of {1}</source>
    <translation>Escribir {0} de {1}</translation>
+  </message>
+  <message>
+   <source>Writes a mail with this paper attached and opens it in your mail program; nothing is sent by itself.</source>
+   <translation>Escribe un correo con este papel adjunto y lo abre en su programa de correo; nada se envía por sí solo.</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>

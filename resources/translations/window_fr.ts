@@ -2772,6 +2772,14 @@
    <translation>S&amp;uspendre celui-ci</translation>
   </message>
   <message>
+   <source>Hand to &amp;mail…</source>
+   <translation>Confier au &amp;mail…</translation>
+  </message>
+  <message>
+   <source>Hand to mail</source>
+   <translation>Confier au mail</translation>
+  </message>
+  <message>
    <source>Hang {part}</source>
    <translation>Suspendre {part}</translation>
   </message>
@@ -3074,6 +3082,10 @@
   <message>
    <source>It is</source>
    <translation>C'est</translation>
+  </message>
+  <message>
+   <source>It is larger than many mail services take.</source>
+   <translation>Il est plus gros que ce que beaucoup de services de messagerie acceptent.</translation>
   </message>
   <message>
    <source>It is valid through {0}. Note the customer's answer, or requote it.</source>
@@ -3918,6 +3930,10 @@
   <message>
    <source>Nothing was changed: entries that are marked need a look.</source>
    <translation>Rien n'a été modifié : les saisies marquées sont à revoir.</translation>
+  </message>
+  <message>
+   <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
+   <translation>Rien n'a été imprimé : l'imprimante, ou le fichier où elle imprime, n'accepte rien.</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -5590,6 +5606,14 @@
   <message>
    <source>Saved as {path}.</source>
    <translation>Enregistré sous {path}.</translation>
+  </message>
+  <message>
+   <source>Saved as {path}. Your mail program is asked to open it.</source>
+   <translation>Enregistré sous {path}. Votre messagerie est priée de l'ouvrir.</translation>
+  </message>
+  <message>
+   <source>Saved as {path}; no program here opens it.</source>
+   <translation>Enregistré sous {path} ; aucun programme ici ne l'ouvre.</translation>
   </message>
   <message>
    <source>Saved.</source>
@@ -7562,6 +7586,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Write {0} of {1}</source>
    <translation>Écrire {0} sur {1}</translation>
+  </message>
+  <message>
+   <source>Writes a mail with this paper attached and opens it in your mail program; nothing is sent by itself.</source>
+   <translation>Écrit un mail avec ce papier joint et l'ouvre dans votre programme de messagerie ; rien n'est envoyé tout seul.</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>

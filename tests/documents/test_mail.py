@@ -204,12 +204,15 @@ def test_a_text_that_looks_like_a_boundary_or_a_lone_dot_stays_a_text() -> None:
     assert told.splitlines() == text.splitlines()
 
 
-def test_a_huge_paper_arrives_whole_and_is_told_to_be_large(workbench: Workbench) -> None:
+def test_a_huge_paper_arrives_whole_and_is_told_to_be_large(workbench: Workbench, tmp_path: Path) -> None:
     paper = bytes(range(256)) * 100_000  # 25.6 MB
     content = mail_bytes(Mail(subject="s", text="t", name="n", paper=paper))
     assert attached(read(content)).get_content() == paper
-    assert workbench.mailing().is_large(content)
-    assert not workbench.mailing().is_large(mail_bytes(Mail(subject="s", text="t", name="n", paper=PAPER)))
+    huge, small = tmp_path / "huge.eml", tmp_path / "small.eml"
+    huge.write_bytes(content)
+    small.write_bytes(mail_bytes(Mail(subject="s", text="t", name="n", paper=PAPER)))
+    assert [workbench.mailing().is_large(one) for one in (huge, small, tmp_path / "gone.eml")] == [True, False, False]
+    assert is_own(huge, FileForm.MAIL)
 
 
 def test_the_program_knows_its_mails_and_none_that_somebody_changed(

@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.model.quotation_terms import Party
 
@@ -37,8 +39,8 @@ class MailService:
             Mail(subject=subject, text=text, name=attached, paper=pdf, recipients=recipients_of(recipient))
         )
 
-    def is_large(self, mail: bytes) -> bool:
-        """Say whether many mail services would refuse the mail for its size."""
+    def is_large(self, path: Path) -> bool:
+        """Say whether many mail services would refuse the mail for its size; False for a file that is gone."""
         from spoutline.documents.mail import LARGE_BYTES
 
-        return len(mail) > LARGE_BYTES
+        return path.is_file() and path.stat().st_size > LARGE_BYTES

@@ -24,9 +24,10 @@ def add_mail(outputs: OutputArguments, words: str = _WORDS) -> None:
 
 def mail_of(workbench: Workbench, path: Path, pdf: bytes, recipient: Party | None = None) -> bytes:
     """Return the mail for the file ``path``, after which the attached one is named; tell where it is very large."""
-    service = workbench.mailing()
-    content = service.draft(pdf, path.stem, recipient)
-    if service.is_large(content):
+    from spoutline.documents.mail import LARGE_BYTES
+
+    content = workbench.mailing().draft(pdf, path.stem, recipient)
+    if len(content) > LARGE_BYTES:
         megabytes = len(content) / 1_000_000
         sys.stderr.write(f"spoutline: note: {path} has {megabytes:.0f} MB, more than many mail services take\n")
     return content

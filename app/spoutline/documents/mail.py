@@ -85,7 +85,7 @@ def mail_bytes(mail: Mail) -> bytes:
 
 def attachment_name(name: str) -> str:
     """Return the name of a PDF file without folders, signs that show nothing, and any other ending behind it."""
-    told = "".join("_" if sign in '/\\:*?"<>|' else sign for sign in _line(name) if unicodedata.category(sign) != "Cf")
+    told = "".join("_" if sign in '/\\:*?"<>|' else sign for sign in _line(name))
     stem = told[: -len(_ENDING)] if told.lower().endswith(_ENDING) else told
     return f"{stem[:_LONGEST_NAME].strip(' .') or 'paper'}{_ENDING}"
 

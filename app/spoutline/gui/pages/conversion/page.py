@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
@@ -21,8 +20,8 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.conversion.cases import CasesSide
 from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
-from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
@@ -65,6 +64,7 @@ class ConversionPage(QWidget):
         self._source = SetsSource.PLAN  # of the conversion shown
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
+        self.hands = PaperHands(context, lambda: self.document, self._called, key=_FILE, notify=notify, parent=self)
         self.tabs = PageTabs(splitter)
         pages = tab_pages(self.tabs)
         self.tabs.addTab(self._result_side(pages), tr("&Result"))
@@ -138,7 +138,7 @@ class ConversionPage(QWidget):
         )
         self.one_page_box.toggled.connect(lambda _: self._make_paper_again())
         card.body.addWidget(self.one_page_box)
-        card.body.addLayout(self._file_buttons())
+        card.body.addLayout(self._file_buttons(card))
         return card
 
     def _part_side(self, parent: QWidget) -> QWidget:
@@ -151,23 +151,15 @@ class ConversionPage(QWidget):
         card.body.addWidget(self.positions_tree, 1)
         return card
 
-    def _file_buttons(self) -> QGridLayout:
-        grid = QGridLayout()
-        self.buttons: dict[str, QPushButton] = {}
-        named = (
-            ("pdf", tr("Save P&DF…")),
-            ("ics", tr("Save &calendar…")),
-            ("xlsx", tr("Save ta&ble…")),
-            ("print", tr("Prin&t…")),
-        )
-        for place, (name, words) in enumerate(named):
-            button = QPushButton(words, self)
-            button.clicked.connect(self._asker(name))
-            grid.addWidget(button, place // 2, place % 2)
+    def _file_buttons(self, card: QWidget) -> QGridLayout:
+        self.buttons: dict[str, QPushButton] = {"print": self.hands.print_button, "mail": self.hands.mail_button}
+        for name, words in (("pdf", tr("Save P&DF…")), ("ics", tr("Save &calendar…")), ("xlsx", tr("Save ta&ble…"))):
+            button = QPushButton(words, card)
+            button.clicked.connect(lambda _=False, suffix=name: self._save_as(suffix))
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
         self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
-        return grid
+        return button_grid([self.buttons[name] for name in ("pdf", "print", "mail", "ics", "xlsx")], 3)
 
     def _answer_side(self, parent: QWidget) -> QWidget:
         page = ScrolledPage(parent)
@@ -322,15 +314,6 @@ class ConversionPage(QWidget):
 
     # files
 
-    def _asker(self, name: str) -> Callable[[], None]:
-        def ask() -> None:
-            if name == "print":
-                self._print()
-            else:
-                self._save_as(name)
-
-        return ask
-
     def _enable(self, ready: bool) -> None:
         for button in self.buttons.values():
             button.setEnabled(ready)
@@ -338,12 +321,12 @@ class ConversionPage(QWidget):
         self.agree_button.setEnabled(ready and self._source is SetsSource.PLAN)
 
     def _save_as(self, suffix: str) -> None:
-        paper = "one-page" if suffix == FileForm.PDF and self.one_page_box.isChecked() else "conversion"
-        stem = f"{file_stem(self._context.session.survey.site.name)}-{paper}"
+        stem = self._called().stem
         saving = Saving(self._context.session.workbench.files_in_use, self)
         if suffix == FileForm.PDF:
             path = saving.ask_paper(tr("Save"), stem)
         else:
+            stem = f"{file_stem(self._context.session.survey.site.name)}-conversion"
             path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_to(path, suffix)
@@ -368,10 +351,10 @@ class ConversionPage(QWidget):
 
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 
-    def _print(self) -> None:
-        session = self._context.session
-        if self.document is not None:
-            print_document(self.document, session.survey.site.name, self, session.workbench.files_in_use)
+    def _called(self) -> Called:
+        name = self._context.session.survey.site.name
+        paper = "one-page" if self.one_page_box.isChecked() else "conversion"
+        return Called(f"{file_stem(name)}-{paper}", name)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS | Changed.FOCUS):

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
-    QHBoxLayout,
+    QGridLayout,
     QLineEdit,
     QPlainTextEdit,
     QPushButton,
@@ -27,8 +27,8 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_typed
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
-from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
@@ -61,6 +61,7 @@ class PackPanel(QWidget):
         self._context, self._language, self._notify = context, language, notify
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
+        self.hands = PaperHands(context, lambda: self.document, self._called, key=_FILE, notify=notify, parent=self)
         splitter.addWidget(self._choices(splitter))
         title = tr("Pages of the installer's paper")
         self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, splitter)
@@ -119,19 +120,15 @@ class PackPanel(QWidget):
         self.scope_box.currentIndexChanged.connect(self.refresh)
         return card
 
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _buttons(self) -> QGridLayout:
         self.show_button = QPushButton(tr("Sho&w again"), self)
         self.show_button.clicked.connect(self.refresh)
         self.save_button = QPushButton(tr("Save P&DF…"), self)
         self.save_button.setObjectName("primary")
         self.save_button.setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         self.save_button.clicked.connect(self._ask_and_save)
-        self.print_button = QPushButton(tr("Prin&t…"), self)
-        self.print_button.clicked.connect(self._print)
-        for button in (self.show_button, self.save_button, self.print_button):
-            row.addWidget(button, 1)
-        return row
+        self.print_button, self.mail_button = self.hands.print_button, self.hands.mail_button
+        return button_grid([self.save_button, self.print_button, self.show_button, self.mail_button], 2)
 
     def _tablet_button(self) -> QPushButton:
         self.tablet_button = QPushButton(tr("Save the form for a ta&blet…"), self)
@@ -205,11 +202,10 @@ class PackPanel(QWidget):
         save_made_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self) -> None:
-        stem = file_stem(self._context.session.survey.site.name)
-        kind = PaperKind(self.kind_box.currentData())
+        is_form = self.kind_box.currentData() == PaperKind.FORM
         saving = Saving(self._context.session.workbench.files_in_use, self)
         # a form is filled in and read back as PDF alone
-        path = saving.ask_paper(tr("Save"), f"{stem}-{kind}-{self._language()}", only_pdf=kind is PaperKind.FORM)
+        path = saving.ask_paper(tr("Save"), self._called().stem, only_pdf=is_form)
         if path is not None:
             self.save_as(path)
 
@@ -220,10 +216,10 @@ class PackPanel(QWidget):
         if path is not None:
             self.save_tablet_page(path)
 
-    def _print(self) -> None:
-        session = self._context.session
-        if self.document is not None:
-            print_document(self.document, session.survey.site.name, self, session.workbench.files_in_use)
+    def _called(self) -> Called:
+        name = self._context.session.survey.site.name
+        kind = PaperKind(self.kind_box.currentData())
+        return Called(f"{file_stem(name)}-{kind}-{self._language()}", name)
 
     def _show_count(self, pages: int) -> None:
         self.state_label.setText(tr("{0} pages").format(pages) if pages > 1 else tr("1 page"))
@@ -233,8 +229,8 @@ class PackPanel(QWidget):
         self.state_label.setText(told(str(fault)))
 
     def _enable(self) -> None:
-        for button in (self.save_button, self.print_button):
-            button.setEnabled(self.document is not None)
+        self.save_button.setEnabled(self.document is not None)
+        self.hands.allow(self.document is not None)
 
 
 def _contacts(text: str) -> list[Contact]:

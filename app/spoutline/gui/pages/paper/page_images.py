@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+from collections.abc import Iterable, Iterator
 
 from PySide6.QtCore import QBuffer, QIODevice
 from PySide6.QtGui import QImage
@@ -50,8 +51,8 @@ def png_bytes(image: QImage) -> bytes:
     return bytes(buffer.data().data())
 
 
-def printed_images(document: bytes, dots_per_inch: int) -> tuple[QImage, ...]:
-    """Return all pages as images at a printer's resolution."""
+def printed_images(document: bytes, dots_per_inch: int, places: Iterable[int] | None = None) -> Iterator[QImage]:
+    """Yield pages as images at a printer's resolution: those at ``places``, counted from 0, or all of them."""
     import pypdfium2
 
     with _ONE_AT_A_TIME:
@@ -60,7 +61,5 @@ def printed_images(document: bytes, dots_per_inch: int) -> tuple[QImage, ...]:
             widths = [pdf.get_page_size(place)[0] for place in range(len(pdf))]
         finally:
             pdf.close()
-    return tuple(
-        page_image(document, place, round(width / _POINTS_PER_INCH * dots_per_inch))
-        for place, width in enumerate(widths)
-    )
+    for place in range(len(widths)) if places is None else places:
+        yield page_image(document, place, round(widths[place] / _POINTS_PER_INCH * dots_per_inch))

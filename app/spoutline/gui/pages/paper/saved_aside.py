@@ -20,9 +20,10 @@ def save_aside(
     *,
     notify: Notify,
     refused: Callable[[Exception], None] | None = None,
+    saved: Callable[[], str] | None = None,
 ) -> None:
     """Write what ``content`` returns into a file; see ``save_made_aside``."""
-    save_made_aside(context, key, path, lambda _: content(), notify=notify, refused=refused)
+    save_made_aside(context, key, path, lambda _: content(), notify=notify, refused=refused, saved=saved)
 
 
 def save_made_aside(
@@ -33,6 +34,7 @@ def save_made_aside(
     *,
     notify: Notify,
     refused: Callable[[Exception], None] | None = None,
+    saved: Callable[[], str] | None = None,
 ) -> None:
     """Write what ``content`` returns into a file; a failure leaves a file that was there.
 
@@ -46,6 +48,8 @@ def save_made_aside(
         Tells that it is saved.
     refused
         Hears a fault; without it ``notify`` tells the reason.
+    saved
+        Called once the file is there, on the window's thread; what it returns is told in place of the usual words.
     """
 
     def tell(fault: Exception) -> None:
@@ -55,6 +59,6 @@ def save_made_aside(
     context.jobs.start(
         key,
         lambda ticket: write_file(path, content(ticket)),
-        lambda _: notify(tr("Saved as {path}").format(path=path)),
+        lambda _: notify(saved() if saved is not None else tr("Saved as {path}").format(path=path)),
         refused or tell,
     )

@@ -23,6 +23,7 @@ from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.local_days import day_text
 from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, amount_rows
 from spoutline.gui.models.record_table import RecordTable
+from spoutline.gui.pages.paper.handing import PaperHands, button_grid
 from spoutline.gui.pages.quotation.files import FileKind
 from spoutline.gui.pages.quotation.guidance import gap_words, next_words
 from spoutline.gui.pages.quotation.in_hand import InHand
@@ -71,6 +72,8 @@ class OfferPanel(QWidget):
         column.addWidget(self.next_label)
         column.addLayout(self._steps_row())
         column.addLayout(self._answer_row())
+        self._paper_row = QHBoxLayout()
+        column.addLayout(self._paper_row)
         column.addLayout(self._saving_row())
 
     @property
@@ -82,6 +85,10 @@ class OfferPanel(QWidget):
     def note(self) -> str:
         """What was noted about the customer's answer."""
         return self.note_edit.text().strip()
+
+    def add_hands(self, hands: PaperHands) -> None:
+        """Take in the buttons that print the paper and hand it to mail, beside the one that saves it."""
+        self._paper_row.addLayout(button_grid([self.save_buttons[FileKind.PDF], *hands.buttons], 3))
 
     def show_terms(self, terms: TermsInHand | None) -> None:
         """Show on which terms the next quotation is made."""
@@ -318,7 +325,8 @@ class OfferPanel(QWidget):
             (FileKind.MARGIN, tr("Mar&gin…")),
         ):
             button = QPushButton(words, self)
-            row.addWidget(button)
+            if kind is not FileKind.PDF:
+                row.addWidget(button)
             self.save_buttons[kind] = button
         self.save_buttons[FileKind.MARGIN].setToolTip(
             tr("Cost and margin by line and option: internal, never the customer's")

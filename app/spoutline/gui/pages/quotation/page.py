@@ -15,6 +15,8 @@ from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.quotation.coverage import covers_text
 from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.handing import Called, PaperHands
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation.guidance import low_texts
@@ -28,6 +30,7 @@ from spoutline.gui.pages.quotation.terms import (
 )
 from spoutline.gui.pages.quotation.terms_choice import TermsChoice
 from spoutline.gui.pages.quotation.work import (
+    FILE,
     FOLLOW,
     LOOK,
     MAKE,
@@ -73,6 +76,11 @@ class QuotationPage(QWidget):
         splitter.addWidget(self.panel)
         self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, splitter)
         splitter.addWidget(self.paper)
+        self.hands = PaperHands(
+            context, lambda: self.paper.document, self._called, key=FILE, notify=notify, parent=self
+        )
+        self.panel.offer.add_hands(self.hands)
+        self.paper.document_shown.connect(lambda _: self.hands.allow(True))
         splitter.setSizes([600, 480])
         splitter.setStretchFactor(0, 1)
         splitter.setStretchFactor(1, 1)
@@ -280,6 +288,13 @@ class QuotationPage(QWidget):
         panel.book.anew_wanted.connect(self.quote_anew)
         panel.book.expired.connect(self._on_expired)
 
+    def _called(self) -> Called:
+        made = self._hand.quotation
+        if made is None:
+            return Called("", "")
+        number = made.terms.heading.number
+        return Called(f"{file_stem(number)}-r{self._hand.revision}", number, made.terms.customer)
+
     def _ask_file(self, kind: FileKind, option: int) -> None:
         terms = self.terms.in_hand
         file = terms.file if terms is not None else None
@@ -457,6 +472,7 @@ class QuotationPage(QWidget):
     def _show_paper(self) -> None:
         hand, made, service, display = self._hand, self._hand.quotation, self._service, self._context.session.display
         stored, revision = hand.stored, hand.revision
+        self.hands.allow(False)  # until it is there
         self.paper.setVisible(made is not None)  # nothing is shown of a paper that is not there yet
         if made is None:
             self.paper.show_nothing()

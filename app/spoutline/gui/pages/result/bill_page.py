@@ -6,7 +6,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.documents.own_files import FileForm
@@ -20,8 +20,8 @@ from spoutline.gui.models.site_nodes import plan_words
 from spoutline.gui.models.table_columns import bill_columns
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
-from spoutline.gui.pages.paper.printing import print_document
 from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
@@ -46,6 +46,7 @@ class BillPage(QWidget):
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
+        self.hands = PaperHands(context, lambda: self.document, self._called, key=_FILE, notify=notify, parent=self)
         splitter.addWidget(self._list_side(splitter))
         self.paper = PaperPages("bill", tr("Pages of the bill"), context.jobs, self._show_trouble, splitter)
         self.paper.document_shown.connect(lambda _: self._enable(True))
@@ -92,23 +93,18 @@ class BillPage(QWidget):
         self.short_box.setToolTip(tr("Parts and verdicts alone, a page for ten hoses, with the caution sheet."))
         self.short_box.toggled.connect(self._choose_short)
         card.body.addWidget(self.short_box)
-        rows = (QHBoxLayout(), QHBoxLayout())
-        self.buttons: dict[str, QPushButton] = {}
-        for row, name, words, act in (
-            (rows[0], "pdf", tr("Save P&DF…"), lambda: self._save_as("pdf")),
-            (rows[0], "print", tr("Prin&t…"), self._print),
-            (rows[1], "csv", tr("Save &CSV…"), lambda: self._save_as("csv")),
-            (rows[1], "xlsx", tr("Save &XLSX…"), lambda: self._save_as("xlsx")),
-        ):
+        card.body.addLayout(self._file_buttons(card))
+        return card
+
+    def _file_buttons(self, card: QWidget) -> QGridLayout:
+        self.buttons: dict[str, QPushButton] = {"print": self.hands.print_button, "mail": self.hands.mail_button}
+        for name, words in (("pdf", tr("Save P&DF…")), ("csv", tr("Save &CSV…")), ("xlsx", tr("Save &XLSX…"))):
             button = QPushButton(words, card)
-            button.clicked.connect(act)
-            row.addWidget(button, 1)
+            button.clicked.connect(lambda _=False, suffix=name: self._save_as(suffix))
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
         self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
-        for row in rows:
-            card.body.addLayout(row)
-        return card
+        return button_grid([self.buttons[name] for name in ("pdf", "print", "mail", "csv", "xlsx")], 3)
 
     def refresh(self) -> None:
         """Make the bill for the survey and units in hand, unless it is there already."""
@@ -252,10 +248,9 @@ class BillPage(QWidget):
         }[suffix]
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 
-    def _print(self) -> None:
-        session = self._context.session
-        if self.document is not None:
-            print_document(self.document, session.survey.site.name, self, session.workbench.files_in_use)
+    def _called(self) -> Called:
+        name = self._context.session.survey.site.name
+        return Called(file_stem(name), name)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):
