@@ -49,6 +49,12 @@ def called(node: ast.AST) -> str:
     )
 
 
+def name_of(node: ast.Assign | ast.AnnAssign) -> str:
+    """Return the last word of the name that an assignment gives."""
+    target = node.targets[0] if isinstance(node, ast.Assign) else node.target
+    return target.id.lower().rpartition("_")[2] if isinstance(target, ast.Name) else ""
+
+
 def modules() -> Iterator[ast.Module]:
     for path in sorted(APP.rglob("*.py")):
         if not path.relative_to(APP).as_posix().startswith(_NOT_FOR_A_USER):
@@ -76,7 +82,7 @@ def said() -> set[str]:
             elif called(node) in _FAULTS and isinstance(node, ast.Call):
                 plain = {text for each in node.args[-2:] for text in texts_in(each)}
                 found |= {text for text in plain if " " in text}
-            elif isinstance(node, ast.Assign) and getattr(node.targets[0], "id", "") in _SAID_BY:
+            elif isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None and name_of(node) in _SAID_BY:
                 found |= {text for text in texts_in(node.value) if " " in text}
     return {text for text in found if _WORD.search(_NAMES.sub("", text))}
 
