@@ -8496,6 +8496,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} anstelle von {1}</translation>
   </message>
   <message>
+   <source>{0} is a table of positions: begin a survey first, then drop it here.</source>
+   <translation>{0} ist eine Tabelle von Plätzen: zuerst eine Aufnahme beginnen, dann hier ablegen.</translation>
+  </message>
+  <message>
    <source>{0} is gone</source>
    <translation>{0} ist entfallen</translation>
   </message>

@@ -8496,6 +8496,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} en lugar de {1}</translation>
   </message>
   <message>
+   <source>{0} is a table of positions: begin a survey first, then drop it here.</source>
+   <translation>{0} es una tabla de posiciones: comience primero un levantamiento y suéltela después aquí.</translation>
+  </message>
+  <message>
    <source>{0} is gone</source>
    <translation>{0} ha desaparecido</translation>
   </message>

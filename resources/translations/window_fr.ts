@@ -8496,6 +8496,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} à la place de {1}</translation>
   </message>
   <message>
+   <source>{0} is a table of positions: begin a survey first, then drop it here.</source>
+   <translation>{0} est un tableau de positions : commencez d'abord un relevé, puis déposez-le ici.</translation>
+  </message>
+  <message>
    <source>{0} is gone</source>
    <translation>{0} a disparu</translation>
   </message>

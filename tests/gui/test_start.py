@@ -12,7 +12,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from gui.test_dropped_files import drop, local
 from spoutline.book.records import SettingName
+from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.fault_log import FaultLog
@@ -231,3 +233,29 @@ def test_fault_is_told_even_where_nothing_can_be_written(
     qtbot.addWidget(window)
     UnexpectedFault(window, FaultLog(tmp_path / "file")).show(ValueError("x"))
     assert len(told) == 1
+
+
+def test_over_an_empty_book_a_dropped_survey_opens_and_a_table_says_what_it_needs(
+    qtbot: QtBot, qapp: QApplication, empty_book: Workbench, tmp_path: Path, plans_once: None
+) -> None:
+    window, start = asked(qtbot, qapp, empty_book, tmp_path)
+    assert start.choice is not None
+    table, survey = tmp_path / "hoses.csv", tmp_path / "marina.json"
+    table.write_text("position,liquid\n9A,gasoline\n", encoding="utf-8")
+    survey.write_text(survey_to_json(demo_survey("marina")), encoding="utf-8")
+    assert drop(window, local(table))
+    assert "hoses.csv" in start.choice.fault_label.text()
+    assert empty_book.book().entries() == ()
+    assert drop(window, local(survey))
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    assert window.workplace is not None
+    assert window.workplace.session.survey == demo_survey("marina")
+    assert len(empty_book.book().entries()) == 1  # read once, though two could have taken it
+    window.jobs.close()
+
+
+def test_a_window_that_opens_its_book_takes_no_file_yet(
+    qtbot: QtBot, qapp: QApplication, empty_book: Workbench, tmp_path: Path
+) -> None:
+    window, _ = opening(qtbot, qapp, lambda: empty_book, tmp_path)
+    assert not drop(window, local(tmp_path / "marina.json"))

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QMimeData, QSize, Qt, Signal
+from PySide6.QtCore import QMetaMethod, QMimeData, QSize, Qt, Signal
 from PySide6.QtGui import QAction, QActionGroup, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QMenu, QProgressBar, QVBoxLayout, QWidget
 
@@ -53,6 +53,7 @@ _ICONS = {
 
 _WANTED_SIZE = QSize(1440, 880)
 _FRAME = QSize(12, 44)  # what the desktop's title bar and borders take, so that the window never opens past the screen
+TABLE_ENDINGS: Final = (".csv", ".tsv", ".txt", ".xlsx")  # of tables of positions; any other file is read as a survey
 
 
 class MainWindow(QMainWindow):
@@ -265,7 +266,7 @@ class MainWindow(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Qt: take a single file of this machine."""
-        if _dropped_file(event.mimeData()):
+        if _dropped_file(event.mimeData()) and self.isSignalConnected(QMetaMethod.fromSignal(self.file_dropped)):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:

@@ -23,7 +23,7 @@ from spoutline.gui.widgets.theme import ThemeChoice
 from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import begin_own, is_first_start, survey_to_show, units_to_show
 from spoutline.gui.window.language import WindowLanguage
-from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.main_window import TABLE_ENDINGS, MainWindow
 from spoutline.gui.window.memory import WindowMemory
 from spoutline.gui.window.theme_keeper import ThemeKeeper
 from spoutline.gui.wording import tr
@@ -254,6 +254,7 @@ class Opening:
         choice.own_wanted.connect(begin_with_own)
         choice.tour_wanted.connect(self._show_tour)
         choice.file_wanted.connect(begin_with_file)
+        self._window.file_dropped.connect(self.read_dropped_first)
         self._window.show_start(choice)
         self._tell_trouble()
 
@@ -273,6 +274,17 @@ class Opening:
             self._show_survey(opened)
 
         self._window.jobs.start(JobKey(JobKind.OPEN), work, take, lambda fault: choice.show_fault(str(fault)))
+
+    def read_dropped_first(self, path: str) -> None:
+        """Read a file that was dropped while the window asks how to begin; a table says what it needs first."""
+        choice = self.choice
+        if choice is None:  # a survey is there by now: its own window takes what is dropped
+            return
+        if Path(path).suffix.lower() in TABLE_ENDINGS:
+            name = Path(path).name
+            choice.show_fault(tr("{0} is a table of positions: begin a survey first, then drop it here.").format(name))
+        else:
+            self.read_first(Path(path))
 
     def _show_tour(self) -> None:
         from spoutline.gui.dialogs.tour import TourDialog

@@ -20,7 +20,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.notice_bar import Offer
-from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.main_window import TABLE_ENDINGS, MainWindow
 from spoutline.gui.window.seeking import Seeking
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
@@ -34,7 +34,6 @@ if TYPE_CHECKING:
     from spoutline.gui.models.command_search import Found
     from spoutline.gui.pages.start.page import StartPage
 
-_TABLE_ENDINGS = (".csv", ".tsv", ".txt", ".xlsx")
 _NOTES_SHOWN = 4
 _READING_NOTES_MS = 2_000
 
@@ -214,7 +213,7 @@ class Verbs:
     def read_dropped(self, path: str) -> None:
         """Read a file that was dropped on the window: a table of positions by its ending, else a survey."""
         file = Path(path)
-        if file.suffix.lower() in _TABLE_ENDINGS:
+        if file.suffix.lower() in TABLE_ENDINGS:
             self.read_table(file)
         else:
             self.read_file(file)
@@ -335,7 +334,7 @@ class Verbs:
     def import_table(self) -> None:
         """Ask for a table, show what its positions would change, and take them in one step."""
         path, _ = QFileDialog.getOpenFileName(
-            self._window, tr("Read positions from a table"), "", f"CSV, XLSX (*{' *'.join(_TABLE_ENDINGS)})"
+            self._window, tr("Read positions from a table"), "", f"CSV, XLSX (*{' *'.join(TABLE_ENDINGS)})"
         )
         if path:
             self.read_table(Path(path))
