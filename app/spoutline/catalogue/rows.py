@@ -61,7 +61,7 @@ class PartRow(PlainValues):
     )
     price_usd: PriceCell | None = Field(None, description="list price, US dollars; empty where there is none")
     price_eur: PriceCell | None = Field(None, description="list price, euros; empty where there is none")
-    lead_days: int = Field(ge=0, le=400, description="lead time, days")
+    lead_days: int = Field(ge=0, le=400, description="lead time, calendar days from the order")
     pack: int = Field(1, ge=1, le=1000, description="pieces in a pack; the price is for one piece")
     remark: str = Field("", max_length=300, description="for reviewers: why this row exists")
 
