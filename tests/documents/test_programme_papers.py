@@ -225,3 +225,14 @@ def test_a_program_of_an_older_version_is_told_as_far_as_it_goes(bench: Workbenc
     assert "90" in text_of(bench.converting().programme_pdf(kept, SI))
     assert bench.converting().programme_xlsx(kept, SI)
     assert "Budget: 100.00 USD" in ProgrammeWords(kept, bench.converting().words(SI)).terms()[0]
+
+
+def test_a_dispenser_that_is_dearer_than_a_year_is_told_alone_or_with_its_tank(bench: Workbench) -> None:
+    found = programme(site("a", work(20, 95, visit=10)), budget=100, years=2)  # 95 + 10 > 100
+    words = ProgrammeWords(found, bench.converting().words(SI))
+    (ranked,) = found.ranked
+    assert words.left_out(ranked).startswith("Dispenser 2 alone costs 105.00 USD")
+    assert ranked.dear_part is not None
+    pair = ranked.dear_part.model_copy(update={"dispensers": ("1", "2")})
+    both = words.left_out(ranked.model_copy(update={"dear_part": pair}))
+    assert both.startswith("Dispensers 1, 2 belong together and cost 105.00 USD")

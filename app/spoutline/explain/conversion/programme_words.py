@@ -141,7 +141,8 @@ class ProgrammeWords:
             part, work = ranked.dear_part, ranked.site.work
             cost = part.cash + (work.visit_cash if work is not None else 0)
             names = ", ".join(part.dispensers)
-            return self.words.say("program_part_dearer", names=names, amount=self._amount(cost, ranked.site))
+            words = "program_part_dearer" if len(part.dispensers) > 1 else "program_part_dearer_one"
+            return self.words.say(words, names=names, amount=self._amount(cost, ranked.site))
         text = self.words.title(ranked.left_out)
         hindrance = ranked.site.work.hindrance if ranked.site.work is not None else None
         if ranked.left_out is LeftOut.DEARER_THAN_A_YEAR and hindrance is not None:

@@ -419,6 +419,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "program_left_out": (),
     "program_others": (),
     "program_part_dearer": ("names", "amount"),
+    "program_part_dearer_one": ("names", "amount"),
     "program_deadline_kept": ("year",),
     "program_deadline_missed": ("year",),
     "program_deadline_open": ("year",),
