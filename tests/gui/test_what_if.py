@@ -137,6 +137,7 @@ def test_a_text_that_is_no_answer_is_told_and_nothing_can_be_accepted(qtbot: QtB
     assert edit is not None
     QTest.keyClicks(edit, "plenty")
     QTest.keyClick(edit, Qt.Key.Key_Return)
+    assert "'plenty' is not usable" in dialog.fault_label.text()  # the text itself, with Return too
     assert "as fuel labels name it" in dialog.fault_label.text()
     assert not dialog.accept_button.isEnabled()
     edit.clear()
@@ -145,6 +146,18 @@ def test_a_text_that_is_no_answer_is_told_and_nothing_can_be_accepted(qtbot: QtB
     answered(qtbot, dialog)
     assert dialog.isVisible(), "Return belongs to the field; it accepts nothing"
     assert dialog.fault_label.text() == ""
+
+
+def test_a_blend_that_no_list_offers_is_answered_on_return(qtbot: QtBot, dialog: WhatIfDialog) -> None:
+    edit, box = dialog.answer.value_box.lineEdit(), dialog.answer.value_box
+    assert edit is not None
+    before = box.count()
+    QTest.keyClicks(edit, "e35")
+    QTest.keyClick(edit, Qt.Key.Key_Return)
+    answered(qtbot, dialog)
+    assert dialog.fault_label.text() == ""
+    assert dialog.answer.written == "e35"
+    assert box.count() == before
 
 
 def test_stopping_ends_the_work_and_shows_nothing(qtbot: QtBot, workplace: Workplace, dialog: WhatIfDialog) -> None:

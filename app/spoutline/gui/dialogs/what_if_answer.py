@@ -58,6 +58,7 @@ class WhatIfAnswer(QWidget):
         self.lasting_box.toggled.connect(lambda _: self.chosen.emit())
         column.addWidget(self.lasting_box)
         self.question_box.currentIndexChanged.connect(lambda _: self._turn())
+        self.value_box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)  # Return adds no answer without a meaning
         self.value_box.activated.connect(lambda _: self.chosen.emit())
         self.scope_box.activated.connect(lambda _: self.chosen.emit())
         self._turn()
