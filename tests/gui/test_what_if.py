@@ -162,8 +162,8 @@ def test_a_blend_that_no_list_offers_is_answered_on_return(qtbot: QtBot, dialog:
 
 def test_stopping_ends_the_work_and_shows_nothing(qtbot: QtBot, workplace: Workplace, dialog: WhatIfDialog) -> None:
     choose(dialog, WhatIfQuestion.BLEND, "E85")
-    assert dialog.stop_button.isVisible()
-    QTest.mouseClick(dialog.stop_button, Qt.MouseButton.LeftButton)
+    assert dialog.progress_row.stop_button.isVisible()
+    QTest.mouseClick(dialog.progress_row.stop_button, Qt.MouseButton.LeftButton)
     qtbot.wait(50)
     assert dialog.found is None
     assert dialog.model.rowCount() == 0
@@ -222,7 +222,7 @@ def test_a_blend_that_is_not_offered_can_be_added_and_one_that_is_none_is_told(
     several.question_box.setCurrentIndex(several.question_box.findData(WhatIfQuestion.DUTY))
     assert not several.add_edit.isVisible()
     QTest.mouseClick(several.compare_button, Qt.MouseButton.LeftButton)
-    assert "answers to one question" in dialog.fault_label.text() or several.stop_button.isVisible()
+    assert "answers to one question" in dialog.fault_label.text() or several.progress_row.stop_button.isVisible()
     qtbot.waitUntil(lambda: "answers to one question" in dialog.fault_label.text(), timeout=20_000)
 
 

@@ -6,7 +6,7 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.documents.paper_form import form_of
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
@@ -22,6 +22,7 @@ from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.what_if_nodes import what_if_nodes, what_if_titles
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
@@ -58,7 +59,6 @@ class WhatIfDialog(FormDialog):
         self.accept_button.setDefault(False)  # Return belongs to the field of the answer
         self.accept_button.setAutoDefault(False)
         self._show_nothing()
-        tools.jobs.progressed.connect(self._on_progress)
         self.resize(980, 640)
         self.answer.setFocus()
 
@@ -68,7 +68,8 @@ class WhatIfDialog(FormDialog):
         self.answer = WhatIfAnswer(tools.workbench, survey, label, tools.story, side)
         self.answer.chosen.connect(self._on_chosen)
         column.addWidget(self.answer)
-        column.addLayout(self._progress_row())
+        self.progress_row = ProgressRow(tools.jobs, _ASK, tr("Positions looked at"), self.stop, self)
+        column.addLayout(self.progress_row)
         self.summary_label = plain_label("", "cardTitle", wraps=True)
         self.sums_label = plain_label("", wraps=True)
         self.notes_label = plain_label("", "quiet", wraps=True)
@@ -83,17 +84,6 @@ class WhatIfDialog(FormDialog):
         self.paper_button.clicked.connect(self.save_paper)
         column.addWidget(self.paper_button, 0, Qt.AlignmentFlag.AlignLeft)
         return side
-
-    def _progress_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        self.progress_bar = QProgressBar(self)
-        self.progress_bar.setAccessibleName(tr("Positions looked at"))
-        self.stop_button = QPushButton(tr("S&top"), self)
-        self.stop_button.setAutoDefault(False)
-        self.stop_button.clicked.connect(self.stop)
-        row.addWidget(self.progress_bar, 1)
-        row.addWidget(self.stop_button)
-        return row
 
     # asking
 
@@ -129,7 +119,7 @@ class WhatIfDialog(FormDialog):
         def work(ticket: Ticket) -> WhatIfResult:
             return service.ask(today(ticket), asked, WhatIfListening(ticket))
 
-        self._set_running(True)
+        self.progress_row.show_running(True)
         self._tools.jobs.start(_ASK, work, self._show, self._fail)
 
     def stop(self) -> None:
@@ -140,7 +130,7 @@ class WhatIfDialog(FormDialog):
         self.summary_label.setText(tr("Stopped."))
 
     def _show(self, found: WhatIfResult) -> None:
-        self._set_running(False)
+        self.progress_row.show_running(False)
         self.found = found
         story, currency, totals = self._tools.story, found.currency, found.totals
         self.summary_label.setText(summary_text(found, story))
@@ -162,7 +152,7 @@ class WhatIfDialog(FormDialog):
 
     def _show_nothing(self) -> None:
         self.found = None
-        self._set_running(False)
+        self.progress_row.show_running(False)
         for label in (self.summary_label, self.sums_label, self.notes_label):
             label.clear()
         self.model.show_nodes(())
@@ -170,18 +160,8 @@ class WhatIfDialog(FormDialog):
         self.paper_button.setEnabled(False)
 
     def _fail(self, fault: Exception) -> None:
-        self._set_running(False)
+        self.progress_row.show_running(False)
         self.show_fault(str(fault))
-
-    def _set_running(self, running: bool) -> None:
-        self.progress_bar.setRange(0, 0)
-        self.progress_bar.setVisible(running)
-        self.stop_button.setVisible(running)
-
-    def _on_progress(self, key: object, done: int, total: int) -> None:
-        if key == _ASK and self.progress_bar.isVisible():
-            self.progress_bar.setRange(0, total)
-            self.progress_bar.setValue(done)
 
     # what becomes of it
 

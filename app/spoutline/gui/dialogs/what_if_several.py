@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListWidget,
     QListWidgetItem,
-    QProgressBar,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -28,6 +27,7 @@ from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.what_if_nodes import matrix_nodes, matrix_titles
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
@@ -74,7 +74,6 @@ class SeveralAnswers(QWidget):
         column.addLayout(middle, 1)
         self.question_box.currentIndexChanged.connect(lambda _: self._turn())
         self.scope_box.activated.connect(lambda _: self._show_nothing())
-        tools.jobs.progressed.connect(self._on_progress)
         self._turn()
 
     def _answers_side(self) -> QVBoxLayout:
@@ -96,14 +95,7 @@ class SeveralAnswers(QWidget):
 
     def _result_side(self) -> QVBoxLayout:
         column = QVBoxLayout()
-        self.progress_bar = QProgressBar(self)
-        self.progress_bar.setAccessibleName(tr("Positions looked at"))
-        self.stop_button = QPushButton(tr("S&top"), self)
-        self.stop_button.setAutoDefault(False)
-        self.stop_button.clicked.connect(self.stop)
-        row = QHBoxLayout()
-        row.addWidget(self.progress_bar, 1)
-        row.addWidget(self.stop_button)
+        self.progress_row = ProgressRow(self._tools.jobs, _ASK, tr("Positions looked at"), self.stop, self)
         self.model = NodeTree(("",) * 2, self)
         self.tree = Tree(tr("Answers side by side"), self, shares=(6, *((2,) * (_COLUMNS - 1))))
         self.tree.setModel(self.model)
@@ -111,7 +103,7 @@ class SeveralAnswers(QWidget):
         self.paper_button = QPushButton(tr("Save as pa&ge…"), self)
         self.paper_button.setAutoDefault(False)
         self.paper_button.clicked.connect(self.save_paper)
-        column.addLayout(row)
+        column.addLayout(self.progress_row)
         column.addWidget(self.tree, 1)
         column.addWidget(self.legend_label)
         column.addWidget(self.paper_button, 0, Qt.AlignmentFlag.AlignLeft)
@@ -192,7 +184,7 @@ class SeveralAnswers(QWidget):
         def work(ticket: Ticket) -> WhatIfMatrix:
             return service.ask_several(today(ticket), asked, ticket)
 
-        self._set_running(True)
+        self.progress_row.show_running(True)
         self._tools.jobs.start(_ASK, work, self._show, self._fail)
 
     def stop(self) -> None:
@@ -201,7 +193,7 @@ class SeveralAnswers(QWidget):
         self._show_nothing()
 
     def _show(self, found: WhatIfMatrix) -> None:
-        self._set_running(False)
+        self.progress_row.show_running(False)
         self.found = found
         story = self._tools.story
         self.model.retitle(matrix_titles(found, story))
@@ -215,24 +207,14 @@ class SeveralAnswers(QWidget):
     def _show_nothing(self) -> None:
         self._tools.jobs.cancel(_ASK)
         self.found = None
-        self._set_running(False)
+        self.progress_row.show_running(False)
         self.model.show_nodes(())
         self.legend_label.clear()
         self.paper_button.setEnabled(False)
 
     def _fail(self, fault: Exception) -> None:
-        self._set_running(False)
+        self.progress_row.show_running(False)
         self.told.emit(str(fault))
-
-    def _set_running(self, running: bool) -> None:
-        self.progress_bar.setRange(0, 0)
-        self.progress_bar.setVisible(running)
-        self.stop_button.setVisible(running)
-
-    def _on_progress(self, key: object, done: int, total: int) -> None:
-        if key == _ASK and self.progress_bar.isVisible():
-            self.progress_bar.setRange(0, total)
-            self.progress_bar.setValue(done)
 
     def save_paper(self) -> None:
         """Ask for a file and write the page into it."""
