@@ -19,6 +19,8 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.calendar import calendar_bytes
 from spoutline.documents.content.blocks import CautionNote, Figure, Heading, PageBreak, Table
 from spoutline.documents.conversion.content import conversion_content
+from spoutline.documents.conversion.gantt import gantt_drawings
+from spoutline.documents.drawing.shapes import Dot
 from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.model.conversion import SiteConversion
@@ -103,6 +105,15 @@ def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(
         if isinstance(block, Heading) and block.text in sheets:
             assert isinstance(blocks[at - 1], PageBreak)
     assert isinstance(blocks[-1], CautionNote)
+
+
+def test_the_critical_path_is_told_without_color(bench: Workbench) -> None:
+    conversion = conversion_of(bench, "conversion_assist")
+    sequence = conversion.sequence
+    assert sequence is not None
+    drawings = gantt_drawings(sequence, bench.converting().words(SI))
+    dots = sum(isinstance(shape, Dot) for drawing in drawings for shape in drawing.shapes)
+    assert 0 < sum(task.critical for task in sequence.tasks) == dots < len(sequence.tasks)
 
 
 def test_the_chart_names_the_year_from_which_nothing_is_added(bench: Workbench) -> None:

@@ -8,16 +8,19 @@ import pytest
 from reportlab.pdfbase.pdfmetrics import stringWidth
 
 from documents import plan_factory as factory
-from documents.test_drawing import drawn, reference_position, slim_hose_set
+from documents.test_drawing import drawn, reference_position, slim_hose_set, story
 from spoutline.documents.content.blocks import Figure
 from spoutline.documents.drawing.fit import SCALES, fit, next_smaller, paddings
 from spoutline.documents.drawing.measure_text import TextSpot, measure_spot
+from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.drawing.shapes import Anchor, Ink, Label, Measure, Place
 from spoutline.documents.pdf.figure import FigureFlowable
 from spoutline.documents.pdf.fonts import REGULAR, register_fonts
 from spoutline.documents.pdf.painter import MEASURE_SIZE
+from spoutline.documents.pdf.side_by_side import FIGURE_HEIGHT as SMALL_FIGURE_HEIGHT
 from spoutline.documents.pdf.styles import FIGURE_HEIGHT
 from spoutline.model.check import CheckId, Outcome
+from spoutline.model.survey import Filler, Outlet
 
 LEVEL = Measure(start=Place(0.0, 0.0), end=Place(1.0, 0.0), text="1 m")
 
@@ -65,6 +68,20 @@ def test_heights_stand_outside_with_room_for_their_texts() -> None:
     left, right, _, _ = paddings(replace(drawing, shapes=longer))
     register_fonts()
     assert min(left, right) >= stringWidth("9" * 20, REGULAR, MEASURE_SIZE) - 5.0  # a row lies between line and edge
+
+
+@pytest.mark.parametrize("height_m", [0.9, 1.4, 2.0, 2.6, 3.4, 4.2])
+@pytest.mark.parametrize("away_m", [1.2, 2.4, 3.3, 5.0, 8.0, 14.0])
+def test_the_texts_of_two_distances_stand_apart_in_a_small_drawing(height_m: float, away_m: float) -> None:
+    fillers = (Filler(label="far side", distance_m=away_m * 1.4, height_m=0.8),)
+    near = Filler(label="near side", distance_m=away_m, height_m=0.9)
+    where = factory.position(outlet=Outlet(height_m=height_m), filler=near, other_fillers=fillers)
+    drawing = position_drawing(factory.fitting_plan(where), story(), with_clearances=False)
+    levels = [shape for shape in drawing.shapes if isinstance(shape, Measure) and shape.start.y_m == shape.end.y_m]
+    first, second = sorted((shape.start.y_m for shape in levels), reverse=True)
+    for width_pt in (230.0, 250.0):  # of half a page, A4 and Letter
+        fitted = fit(drawing, width_pt=width_pt, height_pt=SMALL_FIGURE_HEIGHT)
+        assert (first - second) * fitted.points_per_m >= MEASURE_SIZE, (fitted.scale, width_pt)
 
 
 def test_a_figure_is_set_one_scale_smaller_where_it_stays_on_its_page_by_that() -> None:

@@ -41,6 +41,14 @@ def test_columns_with_room_keep_their_share() -> None:
     assert column_widths(Table(columns, ()), WIDTH) == [WIDTH / 4, WIDTH * 3 / 4]
 
 
+def test_a_figure_is_never_parted_from_its_unit_nor_the_unit_within() -> None:
+    columns = (Column("Figure", 6.0), Column("Value", 0.5, Alignment.RIGHT))
+    figure = "0.02048 lb/ft²·day"
+    _, width = column_widths(Table(columns, (Row(("Permeation", figure)),)), WIDTH)
+    style = styles.table_setting(Table(columns, ())).plain[Alignment.RIGHT]
+    assert width >= stringWidth(figure, style.fontName, style.fontSize) + 9.0  # what stands beside a cell's text
+
+
 @pytest.mark.parametrize("rows", [2, 3, 7])
 @pytest.mark.parametrize("words", [3, 40])
 def test_no_row_is_left_alone_at_either_end_of_a_page(rows: int, words: int) -> None:

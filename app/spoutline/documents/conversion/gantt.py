@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from spoutline.documents.conversion.gantt_axis import Axis, axis_over
-from spoutline.documents.drawing.shapes import Anchor, Box, Drawing, Ink, Label, Path, Place, Shape, Weight
+from spoutline.documents.drawing.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.conversion_sequence import Moment, PlannedTask, Sequence
 
@@ -20,6 +20,8 @@ _BAR_SHARE = 0.62
 _LEAST_BAR_M = 0.0014
 _LONGEST_NAME = 50  # characters; the table of tasks has every name in full
 _TEXT_PT = 5.6
+_DOT_PT = 1.7
+_DOT_M = 0.0016  # from the middle of the dot to the first column
 
 
 def gantt_drawings(sequence: Sequence, words: ConversionStory) -> tuple[Drawing, ...]:
@@ -89,6 +91,8 @@ def _row(task: PlannedTask, axis: Axis, middle: float, sequence: Sequence, words
     yield Label(at=Place(0.0, middle), text=name, anchor=Anchor.START, offset_pt=base, size_pt=_TEXT_PT)
     dates = words.task_dates(task, sequence.first_day)
     yield Label(at=Place(_NAME_M, middle), text=dates, anchor=Anchor.START, offset_pt=base, size_pt=5.2)
+    if task.critical:  # told without color too
+        yield Dot(centre=Place(_NAME_M + _DATES_M - _DOT_M, middle), radius_pt=_DOT_PT, ink=Ink.HOT)
     left, right = axis.at(task.start), axis.at(task.finish)
     right = max(right, left + _LEAST_BAR_M)
     if task.waits_days:

@@ -69,7 +69,7 @@ def _cost_table(money: MoneySheet, words: ConversionStory) -> Table:
     ]
     total = words.money(money.total, money.currency)
     title = words.say("total") if money.complete else words.say("total_known")
-    return Table(columns, (*rows, Row((title, "", total), Emphasis.TOTAL)))
+    return Table(columns, (*rows, Row((title, "", total), Emphasis.TOTAL)), whole=True)
 
 
 def _comparison(conversion: SiteConversion, words: ConversionStory) -> Iterator[Named]:

@@ -48,7 +48,10 @@ from spoutline.units.accepted import UnitSystem
 _FOOT_M = 0.3048  # exact, NIST SP 811
 _NAME_ROW_PT = 9.0
 _WORDS_PT = 6.6
-_ROW_SHARE = 0.062  # distance between rows of dimension lines, as a share of the drawing's size
+# distance between rows of dimension lines, as a share of the drawing's size; a small one needs more of itself, so that
+# the texts of two rows stand apart
+_ROW_SHARE = 0.062
+_SMALL_ROW_SHARE = 0.11
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
 _SPOUT_FALL = math.sin(math.radians(20.0))
@@ -75,8 +78,9 @@ def position_drawing(plan: PositionPlan, story: Story, *, with_clearances: bool 
         shapes.extend(reel_drum(outlet_place(position), position.reel.drum_diameter_m))
     shapes.extend(_points(position))
     right = max(around.right_m, *(filler_place(filler).x_m for filler in position.fillers))
-    row = _ROW_SHARE * max(right - around.left_m, position.outlet.height_m)
-    shapes.extend(_heights(position, around.left_m - row, right + row, story))
+    size = max(right - around.left_m, position.outlet.height_m)
+    beside, row = _ROW_SHARE * size, (_ROW_SHARE if with_clearances else _SMALL_ROW_SHARE) * size
+    shapes.extend(_heights(position, around.left_m - beside, right + beside, story))
     # the heights of the lowest points are written below the ground, then what is wrong there, then the distances
     written = with_clearances and plan.chosen is not None
     floor = around.floor_m - row if written else around.floor_m

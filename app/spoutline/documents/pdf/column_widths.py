@@ -9,9 +9,10 @@ from reportlab.pdfbase.pdfmetrics import stringWidth
 
 from spoutline.documents.content import blocks
 from spoutline.documents.pdf import styles
+from spoutline.documents.unbroken import unbroken
 
 _PADDING: Final = 9.5  # points beside a cell's text, and a hair more
-_SPACES: Final = re.compile(r"[ \t\r\n]+")  # a space that does not break is part of the word
+_SPACES: Final = re.compile(r"[ \t\r\n]+")  # a space that does not break, as before a unit, is part of the word
 
 
 def column_widths(block: blocks.Table, width_pt: float) -> list[float]:
@@ -54,6 +55,6 @@ def _longest_cell_word(block: blocks.Table, place: int) -> float:
     longest = 0.0
     for row in block.rows:
         style = (setting.plain if row.emphasis is blocks.Emphasis.NONE else setting.strong)[alignment]
-        for word in _SPACES.split(row.cells[place]):
+        for word in _SPACES.split(unbroken(row.cells[place])):
             longest = max(longest, stringWidth(word, style.fontName, style.fontSize))
     return longest

@@ -179,7 +179,7 @@ def _labour(option: QuotedOption, currency: str, story: Story) -> Table:
         for line in option.labour
     ]
     total = (story.word(Word.LABOUR), "", "", "", "", money(option.labour_amount, currency, story.writing))
-    return Table(columns, (*rows, Row(total, Emphasis.TOTAL)))
+    return Table(columns, (*rows, Row(total, Emphasis.TOTAL)), whole=True)
 
 
 def _amounts(option: QuotedOption, currency: str, story: Story) -> Table:
@@ -204,4 +204,4 @@ def _amounts(option: QuotedOption, currency: str, story: Story) -> Table:
     if option.rounding_amount:
         rows.append(Row((story.word(Word.ROUNDING), money(option.rounding_amount, currency, story.writing))))
     total = (f"{story.word(Word.TOTAL)}, {currency}", money(option.total, currency, story.writing))
-    return Table(columns, (*rows, Row(total, Emphasis.TOTAL)))
+    return Table(columns, (*rows, Row(total, Emphasis.TOTAL)), whole=True)
