@@ -1,0 +1,81 @@
+"""Which of many rows nothing else outdoes: the least in every column, looked at in portions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from spoutline.search.item_table import Floats, Ints, Mask
+
+_PORTION = 512  # rows held against those kept, in one go
+_KEPT = 256  # kept rows that they are held against, in one go
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """Rows to be held against each other.
+
+    A row outdoes another where it is no more in any column of ``figures`` and either less in one of the columns that
+    ``decisive`` names or no more in ``tie``. Of rows that outdo each other the first stays.
+
+    Parameters
+    ----------
+    figures
+        A row each; less is better.
+    tie
+        What decides between rows that are equal in all decisive columns.
+    decisive
+        By column: a lead in it stays a lead whatever else is added to both rows.
+    outdoes
+        Which rows may outdo others; None for all.
+    """
+
+    figures: Floats
+    tie: Floats
+    decisive: Mask
+    outdoes: Mask | None = None
+
+
+def undominated(rows: Rows) -> Ints:
+    """Return the numbers of the rows that no other outdoes, in rising order."""
+    figures = rows.figures
+    count = len(figures)
+    if count < 2:
+        return np.arange(count)
+    # sums of scaled columns never fall where no column does, rounding included: whatever outdoes a row comes before it
+    low, high = figures.min(axis=0), figures.max(axis=0)
+    spread = np.where(np.isfinite(high - low) & (high > low), high - low, 1.0)
+    with np.errstate(invalid="ignore"):
+        score = np.nan_to_num((figures - low) / spread, nan=0.0).sum(axis=1)
+    order = np.lexsort((np.arange(count), rows.tie, *figures.T[::-1], score))
+    figures, tie = np.ascontiguousarray(figures[order].T), rows.tie[order]
+    may = np.ones(count, np.bool_) if rows.outdoes is None else rows.outdoes[order]
+    kept = np.zeros(0, np.int64)
+    killers = np.zeros(0, np.int64)
+    for start in range(0, count, _PORTION):
+        alive = np.arange(start, min(start + _PORTION, count))
+        for block in range(0, len(killers), _KEPT):
+            alive = alive[~_outdone(figures, tie, rows.decisive, killers[block : block + _KEPT], alive)]
+        own = alive[may[alive]]
+        alive = alive[~_outdone(figures, tie, rows.decisive, own, alive, earlier=True)]
+        kept = np.concatenate([kept, alive])
+        killers = np.concatenate([killers, alive[may[alive]]])
+    return np.sort(order[kept])
+
+
+def _outdone(figures: Floats, tie: Floats, decisive: Mask, by: Ints, what: Ints, *, earlier: bool = False) -> Mask:
+    """Return which rows of ``what`` one of ``by`` outdoes; ``earlier`` counts those alone that come before it."""
+    if not len(by) or not len(what):
+        return np.zeros(len(what), np.bool_)
+    no_more = by[:, None] < what if earlier else np.ones((len(by), len(what)), np.bool_)
+    for column in figures:
+        no_more &= column[by][:, None] <= column[what]
+    who, whom = np.nonzero(no_more)
+    first, second = by[who], what[whom]
+    leads = tie[first] <= tie[second]
+    for column in figures[decisive]:
+        leads |= column[first] < column[second]
+    outdone = np.zeros(len(what), np.bool_)
+    outdone[whom[leads]] = True
+    return outdone
