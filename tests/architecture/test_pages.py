@@ -22,7 +22,7 @@ README_LINES, README_WORDS = 93, 956
 
 _NOT_OURS = (".venv", "node_modules", ".git")
 PAGES = sorted(page for page in PROJECT.rglob("*.md") if not set(_NOT_OURS) & set(page.relative_to(PROJECT).parts))
-SHOWING_COMMANDS = [page for page in PAGES if page == README or page.parent == HELP]
+SHOWING_COMMANDS = [page for page in PAGES if page == README or page.is_relative_to(HELP)]
 
 
 def named(page: Path) -> str:

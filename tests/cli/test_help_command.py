@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
+import shutil
+from pathlib import Path
+
+import pytest
+
 from program_runs import Spoutline
+from spoutline import assets
 
 
 def test_pages_are_listed_printed_and_searched(spoutline: Spoutline) -> None:
@@ -18,11 +24,19 @@ def test_pages_are_listed_printed_and_searched(spoutline: Spoutline) -> None:
     assert spoutline("help", "--search", "zzz zzz").code == 1
 
 
-def test_a_page_without_a_translation_says_so(spoutline: Spoutline) -> None:
+def test_pages_are_printed_in_the_language_asked_for(spoutline: Spoutline) -> None:
+    assert spoutline("--language", "es", "help", "quotations").out.startswith("# Cotizaciones")
+    assert spoutline("--language", "de", "help", "glossary").out.startswith("# Wörter des Fachs")
+
+
+def test_a_page_without_a_translation_says_so(
+    spoutline: Spoutline, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    for name in ("contents.toml", "glossary.toml", "quotations.md"):
+        shutil.copy(assets.resources_folder() / "help" / name, tmp_path)
+    monkeypatch.setattr("spoutline.bootstrap.manual._folder", lambda: tmp_path)
     page = spoutline("--language", "es", "help", "quotations")
-    assert page.out.startswith("Esta página existe solo en inglés.")
-    words = spoutline("--language", "es", "help", "glossary")
-    assert words.out.startswith("# Palabras del oficio")
+    assert page.out.startswith("Esta página existe solo en inglés.\n\n# Quotations")
 
 
 def test_an_unknown_page_is_refused_with_the_names(spoutline: Spoutline) -> None:
