@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Final
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.bootstrap.preferences import OpenWith
     from spoutline.model.survey import Survey
 
 
@@ -33,8 +34,10 @@ def main() -> int:
         return 130
 
 
-def open_window(workbench: Workbench, survey: Survey | None, trouble: str = "") -> int:
-    """Open the window, which tells of ``trouble``.
+def open_window(
+    workbench: Workbench, survey: Survey | None, trouble: str = "", open_with: OpenWith | None = None
+) -> int:
+    """Open the window, which tells of ``trouble``; on what is preferred where neither ``survey`` nor a view is named.
 
     Where none can open, say why and how the command line does the job, and return 2.
     """
@@ -48,7 +51,7 @@ def open_window(workbench: Workbench, survey: Survey | None, trouble: str = "") 
     from spoutline.gui.window.start import run
 
     gc.set_threshold(*_GARBAGE_OF_A_WINDOW)
-    return run(lambda: workbench, survey, [sys.argv[0]], workbench.language, trouble)
+    return run(lambda: workbench, survey, [sys.argv[0]], workbench.language, trouble, open_with=open_with)
 
 
 if __name__ == "__main__":

@@ -400,6 +400,10 @@
    <translation>Ö&amp;ffnen</translation>
   </message>
   <message>
+   <source>&amp;Open with</source>
+   <translation>Ö&amp;ffnen mit</translation>
+  </message>
+  <message>
    <source>&amp;Other side</source>
    <translation>&amp;Andere Seite</translation>
   </message>
@@ -8352,8 +8356,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>die neueste ist Revision {0}</translation>
   </message>
   <message>
+   <source>the start view</source>
+   <translation>der Startansicht</translation>
+  </message>
+  <message>
    <source>the straight way</source>
    <translation>der gerade Weg</translation>
+  </message>
+  <message>
+   <source>the survey that was open last</source>
+   <translation>der zuletzt offenen Aufnahme</translation>
   </message>
   <message>
    <source>the usual figure for the duty</source>

@@ -400,6 +400,10 @@
    <translation>&amp;Abrir</translation>
   </message>
   <message>
+   <source>&amp;Open with</source>
+   <translation>A&amp;brir con</translation>
+  </message>
+  <message>
    <source>&amp;Other side</source>
    <translation>&amp;Otro lado</translation>
   </message>
@@ -8352,8 +8356,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>la más nueva es la revisión {0}</translation>
   </message>
   <message>
+   <source>the start view</source>
+   <translation>la vista de inicio</translation>
+  </message>
+  <message>
    <source>the straight way</source>
    <translation>el camino recto</translation>
+  </message>
+  <message>
+   <source>the survey that was open last</source>
+   <translation>el levantamiento abierto al final</translation>
   </message>
   <message>
    <source>the usual figure for the duty</source>

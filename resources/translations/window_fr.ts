@@ -400,6 +400,10 @@
    <translation>&amp;Ouvrir</translation>
   </message>
   <message>
+   <source>&amp;Open with</source>
+   <translation>Ou&amp;vrir sur</translation>
+  </message>
+  <message>
    <source>&amp;Other side</source>
    <translation>&amp;Autre côté</translation>
   </message>
@@ -8352,8 +8356,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>la plus récente est la révision {0}</translation>
   </message>
   <message>
+   <source>the start view</source>
+   <translation>la vue d'accueil</translation>
+  </message>
+  <message>
    <source>the straight way</source>
    <translation>le chemin droit</translation>
+  </message>
+  <message>
+   <source>the survey that was open last</source>
+   <translation>le dernier relevé ouvert</translation>
   </message>
   <message>
    <source>the usual figure for the duty</source>

@@ -15,6 +15,7 @@ from typing import Any
 import pytest
 
 from spoutline.assets import demo_folder
+from spoutline.bootstrap.preferences import OpenWith
 from spoutline.cli.display_server import reason_against_window
 from spoutline.cli.main import run
 from spoutline.model.survey import Survey
@@ -108,7 +109,7 @@ def test_a_server_that_listens_on_the_display_is_found(tmp_path: Path) -> None:
 def test_the_window_opens_as_it_was_left_on_a_demo_or_on_a_survey_file(written: Callable[..., Path]) -> None:
     opened: list[str | None] = []
 
-    def open_window(_workbench: object, survey: Survey | None, trouble: str) -> int:
+    def open_window(_workbench: object, survey: Survey | None, trouble: str, open_with: OpenWith | None) -> int:
         opened.append(None if survey is None else survey.site.name)
         assert trouble == ""
         return 0
@@ -122,8 +123,31 @@ def test_the_window_opens_as_it_was_left_on_a_demo_or_on_a_survey_file(written: 
     assert opened == [None, None, "Maple Ferry Fuels", marina, "Alder Bend"]
 
 
+def test_what_the_window_shows_first_can_be_named(
+    written: Callable[..., Path], capsys: pytest.CaptureFixture[str]
+) -> None:
+    asked: list[OpenWith | None] = []
+
+    def open_window(_workbench: object, survey: Survey | None, trouble: str, open_with: OpenWith | None) -> int:
+        asked.append(open_with)
+        return 0
+
+    assert run([], open_window) == 0
+    assert run(["window", "--open-with", "start"], open_window) == 0
+    assert run(["window", "--open-with", "last"], open_window) == 0
+    assert asked == [None, OpenWith.START_VIEW, OpenWith.LAST_SURVEY]
+    assert run(["window", "--open-with", "end"], open_window) == 2
+    told = capsys.readouterr().err
+    assert "--open-with" in told
+    assert "last" in told
+    assert "start" in told
+    # a survey that is named is what is shown
+    assert run(["window", str(written(name="Alder Bend")), "--open-with", "start"], open_window) == 2
+    assert "not allowed with" in capsys.readouterr().err
+
+
 def test_a_survey_file_that_cannot_be_read_opens_no_window(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    def open_window(_workbench: object, survey: Survey | None, trouble: str) -> int:
+    def open_window(_workbench: object, survey: Survey | None, trouble: str, open_with: OpenWith | None) -> int:
         raise AssertionError(survey, trouble)
 
     bad = tmp_path / "bad.json"
@@ -184,7 +208,7 @@ def test_a_file_named_alone_opens_as_a_desktop_opens_it_and_its_faults_are_told_
 ) -> None:
     opened: list[tuple[str | None, str]] = []
 
-    def open_window(_workbench: object, survey: Survey | None, trouble: str) -> int:
+    def open_window(_workbench: object, survey: Survey | None, trouble: str, open_with: OpenWith | None) -> int:
         opened.append((None if survey is None else survey.site.name, trouble))
         return 0
 
@@ -207,7 +231,7 @@ def test_a_fault_of_the_program_is_noted_in_a_file_and_told_in_a_sentence(
     monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path))
     words = "Maple Ferry Fuels"
 
-    def broken(_workbench: object, _survey: object, _trouble: str) -> int:
+    def broken(_workbench: object, _survey: object, _trouble: str, _open_with: object) -> int:
         raise ZeroDivisionError(words)
 
     assert run([], broken) == 3

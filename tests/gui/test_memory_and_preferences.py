@@ -17,7 +17,14 @@ from spoutline.book.address import DEFAULT_FILE
 from spoutline.book.records import SettingName
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.data_folder import use_data_folder
-from spoutline.bootstrap.preferences import Preference, home_folder, keep_preference, preference
+from spoutline.bootstrap.preferences import (
+    OpenWith,
+    Preference,
+    home_folder,
+    keep_preference,
+    preference,
+    preferred_opening,
+)
 from spoutline.bootstrap.settings import user_folder
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.preferences import PreferencesDialog, Preferred
@@ -85,6 +92,43 @@ def test_size_page_position_and_step_come_back(
     assert place.place is Place.SURVEY
     assert place.session.label == "A1"
     third.window.close()
+
+
+def test_the_window_opens_with_the_start_view_or_where_it_was_left(
+    qtbot: QtBot, qapp: QApplication, bench: Workbench, survey: Survey, plans_once: None, light_again: None
+) -> None:
+    stored = bench.book().create(survey)
+    bench.book().remember(SettingName.LAST_SURVEY, str(stored.id))
+    first, place = shown_over(qtbot, bench)
+    assert place.place is Place.SURVEY  # nothing was chosen yet
+    place.show_grid()
+    first.window.close()
+    keep_preference(Preference.OPEN_WITH, OpenWith.START_VIEW.value)
+    second, place = shown_over(qtbot, bench)
+    assert place.place is Place.START
+    assert place.session.stored.id == stored.id  # the rest of the window has it in hand
+    place.show_grid()
+    # another language builds the window anew and goes on where it was
+    second.switch(Language.GERMAN.value)
+    qtbot.waitUntil(lambda: second.window.workplace is not None, timeout=30_000)
+    assert second.window.workplace is not None
+    assert second.window.workplace.place is Place.POSITIONS
+    second.window.close()
+    # what the command line names goes before the preference, and is not kept
+    third = ShownWindow(lambda: bench, None, Language.ENGLISH, open_with=OpenWith.LAST_SURVEY)
+    qtbot.waitUntil(lambda: third.window.workplace is not None, timeout=30_000)
+    assert third.window.workplace is not None
+    assert third.window.workplace.place is Place.POSITIONS
+    third.window.close()
+    # a survey that is named is shown
+    named = ShownWindow(lambda: bench, survey, Language.ENGLISH)
+    qtbot.waitUntil(lambda: named.window.workplace is not None, timeout=30_000)
+    assert named.window.workplace is not None
+    assert named.window.workplace.place is Place.SURVEY
+    named.window.close()
+    assert preferred_opening() is OpenWith.START_VIEW
+    keep_preference(Preference.OPEN_WITH, "an unknown view")
+    assert preferred_opening() is OpenWith.LAST_SURVEY
 
 
 def test_the_size_of_a_window_comes_back_from_the_file(qtbot: QtBot, tmp_path: Path) -> None:
@@ -166,6 +210,7 @@ def test_preferences_are_put_into_effect(
         language=Language.ENGLISH,
         units=UnitSystem.SI,
         theme=ThemeChoice.DESKTOP,
+        open_with=OpenWith.LAST_SURVEY,
         catalogue="Demonstration",
         jurisdiction="",
     )
@@ -174,6 +219,7 @@ def test_preferences_are_put_into_effect(
     assert dialog.preferred == now
     for box, words in (
         (dialog.units_box, "US units"), (dialog.theme_box, "High contrast"), (dialog.jurisdiction_box, "Europe"),
+        (dialog.opening_box, "start view"),
     ):  # fmt: skip
         [place] = [one for one in range(box.count()) if words in box.itemText(one)][:1]
         box.setCurrentIndex(place)
@@ -183,6 +229,7 @@ def test_preferences_are_put_into_effect(
     assert workplace.session.display.system is UnitSystem.US
     assert colours_now() in (LIGHT_CONTRAST, DARK_CONTRAST)
     assert preference(Preference.THEME) == "contrast"
+    assert preferred_opening() is OpenWith.START_VIEW
     qtbot.waitUntil(lambda: bench.usual_jurisdiction() == wanted.jurisdiction, timeout=10_000)
     # a survey begun from here on stands under these rules
     surveys = SurveysDialog(bench, None, window)

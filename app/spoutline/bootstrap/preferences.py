@@ -16,6 +16,14 @@ class Preference(StrEnum):
     LANGUAGE = "language"
     THEME = "theme"
     DATA_FOLDER = "data_folder"
+    OPEN_WITH = "open_with"
+
+
+class OpenWith(StrEnum):
+    """What the window shows at first where no survey is named."""
+
+    LAST_SURVEY = "last"
+    START_VIEW = "start"
 
 
 def home_folder() -> Path:
@@ -31,6 +39,12 @@ def preference(name: Preference) -> str:
         return str(tomllib.loads(_file().read_text(encoding="utf-8")).get(name, ""))
     except (OSError, ValueError):
         return ""
+
+
+def preferred_opening() -> OpenWith:
+    """Return what the window shows at first; the survey that was open last where nothing readable was chosen."""
+    kept = preference(Preference.OPEN_WITH)
+    return OpenWith(kept) if kept in tuple(OpenWith) else OpenWith.LAST_SURVEY
 
 
 def keep_preference(name: Preference, value: str) -> None:

@@ -21,6 +21,7 @@ from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Settings, Workbench
+    from spoutline.bootstrap.preferences import OpenWith
     from spoutline.explain.phrases.command_words import CommandWords
     from spoutline.explain.phrases.refusal_words import RefusalWords
     from spoutline.model.survey import Survey
@@ -31,7 +32,7 @@ _UNREADABLE: Final = re.compile("[\ud800-\udfff]")  # how Python keeps bytes of 
 _SURVEY_ENDING: Final = ".json"
 _FILES: Final = ("database", "survey")
 
-OpenWindow = Callable[["Workbench", "Survey | None", str], int]
+OpenWindow = Callable[["Workbench", "Survey | None", str, "OpenWith | None"], int]
 
 _EPILOG = (
     "Without a command the window opens, on a survey where a file FILE.json is named. "
@@ -185,11 +186,18 @@ def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: Open
 def _open(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:
     """Open the window; whoever opened a file from the desktop sees no shell, and is told in it what was wrong."""
     try:
-        return open_window(workbench, _named_survey(arguments), "")
+        return open_window(workbench, _named_survey(arguments), "", _named_opening(arguments))
     except (InputFault, StoreFault) as fault:
         if not arguments.from_desktop:
             raise
-        return open_window(workbench, None, str(fault))
+        return open_window(workbench, None, str(fault), None)
+
+
+def _named_opening(arguments: argparse.Namespace) -> OpenWith | None:
+    from spoutline.bootstrap.preferences import OpenWith
+
+    named: str | None = getattr(arguments, "open_with", None)
+    return None if named is None else OpenWith(named)
 
 
 def _named_survey(arguments: argparse.Namespace) -> Survey | None:
@@ -205,6 +213,8 @@ def _named_survey(arguments: argparse.Namespace) -> Survey | None:
 
 @lru_cache(maxsize=len(Language))
 def _parser(language: Language = Language.ENGLISH) -> DiscreetParser:
+    from spoutline.bootstrap.preferences import OpenWith
+
     parser = DiscreetParser(prog="spoutline", description=spoutline.__doc__, epilog=_EPILOG, words=_words(language))
     add_shared(parser, units_default=None)
     parser.add_argument("--version", action="version", version=f"spoutline {spoutline.__version__}")
@@ -215,6 +225,11 @@ def _parser(language: Language = Language.ENGLISH) -> DiscreetParser:
     opened.add_argument("survey", metavar="SURVEY.json", nargs="?", help="open on this survey, put into the book")
     opened.add_argument(
         "--demo", metavar="NAME", nargs="?", const=_FIRST_DEMO, help="open on a ready demo survey, put into the book"
+    )
+    opened.add_argument(
+        "--open-with",
+        choices=[one.value for one in OpenWith],
+        help="what to show first: the survey that was open last, or the start view; else as preferred in the window",
     )
     for command in COMMANDS:
         commands.add_parser(

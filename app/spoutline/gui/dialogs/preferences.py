@@ -1,4 +1,4 @@
-"""What a person prefers, in one place: language, units, theme, catalog, usual local rules, data folder, backups."""
+"""What a person prefers, in one place: language, units, theme, first view, catalog, local rules, data, backups."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QComboBox, QFileDialog, QFormLayout, QHBoxLayout, QLabel, QPushButton, QWidget
 
+from spoutline.bootstrap.preferences import OpenWith
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.local_days import moment_text
@@ -33,6 +34,7 @@ class Preferred:
     language: Language
     units: UnitSystem
     theme: ThemeChoice
+    open_with: OpenWith
     catalogue: str
     jurisdiction: str
 
@@ -64,6 +66,7 @@ class PreferencesDialog(FormDialog):
         units = [(tr("Metric units"), UnitSystem.SI), (tr("US units"), UnitSystem.US)]
         self.units_box = self._choice(tr("&Units"), units, now.units)
         self.theme_box = self._choice(tr("&Theme"), [(theme_words(one), one) for one in ThemeChoice], now.theme)
+        self.opening_box = self._choice(tr("&Open with"), _openings(), now.open_with)
         self.catalogue_box = self._choice(tr("&Catalog the book plans with"), self._catalogues(), now.catalogue)
         self.jurisdiction_box = self._choice(tr("Local &rules of new surveys"), self._jurisdictions(), now.jurisdiction)
         self.folder_label = self._place()
@@ -79,6 +82,7 @@ class PreferencesDialog(FormDialog):
             language=Language(self.language_box.currentData()),
             units=UnitSystem(self.units_box.currentData()),
             theme=ThemeChoice(self.theme_box.currentData()),
+            open_with=OpenWith(self.opening_box.currentData()),
             catalogue=str(self.catalogue_box.currentData()),
             jurisdiction=str(self.jurisdiction_box.currentData()),
         )
@@ -190,3 +194,10 @@ class PreferencesDialog(FormDialog):
         return tr("One is made each day. The last is of {0}; {1} are kept.").format(
             moment_text(kept[0].made_at), len(kept)
         )
+
+
+def _openings() -> list[tuple[str, OpenWith]]:
+    return [
+        (tr("the survey that was open last"), OpenWith.LAST_SURVEY),
+        (tr("the start view"), OpenWith.START_VIEW),
+    ]

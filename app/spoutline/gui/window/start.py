@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 
 from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
-from spoutline.bootstrap.preferences import home_folder
+from spoutline.bootstrap.preferences import OpenWith, home_folder, preferred_opening
+from spoutline.gui.actions import ActionId
 from spoutline.gui.collection import WindowCollector, leave_out_what_is_there
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -65,6 +66,8 @@ def run(
     argv: Sequence[str],
     language: Language = Language.ENGLISH,
     trouble: str = "",
+    *,
+    open_with: OpenWith | None = None,
 ) -> int:
     """Open the window and stay until it is closed.
 
@@ -80,6 +83,8 @@ def run(
         Of the window; another can be chosen in it.
     trouble
         What was wrong with a file that should have been opened; told once the window shows a survey.
+    open_with
+        What is shown at first where no survey is named; None for what is preferred.
 
     Returns
     -------
@@ -92,7 +97,7 @@ def run(
     theme = ThemeKeeper(app)
     former_hook = sys.excepthook
     collector = WindowCollector(app)
-    shown = ShownWindow(workbench_factory, survey, language, theme, trouble=trouble)
+    shown = ShownWindow(workbench_factory, survey, language, theme, trouble=trouble, open_with=open_with)
     try:
         return app.exec()
     finally:
@@ -115,9 +120,11 @@ class ShownWindow:
         theme: ThemeKeeper | None = None,
         *,
         trouble: str = "",
+        open_with: OpenWith | None = None,
     ) -> None:
         self.translations = WindowLanguage()
         self._theme, self._trouble = theme, trouble
+        self._open_with = open_with or preferred_opening()
         self._memory = WindowMemory(home_folder() / "window.ini")
         self._show(factory, survey, language)
 
@@ -130,8 +137,11 @@ class ShownWindow:
         faults = UnexpectedFault(self.window, FaultLog(log_folder()))
         sys.excepthook = faults
         self.window.show()
-        self.opening = Opening(self.window, factory, survey, faults, label=label, trouble=self._trouble)
+        self.opening = Opening(
+            self.window, factory, survey, faults, label=label, trouble=self._trouble, open_with=self._open_with
+        )
         self._trouble = ""
+        self._open_with = OpenWith.LAST_SURVEY  # a window that takes the place of this one goes on where it was
         QTimer.singleShot(0, self.opening.start)
 
     def use_theme(self, tag: str) -> None:
@@ -184,7 +194,9 @@ class Opening:
         *,
         label: str = "",
         trouble: str = "",
+        open_with: OpenWith = OpenWith.LAST_SURVEY,
     ) -> None:
+        self._open_with = open_with
         self._window, self._factory, self._survey, self._label = window, workbench_factory, survey, label
         self._trouble = trouble
         window.jobs.broke.connect(faults.show)
@@ -313,6 +325,8 @@ class Opening:
         session.look_at(self._label)
         if self._survey is None:
             self._show_last_view(session.stored.id)
+            if self._open_with is OpenWith.START_VIEW:
+                self.verbs.do(ActionId.START)
         self._tell_trouble()
         self._back_up(opened.workbench)
 

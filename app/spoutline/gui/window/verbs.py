@@ -30,6 +30,7 @@ from spoutline.units.accepted import UnitSystem
 
 if TYPE_CHECKING:
     from spoutline.bootstrap.manual import Manual
+    from spoutline.bootstrap.preferences import OpenWith
     from spoutline.gui.dialogs.preferences import Preferred
     from spoutline.gui.models.command_search import Found
     from spoutline.gui.pages.start.page import StartPage
@@ -405,6 +406,7 @@ class Verbs:
     def open_preferences(self) -> None:
         """Show what is preferred and put other choices into effect."""
         from spoutline.bootstrap.data_folder import use_data_folder
+        from spoutline.bootstrap.preferences import preferred_opening
         from spoutline.gui.dialogs.preferences import PreferencesDialog, Preferred
 
         workbench, window = self._session.workbench, self._window
@@ -413,6 +415,7 @@ class Verbs:
                 language=window.language,
                 units=self._session.display.system,
                 theme=window.theme,
+                open_with=preferred_opening(),
                 catalogue=str(wait_for(lambda: workbench.catalogues().chosen())),
                 jurisdiction=wait_for(workbench.usual_jurisdiction),
             )
@@ -430,6 +433,8 @@ class Verbs:
             self.use_units(after.units)
         if after.theme is not before.theme:
             self._window.theme_wanted.emit(after.theme.value)
+        if after.open_with is not before.open_with:
+            self._open_with(after.open_with)
         if after.jurisdiction != before.jurisdiction:
             self._remember(SettingName.JURISDICTION, after.jurisdiction)
         if after.catalogue != before.catalogue:
@@ -441,6 +446,14 @@ class Verbs:
                 self.rules_changed()
         if after.language is not before.language:
             self._window.language_wanted.emit(after.language.value)
+
+    def _open_with(self, wanted: OpenWith) -> None:
+        from spoutline.bootstrap.preferences import Preference, keep_preference
+
+        try:
+            keep_preference(Preference.OPEN_WITH, wanted.value)
+        except StoreFault as fault:
+            self._window.show_trouble(str(fault))
 
     def show_help(self) -> None:
         """Open the page of the manual that fits what has the keyboard."""
