@@ -792,6 +792,10 @@
    <translation>Eine Sorte wechselt tankweise, und eine Gasleitung endet an einem Tank. Bei einer Mischung aus zweien 1 + 2 schreiben.</translation>
   </message>
   <message>
+   <source>A click chooses the column, a double click sorts by it</source>
+   <translation>Ein Klick wählt die Spalte, ein Doppelklick sortiert nach ihr</translation>
+  </message>
+  <message>
    <source>A comma is the decimal sign</source>
    <translation>Komma ist das Dezimalzeichen</translation>
   </message>
@@ -1632,6 +1636,10 @@
    <translation>Wählen für</translation>
   </message>
   <message>
+   <source>Choose the column</source>
+   <translation>Spalte wählen</translation>
+  </message>
+  <message>
    <source>Choose two different revisions.</source>
    <translation>Zwei verschiedene Revisionen wählen.</translation>
   </message>
@@ -2380,6 +2388,10 @@
    <translation>Jeder Platz der Zapfsäule wird wiederholt, ohne entschiedene Teile und ohne Notizen.</translation>
   </message>
   <message>
+   <source>Every position of the same liquid and blend</source>
+   <translation>Jede Position mit derselben Flüssigkeit und Mischung</translation>
+  </message>
+  <message>
    <source>Every row left out where {where} shows “{shows}”</source>
    <translation>Jede Zeile ausgelassen, in der {where} „{shows}“ zeigt</translation>
   </message>
@@ -2970,6 +2982,10 @@
   <message>
    <source>In the file: {0}</source>
    <translation>In der Datei: {0}</translation>
+  </message>
+  <message>
+   <source>In the order entered</source>
+   <translation>In der Reihenfolge der Eingabe</translation>
   </message>
   <message>
    <source>Inspections due</source>
@@ -5464,6 +5480,10 @@
    <translation>&amp;Sichern, wie es im Buch liegt…</translation>
   </message>
   <message>
+   <source>Same &amp;product</source>
+   <translation>Gleiches &amp;Produkt</translation>
+  </message>
+  <message>
    <source>Save</source>
    <translation>Speichern</translation>
   </message>
@@ -5828,6 +5848,10 @@
    <translation>Nur die zeigen, bei deren Kunden bis heute nachzufassen ist</translation>
   </message>
   <message>
+   <source>Show {0}</source>
+   <translation>{0} zeigen</translation>
+  </message>
+  <message>
    <source>Sideways</source>
    <translation>Zur Seite</translation>
   </message>
@@ -5870,6 +5894,14 @@
   <message>
    <source>Some codes allow a longer hose there.</source>
    <translation>Manche Vorschriften erlauben dort einen längeren Schlauch.</translation>
+  </message>
+  <message>
+   <source>Sort by it, falling</source>
+   <translation>Nach ihr sortieren, absteigend</translation>
+  </message>
+  <message>
+   <source>Sort by it, rising</source>
+   <translation>Nach ihr sortieren, aufsteigend</translation>
   </message>
   <message>
    <source>Source</source>

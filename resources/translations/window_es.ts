@@ -792,6 +792,10 @@
    <translation>Un cambio de líquido va por tanque, y un tubo de vapor termina en uno. Para una mezcla de dos escriba 1 + 2.</translation>
   </message>
   <message>
+   <source>A click chooses the column, a double click sorts by it</source>
+   <translation>Un clic elige la columna, un doble clic ordena por ella</translation>
+  </message>
+  <message>
    <source>A comma is the decimal sign</source>
    <translation>La coma es el signo decimal</translation>
   </message>
@@ -1632,6 +1636,10 @@
    <translation>Elegirlo para</translation>
   </message>
   <message>
+   <source>Choose the column</source>
+   <translation>Elegir la columna</translation>
+  </message>
+  <message>
    <source>Choose two different revisions.</source>
    <translation>Elija dos revisiones distintas.</translation>
   </message>
@@ -2380,6 +2388,10 @@
    <translation>Se repite cada posición del surtidor, sin las piezas decididas y sin notas.</translation>
   </message>
   <message>
+   <source>Every position of the same liquid and blend</source>
+   <translation>Cada posición con el mismo líquido y la misma mezcla</translation>
+  </message>
+  <message>
    <source>Every row left out where {where} shows “{shows}”</source>
    <translation>Omitida toda fila donde {where} muestra “{shows}”</translation>
   </message>
@@ -2970,6 +2982,10 @@
   <message>
    <source>In the file: {0}</source>
    <translation>En el archivo: {0}</translation>
+  </message>
+  <message>
+   <source>In the order entered</source>
+   <translation>En el orden de entrada</translation>
   </message>
   <message>
    <source>Inspections due</source>
@@ -5464,6 +5480,10 @@
    <translation>Guardar tal como está en el li&amp;bro…</translation>
   </message>
   <message>
+   <source>Same &amp;product</source>
+   <translation>Mismo &amp;producto</translation>
+  </message>
+  <message>
    <source>Save</source>
    <translation>Guardar</translation>
   </message>
@@ -5828,6 +5848,10 @@
    <translation>Mostrar solo aquellas cuyo cliente hay que volver a consultar hasta hoy</translation>
   </message>
   <message>
+   <source>Show {0}</source>
+   <translation>Mostrar {0}</translation>
+  </message>
+  <message>
    <source>Sideways</source>
    <translation>De lado</translation>
   </message>
@@ -5870,6 +5894,14 @@
   <message>
    <source>Some codes allow a longer hose there.</source>
    <translation>Algunos códigos permiten ahí una manguera más larga.</translation>
+  </message>
+  <message>
+   <source>Sort by it, falling</source>
+   <translation>Ordenar por ella, descendente</translation>
+  </message>
+  <message>
+   <source>Sort by it, rising</source>
+   <translation>Ordenar por ella, ascendente</translation>
   </message>
   <message>
    <source>Source</source>

@@ -792,6 +792,10 @@
    <translation>Un changement de liquide va par cuve, et une conduite de vapeur finit à l'une d'elles. Pour un mélange de deux, écrivez 1 + 2.</translation>
   </message>
   <message>
+   <source>A click chooses the column, a double click sorts by it</source>
+   <translation>Un clic choisit la colonne, un double clic trie selon elle</translation>
+  </message>
+  <message>
    <source>A comma is the decimal sign</source>
    <translation>La virgule est le signe décimal</translation>
   </message>
@@ -1632,6 +1636,10 @@
    <translation>Le choisir pour</translation>
   </message>
   <message>
+   <source>Choose the column</source>
+   <translation>Choisir la colonne</translation>
+  </message>
+  <message>
    <source>Choose two different revisions.</source>
    <translation>Choisissez deux révisions différentes.</translation>
   </message>
@@ -2380,6 +2388,10 @@
    <translation>Chaque poste du distributeur est répété, sans les pièces décidées ni les notes.</translation>
   </message>
   <message>
+   <source>Every position of the same liquid and blend</source>
+   <translation>Chaque position du même liquide et du même mélange</translation>
+  </message>
+  <message>
    <source>Every row left out where {where} shows “{shows}”</source>
    <translation>Toute ligne écartée où {where} montre « {shows} »</translation>
   </message>
@@ -2970,6 +2982,10 @@
   <message>
    <source>In the file: {0}</source>
    <translation>Dans le fichier : {0}</translation>
+  </message>
+  <message>
+   <source>In the order entered</source>
+   <translation>Dans l’ordre de saisie</translation>
   </message>
   <message>
    <source>Inspections due</source>
@@ -5464,6 +5480,10 @@
    <translation>Enregistrer tel qu'au re&amp;gistre…</translation>
   </message>
   <message>
+   <source>Same &amp;product</source>
+   <translation>Même &amp;produit</translation>
+  </message>
+  <message>
    <source>Save</source>
    <translation>Enregistrer</translation>
   </message>
@@ -5828,6 +5848,10 @@
    <translation>Ne montrer que ceux dont le client est à relancer d’ici aujourd’hui</translation>
   </message>
   <message>
+   <source>Show {0}</source>
+   <translation>Montrer {0}</translation>
+  </message>
+  <message>
    <source>Sideways</source>
    <translation>Sur le côté</translation>
   </message>
@@ -5870,6 +5894,14 @@
   <message>
    <source>Some codes allow a longer hose there.</source>
    <translation>Certaines règles y permettent un flexible plus long.</translation>
+  </message>
+  <message>
+   <source>Sort by it, falling</source>
+   <translation>Trier selon elle, décroissant</translation>
+  </message>
+  <message>
+   <source>Sort by it, rising</source>
+   <translation>Trier selon elle, croissant</translation>
   </message>
   <message>
    <source>Source</source>

@@ -18,7 +18,7 @@ from spoutline.gui.dialogs.position_name import PositionNameDialog
 from spoutline.gui.dialogs.surveys import SurveysDialog
 from spoutline.gui.edits.positions import AnswerGroup
 from spoutline.model.limit import LimitId, LimitStatus
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Site, Survey
 
 
 def row_of(dialog: LocalRulesDialog, limit_id: LimitId) -> int:
@@ -239,6 +239,37 @@ def test_copying_answers_says_how_many_positions_change(qtbot: QtBot, survey: Su
     assert dialog.after is not None
     assert dialog.after.positions[1].liquid == survey.positions[0].liquid
     assert dialog.after.positions[1].duty == survey.positions[1].duty
+
+
+def test_same_product_chooses_every_position_of_the_liquid_and_blend(qtbot: QtBot) -> None:
+    def one(label: str, **answers: object) -> Position:
+        return Position.model_validate({"label": label, **answers})
+
+    e10 = {"liquid": {"family": "gasoline", "blend_percent": 10}}
+    survey = Survey(
+        site=Site(name="Same Product"),
+        positions=(
+            one("1A", **e10),
+            one("1B", liquid={"family": "gasoline", "blend_percent": 85}),
+            one("2A", **e10, duty="truck"),
+            one("2B", liquid={"family": "diesel", "blend_percent": 10}),
+            one("3A", liquid={"family": "gasoline"}),  # nobody said which blend
+            one("3B"),
+            one("4A", **e10),
+        ),
+    )
+    dialog = CopyAnswersDialog(survey, "1A")
+    qtbot.addWidget(dialog)
+    dialog.targets.item(0).setCheckState(Qt.CheckState.Checked)
+    dialog.same_button.click()
+    assert dialog.labels == {"2A", "4A"}
+    dialog.boxes[AnswerGroup.DUTY].setChecked(True)
+    dialog.accept_button.click()
+    assert dialog.after is not None
+    assert dialog.after.positions[2].duty == "car"
+    nobody_said = CopyAnswersDialog(survey, "3B")
+    qtbot.addWidget(nobody_said)
+    assert not nobody_said.same_button.isEnabled()
 
 
 def unnamed(root: QWidget) -> list[str]:

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.dialogs.form import FormDialog
-from spoutline.gui.edits.positions import GROUP_WORDS, AnswerGroup, copy_answers
+from spoutline.gui.edits.positions import GROUP_WORDS, AnswerGroup, copy_answers, same_product
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Survey
@@ -65,6 +65,12 @@ class CopyAnswersDialog(FormDialog):
                 self.targets.addItem(item)
         self.targets.itemChanged.connect(lambda _: self._recount())
         column.addWidget(self.targets)
+        self.same_button = QPushButton(tr("Same &product"), side)
+        self.same_button.setAutoDefault(False)
+        self.same_button.setToolTip(tr("Every position of the same liquid and blend"))
+        self.same_button.setEnabled(bool(same_product(self._survey, self._source)))
+        self.same_button.clicked.connect(self._check_same_product)
+        column.addWidget(self.same_button)
         row = QHBoxLayout()
         for words, state in ((tr("&All"), Qt.CheckState.Checked), (tr("N&one"), Qt.CheckState.Unchecked)):
             button = QPushButton(words, side)
@@ -91,6 +97,14 @@ class CopyAnswersDialog(FormDialog):
         """Close with the survey after the copy."""
         self.after = copy_answers(self._survey, self._source, self.groups, self.labels)
         super().accept()
+
+    def _check_same_product(self) -> None:
+        """Choose every position of the same liquid and blend, and no other."""
+        wanted = same_product(self._survey, self._source)
+        for row in range(self.targets.count()):
+            item = self.targets.item(row)
+            is_on = item.data(Qt.ItemDataRole.UserRole) in wanted
+            item.setCheckState(Qt.CheckState.Checked if is_on else Qt.CheckState.Unchecked)
 
     def _check_all(self, state: Qt.CheckState) -> None:
         for row in range(self.targets.count()):

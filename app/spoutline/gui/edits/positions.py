@@ -8,7 +8,7 @@ from enum import StrEnum
 from pydantic import ValidationError
 
 from spoutline.gui.edits.answers import with_position
-from spoutline.model.answered import unanswered, with_answers_from
+from spoutline.model.answered import AssumedTopic, assumed_topics, unanswered, with_answers_from
 from spoutline.model.dispenser_type import inheriting, type_of_dispenser, with_type
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Position, Site, Survey
@@ -168,6 +168,29 @@ def copy_answers(survey: Survey, source: str, groups: frozenset[AnswerGroup], ta
         for position in survey.positions
     )
     return survey.model_copy(update={"positions": positions})
+
+
+def same_product(survey: Survey, source: str) -> frozenset[str]:
+    """Return the other positions that sell the liquid and blend of the source, as somebody answered for both of them.
+
+    What nobody answered is assumed, and an assumed liquid is no product: such positions are left out.
+    """
+    origin = survey.position(source)
+    if origin is None:
+        raise KeyError(source)
+    if not has_known_product(origin):
+        return frozenset()
+    return frozenset(
+        position.label
+        for position in survey.positions
+        if position.label != source and has_known_product(position) and position.liquid == origin.liquid
+    )
+
+
+def has_known_product(position: Position) -> bool:
+    """Say whether somebody answered which liquid a position sells, and where it has one its blend."""
+    silent = {AssumedTopic.LIQUID, AssumedTopic.BLEND}
+    return silent.isdisjoint(assumed_topics(position))
 
 
 def free_label(survey: Survey, label: str) -> str:
