@@ -97,4 +97,4 @@ def test_what_nobody_surveyed_is_not_on_the_parts_list(qtbot: QtBot, window: Mai
     qtbot.waitUntil(lambda: "2A" in bill.state_label.text(), timeout=30_000)
     shown = [bill.positions_model.index(row, 0).data() for row in range(bill.positions_model.rowCount())]
     assert shown == ["1A"]
-    assert "Not surveyed yet, and not in the list: 2A." in bill.state_label.text()
+    assert "Not surveyed yet, and not in the list: 2A." in bill.state_label.plain

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap.demos import demo_survey
@@ -12,7 +12,7 @@ from spoutline.gui.session import Session
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.survey import Survey
 
-CONTROL = Qt.KeyboardModifier.ControlModifier
+CONTROL, NONE = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.NoModifier
 
 
 @pytest.fixture
@@ -96,3 +96,98 @@ def test_chosen_rows_are_copied_together_and_stood_on(page: GridPage, session: S
     page.duplicate_button.click()
     assert labels(session) == ["A1", "A2", "A3", "A4", "A5"]
     assert session.undo_stack.undoText() == "Duplicate A4"
+
+
+def head_click(qtbot: QtBot, page: GridPage, column: int, modifier: Qt.KeyboardModifier = NONE) -> None:
+    head = page.table.head
+    at = QPoint(head.sectionViewportPosition(column) + 20, head.height() // 2)
+    qtbot.mouseClick(head.viewport(), Qt.MouseButton.LeftButton, modifier, at)
+
+
+def columns_chosen(page: GridPage) -> set[int]:
+    rows: dict[int, set[int]] = {}
+    for row, column in page.table.chosen_cells():
+        rows.setdefault(column, set()).add(row)
+    assert all(found == set(range(page.proxy.rowCount())) for found in rows.values())
+    return set(rows)
+
+
+def test_a_click_on_a_head_chooses_the_column_and_keeps_the_position(
+    qtbot: QtBot, page: GridPage, session: Session
+) -> None:
+    page.table.choose([(2, 1)])
+    assert session.label == "A3"
+    head_click(qtbot, page, 3)
+    assert columns_chosen(page) == {3}
+    assert session.label == "A3"
+    assert page.table.currentIndex().row() == 2
+    head_click(qtbot, page, 1, CONTROL)
+    assert columns_chosen(page) == {1, 3}
+    assert labels(session) == ["A1", "A2", "A3", "A4"]  # nothing was sorted
+
+
+def test_what_is_written_goes_into_the_column_that_was_chosen_by_its_head(
+    qtbot: QtBot, page: GridPage, session: Session
+) -> None:
+    column = next(at for at in range(page.proxy.columnCount()) if page.model.fields[at].key == "dispenser")
+    head_click(qtbot, page, column)
+    page.table.write_all("7")
+    assert {position.dispenser for position in session.survey.positions} == {"7"}
+
+
+def test_ctrl_space_chooses_the_column_of_the_current_cell(qtbot: QtBot, page: GridPage, session: Session) -> None:
+    page.table.choose([(1, 4)])
+    qtbot.keyClick(page.table, Qt.Key.Key_Space, CONTROL)
+    assert columns_chosen(page) == {4}
+    assert session.label == "A2"
+
+
+def test_a_double_click_on_a_head_sorts_rising_then_falling_then_as_entered(page: GridPage) -> None:
+    def shown() -> list[str]:
+        return [str(page.proxy.index(row, 0).data()) for row in range(page.proxy.rowCount())]
+
+    for wanted in (["A1", "A2", "A3", "A4"], ["A4", "A3", "A2", "A1"], ["A1", "A2", "A3", "A4"]):
+        page.table.head.sectionDoubleClicked.emit(0)
+        assert shown() == wanted
+    by_menu = page.table.menu(0).actions()
+    by_menu[2].trigger()
+    assert shown() == ["A4", "A3", "A2", "A1"]
+    by_menu[3].trigger()
+    assert shown() == ["A1", "A2", "A3", "A4"]
+
+
+def test_the_labels_stay_in_sight_when_the_table_is_scrolled_sideways(
+    qtbot: QtBot, page: GridPage, session: Session
+) -> None:
+    table, held = page.table, page.table.held
+    assert not held.isVisible()
+    table.horizontalScrollBar().setValue(table.horizontalScrollBar().maximum())
+    assert held.isVisible()
+    assert (held.x(), held.width()) == (table.verticalHeader().width() + table.frameWidth(), table.columnWidth(0))
+    assert [str(held.model().index(row, 0).data()) for row in range(4)] == ["A1", "A2", "A3", "A4"]
+    # a row of it lies beside the same row of the table
+    for row in range(4):
+        beside = table.visualRect(table.model().index(row, table.model().columnCount() - 1))
+        here = held.visualRect(held.model().index(row, 0))
+        assert (here.top(), here.height()) == (beside.top(), beside.height())
+    # a click on a label turns to its position and scrolls nothing
+    away = table.horizontalScrollBar().value()
+    at = held.visualRect(held.model().index(2, 0)).center()
+    qtbot.mouseClick(held.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    assert session.label == "A3"
+    assert table.horizontalScrollBar().value() == away
+
+
+def test_no_cell_is_left_below_the_labels_and_a_label_is_written_in_sight(qtbot: QtBot, page: GridPage) -> None:
+    table = page.table
+    table.horizontalScrollBar().setValue(table.horizontalScrollBar().maximum())
+    table.setCurrentIndex(table.model().index(0, table.model().columnCount() - 1))
+    for _ in range(table.model().columnCount() - 1):
+        qtbot.keyClick(table, Qt.Key.Key_Left)
+        rect = table.visualRect(table.currentIndex())
+        assert table.currentIndex().column() == 0 or rect.left() >= table.held.room
+    table.horizontalScrollBar().setValue(table.horizontalScrollBar().maximum())
+    table.setCurrentIndex(table.model().index(1, 0))
+    qtbot.keyClick(table, Qt.Key.Key_F2)
+    assert table.horizontalScrollBar().value() == 0
+    assert not table.held.isVisible()

@@ -16,6 +16,7 @@ class Role(IntEnum):
     SPANS = Qt.ItemDataRole.UserRole + 4  # true where the first cell takes the whole row
     CHOICES = Qt.ItemDataRole.UserRole + 5  # the words that a cell may hold, where only they may
     LEADS = Qt.ItemDataRole.UserRole + 6  # true where the text begins with what tells the row from its neighbours
+    POSITIONS = Qt.ItemDataRole.UserRole + 7  # labels of the positions that the cell names and leads to
     TONE = Qt.ItemDataRole.UserRole + 3  # a Tone, shown as a mark of its own shape
 
 

@@ -35,10 +35,11 @@ class FigureText:
 
 @dataclass(frozen=True, slots=True)
 class CaseText:
-    """Positions where a figure does the same, and what it does."""
+    """Positions where a figure does the same, in words and by their ``labels``, and what it does."""
 
     positions: str
     text: FigureText
+    labels: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +116,7 @@ def _visit_text(line: VisitLine, every: int, words: Words) -> VisitText:
     grouped: dict[FigureText, list[str]] = {}
     for label, figure in line.cases:
         grouped.setdefault(figure_text(figure, words), []).append(label)
-    cases = tuple(CaseText(_positions(labels, every, words), text) for text, labels in grouped.items())
+    cases = tuple(CaseText(_positions(labels, every, words), text, tuple(labels)) for text, labels in grouped.items())
     everywhere = _positions(list(line.labels), every, words)
     labels = () if line.figure.is_of_site else line.labels
     return VisitText(words.title(line.figure), everywhere, labels, cases, line.flips > 0, line.musts > 0)

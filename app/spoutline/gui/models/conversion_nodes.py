@@ -135,6 +135,7 @@ def _position_node(one: PositionConversion, conversion: SiteConversion, words: C
     return Node(
         cells=(one.position.label, words.title(one.outcome), kinds),
         record=one.position.label,
+        positions=(one.position.label,),
         tone=_OUTCOME_TONES[one.outcome],
         children=(*basis, *lines, *closings),
         is_head=True,

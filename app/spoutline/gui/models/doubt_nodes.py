@@ -41,10 +41,18 @@ def _line_node(line: VisitText) -> Node:
     children: list[Node] = []
     for case in line.cases:
         effects = tuple(Node(cells=(effect,), spans=True) for effect in case.text.effects)
-        children += effects if alone else [Node(cells=(case.positions, case.text.assumed), children=effects)]
+        child = Node(cells=(case.positions, case.text.assumed), children=effects, positions=case.labels)
+        children += effects if alone else [child]
     assumed = line.cases[0].text.assumed if alone else line.positions
     tone = Tone.CAUTION if line.musts else Tone.QUESTION if line.flips else Tone.NOTE
-    return Node(cells=(line.title, assumed), children=tuple(children), tone=tone, hint=line.positions)
+    return Node(
+        cells=(line.title, assumed),
+        children=tuple(children),
+        tone=tone,
+        hint=line.positions,
+        positions=line.labels,
+        names_at=1,
+    )
 
 
 def _margins_node(doubts: PositionDoubts, story: Story) -> Node:

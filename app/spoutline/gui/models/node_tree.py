@@ -17,7 +17,10 @@ _ROOT = QModelIndex()
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Node:
-    """One row: its cells, the value behind it, the rows below it. ``spans`` lets the first cell take the whole row."""
+    """One row: its cells, the value behind it, the rows below it. ``spans`` lets the first cell take the whole row.
+
+    ``positions`` are the labels of the positions that the cell in column ``names_at`` names and leads to.
+    """
 
     cells: tuple[str, ...]
     record: object = None
@@ -26,6 +29,8 @@ class Node:
     hint: str = ""
     is_head: bool = False
     spans: bool = False
+    positions: tuple[str, ...] = ()
+    names_at: int = 0
 
 
 class _Placed:
@@ -125,6 +130,8 @@ class NodeTree(QAbstractItemModel):
                 return font
             case Role.TONE:
                 return node.tone if index.column() == 0 else None
+            case Role.POSITIONS:
+                return node.positions if index.column() == node.names_at else ()
             case Role.SPANS:
                 return node.spans
             case Role.RECORD:

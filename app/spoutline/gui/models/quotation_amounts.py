@@ -29,7 +29,8 @@ _TITLE_WIDTH = 14  # characters in a line of a column's title
 class AmountRow:
     """One line of the comparison: its title and one text for each option; ``differs`` where an option is another.
 
-    ``hints`` say by how much an option differs from the first; ``about`` says more about the title.
+    ``hints`` say by how much an option differs from the first; ``about`` says more about the title; ``positions`` are
+    the labels of the positions that the hint of a cell names.
     """
 
     title: str
@@ -37,6 +38,7 @@ class AmountRow:
     differs: bool
     hints: tuple[str, ...] = ()
     about: str = ""
+    positions: tuple[tuple[str, ...], ...] = ()
 
 
 def amount_columns(quotation: Quotation) -> tuple[Column[AmountRow], ...]:
@@ -128,7 +130,8 @@ def _coverage_rows(quotation: Quotation, story: Story) -> Iterator[AmountRow]:
         for option in options
     )
     differs = any(option.on_common for option in options)
-    yield AmountRow(story.word(Word.HOSES_COVERED), cells, differs, hints=hints)
+    left_out = tuple(tuple(one.label for one in option.without_set) for option in options)
+    yield AmountRow(story.word(Word.HOSES_COVERED), cells, differs, hints=hints, positions=left_out)
     if differs:
         common = [option.on_common for option in options]
         yield AmountRow(
@@ -255,6 +258,7 @@ def _option_column(number: int, title: str) -> Column[AmountRow]:
         title=_in_lines(title),
         text=lambda row: row.cells[number],
         hint=lambda row: tip(row.hints[number]) if row.hints else "",
+        positions=lambda row: row.positions[number] if row.positions else (),
         is_number=True,
     )
 

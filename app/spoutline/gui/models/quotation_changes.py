@@ -72,7 +72,13 @@ def _node(change: RevisionChange) -> Node:
     before, after = _values(change)
     tone = Tone.NOTE if change.changed in (Changed.TOTAL, Changed.OPTION_ADDED, Changed.OPTION_DROPPED) else None
     hint = f"{what}\n{before} → {after}"
-    return Node(cells=(what, before, after), record=change, tone=tone, hint=tip(hint))
+    return Node(cells=(what, before, after), record=change, tone=tone, hint=tip(hint), positions=_positions(change))
+
+
+def _positions(change: RevisionChange) -> tuple[str, ...]:
+    """Return the positions that a row names and that are still there."""
+    named = change.subject if change.changed in (Changed.POSITION_SET, Changed.POSITION_ADDED) else change.position
+    return (named,) if named else ()
 
 
 def _what(change: RevisionChange) -> str:

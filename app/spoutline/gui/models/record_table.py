@@ -20,7 +20,8 @@ _ROOT = QModelIndex()
 class Column(Generic[RecordT]):
     """One column: title, the text of a cell and, where the text does not sort well, a comparable value.
 
-    ``leads`` says that texts begin with what tells the rows apart, so that a narrow cell keeps their beginning.
+    ``positions`` are the labels of the positions that a cell names and leads to. ``leads`` says that texts begin with
+    what tells the rows apart, so that a narrow cell keeps their beginning.
     """
 
     title: str
@@ -30,6 +31,7 @@ class Column(Generic[RecordT]):
     tone: Callable[[RecordT], Tone | None] | None = None
     is_number: bool = False
     leads: bool = False
+    positions: Callable[[RecordT], tuple[str, ...]] | None = None
 
 
 class RecordTable(QAbstractTableModel, Generic[RecordT]):
@@ -84,6 +86,8 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
                 return column.sort(record) if column.sort else column.text(record).casefold()
             case Role.TONE:
                 return column.tone(record) if column.tone else None
+            case Role.POSITIONS:
+                return column.positions(record) if column.positions else ()
             case Role.LEADS:
                 return column.leads
             case Role.RECORD:

@@ -15,6 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeView, QWidget
 
+from spoutline.gui.position_links import PositionLinks
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.copying import WholeRows
 from spoutline.gui.widgets.eliding import widths_with_room
@@ -56,6 +57,7 @@ class Table(QTableView):
         super().__init__(parent)
         self.setAccessibleName(name)
         self._whole = WholeRows(self)
+        self._links = PositionLinks(self)
         self._stretch, self._shares = stretch, shares
         self._never_cut, self._gives_way = whole, gives_way
         self._taught = ""
@@ -139,16 +141,19 @@ class Table(QTableView):
             self.picked.emit(current.data(Role.RECORD))
 
     def event(self, event: QEvent) -> bool:
-        """Qt: keep the keys for all and copy from the menu while the keyboard is here."""
-        if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _copies(event):
+        """Qt: keep the keys of this list from the menu while the keyboard is here."""
+        asks = event if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) else None
+        if asks is not None and (_copies(asks) or self._links.follows(asks)):
             event.accept()
             return True
         return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen ones with their titles."""
+        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen with titles, Ctrl+Return leads to a position."""
         if event.matches(QKeySequence.StandardKey.SelectAll):
             self._whole.choose_all()
+        elif self._links.follows(event):
+            self._links.follow()
         elif event.matches(QKeySequence.StandardKey.Copy):
             self._whole.copy()
         else:
@@ -190,6 +195,7 @@ class Tree(QTreeView):
         super().__init__(parent)
         self.setAccessibleName(name)
         self._whole = WholeRows(self)
+        self._links = PositionLinks(self)
         self._shares = shares
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -233,16 +239,19 @@ class Tree(QTreeView):
             self.picked.emit(self.model().index(current.row(), 0, current.parent()).data(Role.RECORD))
 
     def event(self, event: QEvent) -> bool:
-        """Qt: keep the keys for all and copy from the menu while the keyboard is here."""
-        if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _copies(event):
+        """Qt: keep the keys of this list from the menu while the keyboard is here."""
+        asks = event if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) else None
+        if asks is not None and (_copies(asks) or self._links.follows(asks)):
             event.accept()
             return True
         return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen ones with their titles."""
+        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen with titles, Ctrl+Return leads to a position."""
         if event.matches(QKeySequence.StandardKey.SelectAll):
             self._whole.choose_all()
+        elif self._links.follows(event):
+            self._links.follow()
         elif event.matches(QKeySequence.StandardKey.Copy):
             self._whole.copy()
         else:

@@ -158,6 +158,7 @@ class MarkDelegate(QStyledItemDelegate):
         """Qt: put the mark before the text."""
         super().initStyleOption(option, index)
         said = index.data(Role.TONE)
+        option.font.setUnderline(bool(index.data(Role.POSITIONS)))
         view = option.widget
         if isinstance(view, QTableView) and option.text and not index.data(Role.LEADS):
             option.text = self._with_room(option, view.columnWidth(index.column()), index, marked=bool(said))

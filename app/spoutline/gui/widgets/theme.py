@@ -406,6 +406,7 @@ QTreeView, QTableView, QListView {
   background: @card@; alternate-background-color: @stripe@; border: 1px solid @frame@; border-radius: 6px;
   color: @text@; selection-background-color: @accent@; selection-color: @on_accent@; outline: none;
 }
+QTableView#heldColumn { border: none; border-radius: 0; border-right: 1px solid @frame@; }
 QTreeView:focus, QTableView:focus, QListView:focus { border: 1px solid @accent@; }
 QTreeView::item, QTableView::item { padding: 3px 4px; border: none; }
 QTreeView::item:hover, QTableView::item:hover { background: @soft@; color: @text@; }

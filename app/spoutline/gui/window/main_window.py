@@ -14,6 +14,7 @@ from spoutline.gui.actions import ACTIONS, ActionId, ActionRecord, MenuId, actio
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.languages import LANGUAGE_NAMES
+from spoutline.gui.position_links import named_in
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
@@ -21,7 +22,7 @@ from spoutline.gui.widgets.reading_order import next_in_order
 from spoutline.gui.widgets.roomy_scroll import ElidedLabel
 from spoutline.gui.widgets.theme import ThemeChoice, theme_words
 from spoutline.gui.window.memory import LastView, WindowMemory
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -51,6 +52,7 @@ _ICONS = {
 }
 
 
+_MOST_WAYS = 3  # buttons of a notice that lead to positions
 _WANTED_SIZE = QSize(1440, 880)
 _FRAME = QSize(12, 44)  # what the desktop's title bar and borders take, so that the window never opens past the screen
 TABLE_ENDINGS: Final = (".csv", ".tsv", ".txt", ".xlsx")  # of tables of positions; any other file is read as a survey
@@ -227,12 +229,27 @@ class MainWindow(QMainWindow):
         return workplace
 
     def notify(self, text: str, tone: Tone = Tone.NOTE, offers: tuple[Offer, ...] = ()) -> None:
-        """Show a notice above the page."""
-        self.notices.notify(text, tone=tone, offers=offers)
+        """Show a notice above the page; it leads to the positions that it names."""
+        self.notices.notify(text, tone=tone, offers=(*offers, *self._ways_to_positions(text)))
 
     def show_trouble(self, text: str, offers: tuple[Offer, ...] = ()) -> None:
-        """Show what went wrong above the page."""
-        self.notices.notify(text, tone=Tone.BAD, offers=offers)
+        """Show what went wrong above the page; the notice leads to the positions that it names."""
+        self.notify(text, Tone.BAD, offers)
+
+    def turn_to_position(self, label: str) -> None:
+        """Bring a position into view."""
+        if self.workplace is not None:
+            self.workplace.turn_to_position(label)
+
+    def _ways_to_positions(self, text: str) -> tuple[Offer, ...]:
+        if self.workplace is None:
+            return ()
+        labels = (one.label for one in self.workplace.session.survey.positions)
+        words = tr("Show {0}")
+        return tuple(
+            Offer(mnemonic_safe(words.format(label)), partial(self.turn_to_position, label))
+            for label in named_in(told(text), labels)[:_MOST_WAYS]
+        )
 
     def _follow_undo(self, session: Session) -> None:
         """Let the menu say what undo and redo would do."""

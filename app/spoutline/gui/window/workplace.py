@@ -140,6 +140,7 @@ class Workplace(QWidget):
         column.addWidget(whole, 1)
         self.site_panel = SitePanel(self.context, whole)
         self.site_panel.position_opened.connect(lambda _: self._leave_site_pages())
+        self.site_panel.position_wanted.connect(self.turn_to_position)
         self.room = RoomyScroll(whole)
         self.views = PageStack(self.room)
         self.walk = QSplitter(Qt.Orientation.Horizontal, self.views)
@@ -474,6 +475,21 @@ class Workplace(QWidget):
         if 0 <= place < len(labels):
             self.session.look_at(labels[place])
             self._leave_site_pages()
+
+    def turn_to_position(self, label: str) -> None:
+        """Bring a position into view from any page: its row where all positions are in view, else its walk."""
+        if self.session.survey.position(label) is None:
+            return
+        if self.place is Place.POSITIONS:
+            self.grid_page.show_position(label)
+            return
+        self.session.look_at(label)
+        if self.place is Place.PARTS:
+            self.show_step(Step.SET)
+        elif self.step is Step.SITE:
+            self.show_step(Step.LIQUID)
+        elif self.place is not Place.SURVEY:
+            self.show_walk()
 
     def refresh(self) -> None:
         """Show everything anew."""

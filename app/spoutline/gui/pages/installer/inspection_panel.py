@@ -119,7 +119,9 @@ class InspectionPanel(QWidget):
                     text=lambda entry: day_text(entry.done_on),
                     sort=lambda entry: entry.done_on.toordinal(),
                 ),
-                Column(title=tr("Position"), text=lambda entry: entry.position),
+                Column(
+                    title=tr("Position"), text=lambda entry: entry.position, positions=lambda entry: (entry.position,)
+                ),
                 Column(title=tr("Removed"), text=lambda entry: str(entry.removed)),
                 Column(title=tr("Installed"), text=lambda entry: str(entry.fitted) or "–"),
                 Column(title=tr("Why"), text=lambda entry: self._reason_words(entry.reason)),
@@ -277,7 +279,7 @@ class InspectionPanel(QWidget):
                     text=lambda one: day_text(one.next_due),
                     sort=lambda one: one.next_due.toordinal(),
                 ),
-                Column(title=tr("Position"), text=lambda one: one.position),
+                Column(title=tr("Position"), text=lambda one: one.position, positions=lambda one: (one.position,)),
                 Column(
                     title=tr("What"),
                     text=lambda one: item_text(one, story),

@@ -17,13 +17,14 @@ from spoutline.gui.pages.quotation.history import HistoryPanel
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.offer import OfferPanel
 from spoutline.gui.pages.quotation.prices import PricesPanel
+from spoutline.gui.position_links import LinkedText
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import Card, plain_label, tab_pages
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.widgets.roomy_scroll import PageTabs
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.answered import surveyed_only
 from spoutline.model.faults import InputFault
 from spoutline.model.quotation import Quotation
@@ -78,7 +79,8 @@ class QuotationPanel(QWidget):
 
     def say(self, text: str) -> None:
         """Say what went wrong, or how things stand."""
-        self.state_label.setText(text)
+        labels = (one.label for one in self._context.session.survey.positions)
+        self.state_label.show_text(told(text), labels)
         self.state_label.setVisible(bool(text))
 
     def show_panel(self, panel: QWidget) -> None:
@@ -172,7 +174,7 @@ class QuotationPanel(QWidget):
         row.addWidget(self.follow_edit)
         card.body.addLayout(row)
         card.body.addWidget(self._older())
-        self.state_label = plain_label("", "quiet", wraps=True)
+        self.state_label = LinkedText("quiet", self)
         self.state_label.hide()
         card.body.addWidget(self.state_label)
         card.body.setSpacing(6)

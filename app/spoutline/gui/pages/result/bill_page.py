@@ -24,6 +24,7 @@ from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
 from spoutline.gui.pages.sets_head import SetsHead
+from spoutline.gui.position_links import LinkedText
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table, Tree
@@ -67,7 +68,7 @@ class BillPage(QWidget):
         card = Card("", parent)
         card.body.addWidget(plain_label(tr("Parts list of the site"), "pageTitle"))
         card.body.addWidget(SetsHead(self._context, self))
-        self.state_label = plain_label("", "quiet", wraps=True)
+        self.state_label = LinkedText("quiet", self)
         card.body.addWidget(self.state_label)
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
@@ -115,7 +116,7 @@ class BillPage(QWidget):
         self._made_for = wanted
         self.paper.forget_document()
         self._enable(False)
-        self.state_label.setText(tr("Planning all positions…"))
+        self.state_label.show_text(tr("Planning all positions…"))
         work = self._context.sets.whole_site()
         self._context.jobs.start(_PLAN, work, self._show_plan, self._show_trouble, revision=session.revision)
 
@@ -147,6 +148,7 @@ class BillPage(QWidget):
                         else story.money(total_of(position_lines(one, currency)).minor, currency),
                     ),
                     record=one.position.label,
+                    positions=(one.position.label,),
                     tone=tone_of_plan(one),
                     hint=plan_words(one, story),
                 )
@@ -171,7 +173,7 @@ class BillPage(QWidget):
             words.append(tr("Without price: {parts}.").format(parts=", ".join(total.unpriced)))
         if left_out:
             words.append(tr("Not surveyed yet, and not in the list: {labels}.").format(labels=", ".join(left_out)))
-        self.state_label.setText(" ".join(words))
+        self.state_label.show_text(" ".join(words), left_out)
         if plan.positions:
             self._make_paper(plan)
 
@@ -208,7 +210,7 @@ class BillPage(QWidget):
 
     def _show_trouble(self, fault: Exception) -> None:
         self._made_for = None
-        self.state_label.setText(told(str(fault)))
+        self.state_label.show_text(told(str(fault)))
         self._notify(tr("The bill could not be made: {reason}").format(reason=fault))
 
     def _enable(self, ready: bool) -> None:

@@ -141,8 +141,6 @@ class GridPage(QWidget):
     def _grid(self) -> QWidget:
         self.table = SheetTable(tr("All positions and their answers"), self, has_titles)
         self.table.setModel(self.proxy)
-        self.table.setSortingEnabled(True)
-        self.table.sortByColumn(-1, Qt.SortOrder.AscendingOrder)
         self.table.written.connect(self._write_cells)
         self.table.titled.connect(self._read_rows)
         self.table.refused.connect(self._show_fault)
@@ -188,8 +186,13 @@ class GridPage(QWidget):
         stays = after.position(session.label) is not None
         self._context.edit(after, tr("Remove {0}").format(_named(labels)), session.label if stays else focus)
 
+    def show_position(self, label: str) -> None:
+        """Turn to a position and stand on its row."""
+        self._turn_to(label)
+        self._show_row(label)
+
     def _turn_to(self, label: object) -> None:
-        if isinstance(label, str):
+        if isinstance(label, str) and not self.table.is_choosing_column:
             self._context.session.look_at(label)
 
     def _show_row(self, label: str) -> None:

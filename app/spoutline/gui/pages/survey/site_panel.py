@@ -61,10 +61,13 @@ class SitePanel(QFrame):
         A person pressed the button of a command.
     position_opened(str)
         A person turned to a position; its label.
+    position_wanted(str)
+        A person clicked a position, or pressed Return on it, to have it in view; its label.
     """
 
     asked = Signal(object)
     position_opened = Signal(str)
+    position_wanted = Signal(str)
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -90,6 +93,7 @@ class SitePanel(QFrame):
         self.tree.header().hide()
         self.tree.picked.connect(self._pick)
         self.tree.clicked.connect(lambda index: self._click(index.siblingAtColumn(0).data(Role.RECORD)))
+        self.tree.opened.connect(self._click)
         column.addWidget(self.tree, 1)
         row = QHBoxLayout()
         row.setSpacing(2)
@@ -204,9 +208,9 @@ class SitePanel(QFrame):
             self.position_opened.emit(record)
 
     def _click(self, record: object) -> None:
-        """Turn to the position in focus too: another page may be in view."""
-        if record == self._context.session.label:
-            self.position_opened.emit(record)
+        """Have a position in view, the one in hand too: another page may be in its place."""
+        if isinstance(record, str):
+            self.position_wanted.emit(record)
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.SURVEY:
