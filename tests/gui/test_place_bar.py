@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -14,6 +14,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.places import PLACES, Place
 from spoutline.gui.roles import Standing, Tone
+from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.place_bar import PlaceButton
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -156,3 +157,26 @@ def test_a_notice_moves_nothing(window: MainWindow, workplace: Workplace) -> Non
     assert window.centralWidget().rect().contains(window.notices.geometry())
     QTest.keyClick(window.notices, Qt.Key.Key_Escape)
     assert window.notices.text == ""
+
+
+def test_what_was_done_is_told_at_the_foot_and_covers_nothing(window: MainWindow, workplace: Workplace) -> None:
+    window.resize(1280, 720)
+    window.show_trouble("The disk is full.")
+    assert window.notices.isVisible()
+    window.notify("Saved as /tmp/bill.pdf")
+    assert not window.notices.isVisible()  # it tells of what is over
+    assert (window.foot_line.told, window.notices.text) == ("Saved as /tmp/bill.pdf", "Saved as /tmp/bill.pdf")
+    window.notify("Removed.", offers=(Offer("Undo", lambda: None),))  # what offers something has buttons
+    assert (window.foot_line.told, window.notices.isVisible()) == ("", True)
+    window.notify("A sentence that the foot has no room for. " * 6)
+    assert (window.foot_line.told, window.notices.isVisible()) == ("", True)
+    window.notify("Saved.")
+    workplace.show_bill()
+    assert window.foot_line.text().startswith("Advice only")
+
+
+def test_a_short_notice_lies_over_what_stands_at_the_left_alone(window: MainWindow, workplace: Workplace) -> None:
+    window.resize(1280, 720)
+    QApplication.processEvents()
+    window.show_trouble("The disk is full.")
+    assert window.notices.geometry().right() <= workplace.site_panel.mapTo(window, QPoint(250, 0)).x()

@@ -1,6 +1,7 @@
 """A notice that tells what went wrong and offers what can be done about it, over the lower left corner of the window.
 
-It lies over the page and moves nothing: whoever is about to press a button finds it where it was.
+It lies over the page and moves nothing: whoever is about to press a button finds it where it was. What was merely done
+stands at the foot of the window, over no control.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.fitted_scroll import FittedScroll
+from spoutline.gui.widgets.foot_line import FootLine
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.tile_grid import TileGrid
 from spoutline.gui.wording import told, tr
@@ -27,9 +29,11 @@ _WORDS = {
     Tone.WORKING: "Notice",
     Tone.OPEN: "Notice",
 }
-_NARROW, _WIDE = 300, 460  # pixels; for a sentence, and for what does not fit into a few lines
+# pixels; for a sentence, no wider than what stands at the window's left, and for what does not fit into a few lines
+_NARROW, _WIDE = 250, 460
 _LONG_TEXT = 160  # characters
 _MARGIN = 10
+_DONE = frozenset({Tone.GOOD, Tone.NOTE})
 _MOST_SHARE = 0.6  # of the height of what it lies over
 
 
@@ -42,10 +46,14 @@ class Offer:
 
 
 class NoticeBar(QFrame):
-    """Shows one notice until it is put away. It never takes the keyboard away from what a person is doing."""
+    """Shows one notice until it is put away. It never takes the keyboard away from what a person is doing.
 
-    def __init__(self, parent: QWidget) -> None:
+    What was done and offers nothing is told at the ``foot`` of the window, where there is one and it has the room.
+    """
+
+    def __init__(self, parent: QWidget, foot: FootLine | None = None) -> None:
         super().__init__(parent)
+        self._foot = foot
         self.setObjectName("notice")
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 10, 10)
@@ -71,12 +79,15 @@ class NoticeBar(QFrame):
 
     @property
     def text(self) -> str:
-        """The notice shown; empty while the bar is put away."""
-        return self._label.text() if not self.isHidden() else ""
+        """The notice shown, here or at the foot; empty while both are put away."""
+        at_foot = self._foot.told if self._foot is not None else ""
+        return at_foot or (self._label.text() if not self.isHidden() else "")
 
     def notify(self, text: str, *, tone: Tone = Tone.CAUTION, offers: tuple[Offer, ...] = ()) -> None:
         """Show a notice with its offers and a way to put it away."""
         text = told(text)
+        if self._told_at_foot(text, tone, offers):
+            return
         self._drop_buttons()
         self._mark.show_tone(tone, tr(_WORDS[tone]))
         self._label.setText(text)
@@ -93,8 +104,23 @@ class NoticeBar(QFrame):
         self._lay_out()
         QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
 
+    def _told_at_foot(self, text: str, tone: Tone, offers: tuple[Offer, ...]) -> bool:
+        """Tell at the foot what was done, in place of what was told before; return whether it was told there."""
+        if self._foot is None:
+            return False
+        self._foot.clear_told()
+        if tone not in _DONE or offers or not self._foot.tell(text):
+            return False
+        self._hide()
+        return True
+
     def put_away(self) -> None:
         """Hide the notice; the keyboard goes on where it was where it was in here."""
+        if self._foot is not None:
+            self._foot.clear_told()
+        self._hide()
+
+    def _hide(self) -> None:
         had_keyboard = self.isAncestorOf(self.window().focusWidget() or self.window())
         self._drop_buttons()
         self._label.clear()

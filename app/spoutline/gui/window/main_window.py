@@ -16,10 +16,10 @@ from spoutline.gui.jobs import Jobs
 from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.position_links import named_in
 from spoutline.gui.roles import Tone
+from spoutline.gui.widgets.foot_line import FootLine
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.widgets.reading_order import next_in_order
-from spoutline.gui.widgets.roomy_scroll import ElidedLabel
 from spoutline.gui.widgets.theme import ThemeChoice, theme_words
 from spoutline.gui.window.memory import LastView, WindowMemory
 from spoutline.gui.wording import told, tr
@@ -96,7 +96,8 @@ class MainWindow(QMainWindow):
         self.actions_by_id: dict[ActionId, QAction] = {}
         self._build_menu()
         self._middle = QWidget(self)
-        self.notices = NoticeBar(self._middle)
+        self.foot_line = FootLine(tr("Advice only: local codes and the authority having jurisdiction decide."), self)
+        self.notices = NoticeBar(self._middle, self.foot_line)
         self._column = QVBoxLayout(self._middle)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(4)
@@ -188,8 +189,7 @@ class MainWindow(QMainWindow):
         self.busy_bar.setAccessibleName(tr("Work in hand"))
         self.busy_bar.hide()
         bar = self.statusBar()
-        advice = ElidedLabel(tr("Advice only: local codes and the authority having jurisdiction decide."), self)
-        bar.addWidget(advice, 1)
+        bar.addWidget(self.foot_line, 1)
         for widget in (self.busy_bar, self.units_label, self.save_label):
             bar.addPermanentWidget(widget)
         self.jobs.busy_changed.connect(self.busy_bar.setVisible)
@@ -216,6 +216,7 @@ class MainWindow(QMainWindow):
         self._put_away_start()
         workplace = Workplace(session, self.jobs, self.notify, self._middle)
         self.workplace = workplace
+        workplace.page_changed.connect(self.foot_line.clear_told)
         self._column.addWidget(workplace, 1)
         for name, splitter in workplace.splitters.items():
             self.memory.give_splitter_back(name, splitter)
