@@ -215,8 +215,11 @@ CHECKER = _checker()
     CHECKER is None,
     reason="needs Chromium, and axe-core from npm (npm install --global axe-core, or AXE_CORE=.../axe.min.js)",
 )
-def test_an_accessibility_checker_finds_nothing(papers: dict[str, Make], tmp_path: Path) -> None:
+def test_an_accessibility_checker_finds_nothing(papers: dict[str, Make], workbench: Workbench, tmp_path: Path) -> None:
     assert CHECKER is not None
+    survey = demo_survey("small_town")
+    plan = workbench.plan_site(survey.model_copy(update={"positions": survey.positions[:2]}))
+    tablet = {one.value: workbench.packing().tablet_page(plan, one, US) for one in Language}
     browser, script = CHECKER
     run = (
         "axe.run(document).then(r => {document.body.textContent = '';"
@@ -225,8 +228,8 @@ def test_an_accessibility_checker_finds_nothing(papers: dict[str, Make], tmp_pat
         "document.body.append(e);});"
     )
     faults = {}
-    for name, make in papers.items():
-        text = re.sub(r"<meta http-equiv[^>]*>", "", make(HTML).decode())
+    for name, page in ({name: make(HTML) for name, make in papers.items()} | tablet).items():
+        text = re.sub(r"<meta http-equiv[^>]*>", "", page.decode())
         checker = f"<script>{Path(script).read_text(encoding='utf-8')}</script><script>{run}</script>"
         path = tmp_path / "paper.html"
         path.write_text(text.replace("</body>", f"{checker}</body>"), encoding="utf-8")
