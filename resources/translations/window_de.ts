@@ -480,6 +480,10 @@
    <translation>&amp;Angebote</translation>
   </message>
   <message>
+   <source>&amp;Quote it so</source>
+   <translation>So &amp;anbieten</translation>
+  </message>
+  <message>
    <source>&amp;Quote this survey</source>
    <translation>Diese Auf&amp;nahme anbieten</translation>
   </message>
@@ -1352,6 +1356,10 @@
    <translation>Weil: {0}</translation>
   </message>
   <message>
+   <source>Before</source>
+   <translation>Vorher</translation>
+  </message>
+  <message>
    <source>Before → after</source>
    <translation>Vorher → nachher</translation>
   </message>
@@ -2094,6 +2102,10 @@
   <message>
    <source>Do &amp;without the demonstration in this book</source>
    <translation>In diesem Buch &amp;ohne die Vorführung auskommen</translation>
+  </message>
+  <message>
+   <source>Do not work out what the change means in money</source>
+   <translation>Nicht ausrechnen, was die Änderung in Geld bedeutet</translation>
   </message>
   <message>
    <source>Do superseded parts &amp;go?</source>
@@ -2902,6 +2914,10 @@
   <message>
    <source>How each of three people works here.</source>
    <translation>Wie jeder von drei Menschen hier arbeitet.</translation>
+  </message>
+  <message>
+   <source>How far the change in money is worked out</source>
+   <translation>Wie weit die Änderung in Geld gerechnet ist</translation>
   </message>
   <message>
    <source>How far the quotation is</source>
@@ -4000,6 +4016,10 @@
    <translation>Hinweis: Störung</translation>
   </message>
   <message>
+   <source>Now, {0}</source>
+   <translation>Jetzt, {0}</translation>
+  </message>
+  <message>
    <source>Nozzle</source>
    <translation>Zapfventil</translation>
   </message>
@@ -4226,6 +4246,10 @@
   <message>
    <source>Option</source>
    <translation>Variante</translation>
+  </message>
+  <message>
+   <source>Option and line</source>
+   <translation>Variante und Zeile</translation>
   </message>
   <message>
    <source>Option left out, total</source>
@@ -6600,6 +6624,22 @@
    <translation>Die Aufnahme hat sich seit dem Druck dieses Bogens geändert. Jede Zeile ansehen.</translation>
   </message>
   <message>
+   <source>The survey was changed since. No amount of the quotation changes by that.</source>
+   <translation>Die Aufnahme wurde seither geändert. Kein Betrag des Angebots ändert sich dadurch.</translation>
+  </message>
+  <message>
+   <source>The survey was changed since. Quoted now:</source>
+   <translation>Die Aufnahme wurde seither geändert. Jetzt angeboten:</translation>
+  </message>
+  <message>
+   <source>The survey was changed since; what that means in money was not worked out.</source>
+   <translation>Die Aufnahme wurde seither geändert; was das in Geld bedeutet, wurde nicht ausgerechnet.</translation>
+  </message>
+  <message>
+   <source>The survey was changed since; working out what that means in money…</source>
+   <translation>Die Aufnahme wurde seither geändert; was das in Geld bedeutet, wird ausgerechnet…</translation>
+  </message>
+  <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
    <translation>Die Aufnahme wurde beim Anbieten geändert, also wurde nichts angeboten. Noch einmal anbieten.</translation>
   </message>
@@ -7052,6 +7092,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was</translation>
   </message>
   <message>
+   <source>What &amp;changes…</source>
+   <translation>Was sich &amp;ändert…</translation>
+  </message>
+  <message>
    <source>What a type answers need not be asked at its positions. A survey keeps the type as it was chosen.</source>
    <translation>Was ein Typ beantwortet, muss an seinen Plätzen niemand fragen. Eine Aufnahme behält den Typ, wie er gewählt wurde.</translation>
   </message>
@@ -7066,6 +7110,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What changed from</source>
    <translation>Was sich geändert hat von</translation>
+  </message>
+  <message>
+   <source>What changes in money</source>
+   <translation>Was sich in Geld ändert</translation>
   </message>
   <message>
    <source>What chose the sets</source>
@@ -7230,6 +7278,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What the book holds of “{name}” is now in {path}.</source>
    <translation>Was das Buch von „{name}“ enthält, steht jetzt in {path}.</translation>
+  </message>
+  <message>
+   <source>What the change means in money</source>
+   <translation>Was die Änderung in Geld bedeutet</translation>
+  </message>
+  <message>
+   <source>What the change means in money cannot be told: {0}</source>
+   <translation>Was die Änderung in Geld bedeutet, ist nicht zu sagen: {0}</translation>
   </message>
   <message>
    <source>What the columns hold</source>
@@ -7550,6 +7606,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Laufende Arbeit</translation>
+  </message>
+  <message>
+   <source>Work it out</source>
+   <translation>Ausrechnen</translation>
   </message>
   <message>
    <source>Worked lines</source>
@@ -8522,6 +8582,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} against the first option</source>
    <translation>{0} gegenüber der ersten Variante</translation>
+  </message>
+  <message>
+   <source>{0} as it is in hand, and as the survey and the terms in hand would be quoted now.</source>
+   <translation>{0}, wie es vorliegt, und wie Aufnahme und vorliegende Bedingungen jetzt angeboten würden.</translation>
   </message>
   <message>
    <source>{0} differences</source>

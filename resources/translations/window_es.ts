@@ -480,6 +480,10 @@
    <translation>&amp;Cotizaciones</translation>
   </message>
   <message>
+   <source>&amp;Quote it so</source>
+   <translation>&amp;Cotizarlo así</translation>
+  </message>
+  <message>
    <source>&amp;Quote this survey</source>
    <translation>Coti&amp;zar este levantamiento</translation>
   </message>
@@ -1352,6 +1356,10 @@
    <translation>Porque: {0}</translation>
   </message>
   <message>
+   <source>Before</source>
+   <translation>Antes</translation>
+  </message>
+  <message>
    <source>Before → after</source>
    <translation>Antes → después</translation>
   </message>
@@ -2094,6 +2102,10 @@
   <message>
    <source>Do &amp;without the demonstration in this book</source>
    <translation>&amp;Prescindir de la demostración en este libro</translation>
+  </message>
+  <message>
+   <source>Do not work out what the change means in money</source>
+   <translation>No calcular lo que el cambio significa en dinero</translation>
   </message>
   <message>
    <source>Do superseded parts &amp;go?</source>
@@ -2902,6 +2914,10 @@
   <message>
    <source>How each of three people works here.</source>
    <translation>Cómo trabaja aquí cada una de tres personas.</translation>
+  </message>
+  <message>
+   <source>How far the change in money is worked out</source>
+   <translation>Hasta dónde está calculado el cambio en dinero</translation>
   </message>
   <message>
    <source>How far the quotation is</source>
@@ -4000,6 +4016,10 @@
    <translation>Aviso: problema</translation>
   </message>
   <message>
+   <source>Now, {0}</source>
+   <translation>Ahora, {0}</translation>
+  </message>
+  <message>
    <source>Nozzle</source>
    <translation>Pistola</translation>
   </message>
@@ -4226,6 +4246,10 @@
   <message>
    <source>Option</source>
    <translation>Opción</translation>
+  </message>
+  <message>
+   <source>Option and line</source>
+   <translation>Opción y línea</translation>
   </message>
   <message>
    <source>Option left out, total</source>
@@ -6600,6 +6624,22 @@
    <translation>El levantamiento cambió desde que se imprimió esta hoja. Mire cada línea.</translation>
   </message>
   <message>
+   <source>The survey was changed since. No amount of the quotation changes by that.</source>
+   <translation>El levantamiento se cambió desde entonces. Ningún importe de la cotización cambia por ello.</translation>
+  </message>
+  <message>
+   <source>The survey was changed since. Quoted now:</source>
+   <translation>El levantamiento se cambió desde entonces. Cotizado ahora:</translation>
+  </message>
+  <message>
+   <source>The survey was changed since; what that means in money was not worked out.</source>
+   <translation>El levantamiento se cambió desde entonces; lo que eso significa en dinero no se calculó.</translation>
+  </message>
+  <message>
+   <source>The survey was changed since; working out what that means in money…</source>
+   <translation>El levantamiento se cambió desde entonces; se calcula lo que eso significa en dinero…</translation>
+  </message>
+  <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
    <translation>El levantamiento cambió mientras se cotizaba, así que no se cotizó nada. Cotícelo otra vez.</translation>
   </message>
@@ -7052,6 +7092,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué</translation>
   </message>
   <message>
+   <source>What &amp;changes…</source>
+   <translation>Qué &amp;cambia…</translation>
+  </message>
+  <message>
    <source>What a type answers need not be asked at its positions. A survey keeps the type as it was chosen.</source>
    <translation>Lo que responde un tipo no hay que preguntarlo en sus posiciones. Un levantamiento conserva el tipo tal como se eligió.</translation>
   </message>
@@ -7066,6 +7110,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What changed from</source>
    <translation>Qué cambió desde</translation>
+  </message>
+  <message>
+   <source>What changes in money</source>
+   <translation>Lo que cambia en dinero</translation>
   </message>
   <message>
    <source>What chose the sets</source>
@@ -7230,6 +7278,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What the book holds of “{name}” is now in {path}.</source>
    <translation>Lo que el libro contiene de «{name}» está ahora en {path}.</translation>
+  </message>
+  <message>
+   <source>What the change means in money</source>
+   <translation>Lo que el cambio significa en dinero</translation>
+  </message>
+  <message>
+   <source>What the change means in money cannot be told: {0}</source>
+   <translation>No se puede decir lo que el cambio significa en dinero: {0}</translation>
   </message>
   <message>
    <source>What the columns hold</source>
@@ -7550,6 +7606,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Trabajo en curso</translation>
+  </message>
+  <message>
+   <source>Work it out</source>
+   <translation>Calcularlo</translation>
   </message>
   <message>
    <source>Worked lines</source>
@@ -8522,6 +8582,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} against the first option</source>
    <translation>{0} frente a la primera opción</translation>
+  </message>
+  <message>
+   <source>{0} as it is in hand, and as the survey and the terms in hand would be quoted now.</source>
+   <translation>{0} como está a la vista, y como se cotizarían ahora el levantamiento y los términos a la vista.</translation>
   </message>
   <message>
    <source>{0} differences</source>

@@ -480,6 +480,10 @@
    <translation>De&amp;vis</translation>
   </message>
   <message>
+   <source>&amp;Quote it so</source>
+   <translation>Le &amp;chiffrer ainsi</translation>
+  </message>
+  <message>
    <source>&amp;Quote this survey</source>
    <translation>Faire le &amp;devis du relevé</translation>
   </message>
@@ -1352,6 +1356,10 @@
    <translation>Raison : {0}</translation>
   </message>
   <message>
+   <source>Before</source>
+   <translation>Avant</translation>
+  </message>
+  <message>
    <source>Before → after</source>
    <translation>Avant → après</translation>
   </message>
@@ -2094,6 +2102,10 @@
   <message>
    <source>Do &amp;without the demonstration in this book</source>
    <translation>Se &amp;passer de la démonstration dans ce livre</translation>
+  </message>
+  <message>
+   <source>Do not work out what the change means in money</source>
+   <translation>Ne pas calculer ce que le changement signifie en argent</translation>
   </message>
   <message>
    <source>Do superseded parts &amp;go?</source>
@@ -2902,6 +2914,10 @@
   <message>
    <source>How each of three people works here.</source>
    <translation>Comment chacune de trois personnes travaille ici.</translation>
+  </message>
+  <message>
+   <source>How far the change in money is worked out</source>
+   <translation>Où en est le calcul du changement en argent</translation>
   </message>
   <message>
    <source>How far the quotation is</source>
@@ -4000,6 +4016,10 @@
    <translation>Avis : problème</translation>
   </message>
   <message>
+   <source>Now, {0}</source>
+   <translation>Maintenant, {0}</translation>
+  </message>
+  <message>
    <source>Nozzle</source>
    <translation>Pistolet</translation>
   </message>
@@ -4226,6 +4246,10 @@
   <message>
    <source>Option</source>
    <translation>Option</translation>
+  </message>
+  <message>
+   <source>Option and line</source>
+   <translation>Option et ligne</translation>
   </message>
   <message>
    <source>Option left out, total</source>
@@ -6600,6 +6624,22 @@
    <translation>Le relevé a changé depuis l'impression de cette fiche. Regardez chaque ligne.</translation>
   </message>
   <message>
+   <source>The survey was changed since. No amount of the quotation changes by that.</source>
+   <translation>Le relevé a changé depuis. Aucun montant du devis n’en change.</translation>
+  </message>
+  <message>
+   <source>The survey was changed since. Quoted now:</source>
+   <translation>Le relevé a changé depuis. Chiffré maintenant :</translation>
+  </message>
+  <message>
+   <source>The survey was changed since; what that means in money was not worked out.</source>
+   <translation>Le relevé a changé depuis ; ce que cela signifie en argent n’a pas été calculé.</translation>
+  </message>
+  <message>
+   <source>The survey was changed since; working out what that means in money…</source>
+   <translation>Le relevé a changé depuis ; calcul de ce que cela signifie en argent…</translation>
+  </message>
+  <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
    <translation>Le relevé a été modifié pendant le devis, aucun devis n'a donc été fait. Refaites-le.</translation>
   </message>
@@ -7052,6 +7092,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Quoi</translation>
   </message>
   <message>
+   <source>What &amp;changes…</source>
+   <translation>Ce qui &amp;change…</translation>
+  </message>
+  <message>
    <source>What a type answers need not be asked at its positions. A survey keeps the type as it was chosen.</source>
    <translation>Ce à quoi un type répond n'est plus à demander à ses postes. Un relevé garde le type tel qu'il a été choisi.</translation>
   </message>
@@ -7066,6 +7110,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What changed from</source>
    <translation>Ce qui a changé de</translation>
+  </message>
+  <message>
+   <source>What changes in money</source>
+   <translation>Ce qui change en argent</translation>
   </message>
   <message>
    <source>What chose the sets</source>
@@ -7230,6 +7278,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What the book holds of “{name}” is now in {path}.</source>
    <translation>Ce que le registre contient de « {name} » est désormais dans {path}.</translation>
+  </message>
+  <message>
+   <source>What the change means in money</source>
+   <translation>Ce que le changement signifie en argent</translation>
+  </message>
+  <message>
+   <source>What the change means in money cannot be told: {0}</source>
+   <translation>On ne peut dire ce que le changement signifie en argent : {0}</translation>
   </message>
   <message>
    <source>What the columns hold</source>
@@ -7550,6 +7606,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Work in hand</source>
    <translation>Travail en cours</translation>
+  </message>
+  <message>
+   <source>Work it out</source>
+   <translation>Le calculer</translation>
   </message>
   <message>
    <source>Worked lines</source>
@@ -8522,6 +8582,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} against the first option</source>
    <translation>{0} face à la première option</translation>
+  </message>
+  <message>
+   <source>{0} as it is in hand, and as the survey and the terms in hand would be quoted now.</source>
+   <translation>{0} tel qu’il est en main, et tel que le relevé et les conditions en main seraient chiffrés maintenant.</translation>
   </message>
   <message>
    <source>{0} differences</source>

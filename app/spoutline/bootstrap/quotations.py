@@ -43,6 +43,7 @@ if TYPE_CHECKING:
     from spoutline.model.usual_terms import UsualTerms
     from spoutline.planning.pricing.labour_forecast import LabourForecast
     from spoutline.planning.protocols import Progress
+    from spoutline.planning.refit.money_change import Foreseen, MoneyChange
     from spoutline.planning.refit.quote import Quoted
     from spoutline.planning.refit.revision_changes import RevisionChange
     from spoutline.planning.refit.touched import TouchedPart
@@ -217,6 +218,28 @@ class QuotationService:
             part_names=self._part_names(display),
         )
         return quote(survey, terms, sources, origin=origin, logo=logo, progress=progress)
+
+    def foresee(
+        self,
+        before: Quotation,
+        survey: Survey,
+        terms: Terms | None,
+        display: Display,
+        *,
+        origin: tuple[int, int] | None = None,
+        logo: str = "",
+        progress: Progress | None = None,
+    ) -> Foreseen:
+        """Return what a survey would be quoted at, and what that means in money beside a quotation; nothing is kept.
+
+        Without ``terms`` those of the quotation hold, so that the survey alone makes the difference as long as catalog
+        and price lists are the same. Raise what ``quote`` raises.
+        """
+        from spoutline.planning.refit.money_change import Foreseen, money_change
+
+        on = before.terms if terms is None else terms
+        quoted = self.quote(survey, on, display, origin=origin, logo=logo or before.logo, progress=progress)
+        return Foreseen(quoted.quotation, money_change(before, quoted.quotation))
 
     def _part_names(self, display: Display) -> Callable[[Part], tuple[PartName, ...]]:
         """Return what words a part in every language but the catalog's, so that a quotation is printed in any."""
@@ -419,6 +442,12 @@ class QuotationService:
         from spoutline.documents.quotation.margin_tables import margin_xlsx
 
         return margin_xlsx(quotation, revision, self._sources.story(display, None))
+
+    def money_json(self, change: MoneyChange, quotation: Quotation, revision: int) -> str:
+        """Return what a quotation made anew means in money as a JSON document, beside a quotation and its revision."""
+        from spoutline.documents.json.money_change import money_change_json
+
+        return money_change_json(change, quotation.terms.heading.number, revision)
 
     def margin_json(self, quotation: Quotation, revision: int) -> str:
         """Return cost and margin of every line, option and the quotation as a JSON document."""

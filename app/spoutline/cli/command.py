@@ -188,7 +188,7 @@ def add_survey(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def add_terms(parser: argparse.ArgumentParser) -> None:
+def add_terms(parser: argparse.ArgumentParser, *, required: bool = True) -> None:
     """Declare the file of the terms of a quotation."""
     from spoutline.cli.outputs import InputFile
 
@@ -196,7 +196,7 @@ def add_terms(parser: argparse.ArgumentParser) -> None:
         "--terms",
         metavar="TERMS.toml",
         type=Path,
-        required=True,
+        required=required,
         action=InputFile,
         words="the file of the terms",
         help="terms of the quotation",

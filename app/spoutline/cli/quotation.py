@@ -66,6 +66,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     until.add_argument("--none", action="store_true", help="no such day any more")
     keep = add("keep", "quote a survey and keep it as a draft")
     _quoted(keep)
+    _previewed(add("preview", "print what quoting a changed survey again would mean in money; keeps nothing"))
     show = add("show", "print a quotation's options, amounts and history")
     issue = add("issue", "issue a draft; its papers are kept byte for byte")
     answer = add("answer", "note the customer's answer")
@@ -112,6 +113,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     expire = add("expire", "let issued quotations expire whose last day is over")
     for one in (touched, expire):
         one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=day)
+
+
+def _previewed(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
+    add_survey(parser)
+    add_terms(parser, required=False)
+    parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
 
 
 def _quoted(parser: argparse.ArgumentParser) -> None:
@@ -174,6 +182,23 @@ def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
     if (kept := workbench.book().numbered(survey)) is not None:
         survey, origin = kept.survey, (kept.id, kept.revision)
     return service.quote(survey, terms, display, origin=origin, logo=logo, progress=TerminalProgress()).quotation
+
+
+def _preview(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.documents.quotation.money_change import money_lines
+
+    service = workbench.quoting()
+    stored, survey = service.stored(arguments.id), read_survey(arguments.survey)
+    before = stored.quotation
+    terms = before.terms if arguments.terms is None else read_terms(workbench, arguments, survey)
+    logo = "" if arguments.terms is None else service.logo(terms, arguments.terms.parent)
+    display = display_of(arguments, workbench, survey.site.jurisdiction)
+    found = service.foresee(before, survey, terms, display, logo=logo, progress=TerminalProgress())
+    if arguments.json:
+        write_standard_output(service.money_json(found.change, before, stored.revision))
+    else:
+        write_standard_output("\n".join(money_lines(found.change, workbench.story(display))) + "\n")
+    return ExitCode.FITS
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -329,6 +354,7 @@ _ACTIONS: dict[str, _Action] = {
     "list": _list,
     "follow-up": _follow_up,
     "keep": _keep,
+    "preview": _preview,
     "show": _show,
     "issue": _issue,
     "answer": _answer,

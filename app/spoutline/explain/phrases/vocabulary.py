@@ -300,6 +300,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "terminal_quotation": ("number", "dated", "until", "site"),
     "terminal_positions_one": ("count",),
     "terminal_positions_many": ("count",),
+    "money_same": (),
     "terminal_numbers_one": ("count",),
     "terminal_numbers_many": ("count",),
     "terminal_no_price": ("gap",),

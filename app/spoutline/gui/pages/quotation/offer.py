@@ -25,6 +25,7 @@ from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, am
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.paper.handing import PaperHands, button_grid
 from spoutline.gui.pages.quotation.files import FileKind
+from spoutline.gui.pages.quotation.foreseen import MoneyRow
 from spoutline.gui.pages.quotation.guidance import gap_words, next_words
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand
@@ -73,6 +74,7 @@ class OfferPanel(QWidget):
         column.addLayout(self._steps_row())
         column.addLayout(self._answer_row())
         self._paper_row = QHBoxLayout()
+        self._column = column
         column.addLayout(self._paper_row)
         column.addLayout(self._saving_row())
 
@@ -85,6 +87,10 @@ class OfferPanel(QWidget):
     def note(self) -> str:
         """What was noted about the customer's answer."""
         return self.note_edit.text().strip()
+
+    def add_money(self, row: MoneyRow) -> None:
+        """Take in what tells what a change of the survey means in money, above the options."""
+        self._column.insertWidget(self._column.indexOf(self.middle), row)
 
     def add_hands(self, hands: PaperHands) -> None:
         """Take in the buttons that print the paper and hand it to mail, beside the one that saves it."""

@@ -19,6 +19,7 @@ from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.handing import Called, PaperHands
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
+from spoutline.gui.pages.quotation.foreseen import FORESEE, Foreseer, MoneyRow
 from spoutline.gui.pages.quotation.guidance import low_texts
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.panel import QuotationPanel
@@ -80,6 +81,10 @@ class QuotationPage(QWidget):
             context, lambda: self.paper.document, self._called, key=FILE, notify=notify, parent=self
         )
         self.panel.offer.add_hands(self.hands)
+        self.foreseer = Foreseer(context, today, self)
+        self.money_row = MoneyRow(self.foreseer, lambda: context.story, self.panel.offer)
+        self.money_row.details_wanted.connect(self.show_foreseen)
+        self.panel.offer.add_money(self.money_row)
         self.paper.document_shown.connect(lambda _: self.hands.allow(True))
         splitter.setSizes([600, 480])
         splitter.setStretchFactor(0, 1)
@@ -166,6 +171,20 @@ class QuotationPage(QWidget):
             self.make()
         else:
             self._quote_pinned(self._hand, hand.answered(part, override))
+
+    def show_foreseen(self) -> None:
+        """Show line by line what quoting the changed survey means in money; take that in hand where wanted."""
+        from spoutline.gui.dialogs.foreseen_quote import ForeseenQuoteDialog, ForeseenWords
+
+        found, number = self.foreseer.found, self._called().name
+        if found is None or self.is_busy:
+            return
+        lead = tr("{0} as it is in hand, and as the survey and the terms in hand would be quoted now.").format(number)
+        words = ForeseenWords(tr("What the change means in money"), lead, tr("&Quote it so"))
+        dialog = ForeseenQuoteDialog(found.change, self._context.story, words, self)
+        if dialog.exec() == ForeseenQuoteDialog.DialogCode.Accepted:
+            self._show_made(found.made)
+        dialog.deleteLater()
 
     def stop(self) -> None:
         """Give up the quotation that is being made."""
@@ -459,6 +478,7 @@ class QuotationPage(QWidget):
 
     def _show_steps(self) -> None:
         self.panel.show_steps(self._hand, is_stepping=self._steps.is_busy, is_quoting=self._is_quoting)
+        self.foreseer.follow(self._hand, self.terms.in_hand, is_free=not self.is_busy and self.isVisible())
 
     def _show_prices(self) -> None:
         """Show the prices, and who answers for which: by the terms in hand where they are to be quoted on next."""
@@ -496,6 +516,8 @@ class QuotationPage(QWidget):
             self.look_at(stored.id)
 
     def _on_progress(self, key: JobKey, done: int, total: int) -> None:
+        if key == FORESEE:
+            self.money_row.show_progress(done, total)
         if key == MAKE and self._is_quoting:
             self.panel.say(self.panel.offer.show_progress(done, total))
 
