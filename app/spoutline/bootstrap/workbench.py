@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
     from spoutline.bootstrap.table_maps import TableMaps
+    from spoutline.bootstrap.weighing import WeighingService
     from spoutline.bootstrap.what_if import WhatIfService
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
@@ -435,6 +436,19 @@ class Workbench:
                 catalogue=self._stores.catalogue,
                 edition=self._stores.edition,
                 steps=self._steps,
+            )
+        )
+
+    def weighing(self) -> WeighingService:
+        """Return the use cases of sets weighed against each other."""
+        from spoutline.bootstrap.weighing import Sources, WeighingService
+
+        return WeighingService(
+            Sources(
+                tables=self._checked_tables,
+                catalogue=self._stores.catalogue,
+                steps=self._steps,
+                price_lists=lambda parts: self.quoting().price_lists_for(parts),
             )
         )
 

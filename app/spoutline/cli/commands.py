@@ -26,6 +26,7 @@ COMMANDS: tuple[Command, ...] = (
     ),
     Command("whynot", "say why a catalog part is not in a position's set", "whynot"),
     Command("whatif", "show what another answer would do to sets, checks, parts and money", "what_if"),
+    Command("weigh", "show the sets that no other outdoes in price, lead time, flow and more", "weigh"),
     Command(
         "substitutes",
         "list every catalog part that could hang in a place of a position's set",

@@ -27,6 +27,8 @@ _DOCUMENTS = {
     "measure": ("measure", "MeasureDocument"),
     "whatif": ("what_if", "WhatIfDocument"),
     "whatif-matrix": ("what_if_matrix", "WhatIfMatrixDocument"),
+    "weigh": ("front", "FrontDocument"),
+    "weigh-station": ("front", "StationFrontDocument"),
 }
 
 

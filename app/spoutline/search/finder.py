@@ -6,18 +6,19 @@ What it does not finish with them is left to the columns, which cost some millis
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
 from spoutline.search import walk
-from spoutline.search.effort import Exhausted
+from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.graph import MAJOR, Path, Problem
 from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
     from spoutline.search.columns import Columns
+    from spoutline.search.front import Axes, FrontChain
     from spoutline.search.item_table import Ints, ItemsOf, Mask, Names
     from spoutline.search.optimum import Chain
 
@@ -133,6 +134,48 @@ class Finder:
             self._limits,
             self._count,
         )
+
+    def front(
+        self,
+        axes: Axes,
+        effort: Effort,
+        *,
+        may: Mask,
+        most_major: int | None = None,
+        without: Iterable[tuple[int, ...]] = (),
+        known: Iterable[FrontChain] = (),
+    ) -> list[FrontChain]:
+        """Return the chains that no other within the limits outdoes on some axes; see ``search.front.front``.
+
+        Parameters
+        ----------
+        axes, may
+            Figures of the items, and which of them may be used, as ``ItemsOf`` counts them.
+        most_major
+            Whole multiples of ``MAJOR`` that a chain may cost; None for any number.
+
+        Raises
+        ------
+        Cancelled, Exhausted
+            As of ``search.front.front``.
+        ValueError
+            If a cost is too large for whole numbers of 64 bits.
+        """
+        from spoutline.search.front import front
+
+        columns = self._shared.rows
+        if columns is None:
+            raise ValueError("a cost is too large for whole numbers of 64 bits")
+        columns = columns.with_limits(self._limits).only(may[columns.row])
+        if most_major is not None:
+            columns = columns.only(columns.major <= most_major)
+            columns = columns.with_load(columns.major, most_major)
+        return front(columns, axes, effort, without=without, known=known)
+
+    def path_of(self, rows: Sequence[int]) -> Path:
+        """Return the chain of some items, by layer, as ``ItemsOf`` counts them; below 0 for an empty layer."""
+        items = [None if row < 0 else self._shared.items[row] for row in rows]
+        return Path(sum(item.cost for item in items if item is not None), tuple(items))
 
     def _other(self, shared: _Shared, limits: tuple[float, ...], count: int) -> Finder:
         other = Finder.__new__(Finder)

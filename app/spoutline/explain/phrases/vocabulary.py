@@ -10,6 +10,7 @@ from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.phrases.coverage_words import CoverageWord
+from spoutline.explain.phrases.front_words import FrontWord
 from spoutline.explain.phrases.keeper_words import KeeperWord
 from spoutline.explain.phrases.manual_words import ManualWord
 from spoutline.explain.phrases.paper_words import PaperWord
@@ -24,6 +25,7 @@ from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.cross_reference import NumberStepKind
 from spoutline.model.cuts import Cut, Decider
 from spoutline.model.finding import Severity, SubjectKind, Verdict
+from spoutline.model.front import FrontAxis
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material, MaterialColumn, Suitability
@@ -98,6 +100,8 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     WhatIfEffect,
     PartFate,
     WhatIfWord,
+    FrontAxis,
+    FrontWord,
     KeeperWord,
     PaperWord,
     QuotationWord,

@@ -22,7 +22,7 @@ def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate 
     terms = pricer.terms
     if terms.drive_offs is None:
         return None
-    rate, yearly, events = terms.drive_offs.per_position_year, Decimal(0), Decimal(0)
+    yearly, events = Decimal(0), Decimal(0)
     with localcontext(EXACT):
         for plan in site_plan.positions:
             links = plan.chosen.hanging_set.links if plan.chosen else ()
@@ -30,11 +30,11 @@ def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate 
             if part is None:
                 continue
             bought = next((link.part for link in links if link.part.ref == part.comes_with), part)
-            cost = _cost_of_one(part, bought, terms.drive_offs, pricer)
+            cost = yearly_cost_of(part, bought, terms.drive_offs, pricer)
             if cost is None:
                 return None
-            events += rate
-            yearly += rate * cost
+            events += terms.drive_offs.per_position_year
+            yearly += cost
     per_year = rounded(yearly, coin(terms.currency), terms.rounding.mode)
     return DriveOffEstimate(
         events_per_year=events,
@@ -42,6 +42,16 @@ def drive_off_estimate(site_plan: SitePlan, pricer: Pricer) -> DriveOffEstimate 
         years=terms.drive_offs.years,
         over_years=per_year * terms.drive_offs.years,
     )
+
+
+def yearly_cost_of(part: Part, bought_as: Part, drive_offs: DriveOffs, pricer: Pricer) -> Decimal | None:
+    """Return what separations at one position are expected to cost in a year; None where a breakaway has no price.
+
+    Parameters: ``part``, the breakaway; ``bought_as``, the article that it comes in or itself; ``drive_offs``, what the
+    customer expects; ``pricer``, prices on terms.
+    """
+    cost = _cost_of_one(part, bought_as, drive_offs, pricer)
+    return None if cost is None else drive_offs.per_position_year * cost
 
 
 def _cost_of_one(part: Part, bought_as: Part, drive_offs: DriveOffs, pricer: Pricer) -> Decimal | None:

@@ -194,6 +194,11 @@ class ChainSearch:
                 if narrowed is not None:
                     yield narrowed
 
+    def finders_of(self, query: SetQuery) -> Iterator[tuple[Assembled, Finder]]:
+        """Yield the problem of each design flow with a finder within the limits of a query that holds no part."""
+        limits = self._limits(query)
+        yield from ((one, one.finder.within(limits)) for one in self._assembled(query))
+
     def _finders(self, query: SetQuery) -> Iterator[Finder]:
         """Yield a finder for each of the ``problems``; queries for the same lines share the items."""
         limits = self._limits(query)

@@ -104,6 +104,10 @@ class Chooser:
         judged = self._accepted_or_none(best, dropped)
         return judged if judged is not None else next(self.accepted(query, dropped), None)
 
+    def accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        """Return a set that the search found with its checks; None where one of them forbids it."""
+        return self._accepted_or_none(hanging_set, dropped)
+
     def _accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         self.looked_at += 1
         judged = self.judge.judged(hanging_set)

@@ -17,6 +17,7 @@ from spoutline.calc.elements import AnnularRun, HoseRun
 from spoutline.calc.friction import LEAST_COIL_RATIO, SMOOTH_RUBBER_ROUGHNESS
 from spoutline.calc.liquids import LiquidState
 from spoutline.calc.losses import element_loss_pa
+from spoutline.calc.permeation import permeation_loss
 from spoutline.calc.reach import CORNER_ALLOWANCE
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import HOSES
@@ -189,6 +190,18 @@ def filled_weight_n(part: PartView, state: LiquidState) -> Floats:
     empty_kg_m = np.maximum(part.number("hose.mass_kg_m"), mass / length)
     liquid_kg_m = state.density_kg_m3 * math.pi * (outer**2 - inner**2) / 4.0
     return STANDARD_GRAVITY.value * (empty_kg_m + liquid_kg_m) * length
+
+
+def yearly_permeation_kg(hoses: PartView, requirement: Requirement) -> Floats:
+    """Return what leaves through the walls of hoses in a year (kg), at the middle of the climate; NaN where unknown.
+
+    Parameters: ``hoses``; ``requirement``, whose middle temperature lies within the range of the temperature rule.
+    Source: as ``calc.permeation``; the rate is the maker's.
+    """
+    middle_c = (requirement.temperature_low_c + requirement.temperature_high_c) / 2.0
+    of_one = permeation_loss(rate_kg_m2_s=1.0, bore_m=1.0, length_m=1.0, temperature_c=middle_c).yearly_loss_kg
+    size = hoses.number("hose.bore_m") * hoses.number("hose.length_m")
+    return np.asarray(of_one * hoses.number("hose.permeation_kg_m2_s") * size)
 
 
 def pull_demand_n(part: PartView, slot: Slot, requirement: Requirement, tables: RuleTables) -> Floats:

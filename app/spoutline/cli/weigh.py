@@ -1,0 +1,148 @@
+"""`weigh`: the sets that no other outdoes on the axes named, of a position, or the price of a station against one."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from spoutline.cli.command import CommandWork, add_survey, display_of
+from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.typed import day_of
+from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import form_of
+from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+    from spoutline.model.front import FrontAxis, PositionFront, StationFront
+    from spoutline.model.quotation_terms import Terms
+    from spoutline.model.survey import Survey
+
+_AXES = "price,lead,flow"
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    add_survey(parser)
+    parser.add_argument(
+        "position", metavar="POSITION", nargs="?", help="label of a position; without one, the whole station"
+    )
+    parser.add_argument(
+        "--axes",
+        metavar="AXES",
+        default="",
+        help="up to three of price, lead, flow, mass, permeation, yearly, practice with commas between; "
+        "of a station, price and one other; default: price,lead,flow, of a station price,lead",
+    )
+    parser.add_argument(
+        "--free",
+        action="store_true",
+        help="leave aside the parts asked for there, so that others can take their places",
+    )
+    parser.add_argument(
+        "--terms",
+        metavar="TERMS.toml",
+        type=Path,
+        action=InputFile,
+        words="the file of the terms",
+        help="terms that say how often drive-offs happen, for the axis yearly",
+    )
+    parser.add_argument(
+        "--json",
+        action="store_true",
+        help="print the document; `schema --output` describes it: weigh, of a station weigh-station",
+    )
+    parser.add_argument(
+        "--take", metavar="NUMBER", type=int, help="number of a line: --accept then asks for the parts of that set"
+    )
+    outputs = OutputArguments(parser)
+    outputs.add_paper("--pdf", "write chart and table here")
+    outputs.add("--accept", FileForm.JSON, "write the survey that asks for the parts of the set taken here")
+    parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    if (arguments.take is None) != (arguments.accept is None):
+        wanted = "name the number of a line with --take and the file for the survey with --accept"
+        raise InputFault((InputProblem("", "--take", repr(arguments.take), wanted),))
+    dated = day_of(arguments.dated, "--dated")
+    survey = read_survey(arguments.survey)
+    terms = None if arguments.terms is None else workbench.quoting().read_terms(arguments.terms)
+    found = _found(workbench, survey, arguments, terms)
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
+    contents: dict[Path, bytes] = {}
+    if arguments.pdf is not None:
+        form = form_of(arguments.pdf)
+        contents[arguments.pdf] = workbench.weighing().paper(survey, found, story, dated, form)
+    if arguments.accept is not None:
+        from spoutline.book.survey_text import survey_to_json
+
+        contents[arguments.accept] = survey_to_json(_taken(survey, found, arguments.take)).encode()
+    with arguments.output_plan.staged(contents) as files:
+        files.place()
+    if arguments.json:
+        _print_json(workbench, survey, found)
+    else:
+        from spoutline.cli.plan_text import printable
+        from spoutline.cli.weigh_text import weigh_lines
+
+        write_standard_output("".join(f"{printable(line)}\n" for line in weigh_lines(found, story)))
+    for path in contents:
+        sys.stderr.write(f"written to {path}\n")
+    return ExitCode.FITS if found.points else ExitCode.DOES_NOT_FIT
+
+
+def _found(
+    workbench: Workbench, survey: Survey, arguments: argparse.Namespace, terms: Terms | None
+) -> PositionFront | StationFront:
+    from spoutline.planning.weighing.asking import axes_named
+
+    service = workbench.weighing()
+    if arguments.position is not None:
+        axes = axes_named(arguments.axes or _AXES, "--axes")
+        listening = TerminalProgress("sets looked at")
+        return service.position(survey, arguments.position, axes, free=arguments.free, terms=terms, progress=listening)
+    axis = _other_axis(axes_named(arguments.axes or "price,lead", "--axes"), arguments.axes)
+    listening = TerminalProgress("positions looked at")
+    return service.station(survey, axis, free=arguments.free, terms=terms, progress=listening)
+
+
+def _other_axis(axes: tuple[FrontAxis, ...], written: str) -> FrontAxis:
+    """Return the axis beside the price; raise ``InputFault`` where not exactly one is named."""
+    from spoutline.model.front import FrontAxis
+
+    others = [axis for axis in axes if axis is not FrontAxis.PRICE]
+    if len(axes) != 2 or len(others) != 1:
+        wanted = "of a station name price and one other, such as price,lead; or name a position"
+        raise InputFault((InputProblem("", "--axes", repr(written), wanted),))
+    return others[0]
+
+
+def _taken(survey: Survey, found: PositionFront | StationFront, number: int) -> Survey:
+    from spoutline.model.front import PositionFront
+    from spoutline.planning.weighing.taking import station_taking, survey_taking
+
+    if not 1 <= number <= len(found.points):
+        wanted = Worded("use a number from 1 to {count}", count=len(found.points))
+        raise InputFault((InputProblem("", "--take", str(number), wanted),))
+    if isinstance(found, PositionFront):
+        return survey_taking(survey, (found.label,), found.points[number - 1])
+    return station_taking(found, found.points[number - 1])
+
+
+def _print_json(workbench: Workbench, survey: Survey, found: PositionFront | StationFront) -> None:
+    from spoutline.documents.json.front import front_json, station_front_json
+    from spoutline.model.front import PositionFront
+
+    if isinstance(found, PositionFront):
+        write_standard_output(front_json(found, workbench.provenance(survey)))
+    else:
+        write_standard_output(station_front_json(found))
+
+
+WORK = CommandWork(_arguments, _run)

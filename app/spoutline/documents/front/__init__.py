@@ -1,0 +1,1 @@
+"""Sets weighed against each other on paper."""

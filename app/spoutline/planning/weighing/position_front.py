@@ -1,0 +1,434 @@
+"""The sets of one position that no other outdoes: searched, then held to every check."""
+
+from __future__ import annotations
+
+import itertools
+import math
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
+
+import numpy as np
+
+from spoutline.calc.permeation import HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, permeation_applies
+from spoutline.model.check import CheckId
+from spoutline.model.faults import Cancelled
+from spoutline.model.finding import Severity
+from spoutline.model.front import ADDS, FrontAxis, FrontPoint, LeftOut, PositionFront
+from spoutline.model.part_columns import Ints, Mask
+from spoutline.model.part_ref import PartRef
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
+from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.model.survey import Position, Site
+from spoutline.planning.sets.assembled import Assembled
+from spoutline.planning.sets.choice import Choice, Chooser
+from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.plan_position import planned_position
+from spoutline.planning.sets.pool import SlotParts
+from spoutline.planning.sets.staying import Choosing
+from spoutline.planning.weighing.alike import alike_of
+from spoutline.planning.weighing.measures import Measured, Measures, YearlyCost
+from spoutline.search.effort import Effort, Exhausted
+from spoutline.search.finder import Finder
+from spoutline.search.front import Axes, FrontChain, merged
+from spoutline.search.listener import Listener
+
+_MOST_LABELS = 40_000_000  # looked at for an exact front; beyond it a coarse one is made, its gap stated
+_SHARES = (0.0, 0.01, 0.05, 0.2)  # gap of the fronts tried, of the least figure of each axis
+_ROUNDS = 24  # of looking for what takes the place of sets that full checks turned down
+_HANDED_EVERY = 32  # sets held to their checks between two parts of the answer
+
+Told = Callable[[PositionFront], None]
+_Group = frozenset[RequirementId]  # should-lines of the whole set that need not be kept
+
+
+@dataclass(frozen=True, slots=True)
+class FrontQuestion:
+    """What is asked of a position.
+
+    ``free`` leaves out the parts that a person asked for, so that others can take their places. ``yearly_cost`` says
+    what separations with a breakaway cost in a year.
+    """
+
+    axes: tuple[FrontAxis, ...]
+    free: bool = False
+    yearly_cost: YearlyCost | None = None
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Source:
+    """Sets of one design flow that may give up the same should-lines."""
+
+    group: _Group
+    assembled: Assembled
+    finder: Finder
+    measured: Measured
+    may: Mask
+    axes: Axes
+    offset: Ints  # what giving up the lines adds to each axis
+    most_regrets: int | None
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Found:
+    """A chain of the front with where it was found."""
+
+    number: int  # of its source
+    source: _Source
+    chain: FrontChain  # figures with the offset
+
+
+def axes_at(requirement: Requirement, *, yearly: bool) -> tuple[FrontAxis, ...]:
+    """Return the axes on which sets of a position can be weighed.
+
+    Permeation is worked out for gasoline within the range of its temperature rule; a yearly cost needs ``yearly``, the
+    terms that say how often drive-offs happen.
+    """
+    middle = (requirement.temperature_low_c + requirement.temperature_high_c) / 2.0
+    permeates = permeation_applies(requirement.liquid.family) and (
+        LOWEST_TEMPERATURE.value <= middle <= HIGHEST_TEMPERATURE.value
+    )
+    left = {*(() if permeates else (FrontAxis.PERMEATION,)), *(() if yearly else (FrontAxis.YEARLY,))}
+    return tuple(axis for axis in FrontAxis if axis not in left)
+
+
+def position_front(
+    position: Position, site: Site, context: PlanningContext, asked: FrontQuestion, told: Told | None = None
+) -> PositionFront:
+    """Return the sets of a position that no other outdoes on the axes asked for.
+
+    Sets keep every must. Where departures from good practice are no axis, sets count that depart no further than the
+    plan's own. Which sets count, what they are judged by and the plan's own set are those of ``planned_position``.
+
+    Parameters
+    ----------
+    position, site
+        From the survey.
+    context
+        Rule tables, part store and listener.
+    asked
+        Axes, all of them among ``axes_at``; an axis that a position does not have leaves it without points.
+    told
+        Is handed the front as far as it is known, from the first sets that passed their checks on.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    pins = position.decisions.pinned if asked.free else ()
+    if pins:
+        position = position.model_copy(update={"decisions": position.decisions.model_copy(update={"pinned": ()})})
+    planned = planned_position(position, site, context)
+    empty = PositionFront(
+        plan=planned.plan,
+        axes=asked.axes,
+        currency=site.currency,
+        points=(),
+        planned=None,
+        planned_figures=None,
+        most_departures=None,
+        least=None,
+        gap=(0,) * len(asked.axes),
+        pins_left_out=len(pins),
+    )
+    if planned.choosing is None or planned.choice is None or planned.plan.requirement is None:
+        return empty
+    there = axes_at(planned.plan.requirement, yearly=asked.yearly_cost is not None)
+    if any(axis not in there for axis in asked.axes):
+        return empty
+    return _Weighing(planned.plan, planned.choosing, planned.choice, context, asked, empty, there).front(told)
+
+
+@dataclass
+class _Weighing:
+    """The front of one position in the making."""
+
+    plan: PositionPlan
+    choosing: Choosing
+    choice: Choice
+    context: PlanningContext
+    asked: FrontQuestion
+    empty: PositionFront
+    there: tuple[FrontAxis, ...]
+    _sources: tuple[_Source, ...] = field(init=False)
+    _accepted: list[tuple[_Found, FrontPoint]] = field(init=False, default_factory=list)
+    _turned_down: dict[int, list[tuple[int, ...]]] = field(init=False, default_factory=dict)  # by source: chains
+    _gap: tuple[int, ...] = field(init=False)
+
+    def __post_init__(self) -> None:
+        """Measure every part once for each design flow."""
+        chooser = self.choosing.chooser
+        requirement = chooser.search.requirement
+        self.listener = self.context.listener or Listener()
+        self.measures = Measures(
+            requirement, chooser.search.model, self.there, chooser.installed_keys, self.asked.yearly_cost
+        )
+        self._gap = self.empty.gap
+        self._least: tuple[int, ...] | None = None
+        self.departures = len(self.choice.dropped) + chooser.regrets_of(self.choice.judged.hanging_set)
+        self._sources = tuple(self._all_sources(chooser))
+        self._planned_figures = self._figures_of_plan()
+
+    # what is searched
+
+    def _all_sources(self, chooser: Chooser) -> Iterator[_Source]:
+        soft = {one.requirement for one in chooser.search.model.set_limits if one.severity is Severity.SHOULD}
+        by_practice = FrontAxis.PRACTICE in self.asked.axes
+        most = None if by_practice else self.departures
+        measured: dict[int, Measured] = {}
+        for size in range(len(soft) + 1 if most is None else min(len(soft), most) + 1):
+            for group in map(frozenset, itertools.combinations(sorted(soft), size)):
+                query = chooser.query(group)
+                for at, (one, finder) in enumerate(chooser.search.finders_of(query)):
+                    if at not in measured:
+                        measured[at] = self.measures.measured(one)
+                    left = None if most is None else most - size
+                    yield self._source(group, one, finder, measured[at], left)
+
+    def _source(
+        self, group: _Group, one: Assembled, finder: Finder, measured: Measured, most_regrets: int | None
+    ) -> _Source:
+        axes = self.asked.axes
+        may = np.logical_and.reduce([measured.known[axis] for axis in axes])
+        return _Source(
+            group,
+            one,
+            finder,
+            measured,
+            may,
+            Axes.exact(
+                np.column_stack([measured.figures[axis] for axis in axes]),
+                [axis in ADDS for axis in axes],
+                measured.figures[FrontAxis.PRICE],
+            ),
+            np.array([len(group) if axis is FrontAxis.PRACTICE else 0 for axis in axes], np.int64),
+            most_regrets,
+        )
+
+    # the front
+
+    def front(self, told: Told | None) -> PositionFront:
+        """Return the front; ``told`` is handed it as it grows."""
+        open_figures: list[tuple[int, ...]] = []
+        if told is not None:
+            told(self._as_known(None, ()))
+        for last in range(_ROUNDS):
+            found = self._searched()
+            turned_down = self._judge(found, told)
+            if not turned_down:
+                break
+            if last == _ROUNDS - 1:
+                open_figures = [one.chain.figures for one in turned_down]
+        return self._as_known(0, self._still_open(open_figures))
+
+    def _searched(self) -> list[_Found]:
+        """Return the chains of the front that were not judged yet, exact where the labels suffice."""
+        for share in _SHARES:
+            most = None if share == _SHARES[-1] else _MOST_LABELS
+            try:
+                return self._searched_with(share, Effort(self.listener, most))
+            except Exhausted:
+                continue
+        return []
+
+    def _searched_with(self, share: float, effort: Effort) -> list[_Found]:
+        known = [found for found, _ in self._accepted]
+        fresh: list[_Found] = []
+        gaps = np.zeros(len(self.asked.axes), np.int64)
+        for number, source in enumerate(self._sources):
+            axes, gap = _coarse(source, share)
+            gaps = np.maximum(gaps, gap)
+            chains = source.finder.front(
+                axes,
+                effort,
+                may=source.may,
+                most_major=source.most_regrets,
+                without=self._turned_down.get(number, ()),
+                known=[_shifted(one.chain, -source.offset) for one in (*known, *fresh)],
+            )
+            fresh += [_Found(number, source, _shifted(one, source.offset)) for one in chains]
+        self._gap = tuple(np.maximum(self._gap, gaps).tolist())
+        if self._least is None and fresh:  # what is turned down later only raises it
+            every = np.array([one.chain.figures for one in fresh])
+            self._least = tuple((every.min(axis=0) - gaps).tolist())
+        best = {(one.figures, one.tie) for one in merged(one.chain for one in (*known, *fresh))}
+        return [one for one in fresh if (one.chain.figures, one.chain.tie) in best]
+
+    # checks
+
+    def _judge(self, found: Sequence[_Found], told: Told | None) -> list[_Found]:
+        """Hold sets to their full checks; return those that are turned down."""
+        sets = self._hanging_sets(found)
+        turned_down: list[_Found] = []
+        for done, at in enumerate(_spread(len(found))):
+            if self.listener.should_stop():
+                raise Cancelled
+            one = found[at]
+            point = self._point(one, sets[at])
+            if point is None:
+                turned_down.append(one)
+                self._turned_down.setdefault(one.number, []).append(one.chain.rows)
+            else:
+                self._accepted.append((one, point))
+            if told is not None and (done % _HANDED_EVERY == 0):
+                told(self._as_known(len(found) - done - 1, ()))
+        return turned_down
+
+    def _hanging_sets(self, found: Sequence[_Found]) -> list[HangingSet]:
+        search = self.choosing.chooser.search
+        return [search.hanging_set(one.source.finder.path_of(one.chain.rows)) for one in found]
+
+    def _point(self, one: _Found, hanging_set: HangingSet) -> FrontPoint | None:
+        """Return the point of a set; None where a full check forbids it."""
+        judged = self.choosing.chooser.accepted_or_none(hanging_set, one.source.group)
+        if judged is None:
+            return None
+        true = self.choosing.true_judged(judged, self.context)
+        return FrontPoint(
+            figures=one.chain.figures,
+            judged=true,
+            all_figures=self._all_figures(one),
+            given_up=tuple(sorted(one.source.group)),
+            flow_m3_s=_flow_of(true),
+            alike=tuple(
+                alike_of(true.hanging_set, self.choosing.new_pool, lambda parts, row: self._same(one, parts, row))
+            ),
+        )
+
+    def _all_figures(self, one: _Found) -> dict[FrontAxis, int | None]:
+        rows = [row for row in one.chain.rows if row >= 0]
+        measured, given_up = one.source.measured, len(one.source.group)
+        figures: dict[FrontAxis, int | None] = {}
+        for axis in self.there:
+            own = measured.figures[axis][rows]
+            total = int(own.sum()) if axis in ADDS else int(own.max(initial=0))
+            total += given_up if axis is FrontAxis.PRACTICE else 0
+            figures[axis] = total if measured.known[axis][rows].all() else None
+        return figures
+
+    def _same(self, one: _Found, parts: SlotParts, row: int) -> Mask:
+        """Say which parts of a slot add the same to the chosen axes that are no figure of the part itself."""
+        same = np.ones(len(parts.columns), np.bool_)
+        for axis in self.asked.axes:
+            if axis is FrontAxis.PRICE:
+                prices = parts.prices(self.empty.currency)
+                same &= prices == prices[row]
+            elif axis is FrontAxis.LEAD:
+                days = parts.columns.number("lead_time_days")
+                same &= days == days[row]
+            elif axis is FrontAxis.PRACTICE:
+                same &= parts.regrets == parts.regrets[row]
+            elif axis is FrontAxis.YEARLY:
+                same &= np.arange(len(same)) == row  # a price of terms: never taken as equal unseen
+        return same
+
+    # the answer
+
+    def _as_known(self, unchecked: int | None, open_figures: Iterable[tuple[int, ...]]) -> PositionFront:
+        points = sorted((point for _, point in self._accepted), key=lambda point: (point.figures, point.price_minor))
+        chosen = self.plan.chosen
+        wanted = chosen.hanging_set.identity if chosen else ()
+        planned = next((at for at, one in enumerate(points) if one.judged.hanging_set.identity == wanted), None)
+        return replace(
+            self.empty,
+            points=tuple(points),
+            planned=planned,
+            planned_figures=self._planned_figures,
+            most_departures=None if FrontAxis.PRACTICE in self.asked.axes else self.departures,
+            least=self._least,
+            left_out=tuple(self._left_out()),
+            gap=self._gap,
+            turned_down=sum(map(len, self._turned_down.values())),
+            open_figures=tuple(open_figures),
+            unchecked=unchecked,
+        )
+
+    def _figures_of_plan(self) -> tuple[int, ...] | None:
+        """Return the figures of the plan's own set; None where a part of it states none."""
+        choice = self.choice
+        for number, source in enumerate(self._sources):
+            rows = _rows_of(choice.judged.hanging_set, source.assembled) if source.group == choice.dropped else None
+            if rows is not None:
+                figures = self._all_figures(_Found(number, source, FrontChain((), 0, rows)))
+                known = [figures[axis] for axis in self.asked.axes]
+                return None if None in known else tuple(one for one in known if one is not None)
+        return None
+
+    def _left_out(self) -> Iterator[LeftOut]:
+        """Yield how many parts that break no must state no figure for a chosen axis."""
+        source = self._sources[0] if self._sources else None
+        if source is None:
+            return
+        start = 0
+        counts: dict[tuple[FrontAxis, str], set[str]] = {}
+        for place in source.assembled.places:
+            for parts, rows in place.portions:
+                for axis in self.asked.axes:
+                    unknown = ~source.measured.known[axis][start : start + len(rows)]
+                    if unknown.any():
+                        keys = counts.setdefault((axis, parts.slot), set())
+                        keys.update(parts.columns.key_at(row) for row in rows[unknown].tolist())
+                start += len(rows)
+        slots = {parts.slot for place in source.assembled.places for parts, _ in place.portions}
+        for (axis, slot), keys in sorted(counts.items()):
+            yield LeftOut(axis=axis, slot=next(one for one in slots if one == slot), count=len(keys))
+
+    def _still_open(self, figures: Iterable[tuple[int, ...]]) -> list[tuple[int, ...]]:
+        """Return figures that no accepted set is as good as."""
+        known = [point.figures for _, point in self._accepted]
+        return sorted(
+            one
+            for one in set(figures)
+            if not any(all(a <= b for a, b in zip(other, one, strict=True)) for other in known)
+        )
+
+
+def _rows_of(hanging_set: HangingSet, assembled: Assembled) -> tuple[int, ...] | None:
+    """Return the numbers of the items of a set, as a problem counts them; None where it has not all of them."""
+    numbers: dict[tuple[Slot, PartRef], int] = {}
+    wanted = {(link.slot, link.part.ref) for link in hanging_set.links}
+    start = 0
+    for place in assembled.places:
+        for parts, rows in place.portions:
+            for slot, ref in wanted:
+                row = parts.row_of(ref) if parts.slot is slot else None
+                at = -1 if row is None else int(np.searchsorted(rows, row))
+                if row is not None and at < len(rows) and rows[at] == row:
+                    numbers[slot, ref] = start + at
+            start += len(rows)
+    return tuple(numbers.values()) if len(numbers) == len(wanted) else None
+
+
+def _coarse(source: _Source, share: float) -> tuple[Axes, Ints]:
+    """Return axes on which a share of the largest part counts as nothing, and the gap that this leaves."""
+    if share == 0.0:
+        return source.axes, np.zeros(len(source.axes.adds), np.int64)
+    layers = len(source.assembled.places)
+    known = np.where(source.may[:, None], source.axes.figures, 0)
+    most = known.max(axis=0, initial=0)
+    grain = [
+        max(1, math.ceil(share * int(one) / layers)) if add else 1
+        for one, add in zip(most, source.axes.adds, strict=True)
+    ]
+    gap = np.array([one * layers if one > 1 else 0 for one in grain], np.int64)
+    return source.axes.coarse(grain), gap
+
+
+def _shifted(chain: FrontChain, by: Ints) -> FrontChain:
+    return replace(chain, figures=tuple(int(one) for one in np.array(chain.figures) + by))
+
+
+def _spread(count: int) -> Iterator[int]:
+    """Yield so many places, ends first, then ever closer together: what is seen first shows the whole span."""
+    seen: set[int] = set()
+    step = max(1, count - 1)
+    while len(seen) < count:
+        for at in range(0, count, step):
+            if at not in seen:
+                seen.add(at)
+                yield at
+        step = max(1, step // 2)
+
+
+def _flow_of(judged: JudgedSet) -> float | None:
+    return next((check.value for check in judged.checks if check.id is CheckId.FLOW_HOT), None)
