@@ -9,12 +9,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTabWidget
 from pytestqt.qtbot import QtBot
 
+from gui.page_rooms import settle
 from gui.table_dialogs import drive
 from spoutline.bootstrap import Workbench
+from spoutline.gui.jobs import JobKey, JobKind, Jobs
 from spoutline.gui.pages.catalogues.references_panel import ReferencesPanel
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.part_ref import PartRef
 
 NAME = "Old number list"
 
@@ -90,6 +93,75 @@ def test_what_hangs_there_keeps_its_old_number_and_the_way_is_shown(qtbot: QtBot
     panel.number_edit.setText("20-300")
     panel.add_button.click()
     assert "several makers have this number" in panel.fault_label.text()
+
+
+@pytest.fixture
+def started(monkeypatch: pytest.MonkeyPatch) -> list[JobKind]:
+    """Return the kinds of the jobs that are started from here on."""
+    kinds: list[JobKind] = []
+    start = Jobs.start
+
+    def noted(jobs: Jobs, key: JobKey, *given: object, **named: object) -> object:
+        kinds.append(key.kind)
+        return start(jobs, key, *given, **named)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(Jobs, "start", noted)
+    return kinds
+
+
+def asked(kinds: list[JobKind]) -> list[JobKind]:
+    """Return the searches and verdicts among the jobs, in their order, and forget all."""
+    found = [kind for kind in kinds if kind in {JobKind.PART_SEARCH, JobKind.WHY_NOT}]
+    kinds.clear()
+    return found
+
+
+# Another maker's BM 4412 leads to LS-S113, which LS-S101 replaces, and BM 4411 to OB-N165, which QW-N101 replaces: see
+# `catalog/cross_references.csv`. In the list of parts both find the part that is no longer the one of today.
+@pytest.mark.parametrize(("number", "current"), [("BM 4412", "LS-S101"), ("BM 4411", "QW-N101")])
+def test_an_old_number_is_searched_once_and_judged_once(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, started: list[JobKind], number: str, current: str
+) -> None:
+    workplace.show_part_question()
+    panel = workplace.set_page.why_not
+    settle(window)
+    assert asked(started) == [JobKind.PART_SEARCH]  # the list when the panel is first seen
+    qtbot.keyClicks(panel.search_edit, number)
+    qtbot.keyClick(panel.search_edit, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: panel.verdict_title.text().startswith(current), timeout=60_000)
+    qtbot.wait(300)  # longer than the pause after which typing is answered
+    settle(window)
+    assert asked(started) == [JobKind.PART_SEARCH, JobKind.WHY_NOT]
+    assert panel.verdict_title.text().startswith(current)
+    # Return over what is answered already asks nothing again
+    qtbot.keyClick(panel.search_edit, Qt.Key.Key_Return)
+    settle(window)
+    assert asked(started) == []
+    # nor does typing that comes to rest before Return
+    panel.search_edit.clear()
+    qtbot.wait(300)
+    settle(window)
+    asked(started)
+    qtbot.keyClicks(panel.search_edit, "QW-N104")
+    qtbot.wait(300)
+    settle(window)
+    qtbot.keyClick(panel.search_edit, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: panel.verdict_title.text().startswith("QW-N104"), timeout=60_000)
+    assert asked(started) == [JobKind.PART_SEARCH, JobKind.WHY_NOT]
+
+
+def test_a_part_asked_about_is_searched_once_whatever_kind_was_chosen(
+    window: MainWindow, workplace: Workplace, started: list[JobKind]
+) -> None:
+    workplace.show_part_question()
+    panel = workplace.set_page.why_not
+    panel.kind_box.setCurrentIndex(panel.kind_box.findData("swivel"))
+    settle(window)
+    asked(started)
+    workplace.set_page.ask_why_not(PartRef("QW-N101"))
+    settle(window)
+    assert asked(started) == [JobKind.PART_SEARCH, JobKind.WHY_NOT]
+    assert panel.verdict_title.text().startswith("QW-N101")
 
 
 def test_why_not_follows_an_old_number(qtbot: QtBot, workplace: Workplace) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QSignalBlocker, Qt, QTimer
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.gui.edits.decisions import keep_part, refuse_part, release_part
@@ -26,6 +26,7 @@ from spoutline.model.survey import Survey
 
 _PAUSE_MS = 200
 _MOST_ROWS = 500
+_SEARCH = JobKey(JobKind.PART_SEARCH)
 
 
 class WhyNotPanel(QWidget):
@@ -36,6 +37,7 @@ class WhyNotPanel(QWidget):
         self._context = context
         self._part: PartRef | None = None
         self._marks_first = False
+        self._listed: tuple[str, PartKind | None] | None = None  # what the list answers, or is about to
         self._way = ""  # from an old number that was typed to the part asked about
         self._wanted: PartRef | None = None  # what the search shall mark: one of several with one number
         column = QVBoxLayout(self)
@@ -63,12 +65,13 @@ class WhyNotPanel(QWidget):
 
     def start(self) -> None:
         """Fetch parts when the panel is first seen."""
-        if not self.model.records:
+        if self._listed is None:
             self._search()
 
     def ask_about(self, part: PartRef) -> None:
         """Look up one part and ask about it."""
-        self.kind_box.setCurrentIndex(0)
+        with QSignalBlocker(self.kind_box):  # else the former words would be looked up among all kinds
+            self.kind_box.setCurrentIndex(0)
         self.search_edit.setText(part.number)
         self._wanted = part
         self._search_and_mark()
@@ -133,19 +136,29 @@ class WhyNotPanel(QWidget):
 
     def _search_and_mark(self) -> None:
         """Return pressed in the search field asks about the part found, not only for the list."""
-        self._marks_first = True
-        self._search()
+        is_searching = self._context.jobs.is_at_work(_SEARCH)
+        if self._listed == self._words and not is_searching:
+            self._pause.stop()
+            self._mark()
+        else:
+            self._marks_first = True
+            if self._listed != self._words:
+                self._search()
+
+    @property
+    def _words(self) -> tuple[str, PartKind | None]:
+        value = self.kind_box.currentData()
+        return self.search_edit.text().strip(), PartKind(value) if value else None
 
     def _search(self) -> None:
         self._pause.stop()
-        text, value = self.search_edit.text().strip(), self.kind_box.currentData()
-        kind = PartKind(value) if value else None
+        self._listed = text, kind = self._words
         workbench, survey = self._context.session.workbench, self._context.session.survey
         self._context.jobs.start(
-            JobKey(JobKind.PART_SEARCH),
+            _SEARCH,
             lambda _: workbench.search_parts(text, kind, _MOST_ROWS, survey=survey),
             self._show_parts,
-            self._show_trouble,
+            self._show_no_parts,
         )
 
     def _show_parts(self, parts: tuple[Part, ...]) -> None:
@@ -154,26 +167,39 @@ class WhyNotPanel(QWidget):
         self.table.fit_columns()
         if self._marks_first:
             self._marks_first = False
-            self.table.pick_row(self._row_named(self.search_edit.text().strip()))
-        self._follow(self.search_edit.text().strip(), has_hits=bool(parts))
+            self._mark()
+        else:
+            self._follow()
 
-    def _follow(self, text: str, *, has_hits: bool) -> None:
-        """Ask about the part that an old number leads to, and show the way; say so where there is nothing at all."""
+    def _mark(self) -> None:
+        """Ask about the part that the words lead to: one verdict, not first another on what merely holds the number."""
+        if not self._follow():
+            self.table.pick_row(self._row_named(self.search_edit.text().strip()))
+
+    def _follow(self) -> bool:
+        """Ask about the part that an old number leads to, and show the way; say so where there is nothing at all.
+
+        Return True where the words are an old number.
+        """
+        text, has_hits = self.search_edit.text().strip(), bool(self.model.records)
         if not text:
-            return
+            return False
         session = self._context.session
         try:
             current, trace = wait_for(lambda: session.workbench.found_ref(text, session.survey))
         except (InputFault, StoreFault) as fault:
             if not has_hits:
                 self.verdict_title.setText(told(str(fault)))
-            return
+            return False
         if trace is None:
             if not has_hits:
                 self.verdict_title.setText(tr("No catalog part has this in its number, name or maker."))
-            return
-        self._way, self._part = self._context.story.number_trace(trace), current
-        self._ask()
+            return False
+        way = self._context.story.number_trace(trace)
+        if (self._part, self._way) != (current, way):  # else the verdict is there, or on its way
+            self._way, self._part = way, current
+            self._ask()
+        return True
 
     def _row_named(self, number: str) -> int:
         """Return the row of the part asked about, or with exactly this number; the first row where none has it."""
@@ -182,6 +208,10 @@ class WhyNotPanel(QWidget):
         found = (model.index(row, 0).data(Role.RECORD) for row in range(model.rowCount()))
         rows = (row for row, part in enumerate(found) if isinstance(part, Part) and wanted.names(part.ref))
         return next(rows, 0)
+
+    def _show_no_parts(self, fault: Exception) -> None:
+        self._listed = None
+        self._show_trouble(fault)
 
     def _show_trouble(self, fault: Exception) -> None:
         self.verdict_title.setText(told(str(fault)))
