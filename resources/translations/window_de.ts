@@ -1408,6 +1408,10 @@
    <translation>Boote</translation>
   </message>
   <message>
+   <source>Bond test certificate</source>
+   <translation>Nachweis der Potentialausgleichsmessung</translation>
+  </message>
+  <message>
    <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
    <translation>Beide sind dieselbe Ausgabe: nichts ist verschieden. Eine andere zum Vergleich wählen.</translation>
   </message>
@@ -3040,6 +3044,10 @@
    <translation>Arbeit des Monteurs: eine Ladeliste, ein Blatt für jeden Platz und das Warnblatt zum Unterschreiben.</translation>
   </message>
   <message>
+   <source>Instruments used (type, number)</source>
+   <translation>Benutzte Messgeräte (Art, Nummer)</translation>
+  </message>
+  <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
    <translation>International Fire Code, Zapfsäulen mit Schlauch von oben (erinnert; in der geltenden Ausgabe bestätigen)</translation>
   </message>
@@ -3282,6 +3290,10 @@
   <message>
    <source>Leads to</source>
    <translation>Führt zu</translation>
+  </message>
+  <message>
+   <source>Leak test certificate</source>
+   <translation>Nachweis der Dichtheitsprüfung</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -5404,6 +5416,10 @@
    <translation>Neu anbie&amp;ten</translation>
   </message>
   <message>
+   <source>Resistance read</source>
+   <translation>Gemessener Widerstand</translation>
+  </message>
+  <message>
    <source>Restore a backup…</source>
    <translation>Eine Sicherung zurückholen…</translation>
   </message>
@@ -6750,6 +6766,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
    <translation>Diese Änderung ist noch nicht im Buch: {reason} Sie bleibt im Fenster.</translation>
+  </message>
+  <message>
+   <source>This dispenser only</source>
+   <translation>Nur diese Zapfsäule</translation>
   </message>
   <message>
    <source>This is no PNG or JPEG picture.</source>

@@ -1408,6 +1408,10 @@
    <translation>Embarcaciones</translation>
   </message>
   <message>
+   <source>Bond test certificate</source>
+   <translation>Certificado de la prueba de continuidad</translation>
+  </message>
+  <message>
    <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
    <translation>Ambas son la misma edición: nada difiere. Elija otra con la que compararla.</translation>
   </message>
@@ -3040,6 +3044,10 @@
    <translation>Trabajo del instalador: una lista de carga, una hoja por posición y la hoja de precauciones para firmar.</translation>
   </message>
   <message>
+   <source>Instruments used (type, number)</source>
+   <translation>Instrumentos usados (tipo, número)</translation>
+  </message>
+  <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
    <translation>International Fire Code, surtidores elevados (de memoria; confirme en la edición adoptada)</translation>
   </message>
@@ -3282,6 +3290,10 @@
   <message>
    <source>Leads to</source>
    <translation>Lleva a</translation>
+  </message>
+  <message>
+   <source>Leak test certificate</source>
+   <translation>Certificado de la prueba de fugas</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -5404,6 +5416,10 @@
    <translation>Volver a co&amp;tizarla</translation>
   </message>
   <message>
+   <source>Resistance read</source>
+   <translation>Resistencia leída</translation>
+  </message>
+  <message>
    <source>Restore a backup…</source>
    <translation>Restaurar un respaldo…</translation>
   </message>
@@ -6750,6 +6766,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
    <translation>Este cambio aún no está en el libro: {reason} Se queda en la ventana.</translation>
+  </message>
+  <message>
+   <source>This dispenser only</source>
+   <translation>Solo este surtidor</translation>
   </message>
   <message>
    <source>This is no PNG or JPEG picture.</source>

@@ -1408,6 +1408,10 @@
    <translation>Bateaux</translation>
   </message>
   <message>
+   <source>Bond test certificate</source>
+   <translation>Attestation d'essai de continuité</translation>
+  </message>
+  <message>
    <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
    <translation>C'est deux fois la même édition : rien ne diffère. Choisissez-en une autre pour la comparer.</translation>
   </message>
@@ -3040,6 +3044,10 @@
    <translation>Travail de l'installateur : une liste de chargement, une feuille par poste et la feuille de précautions à signer.</translation>
   </message>
   <message>
+   <source>Instruments used (type, number)</source>
+   <translation>Appareils de mesure (type, numéro)</translation>
+  </message>
+  <message>
    <source>International Fire Code, overhead dispensers (recalled; confirm in the adopted edition)</source>
    <translation>International Fire Code, distributeurs suspendus (de mémoire ; à confirmer dans l'édition adoptée)</translation>
   </message>
@@ -3282,6 +3290,10 @@
   <message>
    <source>Leads to</source>
    <translation>Mène à</translation>
+  </message>
+  <message>
+   <source>Leak test certificate</source>
+   <translation>Attestation d'essai d'étanchéité</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -5404,6 +5416,10 @@
    <translation>Re&amp;faire le devis</translation>
   </message>
   <message>
+   <source>Resistance read</source>
+   <translation>Résistance lue</translation>
+  </message>
+  <message>
    <source>Restore a backup…</source>
    <translation>Restaurer une sauvegarde…</translation>
   </message>
@@ -6750,6 +6766,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>This change is not in the book yet: {reason} It stays in the window.</source>
    <translation>Cette modification n'est pas encore au registre : {reason} Elle reste dans la fenêtre.</translation>
+  </message>
+  <message>
+   <source>This dispenser only</source>
+   <translation>Ce distributeur seulement</translation>
   </message>
   <message>
    <source>This is no PNG or JPEG picture.</source>

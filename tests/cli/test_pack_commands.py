@@ -487,3 +487,44 @@ def test_a_page_of_a_site_without_a_set_is_refused(spoutline: Spoutline, written
     assert done.code == 2
     assert "a position with a set is needed" in done.err
     assert not (tmp_path / "t.html").exists()
+
+
+def test_certificates_are_made_of_what_the_book_holds(
+    spoutline: Spoutline, written: Written, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    survey, bond, leak = written(), tmp_path / "bond.pdf", tmp_path / "leak.html"
+    asked = ("record", "certificate", survey, *own)
+    refused = spoutline(*asked, "--bond", bond)
+    assert refused.code == 2
+    assert "1: certificate" in refused.err
+    assert "no reading of the bond test" in refused.err
+    assert not bond.exists()
+    assert "--bond or --leak" in spoutline(*asked).err
+    noted = ("record", "inspected", "Maple Ferry Fuels", "1")
+    with_what = ("--by", "Merle Ash", "--with", "ohmmeter no. 4411")
+    assert spoutline(*noted, "hose_surface", "--on", "2026-11-20", "--resistance", "1 kohm", *own).code == 2
+    assert spoutline(*noted, "continuity", "--on", "2026-11-20", "--resistance", "much", *own).code == 2
+    measured = ("--resistance", "1.2 kohm", *with_what)
+    assert spoutline(*noted, "continuity", "--on", "2026-11-20", *measured, *own).code == 0
+    assert spoutline(*noted, "after_leak", "--on", "2026-11-20", *with_what, *own).code == 0
+    done = spoutline(*asked, "--bond", bond, "--leak", leak, "--json")
+    assert (done.code, done.err) == (0, "")
+    rows = [one["positions"][0] for one in json.loads(done.out)["certificates"]]
+    # 1.2 kΩ is 1200 Ω; 1 MΩ is the limit that the position's form prints
+    assert [(row["reading"], row["most"], row["result"]) for row in rows] == [
+        (1200.0, 1e6, None),
+        (None, None, "passed"),
+    ]
+    assert "1.2 kΩ" in text_of(bond)
+    assert "ohmmeter no. 4411" in unescape(leak.read_text(encoding="utf-8"))
+    assert spoutline(*asked, "--bond", bond, "--position", "9").code == 2
+    assert spoutline(*asked, "--bond", bond, "--dispenser", "9").code == 2
+    # an open circuit is out of its limit: printed, and told by the exit code
+    spoutline(*noted, "continuity", "--on", "2026-11-21", "--resistance", "OL", *own)
+    out = spoutline(*asked, "--bond", bond)
+    assert out.code == 1
+    assert "OUT OF LIMIT" in text_of(bond)
+    # a part replaced since makes the measurement one of what hung there before
+    part = json.loads(spoutline("plan", survey, "--json").out)["positions"][0]["set"][0]["part_number"]
+    spoutline("record", "wear", "Maple Ferry Fuels", "1", part, "--reason", "wear", "--on", "2026-11-22", *own)
+    assert "replaced on 2026-11-22" in spoutline(*asked, "--bond", bond).err

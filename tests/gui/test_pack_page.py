@@ -19,7 +19,7 @@ from paper_text import text_of
 from reliability.fuzz_seeds import saved_page
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
-from spoutline.gui.pages.installer.pack_panel import PaperKind
+from spoutline.gui.pages.installer.pack_panel import PaperKind, Scope
 from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -84,7 +84,7 @@ def test_each_paper_is_made_in_the_language_chosen_and_saved(page: InstallerPage
 
 def test_the_pack_of_one_position_holds_that_one(page: InstallerPage, qtbot: QtBot, tmp_path: Path) -> None:
     panel = page.pack_panel
-    panel.scope_box.setCurrentIndex(1)
+    panel.scope_box.setCurrentIndex(panel.scope_box.findData(Scope.POSITION))
     qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
     path = tmp_path / "one.pdf"
     panel.save_as(path)

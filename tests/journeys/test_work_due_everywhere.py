@@ -16,6 +16,7 @@ from pathlib import Path
 import icalendar
 import pytest
 
+from paper_text import text_of
 from program_runs import Spoutline
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.model.survey import Survey
@@ -100,3 +101,18 @@ def test_nothing_overdue_ends_with_0(spoutline: Spoutline, own: tuple[str, str])
     done = spoutline("due", "--on", "2026-11-29", *own)
     assert done.code == 0
     assert "overdue" not in done.out
+
+
+def test_the_work_due_is_a_paper_in_the_language_asked_for(
+    spoutline: Spoutline, tmp_path: Path, own: tuple[str, str]
+) -> None:
+    spoutline("record", "inspected", "Fern Pond Fuels", "1A", "hose_pulled_out", "--on", "2026-10-01", *own)
+    pdf, page = tmp_path / "due.pdf", tmp_path / "due.html"
+    asked = ("due", "--on", "2026-11-29", "--every", "monthly", "--pdf", pdf, "--html", page, "--language", "de", *own)
+    assert spoutline(*asked).code == 1
+    told = " ".join(text_of(pdf).split())
+    assert told.index("Überfällig") < told.index("Fern Pond Fuels")
+    # 1 October and 30 days are 31 October, 29 days before 29 November
+    assert "31.10.2026 29 T überfällig" in told
+    assert "Quiet Mill Fuels, 1A: keine datierte Aufzeichnung" in told
+    assert "29 T überfällig" in page.read_text(encoding="utf-8")

@@ -12,16 +12,23 @@ from datetime import date
 from io import StringIO
 
 import icalendar
+import pytest
 
 from documents import plan_factory as factory
 from documents.pack_words import words
+from paper_text import text_of
 from spoutline import assets
+from spoutline.documents.pack.due_paper import due_lines, due_paper
 from spoutline.documents.pack.due_work import due_csv, due_json
 from spoutline.documents.pack.inspection_calendar import inspection_calendar, stations_calendar
+from spoutline.documents.paper_form import PaperForm
+from spoutline.explain.pack.words import PackWord
 from spoutline.model.due_work import DueWork, StationDue, UncountedReason
 from spoutline.model.inspection import InspectionItemId
+from spoutline.model.language import Language
 from spoutline.model.record import ChangeReason, CommissioningRecord, InspectionEntry, RecordedWork, WearEntry
 from spoutline.planning.pack.due_work import StationWork, due_at_station, first_day, in_order
+from spoutline.planning.pack.inspection import needs_of
 from spoutline.ruletables.inspection_items import load_inspection_items
 
 ITEMS = load_inspection_items(assets.resources_folder())
@@ -40,7 +47,8 @@ def form(day: date | None, position: str = "1A") -> CommissioningRecord:
 def station(survey_id: int, name: str, *history: RecordedWork, in_service: date | None = None) -> StationWork:
     at = factory.site(name=name)
     plans = (factory.fitting_plan(factory.position("1A"), at), factory.refused_plan("3A"))
-    return due_at_station(survey_id, factory.site_plan(*plans, at=at), ITEMS, history, in_service)
+    needs = needs_of(factory.site_plan(*plans, at=at), ITEMS)
+    return due_at_station(survey_id, at, needs, ITEMS, history, in_service=in_service)
 
 
 def by_item(rows: tuple[StationDue, ...]) -> dict[InspectionItemId, tuple[date, int]]:
@@ -139,3 +147,28 @@ def test_the_calendar_puts_what_is_overdue_on_the_day_and_names_events_as_the_st
     names = {str(event["uid"]) for event in icalendar.Calendar.from_ical(own).walk("VEVENT")}
     assert names == {str(event["uid"]) for event in events if "Fern" in event["summary"]}
     assert len({str(event["uid"]) for event in events}) == len(events)
+
+
+@pytest.mark.parametrize("language", Language)
+def test_the_paper_tells_overdue_work_first_and_positions_together(language: Language) -> None:
+    at = factory.site(name="Fern <Pond>")
+    plans = [factory.fitting_plan(factory.position(label), at) for label in ("1A", "1B")]
+    needs = needs_of(factory.site_plan(*plans, factory.refused_plan("3A"), at=at), ITEMS)
+    history = (form(date(2025, 11, 20)), form(date(2025, 11, 20), "1B"))
+    fern = due_at_station(1, at, needs, ITEMS, history)
+    found = work(fern, station(2, "Aspen Quay", form(ON)))
+    story = words(language).story
+    told = " ".join(text_of(due_paper(found, story, on_letter=False)).split())
+    late, later = (told.index(story.word(word)) for word in (PackWord.OVERDUE, PackWord.DUE_LATER))
+    assert late < told.index("Fern <Pond>") < later < told.index("Aspen Quay")
+    # 20 November a year later is 9 days before 29 November: yearly work of both positions is one line
+    assert f"9 {'j' if language is Language.FRENCH else 'd' if language in ('en', 'es') else 'T'}" in told
+    yearly = [row for row in found.rows if row.due.next_due == date(2026, 11, 20) and row.site.name == "Fern <Pond>"]
+    lines = due_lines(yearly)
+    assert {tuple(row.due.position for row in line) for line in lines} == {("1A", "1B")}
+    assert len(lines) == len(yearly) / 2
+    assert story.word(PackWord.NO_SET_HERE) in told
+    page = due_paper(found, story, on_letter=False, form=PaperForm.HTML).decode()
+    assert "Fern &lt;Pond&gt;" in page
+    empty = " ".join(text_of(due_paper(work(), story, on_letter=True)).split())
+    assert story.word(PackWord.DUE_NONE) in empty

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from spoutline.documents.pack.content import PackWords
     from spoutline.documents.pack.tablet_reading import FilledForm
     from spoutline.explain.plan.story import Story
+    from spoutline.model.certificate import Certificate, CertifiedTest
     from spoutline.model.inspection import DueItem
     from spoutline.model.limit import RuleTables
     from spoutline.model.pack import PackJob
@@ -297,6 +298,32 @@ class InstallerService:
         from spoutline.documents.pack.papers import record_pdf
 
         return record_pdf(site_plan, self.words(language, display), judged, photos, form=form)
+
+    def certificates(self, site_plan: SitePlan, test: CertifiedTest) -> tuple[Certificate, ...]:
+        """Return what the book holds of a test, for each dispenser of a plan with the sets that hang there.
+
+        Raise ``InputFault`` where a position has no measurement, or none since a part was replaced.
+        """
+        from spoutline.planning.pack.certificates import certificates
+
+        history = self.records().history(site_plan.survey.site.name)
+        return certificates(site_plan, history, test, self._bands())
+
+    def certificate(
+        self,
+        site_plan: SitePlan,
+        test: CertifiedTest,
+        language: Language,
+        display: Display,
+        dated: date | None = None,
+        *,
+        form: PaperForm = PaperForm.PDF,
+    ) -> bytes:
+        """Return the certificates of a test as PDF, or in another ``form``; errors as ``certificates``."""
+        from spoutline.documents.pack.papers import certificate_pdf
+
+        found = self.certificates(site_plan, test)
+        return certificate_pdf(site_plan, self.words(language, display), found, dated=dated, form=form)
 
     def as_built(self, site_plan: SitePlan, records: Sequence[CommissioningRecord]) -> SitePlan:
         """Return the plan with the parts that the records say were fitted, each changed set judged anew."""

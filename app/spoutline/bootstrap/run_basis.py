@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import secrets
+from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,15 +18,22 @@ def run_basis(stores: Stores, own_rules: Path) -> str:
     It never is the same twice where the book plans with a draft, which changes under whoever reads it. Raise
     ``InputFault`` or ``StoreFault`` as the stores do.
     """
-    import spoutline
     from spoutline import assets
 
-    digest = hashlib.sha256(spoutline.__version__.encode())
-    for folder in (assets.resources_folder() / "rules", own_rules):
-        for path in sorted(folder.rglob("*.toml")):
-            digest.update(path.relative_to(folder).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
+    digest = hashlib.sha256(rule_files_digest((assets.resources_folder() / "rules", own_rules)))
     shelf = stores.shelf()
     digest.update(repr([(one.name, one.editions) for one in shelf.catalogues()]).encode())
     edition = shelf.opened(stores.planned_with()).edition
     digest.update(repr((edition, stores.book().agreements.extent())).encode())
     return secrets.token_hex() if edition.number is None else digest.hexdigest()
+
+
+def rule_files_digest(folders: Iterable[Path]) -> bytes:
+    """Return the SHA-256 of the program's version and of every rule file in some folders."""
+    import spoutline
+
+    digest = hashlib.sha256(spoutline.__version__.encode())
+    for folder in folders:
+        for path in sorted(folder.rglob("*.toml")):
+            digest.update(path.relative_to(folder).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
+    return digest.digest()

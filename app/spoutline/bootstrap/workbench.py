@@ -455,8 +455,15 @@ class Workbench:
     def due_work(self) -> DueWorkService:
         """Return the use cases of the work due at all stations of the book."""
         from spoutline.bootstrap.due_work import DueWorkService
+        from spoutline.bootstrap.kept_needs import KeptNeeds, NeedsKeys
+        from spoutline.bootstrap.settings import cache_folder
 
-        return DueWorkService(self._stores.book, self.agreeing)
+        return DueWorkService(
+            self._stores.book,
+            self.agreeing,
+            keys=lambda: NeedsKeys(self._stores, self._jurisdictions.folder()),
+            kept=lambda: KeptNeeds(cache_folder() / "inspection_needs", self._stores.database_url()),
+        )
 
     def close(self) -> None:
         """Close the stores that were opened."""

@@ -14,9 +14,11 @@ from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.due_work import DueWork, StationDue, Uncounted, UncountedReason
 from spoutline.model.inspection import InspectionInterval
 from spoutline.model.language import Language
+from spoutline.units.accepted import UnitSystem
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -46,6 +48,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
     outputs = OutputArguments(parser)
     outputs.add("--csv", FileForm.CSV, "write the list as a table for other programs here")
+    outputs.add("--pdf", FileForm.PDF, "write the list as a paper here, overdue work first")
+    outputs.add("--html", FileForm.HTML, "write the list as one HTML page for screen readers and mails here")
     outputs.add("--ics", FileForm.ICS, "write the list as a calendar (iCalendar) here; overdue work stands on the day")
 
 
@@ -59,11 +63,17 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         every=frozenset(map(InspectionInterval, arguments.every)),
         progress=TerminalProgress("stations looked at"),
     )
-    story = packing.words(workbench.language, display_of(arguments, workbench)).story
+    display = display_of(arguments, workbench)
+    words = packing.words(workbench.language, display)
+    story, on_letter = words.story, display.system is UnitSystem.US
     english = packing.words(Language.ENGLISH, json_display()).story
     contents: dict[Path, bytes] = {}
     if arguments.csv:
         contents[arguments.csv] = service.csv(work, english)
+    if arguments.pdf:
+        contents[arguments.pdf] = service.paper(work, words, on_letter=on_letter)
+    if arguments.html:
+        contents[arguments.html] = service.paper(work, words, on_letter=on_letter, form=PaperForm.HTML)
     if arguments.ics:
         contents[arguments.ics] = service.calendar(work, story)
     arguments.output_plan.write(contents)

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.book.survey_faults import made
+from spoutline.cli.certificates import certificate_arguments, write_certificates
 from spoutline.cli.command import DEFAULT_JURISDICTION, CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
@@ -19,7 +20,9 @@ from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.part_ref import PartRef, told_apart
+from spoutline.model.quantity import Dimension
 from spoutline.model.record import (
+    MEASURED_ITEMS,
     WEAR_REASONS,
     ChangeReason,
     CommissioningRecord,
@@ -29,6 +32,8 @@ from spoutline.model.record import (
     WearEntry,
 )
 from spoutline.model.worded import Worded
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.meter_readings import MeterReading, parse_reading
 
 if TYPE_CHECKING:
     from datetime import date
@@ -36,6 +41,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.explain.plan.story import Story
+    from spoutline.model.language import Language
     from spoutline.model.plan import SitePlan
     from spoutline.model.survey import Survey
 
@@ -46,6 +52,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     _wear_arguments(actions.add_parser("wear", help="note a replaced part in the wear log", parents=[shared_options()]))
     _inspected_arguments(actions.add_parser("inspected", help="note an inspection as done", parents=[shared_options()]))
     _due_arguments(actions.add_parser("due", help="list what is due at each position", parents=[shared_options()]))
+    certifying = "write certificates of the bond and leak tests that the book holds"
+    certificate_arguments(actions.add_parser("certificate", help=certifying, parents=[shared_options()]))
     finding = actions.add_parser(
         "find", help="find the survey of the book that a scanned code names", parents=[shared_options()]
     )
@@ -116,6 +124,10 @@ def _inspected_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--result", choices=[result.value for result in ItemResult], default=ItemResult.PASSED.value)
     parser.add_argument("--note", metavar="TEXT", default="")
     parser.add_argument("--by", metavar="WHO", default="", help="who looked")
+    parser.add_argument(
+        "--resistance", metavar="READING", help="resistance measured, such as '1.2 kohm', or OL for an open circuit"
+    )
+    parser.add_argument("--with", dest="instruments", metavar="TEXT", default="", help="instruments used, with numbers")
 
 
 def _due_arguments(parser: argparse.ArgumentParser) -> None:
@@ -135,20 +147,11 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         case "wear":
             return _wear(workbench, service, arguments)
         case "inspected":
-            service.records().add_inspection(
-                made(
-                    InspectionEntry,
-                    site=_name(arguments.site, "SITE"),
-                    position=_name(arguments.position, "POSITION"),
-                    item=InspectionItemId(arguments.item),
-                    done_on=_day(arguments.on),
-                    result=ItemResult(arguments.result),
-                    note=arguments.note[:200],
-                    done_by=arguments.by[:200],
-                )
-            )
+            service.records().add_inspection(_inspected(arguments, workbench.language))
         case "due":
             return _due(workbench, service, arguments)
+        case "certificate":
+            return write_certificates(workbench, arguments)
         case "find":
             found = service.find(arguments.code)
             state = "as printed" if found.is_as_printed else "changed since it was printed"
@@ -159,6 +162,31 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
                 service, arguments.site, service.words(workbench.language, display_of(arguments, workbench)).story
             )
     return ExitCode.FITS
+
+
+def _inspected(arguments: argparse.Namespace, language: Language) -> InspectionEntry:
+    """Return an inspection as it was noted; raise ``InputFault``."""
+    reading = MeterReading(value=None)
+    if arguments.resistance is not None:
+        if InspectionItemId(arguments.item) not in MEASURED_ITEMS:
+            items = " or ".join(sorted(MEASURED_ITEMS))
+            wanted = Worded("a resistance is read for {items}", items=items)
+            raise InputFault((InputProblem("", "--resistance", repr(arguments.resistance), wanted),))
+        written = arguments.resistance
+        reading = parse_reading(written, Dimension.RESISTANCE, UnitSystem.SI, language, field="--resistance")
+    return made(
+        InspectionEntry,
+        site=_name(arguments.site, "SITE"),
+        position=_name(arguments.position, "POSITION"),
+        item=InspectionItemId(arguments.item),
+        done_on=_day(arguments.on),
+        result=ItemResult(arguments.result),
+        note=arguments.note[:200],
+        done_by=arguments.by[:200],
+        instruments=arguments.instruments[:200],
+        reading=reading.value,
+        over_range=reading.over_range,
+    )
 
 
 def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.Namespace) -> ExitCode:

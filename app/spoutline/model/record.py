@@ -83,6 +83,8 @@ class ChangeReason(StrEnum):
     NOT_STATED = "not_stated"  # a form was kept without one; nobody chooses it
 
 
+# inspections that take a resistance
+MEASURED_ITEMS = frozenset({InspectionItemId.CONTINUITY, InspectionItemId.AFTER_BOND})
 WEAR_REASONS = (ChangeReason.DRIVE_OFF, ChangeReason.WEAR, ChangeReason.LEAK, ChangeReason.DAMAGED)
 SWAP_REASONS = (
     ChangeReason.NOT_ON_VAN,
@@ -98,6 +100,7 @@ class ReadingLimit:
 
     value: float
     source: str
+    status: LimitStatus = LimitStatus.VERIFIED
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -183,6 +186,7 @@ class CommissioningRecord(_Document):
     done_on: date | None = Field(None, description="Day of the work, YYYY-MM-DD.")
     done_by: Words = Field("", description="Who did the work.")
     licence: Words = Field("", description="License of who did the work.")
+    instruments: Words = Field("", description="Instruments used, with their numbers.")
     signed_by: Words = Field("", description="Name typed as signature.")
     remarks: LongWords = ""
     unread: tuple[UnreadField, ...] = Field((), max_length=400, description="Fields of the form that are asked again.")
@@ -241,6 +245,9 @@ class InspectionEntry(_Document):
     result: ItemResult = ItemResult.PASSED
     note: Words = ""
     done_by: Words = ""
+    instruments: Words = Field("", description="Instruments used, with their numbers.")
+    reading: float | None = Field(None, description="Reading, SI, of an item that takes one.")
+    over_range: bool = Field(False, description="The meter showed an open circuit, or more than `reading`.")
 
 
 # what the book keeps of a position, each as it was entered

@@ -105,9 +105,10 @@ def _position_form(
         yield _parts_table(number, plan.chosen.hanging_set, story, known)
     yield Heading(story.word(Word.SIGNATURE), 2)
     yield _people_table(number, story)
+    notes = ((FormField.INSTRUMENTS, Word.INSTRUMENTS, 1.0), (FormField.REMARKS, Word.REMARKS, 1.6))
     yield FormTable(
-        (Column(story.word(Word.REMARKS), 1.0),),
-        ((_text(number, FormField.REMARKS, story.word(Word.REMARKS), lines=_MOST_LINES),),),
+        tuple(Column(story.word(word), share) for _, word, share in notes),
+        (tuple(_text(number, field, story.word(word), lines=_MOST_LINES) for field, word, _ in notes),),
     )
     yield _origin_table(number, tag, plan, story, known)
 

@@ -28,6 +28,7 @@ class FormField(StrEnum):
     DONE_ON = "done_on"
     DONE_BY = "done_by"
     LICENCE = "licence"
+    INSTRUMENTS = "instruments"
     SIGNED_BY = "signed_by"
     REMARKS = "remarks"
 

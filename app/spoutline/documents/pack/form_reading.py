@@ -215,6 +215,7 @@ class _PositionReader:
             for name, field, most in (
                 ("done_by", FormField.DONE_BY, LONGEST_LINE),
                 ("licence", FormField.LICENCE, LONGEST_LINE),
+                ("instruments", FormField.INSTRUMENTS, LONGEST_LINE),
                 ("signed_by", FormField.SIGNED_BY, LONGEST_LINE),
                 ("remarks", FormField.REMARKS, LONGEST_TEXT),
             )
@@ -232,6 +233,7 @@ class _PositionReader:
             done_on=done_on,
             done_by=people["done_by"],
             licence=people["licence"],
+            instruments=people["instruments"],
             signed_by=people["signed_by"],
             remarks=people["remarks"],
             unread=tuple(self.unread[:_MOST_UNREAD]),

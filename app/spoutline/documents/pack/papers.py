@@ -13,6 +13,7 @@ from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.documents.pack.content import PackWords
+    from spoutline.model.certificate import Certificate
     from spoutline.model.inspection import DueItem
     from spoutline.model.pack import PackJob
     from spoutline.model.part_ref import PartRef
@@ -127,6 +128,29 @@ def record_pdf(
     document = paper(title, subject, site_plan, story, blocks, dated=days.pop() if len(days) == 1 else None)
     foot = f"{document.running_foot} · SHA-256 {records_digest([one.record for one in judged])[:24]}"
     return paper_bytes(replace(document, running_foot=foot), form)
+
+
+def certificate_pdf(
+    site_plan: SitePlan,
+    words: PackWords,
+    certificates: Sequence[Certificate],
+    *,
+    dated: date | None = None,
+    form: PaperForm = PaperForm.PDF,
+) -> bytes:
+    """Return certificates of one test as PDF, or in another ``form``, a page for each dispenser.
+
+    ``site_plan`` is the plan that limits the readings; ``certificates`` has at least one.
+    """
+    from spoutline.documents.pack.certificate import TITLES, certificate_blocks
+    from spoutline.documents.pack.content import paper
+    from spoutline.documents.paper import paper_bytes
+    from spoutline.explain.pack.words import PackWord
+
+    story = words.story
+    blocks = list(certificate_blocks(certificates, site_plan, story))
+    title, subject = story.word(TITLES[certificates[0].test]), story.word(PackWord.CERTIFICATE_SUBJECT)
+    return paper_bytes(paper(title, subject, site_plan, story, blocks, dated=dated), form)
 
 
 def inspection_pdf(

@@ -111,6 +111,7 @@ def _head_rows(record: CommissioningRecord, story: Story) -> Iterator[Named]:
     yield Named(story.word(Word.DONE_ON), story.day(record.done_on) if record.done_on else missing)
     yield Named(story.word(Word.DONE_BY), record.done_by or missing)
     yield Named(story.word(Word.LICENCE), record.licence or missing)
+    yield Named(story.word(Word.INSTRUMENTS), record.instruments or missing)
     yield Named(story.word(Word.SIGNED_BY), record.signed_by or missing)
 
 

@@ -131,6 +131,7 @@ class PackWord(StrEnum):
     REASON = "reason"
     DONE_BY = "done_by"
     DONE_ON = "done_on"
+    INSTRUMENTS = "instruments"
     SIGNED_BY = "signed_by"
     SIGNATURE = "signature"
     REMARKS = "remarks"
@@ -145,6 +146,13 @@ class PackWord(StrEnum):
     ASKED_AGAIN = "asked_again"
     UNSIGNED = "unsigned"
     UNDATED = "undated"
+    BOND_CERTIFICATE = "bond_certificate"
+    LEAK_CERTIFICATE = "leak_certificate"
+    CERTIFICATE_SUBJECT = "certificate_subject"
+    CERTIFICATE_LEAD = "certificate_lead"
+    MEASURED = "measured"
+    LEAK_LIMIT = "leak_limit"
+    LIMIT_SOURCE = "limit_source"
     OPEN_CIRCUIT = "open_circuit"
     TABLET_LEAD = "tablet_lead"
     TABLET_NO_SCRIPT = "tablet_no_script"
@@ -171,6 +179,12 @@ class PackWord(StrEnum):
     NEXT_DUE = "next_due"
     OVERDUE = "overdue"
     DUE_WORK = "due_work"
+    DUE_WORK_LEAD = "due_work_lead"
+    DUE_LATER = "due_later"
+    DUE_NONE = "due_none"
+    NOT_COUNTED = "not_counted"
+    NO_RECORD = "no_record"
+    NO_SET_HERE = "no_set_here"
     LAST_DONE = "last_done"
     SOURCE = "source"
     WEAR_LOG = "wear_log"
@@ -291,5 +305,8 @@ PACK_SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "source_interval": (),
     "source_makers": (),
     "source_decision": (),
+    "due_on": ("count", "overdue", "day"),
+    "overdue_days": ("days",),
+    "recorded_at_revision": ("positions",),
     "hose_of": ("name", "length"),
 }

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
 from spoutline.model.due_work import StationDue, Uncounted, UncountedReason
 from spoutline.model.inspection import InspectionItem, InspectionItemId
-from spoutline.model.plan import SitePlan
+from spoutline.model.inspection_needs import PositionNeeds
 from spoutline.model.record import RecordedWork
-from spoutline.planning.pack.inspection import due_at_site
+from spoutline.model.survey import Site
+from spoutline.planning.pack.inspection import due_of
 
 _ORDER: Final = tuple(InspectionItemId)
 
@@ -32,9 +33,11 @@ def first_day(history: Iterable[RecordedWork], position: str) -> date | None:
 
 def due_at_station(
     survey_id: int,
-    site_plan: SitePlan,
+    site: Site,
+    needs: Sequence[PositionNeeds],
     items: Sequence[InspectionItem],
     history: Sequence[RecordedWork],
+    *,
     in_service: date | None = None,
 ) -> StationWork:
     """Return what is due at each position of a station.
@@ -43,8 +46,10 @@ def due_at_station(
     ----------
     survey_id
         The survey of the book that was planned.
-    site_plan
-        Its plan, with the sets that hang there.
+    site
+        Its site.
+    needs
+        What its positions ask for by the sets that hang there.
     items
         Every item that an inspection plan can hold.
     history
@@ -55,17 +60,15 @@ def due_at_station(
     rows: list[StationDue] = []
     without_set: list[str] = []
     without_day: list[str] = []
-    site = site_plan.survey.site
-    for plan in site_plan.positions:
-        label = plan.position.label
+    for one in needs:
+        label = one.position
         day = first_day(history, label) or in_service
-        if plan.chosen is None:
+        if one.asked is None:
             without_set.append(label)
         elif day is None:
             without_day.append(label)
         else:
-            alone = replace(site_plan, positions=(plan,))
-            found = due_at_site(alone, items, history, day)
+            found = due_of(one, items, history, day)
             rows.extend(StationDue(survey_id=survey_id, site=site, counted_from=day, due=due) for due in found)
     left = ((without_day, UncountedReason.NO_RECORD), (without_set, UncountedReason.NO_SET))
     uncounted = (Uncounted(site=site.name, positions=tuple(labels), reason=reason) for labels, reason in left if labels)

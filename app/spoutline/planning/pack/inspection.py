@@ -10,11 +10,12 @@ from datetime import date, timedelta
 
 from spoutline.model.caution import CautionCondition
 from spoutline.model.inspection import DueItem, InspectionCause, InspectionInterval, InspectionItem, InspectionItemId
+from spoutline.model.inspection_needs import PositionNeeds
 from spoutline.model.liquid import ListingScheme
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork
-from spoutline.planning.pack.after_work import open_after_work
+from spoutline.planning.pack.after_work import lines_that_settle, open_after_work
 from spoutline.rules.work.job_conditions import job_conditions
 
 # a month is 30 days where the source counts days (Oklahoma Administrative Code 165:26-2-92(c))
@@ -78,20 +79,41 @@ def due_at_site(
         Day of handing over, from which an item never done is counted.
     """
     items = tuple(items)
+    return tuple(one for needs in needs_of(site_plan, items) for one in due_of(needs, items, history, in_service))
+
+
+def needs_of(site_plan: SitePlan, items: Iterable[InspectionItem]) -> tuple[PositionNeeds, ...]:
+    """Return what each position of a plan asks for; ``items`` are all that an inspection plan can hold."""
+    items = tuple(items)
+    return tuple(_needs(plan, site_plan, items) for plan in site_plan.positions)
+
+
+def due_of(
+    needs: PositionNeeds, items: Iterable[InspectionItem], history: Sequence[RecordedWork], in_service: date
+) -> tuple[DueItem, ...]:
+    """Return what is to be inspected at one position, and when next; parameters as of ``due_at_site``."""
+    if needs.asked is None:
+        return ()
+    label, asked = needs.position, [item for item in items if item.id in needs.asked]
     inspected = [entry for entry in history if isinstance(entry, InspectionEntry)]
-    found: list[DueItem] = []
-    for plan in site_plan.positions:
-        if plan.chosen is None:
-            continue
-        label = plan.position.label
-        scheme = plan.requirement.scheme if plan.requirement is not None else None
-        asked = items_for(job_conditions(replace(site_plan, positions=(plan,))), items, scheme)
-        by_time = tuple(item for item in asked if item.cause in _BY_TIME)
-        due = due_items(label, by_time, in_service=in_service, done=last_done(inspected, label))
-        ends = _service_end(label, history)
-        found.extend(_by_service_life(_with_bounds(one, plan), ends) for one in due)
-        found.extend(open_after_work(plan, asked, history))
-    return tuple(found)
+    by_time = tuple(item for item in asked if item.cause in _BY_TIME)
+    due = due_items(label, by_time, in_service=in_service, done=last_done(inspected, label))
+    ends = _service_end(label, history)
+    counted = (_by_service_life(_with_bounds(one, needs), ends) for one in due)
+    return (*counted, *open_after_work(needs, asked, history))
+
+
+def _needs(plan: PositionPlan, site_plan: SitePlan, items: tuple[InspectionItem, ...]) -> PositionNeeds:
+    if plan.chosen is None:
+        return PositionNeeds(position=plan.position.label, asked=None)
+    scheme = plan.requirement.scheme if plan.requirement is not None else None
+    asked = items_for(job_conditions(replace(site_plan, positions=(plan,))), items, scheme)
+    return PositionNeeds(
+        position=plan.position.label,
+        asked=frozenset(item.id for item in asked),
+        urea=plan.requirement.urea_percent if plan.requirement is not None else None,
+        on_form=lines_that_settle(plan),
+    )
 
 
 def _service_end(label: str, history: Sequence[RecordedWork]) -> date | None:
@@ -108,12 +130,11 @@ def _by_service_life(due: DueItem, end: date | None) -> DueItem:
     return replace(due, next_due=end)
 
 
-def _with_bounds(due: DueItem, plan: PositionPlan) -> DueItem:
+def _with_bounds(due: DueItem, needs: PositionNeeds) -> DueItem:
     """Return an item with the bounds of what is read for it, where it is a figure."""
-    urea = plan.requirement.urea_percent if plan.requirement is not None else None
-    if due.item.id is not InspectionItemId.DEF_CONCENTRATION or urea is None:
+    if due.item.id is not InspectionItemId.DEF_CONCENTRATION or needs.urea is None:
         return due
-    return replace(due, dimension=Dimension.PERCENT, lower=urea[0], upper=urea[1])
+    return replace(due, dimension=Dimension.PERCENT, lower=needs.urea[0], upper=needs.urea[1])
 
 
 def due_items(

@@ -127,7 +127,11 @@ def _reading(item: RecordItemId, check: Check | None) -> RecordItem:
     dimension = READING_DIMENSIONS[item]
     if check is None or check.value is None:
         asked = check is not None and check.outcome is not Outcome.INFORMATION  # a reel leaves nothing to measure
-        return RecordItem(id=item, dimension=dimension, expected=None, lower=None, upper=None, applies=asked)
+        low, high = (check.lower, check.upper) if check is not None else (None, None)
+        # what could not be computed is limited all the same
+        return RecordItem(
+            id=item, dimension=dimension, expected=None, lower=_limit(low), upper=_limit(high), applies=asked
+        )
     return RecordItem(
         id=item,
         dimension=dimension,
@@ -176,7 +180,7 @@ def _concentration(plan: PositionPlan) -> RecordItem:
 
 
 def _limit(bound: Bound | None) -> ReadingLimit | None:
-    return None if bound is None else ReadingLimit(value=bound.value, source=bound.source)
+    return None if bound is None else ReadingLimit(value=bound.value, source=bound.source, status=bound.status)
 
 
 def _is_outside(reading: float, item: RecordItem) -> bool:

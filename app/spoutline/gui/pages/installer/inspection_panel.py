@@ -39,7 +39,9 @@ from spoutline.model.inspection import DueItem
 from spoutline.model.language import Language
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import SitePlan
-from spoutline.model.record import WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
+from spoutline.model.quantity import Dimension
+from spoutline.model.record import MEASURED_ITEMS, WEAR_REASONS, ChangeReason, InspectionEntry, WearEntry
+from spoutline.units.meter_readings import MeterReading, parse_reading
 
 _DUE = JobKey(JobKind.SITE_PLAN, "inspection")
 _FILE = JobKey(JobKind.FILE, "inspection")
@@ -98,6 +100,7 @@ class InspectionPanel(QWidget):
         self.due_table.setSortingEnabled(True)
         self.due_table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         card.body.addWidget(self.due_table, 1)
+        card.body.addLayout(self._done_row())
         buttons = QHBoxLayout()
         self.done_button = QPushButton(tr("Note it as do&ne today"), self)
         self.done_button.clicked.connect(self.note_done)
@@ -109,6 +112,33 @@ class InspectionPanel(QWidget):
             buttons.addWidget(button, 1)
         card.body.addLayout(buttons)
         return card
+
+    def _done_row(self) -> QHBoxLayout:
+        """Return what is told of an inspection that is noted as done: who, with what, and what was read."""
+        row = QHBoxLayout()
+        self.done_by_edit = LineEditor(self)
+        self.instruments_edit = LineEditor(self)
+        self.reading_edit = LineEditor(self)
+        for field, words in (
+            (self.done_by_edit, tr("Work done by")),
+            (self.instruments_edit, tr("Instruments used (type, number)")),
+            (self.reading_edit, tr("Resistance read")),
+        ):
+            field.setPlaceholderText(words)
+            field.setToolTip(words)
+            field.setAccessibleName(words)
+            field.setMaxLength(200)
+            row.addWidget(field, 1)
+        self.due_table.picked.connect(lambda _: self._allow_reading())
+        return row
+
+    def _allow_reading(self) -> None:
+        """Take a resistance only where the picked inspection reads one."""
+        picked = self.due_table.current_record()
+        is_measured = isinstance(picked, DueItem) and picked.item.id in MEASURED_ITEMS
+        self.reading_edit.setEnabled(is_measured)
+        if not is_measured:
+            self.reading_edit.clear()
 
     def _wear_card(self, parent: QWidget) -> Card:
         card = Card(tr("Wear log"), parent)
@@ -188,15 +218,32 @@ class InspectionPanel(QWidget):
         if not isinstance(picked, DueItem):
             return
         session = self._context.session
-        entry = InspectionEntry(
-            site=session.survey.site.name, position=picked.position, item=picked.item.id, done_on=self._today()
-        )
         try:
+            reading = self._reading()
+            entry = made(
+                InspectionEntry,
+                site=session.survey.site.name,
+                position=picked.position,
+                item=picked.item.id,
+                done_on=self._today(),
+                done_by=self.done_by_edit.text(),
+                instruments=self.instruments_edit.text(),
+                reading=reading.value,
+                over_range=reading.over_range,
+            )
             wait_for(lambda: session.workbench.packing().records().add_inspection(entry))
-        except StoreFault as fault:
+        except (InputFault, StoreFault) as fault:
             self._show_trouble(fault)
             return
+        self.reading_edit.clear()
         self.refresh()
+
+    def _reading(self) -> MeterReading:
+        written, system = self.reading_edit.text().strip(), self._context.session.display.system
+        if not written:
+            return MeterReading(value=None)
+        language = self._context.session.workbench.language
+        return parse_reading(written, Dimension.RESISTANCE, system, language, field=tr("Resistance read"))
 
     def note_wear(self) -> None:
         """Add a replacement to the wear log."""

@@ -33,6 +33,8 @@ from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.wording import told, tr
+from spoutline.model.agreed_sets import SetsSource
+from spoutline.model.certificate import CertifiedTest
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.pack import Contact, PackJob
@@ -49,6 +51,19 @@ class PaperKind(StrEnum):
     PACK = "pack"
     CAUTIONS = "cautions"
     FORM = "form"
+    BOND = "bond-test"
+    LEAK = "leak-test"
+
+
+class Scope(StrEnum):
+    """What a paper is for."""
+
+    ALL = "all"
+    DISPENSER = "dispenser"
+    POSITION = "position"
+
+
+_TESTS = {PaperKind.BOND: CertifiedTest.BOND, PaperKind.LEAK: CertifiedTest.LEAK}
 
 
 class PackPanel(QWidget):
@@ -85,11 +100,14 @@ class PackPanel(QWidget):
             (PaperKind.PACK, tr("Installer's pack")),
             (PaperKind.CAUTIONS, tr("Caution sheet alone")),
             (PaperKind.FORM, tr("Commissioning form to fill in")),
+            (PaperKind.BOND, tr("Bond test certificate")),
+            (PaperKind.LEAK, tr("Leak test certificate")),
         ):
             self.kind_box.addItem(words, kind)
         self.scope_box = QComboBox(self)
-        self.scope_box.addItem(tr("All positions"), False)
-        self.scope_box.addItem(tr("This position only"), True)
+        self.scope_box.addItem(tr("All positions"), Scope.ALL)
+        self.scope_box.addItem(tr("This dispenser only"), Scope.DISPENSER)
+        self.scope_box.addItem(tr("This position only"), Scope.POSITION)
         form.addRow(tr("Paper"), self.kind_box)
         form.addRow(tr("For"), self.scope_box)
         self.fields: dict[str, QLineEdit] = {}
@@ -165,9 +183,13 @@ class PackPanel(QWidget):
         workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
         labels = self._labels()
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
+        survey, survey_id = session.survey, session.stored.id
 
         def make_paper(ticket: Ticket, form: PaperForm) -> bytes:
             service = workbench.packing()
+            if kind in _TESTS:  # made of records, so of the sets that hang there, whatever is shown
+                built = workbench.agreeing().sets_for(survey, SetsSource.BUILT, ticket, survey_id).site_plan
+                return service.certificate(only_positions(built, labels), _TESTS[kind], language, display, form=form)
             site_plan = only_positions(shown(ticket), labels)
             make: dict[PaperKind, Callable[[], bytes]] = {
                 PaperKind.PACK: lambda: service.pack(site_plan, language, display, job, form=form),
@@ -181,8 +203,14 @@ class PackPanel(QWidget):
         self.state_label.setText(tr("Making the paper…"))
 
     def _labels(self) -> tuple[str, ...]:
-        """Return the position that the paper is for; none where it is for all."""
-        return (self._context.session.label,) if self.scope_box.currentData() else ()
+        """Return the positions that the paper is for; none where it is for all."""
+        session, scope = self._context.session, Scope(self.scope_box.currentData())
+        position = session.survey.position(session.label)
+        if scope is Scope.ALL or position is None:
+            return ()
+        if scope is Scope.POSITION:
+            return (session.label,)
+        return tuple(one.label for one in session.survey.positions if one.dispenser == position.dispenser)
 
     def save_tablet_page(self, path: Path) -> None:
         """Write the form as a page that a tablet fills in."""

@@ -43,6 +43,7 @@ from spoutline.planning.sets.plan_site import fingerprint_of
 from spoutline.units.meter_readings import MeterReading, parse_reading, reading_as_written
 
 _LEFT_OUT = "-"
+_ABREAST = 4  # fields of who did it, side by side
 _ROW_HEIGHT = 40  # two lines of words, or a field
 _PAGE = re.compile(r"^p[0-9]+_")  # number of the page in the name of a form's field
 
@@ -112,6 +113,7 @@ class RecordFields(QWidget):
                 ("done_by", tr("Work done by")),
                 ("licence", tr("License")),
                 ("signed_by", tr("Signed (type the name)")),
+                ("instruments", tr("Instruments used (type, number)")),
             )
         ):
             field = DayEdit(self) if name == "done_on" else LineEditor(self)
@@ -119,8 +121,10 @@ class RecordFields(QWidget):
             field.setAccessibleName(words)
             field.setMaxLength(200)
             self.people[name] = field
-            grid.addWidget(plain_label(words, "quiet"), 0, place)
-            grid.addWidget(field, 1, place)
+            line, column = 2 * (place // _ABREAST), place % _ABREAST
+            wide = _ABREAST if name == "instruments" else 1
+            grid.addWidget(plain_label(words, "quiet"), line, column, 1, wide)
+            grid.addWidget(field, line + 1, column, 1, wide)
         card.body.addLayout(grid)
         self.remarks_edit = QPlainTextEdit(self)
         self.remarks_edit.setPlaceholderText(tr("Remarks"))
@@ -301,6 +305,7 @@ class RecordFields(QWidget):
             done_on=day_typed(self.people["done_on"].text(), "date"),
             done_by=self.people["done_by"].text(),
             licence=self.people["licence"].text(),
+            instruments=self.people["instruments"].text(),
             signed_by=self.people["signed_by"].text(),
             remarks=self.remarks_edit.toPlainText()[:4000],
             catalogue_edition=wait_for(lambda: session.workbench.catalogue_edition(session.survey)),
@@ -344,7 +349,7 @@ class RecordFields(QWidget):
         for change in record.changes:
             self.set_fitted(change.planned, change.fitted, change.reason.value)
         self.people["done_on"].setText(day_text(record.done_on) if record.done_on else unread.get("done_on", ""))
-        for name in ("done_by", "licence", "signed_by"):
+        for name in ("done_by", "licence", "signed_by", "instruments"):
             self.people[name].setText(getattr(record, name))
         self.remarks_edit.setPlainText(record.remarks)
 

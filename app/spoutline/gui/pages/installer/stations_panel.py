@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, 
 
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.inspection_sheet import item_text
+from spoutline.documents.paper_form import form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_text
@@ -23,6 +24,7 @@ from spoutline.gui.wording import told, tr
 from spoutline.model.due_work import DueWork, StationDue
 from spoutline.model.inspection import InspectionInterval
 from spoutline.model.language import Language
+from spoutline.units.accepted import UnitSystem
 
 _DUE = JobKey(JobKind.SITE_PLAN, "all stations")
 _FILE = JobKey(JobKind.FILE, "all stations")
@@ -77,7 +79,10 @@ class StationsPanel(QWidget):
         self.table_button.clicked.connect(lambda: self._ask_and_save(FileForm.CSV))
         self.calendar_button = QPushButton(tr("Save a &calendar…"), self)
         self.calendar_button.clicked.connect(lambda: self._ask_and_save(FileForm.ICS))
-        for button in (self.open_button, self.table_button, self.calendar_button):
+        self.paper_button = QPushButton(tr("Save P&DF…"), self)
+        self.paper_button.setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
+        self.paper_button.clicked.connect(lambda: self._ask_and_save(FileForm.PDF))
+        for button in (self.open_button, self.paper_button, self.table_button, self.calendar_button):
             row.addWidget(button, 1)
         card.body.addLayout(row)
 
@@ -100,7 +105,7 @@ class StationsPanel(QWidget):
             self.opened.emit(picked)
 
     def save_as(self, path: Path, form: FileForm) -> None:
-        """Write the list as a table for other programs, or as a calendar."""
+        """Write the list as a paper (as HTML where the name of the file ends so), a table, or a calendar."""
         work = self._work
         if work is None:
             return
@@ -110,13 +115,20 @@ class StationsPanel(QWidget):
         def content() -> bytes:
             if form is FileForm.CSV:
                 return service.csv(work, packing.words(Language.ENGLISH, display).story)
-            return service.calendar(work, packing.words(language, display).story)
+            words = packing.words(language, display)
+            if form is FileForm.ICS:
+                return service.calendar(work, words.story)
+            return service.paper(work, words, on_letter=display.system is UnitSystem.US, form=form_of(path))
 
         save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self, form: FileForm) -> None:
         saving = Saving(self._context.session.workbench.files_in_use, self)
-        path = saving.ask(tr("Save"), f"due-{self._today().isoformat()}.{form.value}", form)
+        stem = f"due-{self._today().isoformat()}"
+        if form is FileForm.PDF:
+            path = saving.ask_paper(tr("Save"), stem)
+        else:
+            path = saving.ask(tr("Save"), f"{stem}.{form.value}", form)
         if path is not None:
             self.save_as(path, form)
 
