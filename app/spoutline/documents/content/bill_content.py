@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
 from datetime import date
 from itertools import islice
 from types import MappingProxyType
 
+from spoutline.documents.content.annex_marks import GroupMark, annex_marks
 from spoutline.documents.content.bill_frame import bill_document
-from spoutline.documents.content.blocks import Block, Document
+from spoutline.documents.content.blocks import Block, Document, Table
 from spoutline.documents.content.calculation_annex import calculation_blocks
+from spoutline.documents.content.calculation_tables import calculation_table_blocks
 from spoutline.documents.content.closing_sections import caution_blocks, reference_blocks
 from spoutline.documents.content.grouping import like_positions
 from spoutline.documents.content.position_section import position_blocks
@@ -23,6 +26,8 @@ from spoutline.model.funnel import SetReasons
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import CommissioningRecord
 from spoutline.ruletables.cautions import Caution
+
+_MOST_ROWS_WHOLE = 10
 
 
 def bill_content(
@@ -49,13 +54,28 @@ def bill_content(
     blocks: list[Block] = list(
         site_blocks(site_plan, story, references, dated=dated, left_out=left_out, records=records)
     )
-    for like in groups:
-        sheet = position_blocks(like, site.currency, story, references, with_flow_curve=not calculations)
-        blocks.extend((*islice(sheet, 2), *found_blocks(like.positions, found_in(records), story), *sheet))
-    blocks.extend(requirement_blocks(groups, story, references))
+    marks = annex_marks(groups) if calculations else None
+    for number, like in enumerate(groups):
+        mark = None if marks is None else GroupMark(marks, number)
+        sheet = position_blocks(like, site.currency, story, references, mark, with_flow_curve=not calculations)
+        told = (*islice(sheet, 2), *found_blocks(like.positions, found_in(records), story), *sheet)
+        blocks.extend(told if marks is None else _closer(told))
+    asked = requirement_blocks(groups, story, references, marks)
+    blocks.extend(asked if marks is None else _closer(asked))
     blocks.extend(why_blocks(groups, reasons, story))
-    if calculations:
+    if marks is not None:
+        blocks.extend(calculation_table_blocks(marks, story, references))
+    elif calculations:
         blocks.extend(calculation_blocks(groups, story, references))
-    blocks.extend(reference_blocks(references, story))
+    blocks.extend(_closer(reference_blocks(references, story)) if marks else reference_blocks(references, story))
     blocks.extend(caution_blocks(site_plan, story, cautions))
     return bill_document(site_plan, story, bill_title(records, story), blocks, dated=dated)
+
+
+def _closer(content: Iterable[Block]) -> Iterator[Block]:
+    """Yield blocks, their tables set closer, and the long ones free to go on on the next page: for many positions."""
+    for block in content:
+        if isinstance(block, Table):
+            yield replace(block, tight=True, whole=block.whole and len(block.rows) <= _MOST_ROWS_WHOLE)
+        else:
+            yield block

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -51,18 +52,23 @@ class PaperSize(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Heading:
-    """A heading of a chapter, ``level`` 1, or of a section in it, 2. All headings stand in the outline."""
+    """A heading of a chapter, ``level`` 1, or of a section in it, 2. All headings stand in the outline.
+
+    ``anchor`` is the name by which links lead here; empty where none does.
+    """
 
     text: str
     level: int
+    anchor: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Paragraph:
-    """Running text."""
+    """Running text; the figures in a ``formula`` have symbols with lowered indices."""
 
     text: str
     role: Role = Role.BODY
+    formula: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,26 +87,53 @@ class KeyValues:
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """A column of a table; ``share`` is its part of the width, relative to the other columns."""
+    """A column of a table; ``share`` is its part of the width, relative to the other columns.
+
+    Title and cells of a ``formula`` column are symbols and formulas, with raised powers and lowered indices.
+    """
 
     title: str
     share: float
     alignment: Alignment = Alignment.LEFT
+    formula: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """The signs of a text from ``start`` to before ``end``, which lead to the heading that bears ``anchor``."""
+
+    start: int
+    end: int
+    anchor: str
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """Cells, one for each column."""
+    """Cells, one for each column. ``links`` are those of the cell in column ``linked``, in their order."""
 
     cells: tuple[str, ...]
     emphasis: Emphasis = Emphasis.NONE
+    linked: int = 0
+    links: tuple[Link, ...] = ()
+
+    def linked_pieces(self) -> Iterator[tuple[str, Link | None]]:
+        """Yield the linked cell in pieces, each with the link that it is, or None."""
+        text, reached = self.cells[self.linked], 0
+        for link in self.links:
+            if link.start > reached:
+                yield text[reached : link.start], None
+            yield text[link.start : link.end], link
+            reached = link.end
+        if reached < len(text):
+            yield text[reached:], None
 
 
 @dataclass(frozen=True, slots=True)
 class Table:
     """Rows under column titles, which repeat on every page; ``dense`` sets them closer, ``tight`` closer still.
 
-    A ``whole`` table that fits on one page is not broken over two.
+    A ``whole`` table that fits on one page is not broken over two. A ``folded`` one is narrow: on a sheet its rows
+    stand two beside each other, read across.
     """
 
     columns: tuple[Column, ...]
@@ -108,6 +141,7 @@ class Table:
     dense: bool = False
     whole: bool = False
     tight: bool = False
+    folded: bool = False
 
     def __post_init__(self) -> None:
         for row in self.rows:
@@ -117,11 +151,15 @@ class Table:
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """A drawing with its caption; ``scale_phrase`` has a place ``{n}`` for the scale, empty for a chart."""
+    """A drawing with its caption; ``scale_phrase`` has a place ``{n}`` for the scale, empty for a chart.
+
+    ``most_height_mm`` is how high the drawing may be on the sheet; None leaves that to where it stands.
+    """
 
     drawing: Drawing
     caption: str
     scale_phrase: str = ""
+    most_height_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,6 +169,13 @@ class NumberedLine:
     number: str
     line: WorkedText
     mark: str
+
+
+@dataclass(frozen=True, slots=True)
+class Derivation:
+    """The formulas of a calculation, each with its number, what its symbols mean, and the mark of its source."""
+
+    steps: tuple[NumberedLine, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +210,9 @@ class CautionNote:
 
 @dataclass(frozen=True, slots=True)
 class PageBreak:
-    """The next block starts a page."""
+    """The next block starts a page, unless more than the share ``unless_left`` of a page is left."""
+
+    unless_left: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -270,7 +317,10 @@ class PictureRow:
 
 
 SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable | Picture | PictureRow
-Block = SpecialBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figure | Worked | CautionNote | PageBreak
+WorkedBlock = Worked | Derivation
+Block = (
+    SpecialBlock | WorkedBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figure | CautionNote | PageBreak
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,4 +1,4 @@
-"""Annex B: the calculation sheets; every line has a number, and one that occurs again is referred to by it."""
+"""Annex B for few positions: their calculation sheets one after the other, a line told again referred to by number."""
 
 from __future__ import annotations
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from spoutline.documents.content.annex_marks import GroupMark
 from spoutline.documents.content.blocks import (
     Block,
     Bullets,
     Column,
+    Columns,
     Emphasis,
     Figure,
     Heading,
@@ -24,6 +26,7 @@ from spoutline.documents.content.set_sections import alternative_blocks, check_b
 from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.drawing.flow_chart import flow_chart
 from spoutline.documents.drawing.position import position_drawing
+from spoutline.documents.drawing.shapes import Drawing
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.assumed import assumed_sentence, inherited_sentence, own_findings
 from spoutline.explain.plan.story import Story
@@ -36,26 +39,53 @@ from spoutline.model.requirement import RequirementLine
 from spoutline.model.survey import Position
 
 _LABELS_IN_HEADING = 6
+_LABELS_BESIDE_MARK = 2
+_SIGNS_BESIDE_DRAWING = 800  # of the head of a position; a longer one stands above its drawing
+_HEAD_SHARE = 0.44  # of the width, beside a drawing
+_HEIGHT_BESIDE_HEAD_MM = 74.0
+_ROOM_FOR_SECTION = 0.4  # of a page: head and parts of a position
 _LABELS_IN_CELL = 2
 
 
 def position_blocks(
-    like: LikePositions, currency: str, story: Story, references: References, *, with_flow_curve: bool = False
+    like: LikePositions,
+    currency: str,
+    story: Story,
+    references: References,
+    mark: GroupMark | None = None,
+    *,
+    with_flow_curve: bool = False,
 ) -> Iterator[Block]:
     """Return what is done at a position, and at all that are like it, from a new page on.
 
+    Among many positions a section begins wherever enough of a page is left.
     What the positions ask for and how the figures were worked out follow in the annexes. The flow curve stands there
-    too; ``with_flow_curve`` shows it here, for a copy without that annex.
+    too; ``with_flow_curve`` shows it here, for a copy without that annex. ``mark`` is what the annex calls the group.
     """
     plan = like.plan
-    yield PageBreak()
-    yield Heading(heading_of(like.positions, story), 1)
-    yield KeyValues(tuple(_head_rows(like, story)))
+    if mark is None:
+        yield PageBreak()
+        yield Heading(heading_of(like.positions, story), 1)
+    else:
+        yield PageBreak(unless_left=_ROOM_FOR_SECTION)
+        heading = heading_of(like.positions, story, _LABELS_BESIDE_MARK)
+        yield Heading(f"{mark.text}{story.writing.colon} {heading}", 1, mark.anchor)
+    head, drawing = KeyValues(tuple(_head_rows(like, story))), position_drawing(plan, story)
+    beside = mark is not None and sum(len(row.text) for row in head.rows) <= _SIGNS_BESIDE_DRAWING
+    if beside:
+        figure = Figure(drawing, drawing.description, story.word(Word.SCALE), most_height_mm=_HEIGHT_BESIDE_HEAD_MM)
+        yield Columns((head,), (figure,), _HEAD_SHARE)
+        yield from _drawing_notes(drawing)
+    else:
+        yield head
     yield from _no_set_blocks(plan, currency, story)
     yield from parts_blocks(plan, currency, story)
-    yield from _drawing_blocks(plan, story)
+    if not beside:
+        yield Heading(story.word(Word.DRAWING), 2)
+        yield Figure(drawing, drawing.description, story.word(Word.SCALE))
+        yield from _drawing_notes(drawing)
     if plan.chosen is not None:
-        yield from check_blocks(plan.chosen, story, references)
+        yield from check_blocks(plan.chosen, story, references, None if mark is None else mark.marks)
         if with_flow_curve:
             yield from flow_curve_blocks(plan, story)
         yield from joint_blocks(plan.chosen, story)
@@ -64,17 +94,17 @@ def position_blocks(
     yield from alternative_blocks(plan, currency, story)
 
 
-def flow_curve_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
+def flow_curve_blocks(plan: PositionPlan, story: Story) -> Iterator[Figure]:
     """Return the pressure that the set needs against the flow; nothing where no flow was worked out."""
     chart = flow_chart(plan, story)
     if chart is not None:
         yield Figure(chart, f"{story.word(Word.FLOW_CURVE)}. {chart.description}")
 
 
-def heading_of(positions: tuple[Position, ...], story: Story) -> str:
-    """Return the heading of a group of like positions."""
+def heading_of(positions: tuple[Position, ...], story: Story, shown: int = _LABELS_IN_HEADING) -> str:
+    """Return the heading of a group of like positions, which names the first ``shown`` of them."""
     word = story.word(Word.POSITION if len(positions) == 1 else Word.POSITIONS)
-    return f"{word} {_labels(positions, _LABELS_IN_HEADING, story)}"
+    return f"{word} {_labels(positions, shown, story)}"
 
 
 def short_labels(positions: tuple[Position, ...], story: Story) -> str:
@@ -159,10 +189,7 @@ def _no_set_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[
             yield Bullets(tuple(story.relaxation(change, currency) for change in plan.conflict.relaxations))
 
 
-def _drawing_blocks(plan: PositionPlan, story: Story) -> Iterator[Block]:
-    yield Heading(story.word(Word.DRAWING), 2)
-    drawing = position_drawing(plan, story)
-    yield Figure(drawing, drawing.description, story.word(Word.SCALE))
+def _drawing_notes(drawing: Drawing) -> Iterator[Block]:
     if drawing.notes:
         yield Paragraph(" ".join(drawing.notes), Role.NOTE)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
+from spoutline.documents.content.annex_marks import AnnexMarks
 from spoutline.documents.content.blocks import Block, Column, Heading, PageBreak, Paragraph, Role, Row, Table
 from spoutline.documents.content.grouping import LikePositions
 from spoutline.documents.content.position_section import requirement_lines, short_labels
@@ -24,8 +25,13 @@ class _SharedLine:
     groups: list[int] = field(default_factory=list)
 
 
-def requirement_blocks(groups: Sequence[LikePositions], story: Story, references: References) -> Iterator[Block]:
-    """Return the annex: every derived line with its weight, the positions it holds for, and its sources."""
+def requirement_blocks(
+    groups: Sequence[LikePositions], story: Story, references: References, marks: AnnexMarks | None = None
+) -> Iterator[Block]:
+    """Return the annex: every derived line with its weight, the positions it holds for, and its sources.
+
+    With ``marks`` the groups of positions are named and linked by these.
+    """
     shared = _shared_lines(groups, story)
     if not shared:
         return
@@ -37,10 +43,10 @@ def requirement_blocks(groups: Sequence[LikePositions], story: Story, references
         Column(story.word(Word.REQUIREMENT_LINE), 1.9),
         Column(story.word(Word.WEIGHT), 0.85),
         Column(story.word(Word.ANSWER), 4.8),
-        *((Column(story.word(Word.HOLDS_FOR), 2.2),) if several else ()),
+        *((Column(story.word(Word.HOLDS_FOR), 2.2 if marks is None else 1.4),) if several else ()),
         Column(story.word(Word.SOURCE), 1.0),
     )
-    yield Table(columns, tuple(_row(one, groups, story, references) for one in shared), dense=True)
+    yield Table(columns, tuple(_row(one, groups, marks, story, references) for one in shared), dense=True)
 
 
 def _shared_lines(groups: Sequence[LikePositions], story: Story) -> list[_SharedLine]:
@@ -53,10 +59,17 @@ def _shared_lines(groups: Sequence[LikePositions], story: Story) -> list[_Shared
     return sorted(found.values(), key=lambda one: (_ORDER.index(one.line.id), one.groups))
 
 
-def _row(one: _SharedLine, groups: Sequence[LikePositions], story: Story, references: References) -> Row:
+def _row(
+    one: _SharedLine, groups: Sequence[LikePositions], marks: AnnexMarks | None, story: Story, references: References
+) -> Row:
     text = story.requirement_line(one.line)
-    holds = (_holds_for(one.groups, groups, story),) if len(groups) > 1 else ()
-    return Row((text.title, text.severity_word, text.answer, *holds, references.of_asked(one.line)))
+    told, source = (text.title, text.severity_word, text.answer), references.of_asked(one.line)
+    if len(groups) == 1:
+        return Row((*told, source))
+    if marks is None or len(one.groups) == len(groups):
+        return Row((*told, _holds_for(one.groups, groups, story), source))
+    holds, links = marks.groups_told(one.groups)
+    return Row((*told, holds, source), linked=len(told), links=links)
 
 
 def _holds_for(holding: list[int], groups: Sequence[LikePositions], story: Story) -> str:

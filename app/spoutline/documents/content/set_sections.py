@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from spoutline.documents.content.annex_marks import AnnexMarks
 from spoutline.documents.content.blocks import (
     Alignment,
     Block,
     Column,
     Emphasis,
     Heading,
+    Link,
     Paragraph,
     Role,
     Row,
@@ -79,19 +81,24 @@ def _joint_row(joint: Joint, story: Story) -> Row:
     return Row((f"{upstream} – {joint.downstream}", ports, story.word(joint.seal)))
 
 
-def check_blocks(judged: JudgedSet, story: Story, references: References | None = None) -> Iterator[Block]:
-    """Return the table of checks: value, limit, margin, outcome; with ``references`` the marks of the limits too."""
+def check_blocks(
+    judged: JudgedSet, story: Story, references: References | None = None, marks: AnnexMarks | None = None
+) -> Iterator[Block]:
+    """Return the table of checks: value, limit, margin, outcome; with ``references`` the marks of the limits too.
+
+    With ``marks`` each check names and leads to its calculation in the annex.
+    """
     yield Heading(story.word(Word.CHECKS), 2)
     columns = (
         Column(story.word(Word.CHECK), 2.75),
-        Column(story.word(Word.WEIGHT), 0.9),
-        Column(story.word(Word.VALUE), 2.4),
-        Column(story.word(Word.LIMIT), 2.1),
-        Column(story.word(Word.MARGIN), 1.3, Alignment.RIGHT),
-        Column(story.word(Word.OUTCOME), 1.6),
+        Column(story.word(Word.WEIGHT), 0.7),
+        Column(story.word(Word.VALUE), 2.8),
+        Column(story.word(Word.LIMIT), 1.75),
+        Column(story.word(Word.MARGIN), 1.15, Alignment.RIGHT),
+        Column(story.word(Word.OUTCOME), 1.75),
         *(() if references is None else (Column(story.word(Word.SOURCE), 0.95),)),
     )
-    rows = tuple(_check_row(check, story, references) for check in judged.checks)
+    rows = tuple(_check_row(check, story, references, marks) for check in judged.checks)
     yield Table(columns, rows, dense=True, whole=True)
     for check in judged.checks:
         text = story.check(check)
@@ -99,7 +106,7 @@ def check_blocks(judged: JudgedSet, story: Story, references: References | None 
             yield Paragraph(f"{text.title}{story.writing.colon} {text.remark}", Role.NOTE)
 
 
-def _check_row(check: Check, story: Story, references: References | None) -> Row:
+def _check_row(check: Check, story: Story, references: References | None, marks: AnnexMarks | None) -> Row:
     text = story.check(check)
     emphasis = Emphasis.FAULT if check.outcome in (Outcome.FAILS, Outcome.UNKNOWN) else Emphasis.NONE
     weight = "" if check.outcome is Outcome.INFORMATION else text.severity_word
@@ -112,7 +119,12 @@ def _check_row(check: Check, story: Story, references: References | None) -> Row
         story.marked_outcome(check),
     )
     if references is not None:
-        cells = (*cells, references.of_bounds((check.lower, check.upper)))
+        bounds = references.of_bounds((check.lower, check.upper))
+        mark = "" if marks is None or not check.lines else marks.calculation(check.id)
+        if marks is not None and mark:
+            links = (Link(0, len(mark), marks.calculation_anchor(check.id)),)
+            return Row((*cells, ", ".join(filter(None, (mark, bounds)))), emphasis, len(cells), links)
+        cells = (*cells, bounds)
     return Row(cells, emphasis)
 
 

@@ -18,13 +18,27 @@ from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Requirement
 from spoutline.rules.parts.figures import elements_of, rise_m, states_for
 
-_WIDTH_M = 0.14
-_HEIGHT_M = 0.044
 _POINTS = 60
 _HEADROOM = 1.25
-_FLOW_ROOM = 1.3  # the name of the last working point stands to its right
 _STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
 _WANTED_TICKS = 4
+
+
+@dataclass(frozen=True, slots=True)
+class ChartSize:
+    """Size of the plotted field in metres on the paper; the texts beside the axes come to it.
+
+    The axis of the flow goes on to ``flow_room`` times the greatest flow: the name of the last working point stands to
+    its right.
+    """
+
+    width_m: float
+    height_m: float
+    flow_room: float
+
+
+WHOLE_WIDTH = ChartSize(0.14, 0.044, 1.3)
+HALF_WIDTH = ChartSize(0.066, 0.028, 1.6)
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +70,7 @@ class _Curve:
     working_flow_m3_s: float | None
 
 
-def flow_chart(plan: PositionPlan, story: Story) -> Drawing | None:
+def flow_chart(plan: PositionPlan, story: Story, size: ChartSize = WHOLE_WIDTH) -> Drawing | None:
     """Return the chart of a chosen set; None without a set or where a part has no flow data.
 
     Curves come from the same elements and liquid states as the checks; the working points are the flows of the checks.
@@ -75,22 +89,22 @@ def flow_chart(plan: PositionPlan, story: Story) -> Drawing | None:
     # a liquid colder than it moves has no working point and no curve
     curves = tuple(curve for curve in both if curve.working_flow_m3_s is not None)
     most_flow = max(plan.requirement.supply_flow_m3_s, *(curve.working_flow_m3_s or 0.0 for curve in curves))
-    flow = _Axis(Dimension.FLOW, most_flow * _FLOW_ROOM, _WIDTH_M)
-    pressure = _Axis(Dimension.PRESSURE, plan.requirement.supply_pressure_pa * _HEADROOM, _HEIGHT_M)
+    flow = _Axis(Dimension.FLOW, most_flow * size.flow_room, size.width_m)
+    pressure = _Axis(Dimension.PRESSURE, plan.requirement.supply_pressure_pa * _HEADROOM, size.height_m)
     rise = rise_m(plan.requirement)
-    shapes: list[Shape] = [*_frame(flow, pressure, story), *_supply(plan.requirement, pressure, story)]
+    shapes: list[Shape] = [*_frame(flow, pressure, story), *_supply(plan.requirement, (flow, pressure), story)]
     try:
         for curve in curves:
             shapes.extend(_curve_shapes(curve, elements, rise, (flow, pressure), story))
     except OutOfRange:
         return None
-    shapes.extend(_legend(story))
+    shapes.extend(_legend(size, story))
     return Drawing(
         title=story.word(PaperWord.FLOW_CURVE),
         description=story.word(PaperWord.FLOW_DESCRIPTION),
         shapes=tuple(shapes),
         # room for the texts beside the axes
-        box=Box(-0.016, -0.012, _WIDTH_M + 0.002, _HEIGHT_M + 0.009),
+        box=Box(-0.016, -0.009, size.width_m + 0.002, size.height_m + 0.009),
         true_scale=False,
     )
 
@@ -148,38 +162,42 @@ def _frame(flow: _Axis, pressure: _Axis, story: Story) -> tuple[Shape, ...]:
     shapes: list[Shape] = []
     for value in flow.ticks(story):
         x = flow.at(value)
-        grid = (Place(x, 0.0), Place(x, _HEIGHT_M))
+        grid = (Place(x, 0.0), Place(x, pressure.length_m))
         shapes.append(Path(places=grid, ink=Ink.GRID, weight=Weight.HAIR))
         shapes.append(Label(at=Place(x, 0.0), text=_tick(value, flow.dimension, story), offset_pt=(0.0, -10.0)))
     for value in pressure.ticks(story):
         y = pressure.at(value)
-        grid = (Place(0.0, y), Place(_WIDTH_M, y))
+        grid = (Place(0.0, y), Place(flow.length_m, y))
         shapes.append(Path(places=grid, ink=Ink.GRID, weight=Weight.HAIR))
         text = _tick(value, pressure.dimension, story)
         shapes.append(Label(at=Place(0.0, y), text=text, anchor=Anchor.END, offset_pt=(-4.0, -2.5)))
-    axes = (Place(0.0, _HEIGHT_M), Place(0.0, 0.0), Place(_WIDTH_M, 0.0))
+    axes = (Place(0.0, pressure.length_m), Place(0.0, 0.0), Place(flow.length_m, 0.0))
     shapes.append(Path(places=axes, ink=Ink.AXIS, weight=Weight.THIN))
     flow_title = f"{story.word(PaperWord.FLOW_AXIS)}, {story.display.unit(Dimension.FLOW)}"
     pressure_title = f"{story.word(PaperWord.PRESSURE_AXIS)}, {story.display.unit(Dimension.PRESSURE)}"
-    shapes.append(Label(at=Place(_WIDTH_M, 0.0), text=flow_title, anchor=Anchor.END, offset_pt=(0.0, -21.0)))
-    shapes.append(Label(at=Place(0.0, _HEIGHT_M), text=pressure_title, anchor=Anchor.START, offset_pt=(-30.0, 8.0)))
+    shapes.append(Label(at=Place(flow.length_m, 0.0), text=flow_title, anchor=Anchor.END, offset_pt=(0.0, -21.0)))
+    shapes.append(
+        Label(at=Place(0.0, pressure.length_m), text=pressure_title, anchor=Anchor.START, offset_pt=(-30.0, 8.0))
+    )
     return tuple(shapes)
 
 
-def _supply(requirement: Requirement, pressure: _Axis, story: Story) -> tuple[Shape, ...]:
+def _supply(requirement: Requirement, axes: tuple[_Axis, _Axis], story: Story) -> tuple[Shape, ...]:
+    flow, pressure = axes
     y = pressure.at(requirement.supply_pressure_pa)
     text = f"{story.word(PaperWord.SUPPLY)} {story.show(requirement.supply_pressure_pa, Dimension.PRESSURE)}"
     return (
-        Path(places=(Place(0.0, y), Place(_WIDTH_M, y)), ink=Ink.AXIS, weight=Weight.THIN, dashed=True),
+        Path(places=(Place(0.0, y), Place(flow.length_m, y)), ink=Ink.AXIS, weight=Weight.THIN, dashed=True),
         Label(at=Place(0.0, y), text=text, anchor=Anchor.START, offset_pt=(4.0, 4.0)),
     )
 
 
-def _legend(story: Story) -> tuple[Shape, ...]:
+def _legend(size: ChartSize, story: Story) -> tuple[Shape, ...]:
+    at = Place(size.width_m * 0.72, size.height_m + 0.005)
     text = story.word(PaperWord.WORKING_POINT)
     return (
-        Dot(centre=Place(_WIDTH_M * 0.72, _HEIGHT_M + 0.005), radius_pt=2.6, ink=Ink.AXIS),
-        Label(at=Place(_WIDTH_M * 0.72, _HEIGHT_M + 0.005), text=text, anchor=Anchor.START, offset_pt=(6.0, -2.5)),
+        Dot(centre=at, radius_pt=2.6, ink=Ink.AXIS),
+        Label(at=at, text=text, anchor=Anchor.START, offset_pt=(6.0, -2.5)),
     )
 
 

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 
 from spoutline.documents.drawing.chain_course import Course, chain_shapes, nozzle_shapes
+from spoutline.documents.drawing.fit import POINTS_PER_METRE
 from spoutline.documents.drawing.hose_faults import HoseFault, hose_faults
 from spoutline.documents.drawing.hose_lines import (
     HoseLine,
@@ -52,6 +54,9 @@ _WORDS_PT = 6.6
 # the texts of two rows stand apart
 _ROW_SHARE = 0.062
 _SMALL_ROW_SHARE = 0.11
+_SIGN_PT = 4.0  # width of a sign of that size with the room between two texts
+_SMALL_SCALE = 100  # 1:100; the two heights over the ground are told apart down to that
+_SIDES = 2  # at rest, in use
 # a nozzle in its filler, drawn falling at 20 degrees; its inlet is at the place of the filler, as in the checks
 _SPOUT_LEVEL = math.cos(math.radians(20.0))
 _SPOUT_FALL = math.sin(math.radians(20.0))
@@ -120,10 +125,9 @@ def _hoses(
         drum = reel_drum(outlet_place(position), position.reel.drum_diameter_m)
     clearances: tuple[Shape, ...] = ()
     if with_clearances:
-        clearances = (
-            *_clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story),
-            *_clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story),
-        )
+        at_rest = _clearance(rest_line, _value_of(judged, CheckId.GROUND_CLEARANCE_AT_REST), story)
+        in_use = _clearance(use_line, _value_of(judged, CheckId.GROUND_CLEARANCE_IN_USE), story)
+        clearances = _apart((*at_rest, *in_use))
     faults = hose_faults(judged, rest_line, use_line, story)
     marks = (mark for fault in faults for mark in fault.marks)
     return (*others, *clearances, *rest, *drum, *use, *marks), faults, notes
@@ -140,7 +144,20 @@ def _value_of(judged: JudgedSet, check_id: CheckId) -> float | None:
     return next((check.value for check in judged.checks if check.id is check_id), None)
 
 
-def _clearance(line: HoseLine, clearance_m: float | None, story: Story) -> tuple[Shape, ...]:
+def _apart(clearances: tuple[Path | Label, ...]) -> tuple[Shape, ...]:
+    """Return heights over the ground; two texts that would meet on a small drawing grow away from each other."""
+    labels = sorted((one for one in clearances if isinstance(one, Label)), key=lambda one: one.at.x_m)
+    if len(labels) < _SIDES:
+        return clearances
+    left, right = labels
+    wide_pt = (len(left.text) + len(right.text)) / 2 * _SIGN_PT
+    if (right.at.x_m - left.at.x_m) * POINTS_PER_METRE / _SMALL_SCALE > wide_pt:
+        return clearances
+    turned = {left: replace(left, anchor=Anchor.END), right: replace(right, anchor=Anchor.START)}
+    return tuple(turned.get(one, one) if isinstance(one, Label) else one for one in clearances)
+
+
+def _clearance(line: HoseLine, clearance_m: float | None, story: Story) -> tuple[Path | Label, ...]:
     """Return the height of the lowest point, as the check has it; nothing where the hose reaches the ground."""
     lowest = min(line.places, key=lambda place: place.y_m)
     if clearance_m is None or clearance_m <= 0.0 or lowest.y_m <= 0.0:
@@ -149,7 +166,7 @@ def _clearance(line: HoseLine, clearance_m: float | None, story: Story) -> tuple
     text = story.show(clearance_m, Dimension.LENGTH)
     return (
         Path(places=(foot, lowest), ink=Ink.MEASURE, weight=Weight.HAIR),
-        Label(at=foot, text=text, offset_pt=(0.0, -8.5), size_pt=6.6),
+        Label(at=foot, text=text, offset_pt=(0.0, -8.5), size_pt=_WORDS_PT),
     )
 
 

@@ -15,7 +15,7 @@ from spoutline.documents.html.signs import code_svg, sign_svg
 from spoutline.documents.html.svg import drawing_svg
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.photo import drawable
-from spoutline.documents.pdf.side_by_side import COLUMN_GAP, FIGURE_HEIGHT
+from spoutline.documents.pdf.side_by_side import COLUMN_GAP
 from spoutline.explain.plan.texts import WorkedText
 
 _TITLE_LEVEL: Final = 1
@@ -48,7 +48,8 @@ class PageSetting:
                 yield self._heading_element(block)
             case blocks.Paragraph():
                 named = "" if block.role is Role.BODY else f' class="{block.role}"'
-                yield f"<p{named}{direction(block.text)}>{html_text(block.text)}</p>\n"
+                told = formula_html(block.text) if block.formula else html_text(block.text)
+                yield f"<p{named}{direction(block.text)}>{told}</p>\n"
             case blocks.Bullets():
                 yield f"<ul>{''.join(map(_item, block.items))}</ul>\n" if block.items else ""
             case blocks.KeyValues():
@@ -56,13 +57,15 @@ class PageSetting:
             case blocks.Table():
                 yield self._table(block)
             case blocks.Figure():
-                yield self._figure(block, styles.FIGURE_HEIGHT, self._width_pt)
+                yield self._figure(block, styles.figure_height(block), self._width_pt)
             case blocks.Worked():
                 yield _worked(block)
+            case blocks.Derivation():
+                yield _lines(block.steps)
             case blocks.CautionNote():
                 yield _caution(block)
             case blocks.PageBreak():
-                yield '<div class="sheet"></div>\n'
+                yield '<div class="sheet"></div>\n' if block.unless_left >= 1.0 else "<hr>\n"
             case _:
                 yield from self._special(block)
 
@@ -93,7 +96,7 @@ class PageSetting:
         return f"{kind}{self._ids}"
 
     def _heading_element(self, block: blocks.Heading) -> str:
-        name = self._new_id("h")
+        name = block.anchor or self._new_id("h")
         # no level is left out on the way down, however a paper begins
         self._level = min(block.level + _TITLE_LEVEL, self._level + 1)
         self._heading = name
@@ -135,7 +138,7 @@ class PageSetting:
     def _beside(self, content: Iterable[blocks.Block], width_pt: float) -> Iterator[str]:
         for block in content:
             if isinstance(block, blocks.Figure):
-                yield self._figure(block, FIGURE_HEIGHT, width_pt)
+                yield self._figure(block, styles.figure_height(block, styles.FIGURE_HEIGHT_BESIDE), width_pt)
             else:
                 yield from self._elements(block)
 
@@ -154,7 +157,7 @@ def _key_values(block: blocks.KeyValues) -> str:
 
 def _table_head(columns: Sequence[blocks.Column]) -> str:
     cells = (
-        f'<th scope="col"{_side(column)}>{html_text(column.title)}</th>' if column.title else "<td></td>"
+        f'<th scope="col"{_side(column)}>{_formed(column.title, column)}</th>' if column.title else "<td></td>"
         for column in columns
     )
     return f"<thead><tr>{''.join(cells)}</tr></thead>"
@@ -165,33 +168,52 @@ def _side(column: blocks.Column) -> str:
 
 
 def _row(row: blocks.Row, columns: Sequence[blocks.Column]) -> str:
-    cells = list(row.cells)
     span = 1
     if row.emphasis is Emphasis.TOTAL:  # a total's name reaches to its first figure, as on paper
-        span = next((at for at, cell in enumerate(cells[1:], start=1) if cell), 1)
-    head = _first_cell(cells[0], columns[0], span)
+        span = next((at for at, cell in enumerate(row.cells[1:], start=1) if cell), 1)
+    head = _first_cell(row, columns[0], span)
     rest = (
-        f"<td{_side(column)}{direction(cell)}>{html_text(cell)}</td>"
-        for cell, column in zip(cells[span:], columns[span:], strict=True)
+        f"<td{_side(columns[at])}{direction(row.cells[at])}>{_cell_text(row, at, columns[at])}</td>"
+        for at in range(span, len(columns))
     )
     named = "" if row.emphasis is Emphasis.NONE else f' class="{row.emphasis}"'
     return f"<tr{named}>{head}{''.join(rest)}</tr>"
 
 
-def _first_cell(text: str, column: blocks.Column, span: int) -> str:
-    spanned = f' colspan="{span}"' if span > 1 else ""
+def _first_cell(row: blocks.Row, column: blocks.Column, span: int) -> str:
+    spanned, text = f' colspan="{span}"' if span > 1 else "", row.cells[0]
     if not text:
         return f"<td{spanned}></td>"
-    return f'<th scope="row"{_side(column)}{spanned}{direction(text)}>{html_text(text)}</th>'
+    return f'<th scope="row"{_side(column)}{spanned}{direction(text)}>{_cell_text(row, 0, column)}</th>'
+
+
+def _cell_text(row: blocks.Row, at: int, column: blocks.Column) -> str:
+    """Return the text of a cell, the linked parts of it as links."""
+    if not row.links or row.linked != at:
+        return _formed(row.cells[at], column)
+    pieces = (_formed(piece, column) if link is None else _link(piece, link) for piece, link in row.linked_pieces())
+    return "".join(pieces)
+
+
+def _link(text: str, link: blocks.Link) -> str:
+    return f'<a href="#{link.anchor}">{html_text(text)}</a>'
+
+
+def _formed(text: str, column: blocks.Column) -> str:
+    return formula_html(text) if column.formula else html_text(text)
 
 
 def _worked(block: blocks.Worked) -> str:
     closing = " – ".join((block.limit, "; ".join(block.sources))) if block.sources else ""
     beside = block.outcome if closing else f"{block.outcome}. {block.limit}"
-    lines = "".join(f"<li>{_worked_line(line)}</li>" for line in block.lines)
     note = f'<p class="note">{html_text(closing)}</p>' if closing else ""
     title = f'<p class="worked"><strong>{html_text(block.title)}</strong> {html_text(beside)}</p>'
-    return f'{title}<ul class="lines">{lines}</ul>{note}\n'
+    return f"{title}{_lines(block.lines)}{note}\n"
+
+
+def _lines(lines: Iterable[WorkedText | blocks.NumberedLine | blocks.ToldBefore]) -> str:
+    items = "".join(f"<li>{_worked_line(line)}</li>" for line in lines)
+    return f'<ul class="lines">{items}</ul>\n'
 
 
 def _worked_line(line: WorkedText | blocks.NumberedLine | blocks.ToldBefore) -> str:

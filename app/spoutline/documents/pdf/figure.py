@@ -22,7 +22,7 @@ class FigureFlowable(Flowable):  # type: ignore[misc]
 
     def __init__(self, block: Figure, width_pt: float) -> None:
         super().__init__()
-        preferred = fit(block.drawing, width_pt=width_pt, height_pt=styles.FIGURE_HEIGHT)
+        preferred = fit(block.drawing, width_pt=width_pt, height_pt=styles.figure_height(block))
         smaller = next_smaller(block.drawing, preferred)
         self._block = block
         self._fits = (preferred,) if smaller is None else (preferred, smaller)

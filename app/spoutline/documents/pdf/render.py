@@ -119,6 +119,9 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
             self.canv.bookmarkPage(key)
             title = printable(flowable.outline_text)
             self.canv.addOutlineEntry(title, key, flowable.outline_level, closed=flowable.outline_level > 0)
+            if flowable.anchor:
+                top = self.frame._y + flowable.height + flowable.getSpaceBefore()
+                self.canv.bookmarkPage(flowable.anchor, fit="XYZ", top=top)
 
     def _running(self, canvas: Canvas, template: BaseDocTemplate) -> None:
         document = self._document

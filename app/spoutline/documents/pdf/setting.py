@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Any, Final
 
 from reportlab.lib.styles import ParagraphStyle
@@ -30,6 +31,18 @@ _NO_OTHER_FONT: Final = ("FONTNAME", (0, 0), (-1, -1), REGULAR)
 _LABEL_SHARE: Final = 0.24
 # number, formula, what is put in, result, mark of the source
 _WORKED_SHARES: Final = (0.045, 0.285, 0.43, 0.185, 0.055)
+_DERIVATION_SHARES: Final = (0.045, 0.45, 0.45, 0.055)
+_WORKED_RULES: Final[tuple[tuple[Any, ...], ...]] = (
+    _NO_OTHER_FONT,
+    ("VALIGN", (0, 0), (-1, -1), "TOP"),
+    ("LINEBELOW", (0, 0), (-1, -1), 0.3, styles.RULE),
+    ("LEFTPADDING", (0, 0), (0, -1), 0),
+    ("RIGHTPADDING", (0, 0), (-1, -1), 4),
+    ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
+    ("TOPPADDING", (0, 0), (-1, -1), 0.8),
+    ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6),
+)
+_LINK_INK: Final = f' color="{styles.ACCENT.hexval().replace("0x", "#")}"'
 # points; small and near the base line, so that an index never reaches the line below, nor a power the one above
 _INDEX_SET: Final = 'rise="1.7" size="5.2"'
 _POWER_SET: Final = 'rise="2.8" size="5.2"'
@@ -41,6 +54,9 @@ _ENDS_TOGETHER: Final = (
     ("NOSPLIT", (0, 0), (-1, _ROWS_TOGETHER)),
     ("NOSPLIT", (0, -1 - _ROWS_TOGETHER), (-1, -1)),
 )
+_ROOM_ABOVE_CHAPTER: Final = 22.0
+_LEAST_FOLDED: Final = 6  # rows of a narrow table that is worth setting in two
+_FOLD_GAP: Final = 14.0
 _SHORT_CELL: Final = 120  # characters; rows of longer cells may fill a page together, so they are measured first
 _ENDS_SHARE: Final = 0.5  # of a page: rows that are higher together are left to break
 _MOST_MEASURED: Final = 60  # rows of a table that is measured before it is set
@@ -53,10 +69,11 @@ _ENDLESS: Final = 1e6
 class OutlineHeading(Paragraph):
     """A heading that the page template enters in the outline."""
 
-    def __init__(self, text: str, level: int) -> None:
+    def __init__(self, text: str, level: int, anchor: str = "") -> None:
         super().__init__(markup(text), styles.HEADINGS[level])
         self.outline_text = text
         self.outline_level = level - 1
+        self.anchor = anchor
 
 
 def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flowable]:
@@ -116,9 +133,10 @@ def _begins_last_cautions(content: Sequence[blocks.Block], number: int) -> bool:
 def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
     match block:
         case blocks.Heading():
-            yield OutlineHeading(block.text, block.level)
+            yield OutlineHeading(block.text, block.level, block.anchor)
         case blocks.Paragraph():
-            yield Paragraph(markup(block.text), styles.ROLES[block.role])
+            told = formula_markup(block.text) if block.formula else markup(block.text)
+            yield Paragraph(told, styles.ROLES[block.role])
         case blocks.Bullets():
             for item in block.items:
                 yield Paragraph(markup(item), styles.BULLET, bulletText="–")
@@ -130,12 +148,23 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
             yield FigureFlowable(block, width_pt)
         case blocks.Worked():
             yield from _worked(block, width_pt)
+        case blocks.Derivation():
+            yield CondPageBreak(_NEEDED_BELOW_HEADING + len(block.steps) * styles.WORKED_LINE.leading)
+            yield _derivation(block, width_pt)
         case blocks.CautionNote():
             yield _caution(block, width_pt)
         case blocks.PageBreak():
-            yield NextPage()
+            yield from _page_break(block)
         case _:
             yield from _set_special_block(block, width_pt)
+
+
+def _page_break(block: blocks.PageBreak) -> Iterator[Flowable]:
+    if block.unless_left >= 1.0:
+        yield NextPage()
+    else:
+        yield CondPageBreak(styles.TEXT_HEIGHT_LEAST * block.unless_left)
+        yield Spacer(1, _ROOM_ABOVE_CHAPTER)  # nothing at the top of a page
 
 
 def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[Flowable]:
@@ -184,19 +213,58 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
 
 
 def _table(block: blocks.Table, width_pt: float) -> Table:
+    if block.folded and len(block.rows) >= _LEAST_FOLDED:
+        return _folded(block, width_pt)
     widths, setting = column_widths(block, width_pt), styles.table_setting(block)
-    head = [Paragraph(markup(column.title), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
-    body = [
-        [
-            Paragraph(markup(cell), _cells(row.emphasis, setting)[column.alignment])
-            for cell, column in zip(row.cells, block.columns, strict=True)
-        ]
-        for row in block.rows
-    ]
+    head, body = _head(block), [_row(row, block.columns, setting) for row in block.rows]
     table = Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
     if len(block.rows) >= _ROWS_TOGETHER and _may_keep_ends(block, table, width_pt):
         table.setStyle(TableStyle(_ENDS_TOGETHER))
     return table
+
+
+def _folded(block: blocks.Table, width_pt: float) -> Table:
+    """Return a narrow table with two rows beside each other; a last odd one stands alone."""
+    widths, setting = column_widths(block, (width_pt - _FOLD_GAP) / 2), styles.table_setting(block)
+    rows = [_row(row, block.columns, setting) for row in block.rows]
+    empty: list[Any] = [""] * len(block.columns)
+    pairs = zip(rows[::2], [*rows[1::2], empty], strict=False)
+    body = [[*left, "", *right] for left, right in pairs]
+    rules = [*_table_rules(replace(block, rows=())), ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE)]
+    # empty cells are no paragraphs: they take the height that the table names
+    rules.append(("LEADING", (0, 0), (-1, -1), 1))
+    return Table(
+        [[*_head(block), "", *_head(block)], *body],
+        colWidths=[*widths, _FOLD_GAP, *widths],
+        repeatRows=1,
+        style=TableStyle([*rules, *_ENDS_TOGETHER]),
+        hAlign="LEFT",
+    )
+
+
+def _head(block: blocks.Table) -> list[Any]:
+    return [Paragraph(_formed(column.title, column), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
+
+
+def _row(row: blocks.Row, columns: Sequence[blocks.Column], setting: styles.TableSetting) -> list[Any]:
+    return [
+        Paragraph(_cell_text(row, at, column), _cells(row.emphasis, setting)[column.alignment])
+        for at, column in enumerate(columns)
+    ]
+
+
+def _formed(text: str, column: blocks.Column) -> str:
+    return formula_markup(text) if column.formula else markup(text)
+
+
+def _cell_text(row: blocks.Row, at: int, column: blocks.Column) -> str:
+    """Return the text of a cell, the linked parts of it as links."""
+    if not row.links or row.linked != at:
+        return _formed(row.cells[at], column)
+    return "".join(
+        _formed(piece, column) if link is None else f'<a href="#{link.anchor}"{_LINK_INK}>{markup(piece)}</a>'
+        for piece, link in row.linked_pieces()
+    )
 
 
 def _may_keep_ends(block: blocks.Table, table: Table, width_pt: float) -> bool:
@@ -249,24 +317,21 @@ def _worked(block: blocks.Worked, width_pt: float) -> Iterator[Flowable]:
     yield CondPageBreak(_NEEDED_BELOW_HEADING)
     yield Spacer(1, 5)
     yield Paragraph(title, styles.WORKED_TITLE)
-    rules = [
-        _NO_OTHER_FONT,
-        ("VALIGN", (0, 0), (-1, -1), "TOP"),
-        ("LINEBELOW", (0, 0), (-1, -1), 0.3, styles.RULE),
-        ("LEFTPADDING", (0, 0), (0, -1), 0),
-        ("RIGHTPADDING", (0, 0), (-1, -1), 4),
-        ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
-        ("TOPPADDING", (0, 0), (-1, -1), 0.8),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6),
-    ]
     rows = [_worked_row(line) for line in block.lines]
-    for number, line in enumerate(block.lines):
-        if isinstance(line, blocks.ToldBefore):
-            rules.append(("SPAN", (1, number), (-1, number)))
+    told_before = (number for number, line in enumerate(block.lines) if isinstance(line, blocks.ToldBefore))
+    rules = [*_WORKED_RULES, *(("SPAN", (1, number), (-1, number)) for number in told_before)]
     widths = [width_pt * share for share in _WORKED_SHARES]
     yield Table(rows, colWidths=widths, style=TableStyle(rules), hAlign="LEFT")
     if closing:
         yield Paragraph(markup(closing), styles.ROLES[blocks.Role.NOTE])
+
+
+def _derivation(block: blocks.Derivation, width_pt: float) -> Table:
+    """Return the formulas, one row for each; a long formula has the room that no figures need here."""
+    cells = [_worked_row(step) for step in block.steps]
+    rows = [[number, formula, note, mark] for number, formula, note, _, mark in cells]
+    widths = [width_pt * share for share in _DERIVATION_SHARES]
+    return Table(rows, colWidths=widths, style=TableStyle(_WORKED_RULES), hAlign="LEFT", spaceBefore=3)
 
 
 def _worked_row(line: WorkedText | blocks.NumberedLine | blocks.ToldBefore) -> list[Any]:

@@ -16,7 +16,6 @@ from spoutline.documents.pdf.painter import DrawingFlowable
 from spoutline.documents.pdf.paragraphs import Paragraph
 
 COLUMN_GAP: Final = 8.0
-FIGURE_HEIGHT: Final = 56 * mm
 _CODE_SIZE: Final = 22 * mm
 QUIET_MODULES: Final = 4  # the quiet zone of ISO/IEC 18004
 
@@ -53,7 +52,7 @@ def _cell(content: tuple[blocks.Block, ...], width_pt: float, set_block: SetBloc
 
 def _figure(block: blocks.Figure, width_pt: float) -> Iterator[Flowable]:
     """Return a drawing with its caption; a block that keeps itself together cannot stand in a cell."""
-    fitted = fit(block.drawing, width_pt=width_pt, height_pt=FIGURE_HEIGHT)
+    fitted = fit(block.drawing, width_pt=width_pt, height_pt=styles.figure_height(block, styles.FIGURE_HEIGHT_BESIDE))
     caption = block.caption
     if block.scale_phrase:
         caption = f"{block.scale_phrase.format(n=fitted.scale)}. {caption}"

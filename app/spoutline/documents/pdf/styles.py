@@ -11,7 +11,7 @@ from reportlab.lib.pagesizes import A4, LETTER
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
 
-from spoutline.documents.content.blocks import Alignment, PaperSize, Role, Signal, Table
+from spoutline.documents.content.blocks import Alignment, Figure, PaperSize, Role, Signal, Table
 from spoutline.documents.drawing.shapes import Ink
 from spoutline.documents.pdf.fonts import BOLD, REGULAR
 
@@ -20,6 +20,7 @@ MARGIN_SIDE: Final = 18 * mm
 MARGIN_TOP: Final = 23 * mm
 MARGIN_BOTTOM: Final = 20 * mm
 FIGURE_HEIGHT: Final = 80 * mm
+FIGURE_HEIGHT_BESIDE: Final = 56 * mm  # in one of two columns
 # what every sheet size leaves for text
 TEXT_HEIGHT_LEAST: Final = min(height for _, height in PAGE_SIZES.values()) - MARGIN_TOP - MARGIN_BOTTOM
 
@@ -133,6 +134,11 @@ def _closer(name: str, size: float, leading: float, *, above_pt: float, below_pt
 WIDE_TABLE: Final = TableSetting(_CELLS, _STRONG_CELLS, _FAULT_CELLS, above_pt=2.6, below_pt=2.8, left_pt=6)
 DENSE_TABLE: Final = _closer("dense", 7.0, 8.7, above_pt=0.8, below_pt=1.6)
 TIGHT_TABLE: Final = _closer("tight", 6.3, 7.3, above_pt=0.3, below_pt=0.9)
+
+
+def figure_height(block: Figure, usual_pt: float = FIGURE_HEIGHT) -> float:
+    """Return how high a drawing is at most, in points; ``usual_pt`` where it does not say so itself."""
+    return usual_pt if block.most_height_mm is None else block.most_height_mm * mm
 
 
 def table_setting(block: Table) -> TableSetting:

@@ -121,7 +121,7 @@ class Story(Words):
 
     def worked_line(self, line: WorkedLine) -> WorkedText:
         """Return one worked line: formula, ``with`` its inputs, the result, source and note."""
-        inputs = ", ".join(f"{self._symbol(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
+        inputs = ", ".join(f"{self.symbol(item.name)} = {self.display.show_quantity(item)}" for item in line.inputs)
         return WorkedText(
             formula=formula_text(line.formula),
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
@@ -130,7 +130,7 @@ class Story(Words):
             note=formula_text(self.phrases.tell(line.note)),
         )
 
-    def _symbol(self, name: str) -> str:
+    def symbol(self, name: str) -> str:
         """Return the symbol of a quantity; one that is named by a place of the chain reads as that place."""
         return self.phrases.words["Slot"].get(name.replace(" ", "_"), "") or symbol_text(name)
 
