@@ -27,9 +27,10 @@ from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import narrow_pool
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.ruletables.load import load_rule_tables
-from spoutline.search.columns import columns_of, items_of
+from spoutline.search.columns import columns_of
 from spoutline.search.dominance import reduced
 from spoutline.search.graph import MAJOR, Problem
+from spoutline.search.item_table import ItemsOf, Names
 from spoutline.search.optimum import best_chain
 
 SIZES = (1_000, 10_000, 100_000)
@@ -80,7 +81,7 @@ def test_search(name: str) -> None:
     before: tuple[int, float] | None = None
     for count in SIZES:
         problems = _problems(name, count)
-        prepared = [(columns_of(problem), [item.key for item in items_of(problem)]) for problem in problems]
+        prepared = [(columns_of(problem), Names(ItemsOf(problem))) for problem in problems]
         making = _milliseconds(lambda asked=problems: [columns_of(problem) for problem in asked], 1)
         answers = [best_chain(columns, names) for columns, names in prepared if columns is not None]
         solving = _milliseconds(lambda asked=prepared: [best_chain(one, names) for one, names in asked if one])

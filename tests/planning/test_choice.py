@@ -54,6 +54,9 @@ class Table:
         offer = self.offer(query)
         return offer.hanging_set if offer else None
 
+    def may_have_sets(self, query: SetQuery) -> bool:
+        return self.offer(query) is not None
+
     def promise(self, query: SetQuery) -> Promise | None:
         offer = self.offer(query)
         return Promise(offer.regrets, offer.price_minor) if offer else None

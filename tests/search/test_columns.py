@@ -17,10 +17,10 @@ from search.cp_sat import cp_sat_optimum
 from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search import walk
-from spoutline.search.columns import Columns, columns_of, items_of
+from spoutline.search.columns import Columns, columns_of
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
-from spoutline.search.item_table import split_costs, table_of
+from spoutline.search.item_table import Ints, ItemsOf, Mask, Names, split_costs, table_of
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import Answer, Chain, best_chain, chains_in_order
 
@@ -31,14 +31,14 @@ def place(path: Path) -> Place:
     return path.cost, tuple("" if item is None else item.key for item in path.items)
 
 
-def in_columns(problem: Problem) -> tuple[Columns, list[str]]:
+def in_columns(problem: Problem) -> tuple[Columns, Names]:
     columns = columns_of(problem)
     assert columns is not None
     assert columns.is_exact()
-    return columns, [item.key for item in items_of(problem)]
+    return columns, Names(ItemsOf(problem))
 
 
-def placed(chain: Chain, names: list[str]) -> Place:
+def placed(chain: Chain, names: Names) -> Place:
     return chain.major * MAJOR + chain.cost, tuple("" if row < 0 else names[row] for row in chain.rows)
 
 
@@ -105,6 +105,35 @@ def test_order_of_rows_never_changes_the_result(problem: Problem, seed: int) -> 
     assert [placed(one, names) for one in chains_in_order(columns, names)] == [
         placed(one, other_names) for one in chains_in_order(again, other_names)
     ]
+
+
+@pytest.mark.parametrize("kept", [1_000, 2])
+@given(problem=problems, seed=st.integers(0, 10_000))
+@settings(max_examples=up_to(40), deadline=None)
+def test_chains_that_do_not_pass_a_test_are_left_out_and_no_others(kept: int, problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    columns, names = in_columns(costed)
+    weight = np.append(np.random.default_rng(seed).integers(0, 9, len(items_named(costed))), 0)
+
+    def even(chains: Ints) -> Mask:
+        return np.asarray(weight[chains].sum(axis=1) % 2 == 0)
+
+    keys = {place: number for number, place in enumerate(items_named(costed))}
+    wanted = [
+        place(path)
+        for path in enumerated(costed)
+        if sum(weight[keys[depth, one.key]] for depth, one in enumerate(path.items) if one) % 2 == 0
+    ]
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.optimum._KEPT", kept)
+        found = [placed(chain, names) for chain in chains_in_order(columns, names, test=even)]
+        assert found == sorted(wanted)
+        assert [place(path) for path in Finder(costed).passing(even)] == sorted(wanted)
+
+
+def items_named(problem: Problem) -> list[tuple[int, str]]:
+    """Return layer and key of each item, in the order in which columns count them."""
+    return [(depth, item.key) for depth, layer in enumerate(problem.layers) for item in layer.items]
 
 
 def test_an_empty_layer_that_must_be_filled_leaves_no_chain_and_one_that_need_not_be_is_passed() -> None:

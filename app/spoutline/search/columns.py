@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from spoutline.search.graph import Item, Problem
+from spoutline.search.graph import Problem
 from spoutline.search.item_table import Floats, Ints, ItemTable, Mask, table_of
 
 _HELD_AGAINST = 64  # cheapest items of a group
@@ -72,6 +72,8 @@ class Columns:
 
     def only(self, mask: Mask) -> Columns:
         """Return the problem with those items alone."""
+        if mask.all():
+            return self
         return replace(
             self,
             layer=self.layer[mask],
@@ -207,11 +209,6 @@ def columns_of(problem: Problem) -> Columns | None:
         demands=demands[order],
         row=order.astype(np.int64),
     )
-
-
-def items_of(problem: Problem) -> list[Item]:
-    """Return the items of all layers, in the order in which columns count them."""
-    return [item for layer in problem.layers for item in layer.items]
 
 
 def _joined(tables: list[ItemTable], name: str) -> NDArray[Any]:

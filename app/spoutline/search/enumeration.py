@@ -6,19 +6,21 @@ layer is taken up, so that what is held in memory grows with the number of layer
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 import numpy as np
 
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort
-from spoutline.search.item_table import Floats, Ints
+from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.passes import Passes
 from spoutline.search.sums import Sums, near
 
 _PORTION = 1024  # labels expanded in one go
+_FIRST_PORTION, _PORTION_GROWTH = 8, 1.3  # where one chain is asked for: straight to an end, and ever broader
 _PAIRS = 1 << 18  # pairs of label and item looked at in one go, unless a single label has more
+ChainTest = Callable[[Ints], Mask]  # of chains, by layer the numbers of their items as ``Columns.row`` counts them
 EMPTY = -1  # instead of an item, where an optional layer stays empty
 
 
@@ -92,13 +94,27 @@ class Enumeration:
     order
         By item, its place in an order of its layer: chains then come in the order of these places, an empty layer
         before any item. None: the most promising labels first.
+    is_narrow
+        Whether to begin with few labels at a time: a first chain is found sooner, all of them later.
+    test
+        Says which of some complete chains count; None for all.
     """
 
     def __init__(
-        self, columns: Columns, passes: Passes, sums: Sums, *, top: int, effort: Effort, order: Ints | None = None
+        self,
+        columns: Columns,
+        passes: Passes,
+        sums: Sums,
+        *,
+        top: int,
+        effort: Effort,
+        order: Ints | None = None,
+        is_narrow: bool = False,
+        test: ChainTest | None = None,
     ) -> None:
         self.columns, self.sums, self.top = columns, sums, top
-        self._effort, self._order = effort, order
+        self._effort, self._order, self._test = effort, order, test
+        self._portion = float(_FIRST_PORTION if is_narrow else _PORTION)
         own = sums.figures(columns)
         self._to = passes.backward(own)
         self._still = own + self._to[columns.layer + 1, columns.exit]
@@ -134,10 +150,11 @@ class Enumeration:
         """
         stack = [self._root()]
         while stack:
-            ways = stack.pop()
-            if len(ways) > _PORTION:
-                stack.append(ways.part(slice(_PORTION, None)))
-                ways = ways.part(slice(0, _PORTION))
+            ways, size = stack.pop(), int(self._portion)
+            self._portion = min(self._portion * _PORTION_GROWTH, float(_PORTION))
+            if len(ways) > size:
+                stack.append(ways.part(slice(size, None)))
+                ways = ways.part(slice(0, size))
             labels = self._taken(ways)
             self._effort.spend(len(labels))
             if labels.depth == self.columns.depth:
@@ -238,4 +255,8 @@ class Enumeration:
         allowed = np.maximum(1e-9 * np.maximum(np.abs(total), np.abs(columns.limits)), 1e-9)
         cost = np.rint(labels.sums[:, 0]).astype(np.int64)
         good = (total <= columns.limits + allowed).all(axis=1) & (cost <= self.top)
-        return Chains(cost[good], items[good])
+        cost, items = cost[good], items[good]
+        if self._test is None or not len(cost):
+            return Chains(cost, items)
+        counts = self._test(np.append(columns.row, EMPTY)[items])
+        return Chains(cost[counts], items[counts])

@@ -18,6 +18,7 @@ from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
     from spoutline.search.columns import Columns
+    from spoutline.search.enumeration import ChainTest
     from spoutline.search.front import Axes, FrontChain
     from spoutline.search.item_table import Ints, ItemsOf, Mask, Names
     from spoutline.search.optimum import Chain
@@ -26,6 +27,7 @@ _FEW_ITEMS = 500  # more than these are only read by the walk's own bounds for l
 _ITEMS_IN_ORDER = 2_500  # likewise, where more than one chain is asked for
 _CHEAPEST_LABELS = 512
 _ORDER_LABELS = 512
+_TESTED_LABELS = 1_000_000  # about a second
 
 
 class _Shared:
@@ -202,6 +204,27 @@ class Finder:
 
         found = best_chain(columns, self._shared.names, listener).chain
         return None if found is None else self._path(found)
+
+    def passing(self, test: ChainTest, listener: Listener | None = None) -> Iterator[Path]:
+        """Yield the chains of ``in_order`` that pass a test, as many as are met with some labels.
+
+        What is not known in columns is not tested.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
+        columns = self._columns()
+        if columns is None:
+            yield from self.in_order(listener)
+            return
+        from spoutline.search.optimum import chains_in_order
+
+        try:
+            yield from map(self._path, chains_in_order(columns, self._shared.names, listener, test, _TESTED_LABELS))
+        except Exhausted:
+            return
 
     def in_order(self, listener: Listener | None = None) -> Iterator[Path]:
         """Yield every chain within the limits, cheapest first; equals by keys along the chain, an empty layer first.

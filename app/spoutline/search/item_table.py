@@ -33,6 +33,8 @@ class ItemTable(Sequence[Item]):
         As of ``Item``; ``loads`` has a row for each item.
     number, known
         What each row is called among items that several tables share, and those that were made already.
+    is_sorted
+        Whether the rows are known to come in the order of their keys.
     """
 
     key_of: Callable[[int], str]
@@ -45,6 +47,7 @@ class ItemTable(Sequence[Item]):
     demands: Floats
     number: Ints | None = None
     known: dict[int, Item] = field(default_factory=dict)
+    is_sorted: bool = False
 
     def __len__(self) -> int:
         return len(self.cost)
@@ -63,6 +66,7 @@ class ItemTable(Sequence[Item]):
             demands=self.demands[at],
             number=at if self.number is None else self.number[at],
             known=self.known,
+            is_sorted=self.is_sorted,
         )
 
     def at_costs(self, major: Ints, cost: Ints) -> ItemTable:
@@ -224,6 +228,18 @@ class ItemsOf:
         items = self._layers[layer].items
         return items.key_of(at) if isinstance(items, ItemTable) else items[at].key
 
+    def places(self, rows: Ints) -> Ints:
+        """Return, for each of some items, a number that grows with its key among those of its layer."""
+        places = rows.copy()
+        layers = np.searchsorted(self._starts, rows, side="right") - 1
+        for layer in np.unique(layers).tolist():
+            items = self._layers[layer].items
+            if not (isinstance(items, ItemTable) and items.is_sorted):
+                at = np.flatnonzero(layers == layer)
+                by_key = sorted(range(len(at)), key=[self.key(row) for row in rows[at].tolist()].__getitem__)
+                places[at[by_key]] = np.arange(len(at))
+        return places
+
     def _place(self, row: int) -> tuple[int, int]:
         layer = int(np.searchsorted(self._starts, row, side="right")) - 1
         return layer, row - int(self._starts[layer])
@@ -238,3 +254,7 @@ class Names:
     def __getitem__(self, row: int) -> str:
         """Return the key of an item."""
         return self._items.key(row)
+
+    def places(self, rows: Ints) -> Ints:
+        """Return, for each of some items, a number that grows with its key among those of its layer."""
+        return self._items.places(rows)

@@ -17,7 +17,7 @@ import numpy as np
 
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
-from spoutline.search.enumeration import EMPTY, Chains, Enumeration
+from spoutline.search.enumeration import EMPTY, Chains, ChainTest, Enumeration
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
@@ -35,6 +35,10 @@ class Named(Protocol):
 
     def __getitem__(self, row: int, /) -> str:
         """Return the name of an item."""
+        ...
+
+    def places(self, rows: Ints, /) -> Ints:
+        """Return, for each of some items, a number that grows with its name among those of its layer."""
         ...
 
 
@@ -97,17 +101,34 @@ def best_chain(
     return Answer(None, is_proved=True, floor_major=0, floor_cost=math.inf)
 
 
-def chains_in_order(columns: Columns, names: Named, listener: Listener | None = None) -> Iterator[Chain]:
+def chains_in_order(
+    columns: Columns,
+    names: Named,
+    listener: Listener | None = None,
+    test: ChainTest | None = None,
+    most_labels: int | None = None,
+) -> Iterator[Chain]:
     """Yield every chain within the limits in the order of ``best_chain``.
+
+    Parameters
+    ----------
+    columns, names, listener
+        As of ``best_chain``.
+    test
+        Says which chains count, by what no sum of loads tells; None for all.
+    most_labels
+        Labels that may be looked at; None for as many as it takes.
 
     Raises
     ------
     Cancelled
         If the listener asks to stop.
+    Exhausted
+        If more labels would have to be looked at.
     """
-    effort = Effort(listener or Listener())
+    effort = Effort(listener or Listener(), most_labels)
     for major, level in _levels(columns, exactly=True):
-        for chain in _Search(level, names, effort).in_order():
+        for chain in _Search(level, names, effort, test).in_order():
             yield replace(chain, major=major)
 
 
@@ -146,8 +167,8 @@ class _Part:
 class _Search:
     """One problem, majors left aside."""
 
-    def __init__(self, columns: Columns, names: Named, effort: Effort) -> None:
-        self._names, self._effort = names, effort
+    def __init__(self, columns: Columns, names: Named, effort: Effort, test: ChainTest | None = None) -> None:
+        self._names, self._effort, self._test = names, effort, test
         self._columns = columns.trimmed()
         self._highest = self._columns.most_cost()
         self._sums = Sums.of(self._columns.limits)
@@ -292,7 +313,7 @@ class _Search:
             limit = min(top, self._limit())
             if part.floor > near(limit):
                 continue
-            search = self._enumeration(part, limit)
+            search = self._enumeration(part, limit, is_narrow=True)
             for found in search.chains():
                 if found.cost.min() <= self._limit():
                     self._incumbent = self._chain(part, found, int(found.cost.argmin()))
@@ -325,15 +346,22 @@ class _Search:
         yield from heapq.merge(*ways, key=self._named)
 
     def _part_by_names(self, part: _Part, cost: int) -> Iterator[Chain]:
-        rows = part.columns.row.tolist()
-        place = np.empty(len(rows), np.int64)
-        place[sorted(range(len(rows)), key=lambda at: self._names[rows[at]])] = np.arange(len(rows))
-        for found in self._enumeration(part, cost, place).chains():
+        order = self._names.places(part.columns.row)
+        for found in self._enumeration(part, cost, order, is_narrow=True).chains():
             for at in np.flatnonzero(_in_band(part, found) & (found.cost == cost)):
                 yield self._chain(part, found, int(at))
 
-    def _enumeration(self, part: _Part, top: int, order: Ints | None = None) -> Enumeration:
-        return Enumeration(part.columns, part.passes, self._sums, top=top, effort=self._effort, order=order)
+    def _enumeration(self, part: _Part, top: int, order: Ints | None = None, *, is_narrow: bool = False) -> Enumeration:
+        return Enumeration(
+            part.columns,
+            part.passes,
+            self._sums,
+            top=top,
+            effort=self._effort,
+            order=order,
+            is_narrow=is_narrow,
+            test=self._test,
+        )
 
     def _named(self, chain: Chain) -> tuple[str, ...]:
         return tuple("" if row == EMPTY else self._names[row] for row in chain.rows)
@@ -347,11 +375,11 @@ class _Search:
         """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first.
 
         Without bands it is one problem, whose strengths are looked at in its chains alone. Where ``only_first``, for
-        the cheapest chains, items that are in none of these are left out.
+        the cheapest chains, items that are in none of these are left out; by sums alone, so that no test may count.
         """
         low = self._floors <= near(top)
         some, floors = self._columns.only(low), self._floors[low]
-        if only_first:
+        if only_first and self._test is None:
             some = some.not_outdone()
         if not in_bands and some.can_be_filled():
             return [_Part(some, Passes(some), _least(some, floors), -math.inf, math.inf)]

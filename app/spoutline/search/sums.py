@@ -15,7 +15,8 @@ from spoutline.search.passes import Passes
 class Sums:
     """Weighed sums of cost and loads; the first ``costs`` of them bound the cost, the best last.
 
-    A sum is ``weigh * cost + prices @ loads``: no chain within the limits and a given cost exceeds ``most`` of it.
+    A sum is ``weigh * cost + prices @ loads``: no chain within the limits and a given cost exceeds ``most`` of it. The
+    sums after the first ``costs`` are the loads as they are.
     """
 
     weigh: Floats
@@ -38,7 +39,8 @@ class Sums:
 
     def figures(self, columns: Columns) -> Floats:
         """Return what each item adds to each sum."""
-        return np.asarray(columns.cost[:, None] * self.weigh + columns.eased @ self.prices.T)
+        of_cost = columns.cost[:, None] + columns.eased @ self.prices[: self.costs].T
+        return np.concatenate([of_cost, columns.eased], axis=1)
 
     def floor(self, columns: Columns, passes: Passes) -> Floats:
         """Return, by item, a cost that no chain within the limits that holds it goes below; infinite without one."""

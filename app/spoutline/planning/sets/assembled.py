@@ -38,6 +38,18 @@ class Assembled:
     places: tuple[LayerParts, ...]
     _hopes: dict[tuple[float, ...], tuple[Mask, ...] | None] = field(default_factory=dict)  # by limits, whatever costs
 
+    def may_hold(self, limits: tuple[float, ...]) -> bool:
+        """Say whether any chain may keep these limits, each looked at by itself; False proves that none does."""
+        hope = self._hope(limits)
+        if hope is None:
+            return True
+        return all(one.layer.optional or may.any() for one, may in zip(self.places, hope, strict=True))
+
+    def _hope(self, limits: tuple[float, ...]) -> tuple[Mask, ...] | None:
+        if limits not in self._hopes:
+            self._hopes[limits] = self.finder.within(limits).hopeful()
+        return self._hopes[limits]
+
     def within(self, limits: tuple[float, ...]) -> Finder | None:
         """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
         return self.narrowed(everything, limits) if self._hopes.get(limits) else self.finder.within(limits)
@@ -49,12 +61,9 @@ class Assembled:
             if id(place) not in known:
                 nothing = np.zeros(0, np.bool_)
                 known[id(place)] = np.concatenate([nothing, *(keep(parts)[rows] for parts, rows in place.portions)])
-        finder = self.finder.within(limits)
-        if limits not in self._hopes:
-            self._hopes[limits] = finder.hopeful()
-        hope = self._hopes[limits]
+        hope = self._hope(limits)
         masks = [known[id(place)] for place in self.places]
         masks = masks if hope is None else [mask & may for mask, may in zip(masks, hope, strict=True)]
         if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
             return None
-        return finder.only(masks)
+        return self.finder.within(limits).only(masks)

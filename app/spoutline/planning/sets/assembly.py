@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 from typing import NamedTuple
@@ -17,6 +17,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.assembled import Assembled, Keep, LayerParts, everything
+from spoutline.planning.sets.in_use import tension_test
 from spoutline.planning.sets.loads import Load, LoadModel, Loads, SetLimit
 from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
 from spoutline.planning.sets.port_numbers import PortNumbers
@@ -57,7 +58,8 @@ class SetQuery:
     ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
     one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
     parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
-    dispenser outlet would allow. ``holds`` names a part that must be in the set.
+    dispenser outlet would allow. ``holds`` names a part that must be in the set. ``common`` are those of the lines that
+    further questions keep as well: items are made for these once, and narrowed for each question; None for all.
     """
 
     lines: frozenset[RequirementId]
@@ -67,6 +69,12 @@ class SetQuery:
     regrets_weigh: bool = True
     outlet_bears_all: bool = False
     holds: Held | None = None
+    common: frozenset[RequirementId] | None = None
+
+    @property
+    def shared(self) -> SetQuery:
+        """The question that the items are made for."""
+        return replace(self, lines=self.lines if self.common is None else self.common, limits=(), keep=everything)
 
 
 class Promise(NamedTuple):
@@ -105,16 +113,41 @@ class ChainSearch:
         Nozzles with different design flows make different problems, because every part's loss depends on that flow;
         their ordered answers are merged, so the whole stays exact.
         """
-        walks = [
-            ((path.cost, path.keys, path) for path in finder.in_order(listener)) for finder in self._finders(query)
-        ]
-        for _, _, path in heapq.merge(*walks, key=lambda found: found[:2]):
+        walks = [finder.in_order(listener) for finder in self._finders(query)]
+        yield from self._merged(walks)
+
+    def sets_in_use(
+        self, query: SetQuery, dropped: frozenset[RequirementId], listener: Listener | None = None
+    ) -> Iterator[HangingSet]:
+        """Yield the ``sets`` but those whose hose in use is known to part their breakaway.
+
+        The lines ``dropped`` are given up. Sets are yielded as far as they are met with a bounded effort.
+        """
+        if query.holds is not None:
+            yield from self.sets(query, listener)
+            return
+        walks = []
+        for one, finder in self._narrowed(query):
+            test = tension_test(one, self.model, dropped)
+            walks.append(finder.in_order(listener) if test is None else finder.passing(test, listener))
+        yield from self._merged(walks)
+
+    def _merged(self, walks: Iterable[Iterator[Path]]) -> Iterator[HangingSet]:
+        for path in heapq.merge(*walks, key=lambda path: (path.cost, path.keys)):
             yield self.hanging_set(path)
 
     def cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
         best = self._best(query, listener)
         return None if best is None else self.hanging_set(best)
+
+    def may_have_sets(self, query: SetQuery) -> bool:
+        """Say whether a set may keep every limit of ``query``, whatever is asked of its parts beside the lines.
+
+        It costs next to nothing: each limit is looked at by itself. False proves that there is no set.
+        """
+        limits = self._limits(query)
+        return any(one.may_hold(limits) for one in self._assembled(query))
 
     def cheapest_promise(self, query: SetQuery, listener: Listener | None = None) -> Promise | None:
         """Return what the ``cheapest`` set breaks and costs, without making it; asked for next, it is known.
@@ -201,23 +234,27 @@ class ChainSearch:
 
     def _finders(self, query: SetQuery) -> Iterator[Finder]:
         """Yield a finder for each of the ``problems``; queries for the same lines share the items."""
-        limits = self._limits(query)
         if query.holds is not None:
             yield from map(Finder, self.problems(query))
             return
+        yield from (finder for _, finder in self._narrowed(query))
+
+    def _narrowed(self, query: SetQuery) -> Iterator[tuple[Assembled, Finder]]:
+        limits = self._limits(query)
+        is_whole = query.keep is everything and query.common is None
         for one in self._assembled(query):
-            finder = one.within(limits) if query.keep is everything else one.narrowed(query.keep, limits)
+            finder = one.within(limits) if is_whole else one.narrowed(lambda parts: self._allowed(parts, query), limits)
             if finder is not None:
-                yield finder
+                yield one, finder
 
     def _assembled(self, query: SetQuery) -> tuple[Assembled, ...]:
         """Return the problems of everything that the lines allow, without limits, at the costs of a query."""
-        whole = query.lines, query.outlet_bears_all, query.objective, query.regrets_weigh
+        shared = query.shared
+        whole = shared.lines, query.outlet_bears_all, query.objective, query.regrets_weigh
         known = self._known.pop(whole, None)
         if known is None:
             like = next((made for asked, made in self._known.items() if asked[:2] == whole[:2]), None)
-            free = replace(query, limits=(), keep=everything)
-            known = tuple(self._made_anew(free) if like is None else (self._costed(one, free) for one in like))
+            known = tuple(self._made_anew(shared) if like is None else (self._costed(one, shared) for one in like))
         self._known[whole] = known
         while len(self._known) > _REMEMBERED:
             del self._known[next(iter(self._known))]
@@ -320,6 +357,7 @@ class ChainSearch:
             demands=loads.demands[rows] if drive_off else nothing,
             number=rows,
             known=self._made.setdefault(counting, {}),
+            is_sorted=True,  # as columns are
         )
 
     def _costs(self, parts: SlotParts, rows: Ints, query: SetQuery, loads: Loads, *, above: bool) -> tuple[Ints, Ints]:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from spoutline.model.check import Check, Outcome
+from spoutline.model.check import Check, CheckId, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
@@ -66,6 +66,8 @@ class Chooser:
         for size in range(len(soft) + 1):
             if best is not None and best[0][0] < size:
                 break
+            if holds is None and best is None and size == 1 and not self._may_give_up(soft):
+                break
             for group in map(frozenset, itertools.combinations(soft, size)):
                 query = self.query(group, holds)
                 if holds is not None and not self._may_improve(query, size, best and best[0]):
@@ -77,6 +79,10 @@ class Chooser:
                 if best is None or rank < best[0]:
                     best = rank, Choice(judged, group)
         return best and best[1]
+
+    def _may_give_up(self, lines: Iterable[RequirementId]) -> bool:
+        """Say whether there may be a set with these lines given up, which is known at next to no cost."""
+        return self.search.may_have_sets(self.query(frozenset(lines)))
 
     def _may_improve(self, query: SetQuery, given_up: int, best: _Rank | None) -> bool:
         """Say whether a set that holds the part of ``query`` may come before the best one found, by bounds alone."""
@@ -96,13 +102,18 @@ class Chooser:
         """Return the best accepted set for ``query``.
 
         The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
-        through in order, and only so far: a hose so nearly taut that its tension decides is the one known case.
+        through in order, and only so far. A hose so nearly taut that its tension decides is the one known case: those
+        that it turns down are left out of the walk.
         """
         best = self.search.cheapest(query, self.listener)
         if best is None:
             return None
         judged = self._accepted_or_none(best, dropped)
-        return judged if judged is not None else next(self.accepted(query, dropped), None)
+        if judged is not None:
+            return judged
+        if not _parts_in_use(self.judge.judged(best), dropped):
+            return next(self.accepted(query, dropped), None)
+        return next(self._accepted_of(self.search.sets_in_use(query, dropped, self.listener), dropped), None)
 
     def accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return a set that the search found with its checks; None where one of them forbids it."""
@@ -119,8 +130,11 @@ class Chooser:
 
     def accepted(self, query: SetQuery, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
         """Yield the sets whose checks hold, in the order of the search, until too many in a row were turned down."""
+        yield from self._accepted_of(self.search.sets(query, self.listener), dropped)
+
+    def _accepted_of(self, sets: Iterator[HangingSet], dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
         refused = 0
-        for hanging_set in self.search.sets(query, self.listener):
+        for hanging_set in sets:
             judged = self._accepted_or_none(hanging_set, dropped)
             refused = refused + 1 if judged is None else 0
             if judged is not None:
@@ -132,6 +146,11 @@ class Chooser:
 def is_turned_down(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:
     """Say whether a full check forbids a set that the search let through, the ``dropped`` should-lines given up."""
     return any(_turns_down(check, dropped) for check in judged.checks)
+
+
+def _parts_in_use(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:
+    """Say whether the load in service turns a set down, which the search can only bound by the weight that hangs."""
+    return any(check.id is CheckId.BREAKAWAY_SERVICE_LOAD and _turns_down(check, dropped) for check in judged.checks)
 
 
 def _turns_down(check: Check, dropped: frozenset[RequirementId]) -> bool:

@@ -70,6 +70,8 @@ CHANGEABLE = (
     RequirementId.DECISION,
 )
 _ALL = frozenset((*GIVEN, *CHANGEABLE))
+_GIVEN = frozenset(GIVEN)
+_OF_ITEMS = frozenset((RequirementId.DRIVE_OFF,))  # decides what items bear and demand, not only which there are
 _FIXED = (RequirementId.CHAIN, RequirementId.JOINTS)  # nothing to relax: ports are what they are
 _NEAREST_SHOWN = 3
 _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
@@ -96,7 +98,9 @@ class ConflictFinder:
 
     def _best(self, lines: frozenset[RequirementId], holds: Held | None = None) -> HangingSet | None:
         if (lines, holds) not in self._known:
-            self._known[lines, holds] = self.search.cheapest(SetQuery(lines, self.limits, holds=holds), self.listener)
+            common = _GIVEN | (lines & _OF_ITEMS) if lines >= _GIVEN else None
+            query = SetQuery(lines, self.limits, holds=holds, common=common)
+            self._known[lines, holds] = self.search.cheapest(query, self.listener)
         return self._known[lines, holds]
 
     def lines(self, holds: Held) -> tuple[RequirementId, ...]:

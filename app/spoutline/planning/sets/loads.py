@@ -312,13 +312,21 @@ class LoadModel:
             weight = filled_weight_n(part, self.states.cold)
             nothing = np.zeros_like(weight)
             return (nothing, nothing), (weight, weight)
-        jurisdiction = self.tables.jurisdiction
-        seal = known_or(part.number("breakaway.seal_diameter_m"), 0.0)
-        thrust = self.requirement.supply_pressure_pa * math.pi / 4.0 * seal**2
-        always = jurisdiction.number(LimitId.PULL_USER_TUG) + thrust
-        least = part.number("breakaway.separation_minimum_n")
-        own = (always - least, always - least / jurisdiction.number(LimitId.BREAKAWAY_SERVICE_MARGIN))
+        always, least = self._always_n(part), part.number("breakaway.separation_minimum_n")
+        margin = self.tables.jurisdiction.number(LimitId.BREAKAWAY_SERVICE_MARGIN)
+        own = (always - least, always - least / margin)
         return own, own
+
+    def tension_allowed_n(self, breakaways: PartColumns, ratio: float) -> Floats:
+        """Return the tension (N) of the hose in use at which the force that parts each is ``ratio`` times its load."""
+        least = breakaways.number("breakaway.separation_minimum_n")
+        return least / ratio - self._always_n(breakaways)
+
+    def _always_n(self, breakaways: PartView) -> Floats:
+        """Return what pulls at breakaways (N) beside the weight: a tug, and the thrust where they are not balanced."""
+        seal = known_or(breakaways.number("breakaway.seal_diameter_m"), 0.0)
+        thrust = self.requirement.supply_pressure_pa * math.pi / 4.0 * seal**2
+        return self.tables.jurisdiction.number(LimitId.PULL_USER_TUG) + thrust
 
     def _design_flow_of(self, hanging_set: HangingSet) -> float:
         nozzle = hanging_set.part_in(Slot.NOZZLE)

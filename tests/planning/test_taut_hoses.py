@@ -1,0 +1,101 @@
+"""Sets whose hose hangs so nearly taut in use that its tension parts the breakaway: left out at once, none else."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import replace
+
+import pytest
+
+from bench.generated_parts import generated_parts
+from planning.stores import ListStore
+from planning.surveys import survey_of
+from spoutline.model.check import CheckId
+from spoutline.model.limit import LimitId, RuleTables
+from spoutline.model.part import Part
+from spoutline.model.plan import HangingSet
+from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.sets.assembly import Objective
+from spoutline.planning.sets.choice import Chooser, is_turned_down
+from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.plan_position import chooser_for
+from spoutline.planning.sets.pool import narrow_pool
+from spoutline.rules.derive.requirement import requirement_for
+
+_OF_A_SLOT = 7
+TAUT = survey_of(
+    liquid={"family": "gasoline", "blend_percent": 0},
+    duty="marine",
+    outlet={"size": "1"},
+    filler={"distance_m": 5.9, "height_m": -0.5},
+)
+GROUND = frozenset({RequirementId.GROUND_CLEARANCE})  # given up: a boat lies below the quay
+
+
+def is_tight(part: Part) -> bool:
+    if part.breakaway is not None:
+        return part.breakaway.separation_minimum_n < 800.0
+    return part.hose is None or part.hose.length_m < 0.4 or 6.0 < part.hose.length_m < 6.2
+
+
+def some_parts(requirement: Requirement, tables: RuleTables) -> list[Part]:
+    """Return the first parts of each slot that may serve: hoses just long enough, weak breakaways."""
+    pool = narrow_pool(requirement, tables, ListStore(generated_parts(10_000, seed=7)))
+    found: dict[Slot, list[Part]] = defaultdict(list)
+    for slot in requirement.chain:
+        for one in pool.of(slot):
+            if not one.forbidden_by and not one.regrets and len(found[slot]) < _OF_A_SLOT and is_tight(one.part):
+                found[slot].append(one.part)
+    return [part for parts in found.values() for part in parts]
+
+
+@pytest.fixture(name="parts", scope="module")
+def _parts(us_tables: RuleTables) -> list[Part]:
+    requirement = requirement_for(TAUT.positions[0], TAUT.site, us_tables)
+    assert isinstance(requirement, Requirement)
+    return some_parts(requirement, us_tables)
+
+
+@pytest.fixture(name="chooser")
+def _chooser(parts: list[Part], us_tables: RuleTables) -> Chooser:
+    requirement = requirement_for(TAUT.positions[0], TAUT.site, us_tables)
+    assert isinstance(requirement, Requirement)
+    context = PlanningContext(us_tables, ListStore(parts))
+    return chooser_for(requirement, narrow_pool(requirement, us_tables, context.parts), context)
+
+
+def holds_in_use(chooser: Chooser, hanging_set: HangingSet, least: float) -> bool:
+    """Say by the full check whether a set bears its load in service so many times."""
+    checks = {check.id: check for check in chooser.judge.judged(hanging_set).checks}
+    ratio = checks[CheckId.BREAKAWAY_SERVICE_LOAD].value
+    assert ratio is not None
+    return ratio >= least
+
+
+@pytest.mark.parametrize("dropped", [GROUND, GROUND | {RequirementId.SERVICE_LOAD}])
+@pytest.mark.parametrize("objective", [Objective.PRICE, Objective.PRESSURE_LOSS])
+def test_the_sets_left_out_are_those_that_the_full_check_turns_down(
+    chooser: Chooser, objective: Objective, dropped: frozenset[RequirementId]
+) -> None:
+    """Oracle: the check of the whole set, which solves each curve by itself with Brent's method."""
+    query = replace(chooser.query(dropped), objective=objective)
+    every = list(chooser.search.sets(query))
+    margin = chooser.search.model.tables.jurisdiction
+    least = 1.0 if RequirementId.SERVICE_LOAD in dropped else margin.number(LimitId.BREAKAWAY_SERVICE_MARGIN)
+    kept = [one.refs for one in every if holds_in_use(chooser, one, least)]
+    assert 0 < len(kept) < len(every)
+    assert [one.refs for one in chooser.search.sets_in_use(query, dropped)] == kept
+
+
+def test_the_first_set_that_its_checks_accept_is_found_however_many_are_turned_down_before(
+    chooser: Chooser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", 10)
+    query = replace(chooser.query(GROUND), objective=Objective.PRESSURE_LOSS)
+    every = list(chooser.search.sets(query))
+    before = [is_turned_down(chooser.judge.judged(one), GROUND) for one in every].index(False)
+    assert before > 10  # more than are looked at one by one
+    found = chooser.first(query, GROUND)
+    assert found is not None
+    assert found.hanging_set.refs == every[before].refs
+    assert chooser.turned_down == 1
