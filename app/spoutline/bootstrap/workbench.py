@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.installer import InstallerService
     from spoutline.bootstrap.mailing import MailService
     from spoutline.bootstrap.manual import Manual
+    from spoutline.bootstrap.no_set import NoSetService
     from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
@@ -425,6 +426,12 @@ class Workbench:
     def packing(self) -> InstallerService:
         """Return the use cases of the installer, wired to the stores of this workbench."""
         return self._packing()
+
+    def no_set(self) -> NoSetService:
+        """Return the use case of positions without a set."""
+        from spoutline.bootstrap.no_set import NoSetService
+
+        return NoSetService(self._context)
 
     def what_if(self) -> WhatIfService:
         """Return the use cases of other answers, looked at before anybody accepts one."""

@@ -20,7 +20,7 @@ COMMANDS: tuple[Command, ...] = (
     Command("agreed", "print the sets agreed for a survey, their history and differences", "agree", "AGREED"),
     Command("convert", "plan the conversion of a site: report, sequence, emissions, money", "convert"),
     Command("programme", "rank the conversions of a folder of surveys over years", "programme"),
-    Command("why", "say place by place why the parts of a position's set were chosen", "why"),
+    Command("why", "say place by place why the parts of a position's set were chosen, or why it has none", "why"),
     Command(
         "measure", "say what to measure on site first: which verdicts rest on figures that nobody measured", "measure"
     ),

@@ -7,8 +7,10 @@ from typing import Literal
 from pydantic import Field
 
 from spoutline.documents.json.head import HeadedDocument, ProvenanceRecord, Record
+from spoutline.documents.json.no_set import NoSetRecord
 from spoutline.model.cuts import Cut, Decider
 from spoutline.model.funnel import PlaceFunnel, Rival, SetReasons
+from spoutline.model.no_set import NoSetReasons
 from spoutline.model.plan import Provenance
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Substitute
@@ -75,10 +77,20 @@ class WhyDocument(HeadedDocument):
     set_makers: tuple[str, ...]
     set_price_minor: int | None
     places: tuple[PlaceRecord, ...]
+    no_set: NoSetRecord | None = Field(None, description="Why there is no set; null where there is one.")
 
 
-def why_json(position: str, found: SetReasons | None, currency: str, provenance: Provenance) -> str:
-    """Return the document as indented JSON, the same text for the same result; ``found`` is None without a set."""
+def why_json(
+    position: str,
+    found: SetReasons | None,
+    currency: str,
+    provenance: Provenance,
+    no_set: NoSetReasons | None = None,
+) -> str:
+    """Return the document as indented JSON, the same text for the same result.
+
+    ``found`` is None without a set; ``no_set`` says why there is none.
+    """
     chosen = found.hanging_set if found else None
     document = WhyDocument(
         **ProvenanceRecord.of(provenance).model_dump(),
@@ -89,6 +101,7 @@ def why_json(position: str, found: SetReasons | None, currency: str, provenance:
         set_makers=tuple(part.maker for part in chosen.refs) if chosen else (),
         set_price_minor=chosen.price_minor if chosen else None,
         places=tuple(map(_place, found.places)) if found else (),
+        no_set=NoSetRecord.of(no_set) if no_set else None,
     )
     return document.model_dump_json(indent=2) + "\n"
 

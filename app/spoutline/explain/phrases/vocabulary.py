@@ -13,6 +13,7 @@ from spoutline.explain.phrases.coverage_words import CoverageWord
 from spoutline.explain.phrases.front_words import FrontWord
 from spoutline.explain.phrases.keeper_words import KeeperWord
 from spoutline.explain.phrases.manual_words import ManualWord
+from spoutline.explain.phrases.no_set_words import NO_SET_PLACEHOLDERS
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.part_terms import PartTerm
 from spoutline.explain.phrases.part_words import PartWord
@@ -29,6 +30,7 @@ from spoutline.model.front import FrontAxis
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.material import Material, MaterialColumn, Suitability
+from spoutline.model.no_set import AskedAnswer, Concession, NoSetEnding
 from spoutline.model.part import HoseConstruction, NozzleOperation, NozzleService, PartKind, PartStatus, Placement
 from spoutline.model.plan import AlternativeKind, PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
@@ -80,6 +82,9 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     AlternativeKind,
     Cut,
     Decider,
+    Concession,
+    AskedAnswer,
+    NoSetEnding,
     RequirementId,
     CheckId,
     AccessoryReason,
@@ -346,6 +351,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "why_changes_many": ("count",),
     "why_differs": ("differences",),
     "why_note": (),
+    **NO_SET_PLACEHOLDERS,
     "terminal_edited_keeps": ("position",),
     "terminal_edited_breaks": ("position", "reasons"),
 }

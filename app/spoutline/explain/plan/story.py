@@ -10,6 +10,7 @@ from spoutline.explain.plan import reasons
 from spoutline.explain.plan.asked import asked_sentence
 from spoutline.explain.plan.checks import check_limit, check_margin, check_remark, check_value, rests_on_memory
 from spoutline.explain.plan.findings import by_severity, finding_text
+from spoutline.explain.plan.no_set_text import Reason, TrialText, closing_sentences, conflict_reason, trial_text
 from spoutline.explain.plan.part_data import part_data
 from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText
 from spoutline.explain.plan.words import Words
@@ -34,7 +35,9 @@ from spoutline.model.requirement import Refusal, Requirement, RequirementId, Req
 if TYPE_CHECKING:
     from spoutline.explain.plan.why_set import PlaceReasons
     from spoutline.model.funnel import PlaceFunnel
+    from spoutline.model.no_set import ConflictReasons, NoSetReasons, Trial
     from spoutline.model.substitute import Misfit, SlotChange
+    from spoutline.model.survey import Position
 
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
 
@@ -202,6 +205,18 @@ class Story(Words):
         from spoutline.explain.plan.why_set import place_reasons  # asked for by few
 
         return place_reasons(place, currency, self)
+
+    def conflict_reason(self, conflict: ConflictReasons) -> Reason:
+        """Return a conflict with what stands behind it, sentences under sentences."""
+        return conflict_reason(conflict, self)
+
+    def trial(self, trial: Trial, position: Position) -> TrialText:
+        """Return what giving something up means for a position, what it frees, and at what price."""
+        return trial_text(trial, position, self)
+
+    def no_set_closing(self, found: NoSetReasons) -> tuple[str, ...]:
+        """Return what else would free a set, and whether all of it was found."""
+        return closing_sentences(found, self)
 
     def slot_change(self, change: SlotChange) -> str:
         """Return what goes and what comes in one place of a set."""

@@ -76,7 +76,9 @@ class Words:
         return self.phrases.text["yes" if value else "no"]
 
     def show(self, value: float | None, dimension: Dimension) -> str:
-        """Return an SI value with its unit; None reads as not stated."""
+        """Return an SI value with its unit; None reads as not stated. Whole days are counted in words."""
+        if value is not None and dimension is Dimension.DAYS and float(value).is_integer():
+            return self.phrases.fill("days_one" if value == 1 else "days_many", count=int(value))
         return self.phrases.text["no_answer"] if value is None else self.display.show(value, dimension)
 
     def height(self, height_m: float) -> str:
@@ -151,6 +153,8 @@ class Words:
 
     def fact(self, fact: Quantity | Fact) -> str:
         """Return one fact as ``name value``."""
+        if isinstance(fact, Quantity) and fact.dimension is Dimension.DAYS:
+            return f"{self.phrases.fact_name(fact.name)} {self.show(fact.value, fact.dimension)}"
         if isinstance(fact, Quantity):
             return f"{self.phrases.fact_name(fact.name)} {self.display.reading(fact.value, fact.dimension)}"
         return f"{self.phrases.fact_name(fact.name)} {self.phrases.fact_value(fact.name, fact.value)}"

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable, Iterable
 
 from spoutline.gui.edits.answers import with_position
-from spoutline.gui.edits.decisions import keep_part, release_all
+from spoutline.gui.edits.decisions import keep_part
 from spoutline.model.plan import Relaxation, Succession
 from spoutline.model.requirement import RequirementId, WayOut
-from spoutline.model.survey import Position, Service, Survey, VapourStatus
+from spoutline.model.survey import Position, Survey, VapourStatus
+from spoutline.planning.no_set.giving_up import after_line
 
 _Change = Callable[[Position], Position]
 
@@ -29,11 +29,6 @@ _WAYS_OUT: dict[WayOut, _Change] = {
     WayOut.DROP_VAPOUR_RECOVERY: lambda position: _updated(position, vapour_wanted=VapourStatus.NONE),
     WayOut.KEEP_VAPOUR_RECOVERY: lambda position: _updated(position, vapour_wanted=position.vapour_today),
     WayOut.DROP_HOLD_OPEN: lambda position: _updated(position, hold_open_wanted=False),
-}
-
-_WISHES: dict[RequirementId, _Change] = {
-    RequirementId.HOLD_OPEN: _WAYS_OUT[WayOut.DROP_HOLD_OPEN],
-    RequirementId.RECONNECTABLE: lambda position: _updated(position, reconnectable_wanted=False),
 }
 
 
@@ -67,45 +62,14 @@ def _after_successions(survey: Survey, label: str, successions: Iterable[Success
 
 
 def _after_line(survey: Survey, label: str, requirement: RequirementId, to_value: float | None) -> Survey | None:
-    match requirement:
-        case RequirementId.HOLD_OPEN | RequirementId.RECONNECTABLE:
-            return _changed(survey, label, _WISHES[requirement])
-        case RequirementId.NO_PRESSURE_DEVICE:
-            return _without_device(survey, label)
-        case RequirementId.DECISION:
-            after = release_all(survey, label)
-            return after if after != survey else None
-        case RequirementId.LEAD_TIME:
-            return _changed(survey, label, lambda position: _with_lead_time(position, to_value))
-        case RequirementId.FLOW:
-            return _changed(survey, label, lambda position: _with_wanted_flow(position, to_value))
-        case _:
-            return None
-
-
-def _without_device(survey: Survey, label: str) -> Survey | None:
-    """Return the survey in which no latch asks for a no-pressure device; None where the way of paying asks for it."""
     position = survey.position(label)
     if position is None:
         raise KeyError(label)
-    if position.prepay or survey.site.service is Service.UNATTENDED:
+    after = after_line(position, survey.site, requirement, to_value)
+    goes_with_latch = requirement is RequirementId.NO_PRESSURE_DEVICE  # which may have been given up just before
+    if after is None or (after == position and not goes_with_latch):
         return None
-    return with_position(survey, label, _WAYS_OUT[WayOut.DROP_HOLD_OPEN](position))
-
-
-def _with_lead_time(position: Position, days: float | None) -> Position:
-    longest = None if days is None else math.ceil(days)
-    return _updated(position, decisions=position.decisions.model_copy(update={"longest_lead_time_days": longest}))
-
-
-def _with_wanted_flow(position: Position, flow_m3_s: float | None) -> Position:
-    if flow_m3_s is None:
-        return position
-    # rounded down, so that the wish stays within what the freed set delivers
-    litres_per_minute = math.floor(flow_m3_s * 60_000.0 * 10.0) / 10.0
-    if litres_per_minute <= 0:
-        return position
-    return _updated(position, supply=position.supply.model_copy(update={"wanted_flow_l_min": litres_per_minute}))
+    return with_position(survey, label, after)
 
 
 def _changed(survey: Survey, label: str, change: _Change) -> Survey | None:

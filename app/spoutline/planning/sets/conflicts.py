@@ -78,7 +78,7 @@ _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from th
 
 
 @dataclass(frozen=True, slots=True)
-class _Figure:
+class LineFigure:
     """A figure of a requirement line as asked, the nearest one that frees a set, and that set."""
 
     frees: HangingSet
@@ -139,7 +139,7 @@ class ConflictFinder:
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
         if RequirementId.JOINTS in members:
-            yield from self._unmet_outlet()
+            yield from self.unmet_outlet()
         for slot in self.search.pool.slots:
             portions = self.search.pool.portions(slot)
             for line in members:
@@ -153,7 +153,7 @@ class ConflictFinder:
                         nearest=self._nearest(portions, line),
                     )
 
-    def _unmet_outlet(self) -> Iterator[Exclusion]:
+    def unmet_outlet(self) -> Iterator[Exclusion]:
         """Tell of an outlet that nothing screws onto, naming the parts whose ports come nearest to it."""
         outlet = self.search.requirement.outlet
         first = self.search.requirement.chain[0]
@@ -219,7 +219,7 @@ class ConflictFinder:
     def _relaxation(
         self, line: RequirementId, lines: frozenset[RequirementId], also: tuple[RequirementId, ...]
     ) -> Relaxation:
-        figure = self._figure(line, lines)
+        figure = self.figure(line, lines)
         best = figure.frees if figure else self._best(lines)
         return Relaxation(
             requirement=line,
@@ -231,17 +231,17 @@ class ConflictFinder:
             also=also,
         )
 
-    def _figure(self, line: RequirementId, lines: frozenset[RequirementId]) -> _Figure | None:
+    def figure(self, line: RequirementId, lines: frozenset[RequirementId]) -> LineFigure | None:
         """Return the least change of a line that is a figure; None where the line as a whole would have to go."""
         requirement = self.search.requirement
         longest = requirement.position.decisions.longest_lead_time_days
         if line is RequirementId.LEAD_TIME and longest is not None:
             days = self._least(SetQuery(lines, self.limits), lambda parts: parts.columns.number(LEAD_TIME) * 1.0)
-            return days and _Figure(days[0], float(longest), days[1], Dimension.DAYS)
+            return days and LineFigure(days[0], float(longest), days[1], Dimension.DAYS)
         if line is RequirementId.DRIVE_OFF:
             stronger = SetQuery(lines | {line}, self.limits, outlet_bears_all=True)
             pull = self._least(stronger, self._demands)
-            return pull and _Figure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
+            return pull and LineFigure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
         limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
         if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(self._best(lines), line)):
             return None
@@ -249,7 +249,7 @@ class ConflictFinder:
         if nearest is None:
             return None
         needed = limit.shown(self.search.model.load_of(nearest, limit.load))
-        return _Figure(nearest, limit.shown(limit.limit), needed, limit.dimension)
+        return LineFigure(nearest, limit.shown(limit.limit), needed, limit.dimension)
 
     def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
         """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -12,11 +12,12 @@ from spoutline.model.plan import Conflict
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.conflicts import CHANGEABLE, GIVEN
-from spoutline.planning.sets.pool import Pool
+from spoutline.planning.sets.pool import Pool, SlotParts, bits_of
 from spoutline.rules.chain.joints import mates
 from spoutline.search.conflicts import minimal_conflict
 
 _Ends = tuple[Port, Port | None]  # a part's ends, dispenser first
+_EndsAndLines = tuple[_Ends, int]  # with the lines whose musts such parts break, as bits
 
 
 @dataclass
@@ -26,6 +27,7 @@ class PortReach:
     requirement: Requirement
     pool: Pool
     _met: dict[tuple[Port, Port], bool] = field(default_factory=dict)
+    _different: dict[Slot, list[_EndsAndLines]] = field(default_factory=dict)
 
     def first_gap(self, lines: frozenset[RequirementId]) -> Slot | None:
         """Return the first place to which no part allowed by ``lines`` can be joined; None where a chain is there."""
@@ -56,17 +58,10 @@ class PortReach:
 
     def _allowed(self, slot: Slot, lines: frozenset[RequirementId]) -> list[_Ends]:
         """Return the different ends of the parts that ``lines`` allow in a slot."""
-        found: dict[_Ends, None] = {}
-        for parts in self.pool.portions(slot):
-            columns = parts.columns
-            rows = parts.allowed(lines) & columns.has_port("inlet")
-            rows &= columns.has_port("outlet") != (slot is Slot.NOZZLE)
-            pairs = np.unique(np.column_stack([columns.arrays[end][rows] for end in ENDS]), axis=0)
-            found |= {
-                (columns.ports[before], None if after < 0 else columns.ports[after]): None
-                for before, after in pairs.tolist()
-            }
-        return list(found)
+        if slot not in self._different:
+            self._different[slot] = [one for parts in self.pool.portions(slot) for one in _ends_and_lines(parts, slot)]
+        broken = int(bits_of(lines))
+        return list(dict.fromkeys(ends for ends, breaks in self._different[slot] if not breaks & broken))
 
     def _beyond(self, reached: set[Port], parts: Iterable[_Ends], *, joints_matter: bool) -> set[Port]:
         return {
@@ -82,3 +77,16 @@ class PortReach:
         if (port, other) not in self._met:
             self._met[port, other] = mates(port, other)
         return self._met[port, other]
+
+
+def _ends_and_lines(parts: SlotParts, slot: Slot) -> Iterator[_EndsAndLines]:
+    """Yield once what parts of a slot have alike: their ends, and the lines whose musts they break."""
+    columns = parts.columns
+    rows = parts.inside & columns.has_port("inlet") & (columns.has_port("outlet") != (slot is Slot.NOZZLE))
+    before, after = (columns.arrays[end][rows].astype(np.int64) + 1 for end in ENDS)  # 0: no such end
+    patterns, which = np.unique(parts.forbidden[rows], return_inverse=True)
+    count = len(columns.ports) + 1
+    for code in np.unique((which * count + before) * count + after).tolist():
+        first, outlet = divmod(code, count)
+        pattern, inlet = divmod(first, count)
+        yield (columns.ports[inlet - 1], None if outlet == 0 else columns.ports[outlet - 1]), int(patterns[pattern])

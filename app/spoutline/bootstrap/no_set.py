@@ -1,0 +1,62 @@
+"""The use case of positions without a set: why there is none, and every way out on trial."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from time import monotonic
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from spoutline.model.no_set import NoSetReasons
+    from spoutline.model.plan import PositionPlan, SitePlan
+    from spoutline.model.survey import Survey
+    from spoutline.planning.no_set.why_no_set import NoSetListening
+    from spoutline.planning.protocols import Progress
+    from spoutline.planning.sets.context import PlanningContext
+
+
+class NoSetService:
+    """Explains positions without a set. Methods may be called from several threads.
+
+    ``context`` returns what a survey is planned with, given who may stop it.
+    """
+
+    def __init__(self, context: Callable[[Survey, Progress | None], PlanningContext]) -> None:
+        self._context = context
+
+    def ask(
+        self,
+        survey: Survey,
+        plan: PositionPlan,
+        progress: Progress | None = None,
+        listening: NoSetListening | None = None,
+        *,
+        seconds: float | None = None,
+    ) -> NoSetReasons:
+        """Return everything that keeps a planned position from a set, and every way out; nothing is changed.
+
+        ``seconds`` bounds the search: what was found until then is told. Raise ``Cancelled`` where ``progress`` stops.
+        """
+        from spoutline.planning.no_set.why_no_set import NoSetListening, why_no_set
+
+        listening = listening or NoSetListening()
+        if seconds is not None:
+            end = monotonic() + seconds
+            listening = replace(listening, out_of_time=lambda: monotonic() > end)
+        return why_no_set(plan, survey, self._context(survey, progress), listening)
+
+    def station(self, site_plan: SitePlan, progress: Progress | None = None) -> dict[str, NoSetReasons]:
+        """Return the reasons of each position that was planned without a set, by label.
+
+        Raise ``Cancelled`` where ``progress`` asks to stop.
+        """
+        from spoutline.planning.no_set.why_no_set import is_without_set
+
+        without = [plan for plan in site_plan.positions if is_without_set(plan)]
+        found = {}
+        for done, plan in enumerate(without):
+            if progress is not None:
+                progress.on_progress(done, len(without))
+            found[plan.position.label] = self.ask(site_plan.survey, plan, progress)
+        return found

@@ -1,0 +1,1 @@
+"""Why a position has no set, in full: every conflict, and every way out on trial."""
