@@ -16,6 +16,10 @@
    <translation>Diese Antwort &amp;übernehmen</translation>
   </message>
   <message>
+   <source>&amp;Accept this way out</source>
+   <translation>Diesen Ausweg &amp;annehmen</translation>
+  </message>
+  <message>
    <source>&amp;Accepted</source>
    <translation>&amp;Angenommen</translation>
   </message>
@@ -1146,6 +1150,10 @@
   <message>
    <source>All positions planned; choosing sets together and adding up…</source>
    <translation>Alle Plätze geplant; Sätze werden gemeinsam gewählt und summiert…</translation>
+  </message>
+  <message>
+   <source>All reasons and &amp;ways out…</source>
+   <translation>Alle Gründe und Aus&amp;wege…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
@@ -2388,6 +2396,10 @@
    <translation>Jede Kombination wird so gefragt, wie ein Plan sie fragt.</translation>
   </message>
   <message>
+   <source>Every obstacle with its numbers, and every way out with its set and price.</source>
+   <translation>Jedes Hindernis mit seinen Zahlen, und jeder Ausweg mit Satz und Preis.</translation>
+  </message>
+  <message>
    <source>Every part is held against the questions that stations can ask.</source>
    <translation>Jedes Teil wird an den Fragen gemessen, die Tankstellen stellen können.</translation>
   </message>
@@ -3476,6 +3488,10 @@
    <translation>Ein Katalogteil nachschlagen und lesen, was hier dagegen spricht.</translation>
   </message>
   <message>
+   <source>Looking for reasons and ways out</source>
+   <translation>Gründe und Auswege werden gesucht</translation>
+  </message>
+  <message>
    <source>Looking for sets…</source>
    <translation>Sätze werden gesucht…</translation>
   </message>
@@ -3530,6 +3546,10 @@
   <message>
    <source>Maker of the price list</source>
    <translation>Hersteller der Preisliste</translation>
+  </message>
+  <message>
+   <source>Makes one change of the survey, which can be undone.</source>
+   <translation>Macht eine Änderung der Aufnahme, die sich zurücknehmen lässt.</translation>
   </message>
   <message>
    <source>Making the paper…</source>
@@ -4912,6 +4932,10 @@
    <translation>Preis des Artikels</translation>
   </message>
   <message>
+   <source>Price of the set</source>
+   <translation>Preis des Satzes</translation>
+  </message>
+  <message>
    <source>Price, sets chosen together</source>
    <translation>Preis, Sätze gemeinsam gewählt</translation>
   </message>
@@ -5264,8 +5288,16 @@
    <translation>Grund des Tauschs</translation>
   </message>
   <message>
+   <source>Reason or way out</source>
+   <translation>Grund oder Ausweg</translation>
+  </message>
+  <message>
    <source>Reasons</source>
    <translation>Gründe</translation>
+  </message>
+  <message>
+   <source>Reasons and ways out</source>
+   <translation>Gründe und Auswege</translation>
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
@@ -6086,6 +6118,10 @@
   <message>
    <source>Stopped; nothing was quoted.</source>
    <translation>Angehalten; nichts wurde angeboten.</translation>
+  </message>
+  <message>
+   <source>Stopped; there may be more.</source>
+   <translation>Angehalten; es kann mehr geben.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
@@ -7550,6 +7586,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Why</source>
    <translation>Warum</translation>
+  </message>
+  <message>
+   <source>Why no set fits</source>
+   <translation>Warum kein Satz passt</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>

@@ -16,6 +16,10 @@
    <translation>&amp;Aceptar esta respuesta</translation>
   </message>
   <message>
+   <source>&amp;Accept this way out</source>
+   <translation>&amp;Aceptar esta salida</translation>
+  </message>
+  <message>
    <source>&amp;Accepted</source>
    <translation>&amp;Aceptada</translation>
   </message>
@@ -1146,6 +1150,10 @@
   <message>
    <source>All positions planned; choosing sets together and adding up…</source>
    <translation>Todas las posiciones planificadas; eligiendo conjuntos en común y sumando…</translation>
+  </message>
+  <message>
+   <source>All reasons and &amp;ways out…</source>
+   <translation>Todas las razones y &amp;salidas…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
@@ -2388,6 +2396,10 @@
    <translation>Cada combinación se pregunta como la pregunta un plan.</translation>
   </message>
   <message>
+   <source>Every obstacle with its numbers, and every way out with its set and price.</source>
+   <translation>Cada obstáculo con sus cifras, y cada salida con su conjunto y precio.</translation>
+  </message>
+  <message>
    <source>Every part is held against the questions that stations can ask.</source>
    <translation>Cada pieza se coteja con las preguntas que pueden hacer las estaciones.</translation>
   </message>
@@ -3476,6 +3488,10 @@
    <translation>Busque cualquier pieza del catálogo y lea aquí qué habla en su contra.</translation>
   </message>
   <message>
+   <source>Looking for reasons and ways out</source>
+   <translation>Se buscan razones y salidas</translation>
+  </message>
+  <message>
    <source>Looking for sets…</source>
    <translation>Buscando conjuntos…</translation>
   </message>
@@ -3530,6 +3546,10 @@
   <message>
    <source>Maker of the price list</source>
    <translation>Fabricante de la lista de precios</translation>
+  </message>
+  <message>
+   <source>Makes one change of the survey, which can be undone.</source>
+   <translation>Hace un cambio del levantamiento, que se puede deshacer.</translation>
   </message>
   <message>
    <source>Making the paper…</source>
@@ -4912,6 +4932,10 @@
    <translation>Precio del artículo</translation>
   </message>
   <message>
+   <source>Price of the set</source>
+   <translation>Precio del conjunto</translation>
+  </message>
+  <message>
    <source>Price, sets chosen together</source>
    <translation>Precio, conjuntos elegidos en común</translation>
   </message>
@@ -5264,8 +5288,16 @@
    <translation>Motivo de la sustitución</translation>
   </message>
   <message>
+   <source>Reason or way out</source>
+   <translation>Razón o salida</translation>
+  </message>
+  <message>
    <source>Reasons</source>
    <translation>Razones</translation>
+  </message>
+  <message>
+   <source>Reasons and ways out</source>
+   <translation>Razones y salidas</translation>
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
@@ -6086,6 +6118,10 @@
   <message>
    <source>Stopped; nothing was quoted.</source>
    <translation>Parado; no se cotizó nada.</translation>
+  </message>
+  <message>
+   <source>Stopped; there may be more.</source>
+   <translation>Parado; puede haber más.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
@@ -7550,6 +7586,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Why</source>
    <translation>Por qué</translation>
+  </message>
+  <message>
+   <source>Why no set fits</source>
+   <translation>Por qué no hay ningún conjunto</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>

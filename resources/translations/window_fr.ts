@@ -16,6 +16,10 @@
    <translation>&amp;Accepter cette réponse</translation>
   </message>
   <message>
+   <source>&amp;Accept this way out</source>
+   <translation>&amp;Accepter cette issue</translation>
+  </message>
+  <message>
    <source>&amp;Accepted</source>
    <translation>&amp;Accepté</translation>
   </message>
@@ -1146,6 +1150,10 @@
   <message>
    <source>All positions planned; choosing sets together and adding up…</source>
    <translation>Tous les postes sont prévus ; choix commun des ensembles et totaux…</translation>
+  </message>
+  <message>
+   <source>All reasons and &amp;ways out…</source>
+   <translation>Toutes les raisons et &amp;issues…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
@@ -2388,6 +2396,10 @@
    <translation>Chaque combinaison est demandée comme un plan la demande.</translation>
   </message>
   <message>
+   <source>Every obstacle with its numbers, and every way out with its set and price.</source>
+   <translation>Chaque obstacle avec ses nombres, et chaque issue avec son ensemble et son prix.</translation>
+  </message>
+  <message>
    <source>Every part is held against the questions that stations can ask.</source>
    <translation>Chaque pièce est confrontée aux questions que les stations peuvent poser.</translation>
   </message>
@@ -3476,6 +3488,10 @@
    <translation>Cherchez une pièce du catalogue et lisez ce qui s'y oppose ici.</translation>
   </message>
   <message>
+   <source>Looking for reasons and ways out</source>
+   <translation>Recherche de raisons et d'issues</translation>
+  </message>
+  <message>
    <source>Looking for sets…</source>
    <translation>Recherche d'ensembles…</translation>
   </message>
@@ -3530,6 +3546,10 @@
   <message>
    <source>Maker of the price list</source>
    <translation>Fabricant de la liste de prix</translation>
+  </message>
+  <message>
+   <source>Makes one change of the survey, which can be undone.</source>
+   <translation>Fait un changement du relevé, qui peut être annulé.</translation>
   </message>
   <message>
    <source>Making the paper…</source>
@@ -4912,6 +4932,10 @@
    <translation>Prix de l'article</translation>
   </message>
   <message>
+   <source>Price of the set</source>
+   <translation>Prix de l'ensemble</translation>
+  </message>
+  <message>
    <source>Price, sets chosen together</source>
    <translation>Prix, ensembles choisis en commun</translation>
   </message>
@@ -5264,8 +5288,16 @@
    <translation>Raison du remplacement</translation>
   </message>
   <message>
+   <source>Reason or way out</source>
+   <translation>Raison ou issue</translation>
+  </message>
+  <message>
    <source>Reasons</source>
    <translation>Raisons</translation>
+  </message>
+  <message>
+   <source>Reasons and ways out</source>
+   <translation>Raisons et issues</translation>
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
@@ -6086,6 +6118,10 @@
   <message>
    <source>Stopped; nothing was quoted.</source>
    <translation>Arrêté ; aucun devis n'a été fait.</translation>
+  </message>
+  <message>
+   <source>Stopped; there may be more.</source>
+   <translation>Arrêté ; il peut y en avoir d'autres.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
@@ -7550,6 +7586,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Why</source>
    <translation>Motif</translation>
+  </message>
+  <message>
+   <source>Why no set fits</source>
+   <translation>Pourquoi aucun ensemble ne convient</translation>
   </message>
   <message>
    <source>Why the lists do not hold.</source>

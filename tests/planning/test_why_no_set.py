@@ -40,7 +40,8 @@ from spoutline.model.plan import HangingSet, PlanStatus, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.model.survey import Survey, SurveyLiquid, VapourStatus
 from spoutline.planning.no_set.concessions import ORDER, concession_of
-from spoutline.planning.no_set.why_no_set import NoSetListening, why_no_set
+from spoutline.planning.no_set.listening import NoSetListening
+from spoutline.planning.no_set.why_no_set import why_no_set
 from spoutline.planning.protocols import CandidateFilter
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.loads import MUST_CHECK_LINES

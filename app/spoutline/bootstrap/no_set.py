@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from spoutline.model.no_set import NoSetReasons
     from spoutline.model.plan import PositionPlan, SitePlan
     from spoutline.model.survey import Survey
-    from spoutline.planning.no_set.why_no_set import NoSetListening
+    from spoutline.planning.no_set.listening import NoSetListening
     from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
 
@@ -38,7 +38,8 @@ class NoSetService:
 
         ``seconds`` bounds the search: what was found until then is told. Raise ``Cancelled`` where ``progress`` stops.
         """
-        from spoutline.planning.no_set.why_no_set import NoSetListening, why_no_set
+        from spoutline.planning.no_set.listening import NoSetListening
+        from spoutline.planning.no_set.why_no_set import why_no_set
 
         listening = listening or NoSetListening()
         if seconds is not None:
@@ -51,9 +52,7 @@ class NoSetService:
 
         Raise ``Cancelled`` where ``progress`` asks to stop.
         """
-        from spoutline.planning.no_set.why_no_set import is_without_set
-
-        without = [plan for plan in site_plan.positions if is_without_set(plan)]
+        without = [plan for plan in site_plan.positions if plan.is_without_set]
         found = {}
         for done, plan in enumerate(without):
             if progress is not None:

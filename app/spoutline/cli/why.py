@@ -75,7 +75,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _why_no_set(
     workbench: Workbench, survey: Survey, plan: PositionPlan, arguments: argparse.Namespace
 ) -> NoSetReasons:
-    from spoutline.planning.no_set.why_no_set import NoSetListening
+    from spoutline.planning.no_set.listening import NoSetListening
 
     listening = NoSetListening(most=arguments.most)
     return workbench.no_set().ask(survey, plan, None, listening, seconds=arguments.seconds)

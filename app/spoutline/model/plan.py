@@ -249,6 +249,11 @@ class PositionPlan:
         return tuple(dict.fromkeys(finding for source in sources if source for finding in source.findings))
 
     @property
+    def is_without_set(self) -> bool:
+        """Whether a set was asked for and none is there: refused, or in conflict."""
+        return self.chosen is None and (self.refusal is not None or self.conflict is not None)
+
+    @property
     def keeps_every_must(self) -> bool:
         """True where a set is chosen and no must is broken, by a rule or by a check; an unproved must is broken."""
         if self.chosen is None:

@@ -38,6 +38,7 @@ from spoutline.gui.widgets.roomy_scroll import PageStack, RoomyScroll, Stacking
 from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
+from spoutline.gui.window.no_set_steps import NoSetSteps
 from spoutline.gui.window.place_guide import PlaceGuide
 from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
@@ -114,6 +115,7 @@ class Workplace(QWidget):
         self._last_counts: dict[str, tuple[tuple[SlotCount, ...], tuple[SlotCount, ...] | None]] = {}
         self.agreeing = AgreementSteps(self.context, notify, self)
         self.what_if = WhatIfSteps(self.context, self)
+        self.no_set = NoSetSteps(self.context, self)
         self._is_narrow, self._stacking = False, Stacking()
         self._divided: dict[str, list[int]] = {}
         self._build()
@@ -386,6 +388,7 @@ class Workplace(QWidget):
         page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
         page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
         page.outcome.what_if_wanted.connect(self.what_if.ask)
+        page.outcome.all_reasons_wanted.connect(self.no_set.show)
         page.agreement.history_wanted.connect(self.agreeing.show_history)
         self.walk_pages.addWidget(page)
         return page

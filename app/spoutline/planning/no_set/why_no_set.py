@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from spoutline.model.finding import Finding
 from spoutline.model.no_set import (
@@ -23,6 +23,7 @@ from spoutline.model.requirement import RequirementId
 from spoutline.model.survey import Survey
 from spoutline.planning.no_set.concessions import ORDER, concession_of, cost_of
 from spoutline.planning.no_set.giving_up import after_giving_up, with_position
+from spoutline.planning.no_set.listening import NoSetListening
 from spoutline.planning.no_set.nearest import asked_for, gap_reason, slot_reasons
 from spoutline.planning.no_set.questions import Questions, Searched, lines_of
 from spoutline.planning.sets.context import PlanningContext
@@ -56,20 +57,6 @@ _ANSWERS_OF: dict[str, frozenset[AskedAnswer]] = {
 _BEYOND = (Concession.RULE, Concession.PARTS)  # what nobody at the station gives up
 
 
-@dataclass(frozen=True, slots=True)
-class NoSetListening:
-    """Bounds of the search for reasons, and who is told of each conflict and each trial as soon as it is known.
-
-    ``most`` bounds conflicts, and likewise ways out; ``questions`` bounds what is asked of the search.
-    """
-
-    most: int = 24
-    questions: int | None = 4_000
-    out_of_time: Callable[[], bool] | None = None
-    on_conflict: Callable[[ConflictReasons], None] | None = None
-    on_trial: Callable[[Trial], None] | None = None
-
-
 def why_no_set(
     plan: PositionPlan, survey: Survey, context: PlanningContext, listening: NoSetListening | None = None
 ) -> NoSetReasons:
@@ -92,11 +79,6 @@ def why_no_set(
         If the listener asks to stop.
     """
     return _Search(plan, survey, context, listening or NoSetListening()).all()
-
-
-def is_without_set(plan: PositionPlan) -> bool:
-    """Say whether a plan has no set although one was asked for."""
-    return plan.chosen is None and (plan.refusal is not None or plan.conflict is not None)
 
 
 class _UntilTimeIsOver(Listener):

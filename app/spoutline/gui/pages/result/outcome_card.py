@@ -88,11 +88,14 @@ class OutcomeCard(QFrame):
         A person wants to agree on planned sets.
     what_if_wanted()
         A person wants to see what another answer would do.
+    all_reasons_wanted()
+        A person wants to see everything that keeps the position from a set.
     """
 
     plan_again_wanted = Signal()
     agree_wanted = Signal()
     what_if_wanted = Signal()
+    all_reasons_wanted = Signal()
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -133,12 +136,13 @@ class OutcomeCard(QFrame):
         column.addWidget(self._scroll)
         self.remedy_buttons: list[QPushButton] = []
         self.again_button: QPushButton | None = None
+        self.reasons_button: QPushButton | None = None
 
     def refresh(self) -> None:
         """Show the present outcome."""
         empty_layout(self._reasons)
         self.remedy_buttons.clear()
-        self.again_button = None
+        self.again_button = self.reasons_button = None
         self.agree_button.setVisible(self._context.sets.source is SetsSource.PLAN)
         self._show_outcome()
         self._scroll.setVisible(self._reasons.count() > 0)
@@ -232,9 +236,18 @@ class OutcomeCard(QFrame):
             self._reasons.addWidget(plain_label(tr("What would help"), "cardTitle"))
         for remedy in remedies:
             self._reasons.addWidget(self._remedy_row(remedy))
+        if plan.is_without_set:
+            self._add_reasons_button()
         if remedies and len(sentences) > _LEADING_SENTENCES:
             self._reasons.addWidget(plain_label(tr("In detail"), "cardTitle"))
         self._add_sentences(sentences[_LEADING_SENTENCES:])
+
+    def _add_reasons_button(self) -> None:
+        """Offer everything that keeps the position from a set: the sentences here tell the first obstacle alone."""
+        self.reasons_button = QPushButton(tr("All reasons and &ways out…"), self)
+        self.reasons_button.setToolTip(tr("Every obstacle with its numbers, and every way out with its set and price."))
+        self.reasons_button.clicked.connect(lambda _=False: self.all_reasons_wanted.emit())
+        self._reasons.addWidget(self.reasons_button, 0, Qt.AlignmentFlag.AlignLeft)
 
     def _add_sentences(self, sentences: tuple[str, ...]) -> None:
         for sentence in sentences:
