@@ -11,6 +11,7 @@ import jsonschema
 import pytest
 
 from cli.test_substitutes_command import TOO_FAR
+from paper_text import text_of
 
 LATE = {
     "label": "late",
@@ -121,3 +122,44 @@ def test_bad_answers_are_refused_and_nothing_is_written(
 
 def test_a_bound_that_was_reached_is_said(spoutline: Any, written: Callable[..., Path]) -> None:
     assert "There may be more" in spoutline("why", written(TOO_FAR), "far", "--most", "1").out
+
+
+@pytest.mark.parametrize(
+    ("language", "annex"),
+    [
+        ("en", "Annex: why no set fits"),
+        ("de", "Anhang: warum kein Satz passt"),
+        ("es", "Anexo: por qué no hay ningún conjunto"),
+        ("fr", "Annexe : pourquoi aucun ensemble ne convient"),
+    ],
+)
+def test_the_bill_says_on_request_why_no_set_fits(
+    language: str, annex: str, spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    path, bill = (
+        written(LATE, {**LATE, "label": "late too"}, {"label": "fits", "liquid": LATE["liquid"]}),
+        tmp_path / "b.pdf",
+    )
+    arguments = ("bill", path, "--pdf", bill, "--without-calculations", "--force", "--language", language)
+    assert spoutline(*arguments).code == 1
+    assert annex not in " ".join(text_of(bill.read_bytes()).split())
+    assert spoutline(*arguments, "--why").code == 1
+    paper = " ".join(text_of(bill.read_bytes()).split())
+    assert paper.count(annex) >= 1
+    way = json.loads(spoutline("why", path, "late", "--json").out)["no_set"]["ways"][0]
+    assert way["set"]
+    told = spoutline("why", path, "late", "--language", language).out
+    sentence = next(line for line in told.splitlines() if line.strip().startswith("1.")).strip().removeprefix("1. ")
+    assert sentence.split("(")[0].strip() in paper
+    assert all(number in paper for number in way["set"])
+
+
+def test_a_paper_without_a_set_is_the_same_each_time(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    path = written(TOO_FAR, DIESEL_VAPOR)
+    papers = []
+    for name in ("a.pdf", "b.pdf"):
+        spoutline("bill", path, "--pdf", tmp_path / name, "--without-calculations", "--why")
+        papers.append((tmp_path / name).read_bytes())
+    assert papers[0] == papers[1]

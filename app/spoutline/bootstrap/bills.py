@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.explain.plan.story import Story
     from spoutline.model.funnel import SetReasons
+    from spoutline.model.no_set import NoSetReasons
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
     from spoutline.units.display import Display
@@ -35,13 +36,13 @@ class BillService:
         calculations: bool = True,
         records: Sequence[CommissioningRecord] = (),
         language: Language | None = None,
-        reasons: Mapping[str, SetReasons] = MappingProxyType({}),
+        reasons: Mapping[str, SetReasons | NoSetReasons] = MappingProxyType({}),
         form: PaperForm = PaperForm.PDF,
     ) -> bytes:
         """Return the bill with checks, drawings and caution sheet as PDF, or in another ``form``.
 
         ``calculations`` False leaves the calculation sheets out; ``records`` are those that a plan as built was made
-        from, oldest first; ``reasons`` why the parts of positions were chosen, by label.
+        from, oldest first; ``reasons`` why the parts of positions were chosen, or no set fits, by label.
         """
         from spoutline.documents.bill import bill_pdf
 

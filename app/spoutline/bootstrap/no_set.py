@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from spoutline.model.no_set import NoSetReasons
     from spoutline.model.plan import PositionPlan, SitePlan
-    from spoutline.model.survey import Survey
+    from spoutline.model.survey import Position, Survey
     from spoutline.planning.no_set.listening import NoSetListening
     from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
@@ -48,14 +48,20 @@ class NoSetService:
         return why_no_set(plan, survey, self._context(survey, progress), listening)
 
     def station(self, site_plan: SitePlan, progress: Progress | None = None) -> dict[str, NoSetReasons]:
-        """Return the reasons of each position that was planned without a set, by label.
+        """Return the reasons of each position that was planned without a set, by label; equal questions are asked once.
 
         Raise ``Cancelled`` where ``progress`` asks to stop.
         """
-        without = [plan for plan in site_plan.positions if plan.is_without_set]
-        found = {}
-        for done, plan in enumerate(without):
-            if progress is not None:
-                progress.on_progress(done, len(without))
-            found[plan.position.label] = self.ask(site_plan.survey, plan, progress)
+        from spoutline.planning.sets.relabel import same_question
+
+        found: dict[str, NoSetReasons] = {}
+        asked: list[tuple[Position, str]] = []
+        for plan in site_plan.positions:
+            if not plan.is_without_set:
+                continue
+            question, label = same_question(plan.position), plan.position.label
+            first = next((one for known, one in asked if known == question), None)
+            found[label] = self.ask(site_plan.survey, plan, progress) if first is None else found[first]
+            if first is None:
+                asked.append((question, label))
         return found

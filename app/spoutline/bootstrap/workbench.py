@@ -46,6 +46,7 @@ if TYPE_CHECKING:
     from spoutline.model.faults import InputNote
     from spoutline.model.funnel import SetReasons
     from spoutline.model.limit import RuleTables
+    from spoutline.model.no_set import NoSetReasons
     from spoutline.model.part import Part, PartKind
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
@@ -170,14 +171,17 @@ class Workbench:
 
         return set_reasons(plan, self._context(survey, progress), progress)
 
-    def station_reasons(self, site_plan: SitePlan, progress: Progress | None = None) -> dict[str, SetReasons]:
-        """Return why the parts of each position with a set were chosen, by label.
+    def station_reasons(
+        self, site_plan: SitePlan, progress: Progress | None = None
+    ) -> dict[str, SetReasons | NoSetReasons]:
+        """Return why the parts of each position were chosen, or why no set fits there, by label.
 
         Raise ``Cancelled`` where ``progress`` asks to stop.
         """
         from spoutline.planning.sets.funnel import station_reasons
 
-        return station_reasons(site_plan.positions, self._context(site_plan.survey, progress), progress)
+        found = station_reasons(site_plan.positions, self._context(site_plan.survey, progress), progress)
+        return {**found, **self.no_set().station(site_plan, progress)}
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""

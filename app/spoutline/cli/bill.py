@@ -40,7 +40,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--without-calculations", action="store_true", help="leave the calculation sheets out of PDF and HTML"
     )
     parser.add_argument(
-        "--why", action="store_true", help="say in PDF and HTML why the parts were chosen, place by place"
+        "--why",
+        action="store_true",
+        help="say in PDF and HTML why the parts were chosen, place by place, or why no set fits",
     )
     parser.add_argument(
         "--short",

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
     from spoutline.explain.plan.story import Story
     from spoutline.model.funnel import SetReasons
+    from spoutline.model.no_set import NoSetReasons
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
     from spoutline.ruletables.cautions import Caution
@@ -26,7 +27,7 @@ def bill_pdf(
     dated: date | None = None,
     calculations: bool = True,
     records: tuple[CommissioningRecord, ...] = (),
-    reasons: Mapping[str, SetReasons] = MappingProxyType({}),
+    reasons: Mapping[str, SetReasons | NoSetReasons] = MappingProxyType({}),
     form: PaperForm = PaperForm.PDF,
 ) -> bytes:
     """Return the bill as PDF, or in another ``form``; it ends with the installer caution sheet.

@@ -15,6 +15,7 @@ from spoutline.documents.content.calculation_annex import calculation_blocks
 from spoutline.documents.content.calculation_tables import calculation_table_blocks
 from spoutline.documents.content.closing_sections import caution_blocks, reference_blocks
 from spoutline.documents.content.grouping import like_positions
+from spoutline.documents.content.no_set_annex import no_set_blocks
 from spoutline.documents.content.position_section import position_blocks
 from spoutline.documents.content.references import References
 from spoutline.documents.content.requirement_annex import requirement_blocks
@@ -23,6 +24,7 @@ from spoutline.documents.content.why_annex import why_blocks
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.funnel import SetReasons
+from spoutline.model.no_set import NoSetReasons
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import CommissioningRecord
 from spoutline.ruletables.cautions import Caution
@@ -38,14 +40,14 @@ def bill_content(
     dated: date | None = None,
     calculations: bool = True,
     records: tuple[CommissioningRecord, ...] = (),
-    reasons: Mapping[str, SetReasons] = MappingProxyType({}),
+    reasons: Mapping[str, SetReasons | NoSetReasons] = MappingProxyType({}),
 ) -> Document:
     """Return the bill: site, positions, annexes, limits and sources, and at the very end the caution sheet.
 
     ``dated`` is printed where given; no clock is read, so that the same inputs give the same document. Without
     ``calculations`` annex B is left out, and the first page says so. With ``records`` the plan is one as built: title
     and first page say so, with the day and the name that each record states. With ``reasons``, by the label of a
-    position, an annex says why these parts were chosen.
+    position, annexes say why these parts were chosen, or why no set fits.
     """
     site = site_plan.survey.site
     groups = like_positions(site_plan.positions)
@@ -63,6 +65,7 @@ def bill_content(
     asked = requirement_blocks(groups, story, references, marks)
     blocks.extend(asked if marks is None else _closer(asked))
     blocks.extend(why_blocks(groups, reasons, story))
+    blocks.extend(no_set_blocks(groups, reasons, story))
     if marks is not None:
         blocks.extend(calculation_table_blocks(marks, story, references))
     elif calculations:

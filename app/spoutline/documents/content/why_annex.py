@@ -23,13 +23,17 @@ from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.why_set import Count, PlaceReasons
 from spoutline.model.funnel import SetReasons
+from spoutline.model.no_set import NoSetReasons
 
 _MINUS = "\N{MINUS SIGN}"
 
 
-def why_blocks(groups: Sequence[LikePositions], reasons: Mapping[str, SetReasons], story: Story) -> Iterator[Block]:
-    """Return the annex; ``reasons`` are by the label of a position, and one without any has no table."""
-    told = [(like, found) for like in groups if (found := reasons.get(like.plan.position.label)) is not None]
+def why_blocks(
+    groups: Sequence[LikePositions], reasons: Mapping[str, SetReasons | NoSetReasons], story: Story
+) -> Iterator[Block]:
+    """Return the annex; ``reasons`` are by the label of a position, and one without any for a set has no table."""
+    found_of = ((like, reasons.get(like.plan.position.label)) for like in groups)
+    told = [(like, found) for like, found in found_of if isinstance(found, SetReasons)]
     if not told:
         return
     yield PageBreak()

@@ -5,7 +5,9 @@ from __future__ import annotations
 from typing import Final
 
 NO_SET_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
-    "no_set_title": (),
+    "no_set_annex": (),
+    "no_set_way": (),
+    "no_set_means": (),
     "no_set_note": (),
     "no_set_cannot": (),
     "no_set_ways": (),
