@@ -13,10 +13,11 @@ from hypothesis import strategies as st
 from examples import up_to
 from search.problems import enumerated, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
-from spoutline.search.columns import columns_of, items_of
+from spoutline.search.columns import columns_of
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.front import Axes, FrontChain, front, ideal, merged
 from spoutline.search.graph import Item, Path, Problem
+from spoutline.search.item_table import ItemsOf
 from spoutline.search.listener import Listener
 
 Weights = dict[str, tuple[int, ...]]  # by key: a figure for each axis, the tie last
@@ -31,7 +32,7 @@ def drawn_weights(problem: Problem, seed: int, axes: int) -> Weights:
 
 
 def axes_of(problem: Problem, weights: Weights, adds: tuple[bool, ...]) -> Axes:
-    rows = np.array([weights[item.key] for item in items_of(problem)], np.int64).reshape(-1, len(adds) + 1)
+    rows = np.array([weights[item.key] for item in ItemsOf(problem)], np.int64).reshape(-1, len(adds) + 1)
     return Axes.exact(rows[:, :-1], adds, rows[:, -1])
 
 
@@ -67,7 +68,7 @@ def found_in(problem: Problem, axes: Axes, without: Sequence[tuple[int, ...]] = 
 
 
 def path_of(problem: Problem, chain: FrontChain) -> tuple[Item | None, ...]:
-    items = items_of(problem)
+    items = ItemsOf(problem)
     return tuple(None if row < 0 else items[row] for row in chain.rows)
 
 
