@@ -19,6 +19,7 @@ from spoutline.book.record_book import RecordBook
 from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import BOOK_SCHEMA, store_faults
 from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
+from spoutline.book.supplier_layouts import SupplierLayoutBook
 from spoutline.book.survey_text import read_strictly, survey_from_json
 from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
 from spoutline.database.engine import open_engine, shown_url
@@ -88,6 +89,11 @@ class Book:
     def customers(self) -> CustomerBook:
         """The customers kept in the book."""
         return CustomerBook(self._engine, self._url, self._now, self.reading_notes)
+
+    @property
+    def supplier_layouts(self) -> SupplierLayoutBook:
+        """How suppliers want their order files."""
+        return SupplierLayoutBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def agreements(self) -> AgreementBook:

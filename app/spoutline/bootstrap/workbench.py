@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
+    from spoutline.bootstrap.supplier_orders import SupplierOrderService
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.bootstrap.weighing import WeighingService
     from spoutline.bootstrap.what_if import WhatIfService
@@ -374,6 +375,12 @@ class Workbench:
         from spoutline.bootstrap.customers import CustomerService
 
         return CustomerService(self._stores.book)
+
+    def supplier_orders(self) -> SupplierOrderService:
+        """Return the use cases of suppliers' order files."""
+        from spoutline.bootstrap.supplier_orders import SupplierOrderService
+
+        return SupplierOrderService(self._stores.book)
 
     def dispenser_types(self) -> DispenserTypeService:
         """Return the use cases of the firm's dispenser types."""

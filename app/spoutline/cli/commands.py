@@ -16,6 +16,7 @@ COMMANDS: tuple[Command, ...] = (
     Command("quote", "write the quotation of a survey: PDF, workbook, order lines, pick list", "quote"),
     Command("quotation", "the quotations in the book, from draft to answer", "quotation"),
     Command("customer", "keep the firm's customers, which quotations take theirs from", "customer"),
+    Command("supplier", "keep how each supplier wants its order file, and write the files", "supplier"),
     Command("agree", "agree on the sets of a survey, or take the last agreement back", "agree", "AGREE"),
     Command("agreed", "print the sets agreed for a survey, their history and differences", "agree", "AGREED"),
     Command("convert", "plan the conversion of a site: report, sequence, emissions, money", "convert"),

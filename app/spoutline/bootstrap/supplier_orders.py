@@ -1,0 +1,126 @@
+"""Order files of suppliers: how each wants them is kept in the book, what stands in them comes from quotations."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from typing import TYPE_CHECKING
+
+from pydantic import ValidationError
+
+from spoutline.model.faults import InputFault, InputProblem
+
+if TYPE_CHECKING:
+    from spoutline.book.book import Book
+    from spoutline.documents.quotation.supplier_files import OrderTable
+    from spoutline.model.quotation import Quotation, QuotedOption
+    from spoutline.model.supplier_layout import SupplierLayout
+    from spoutline.planning.refit.supplier_orders import SupplierOrder
+
+
+class SupplierOrderService:
+    """Layouts and order files. Methods may be called from several threads; bad input raises ``InputFault``."""
+
+    def __init__(self, book: Callable[[], Book]) -> None:
+        self._book = book
+
+    def all(self) -> tuple[SupplierLayout, ...]:
+        """Return the layouts of the book by supplier."""
+        return self._book().supplier_layouts.all()
+
+    def of(self, supplier: str) -> SupplierLayout | None:
+        """Return the layout of a supplier, whatever the capitals of its name; None where the book has none."""
+        return self._book().supplier_layouts.of(supplier)
+
+    def named(self, supplier: str) -> SupplierLayout:
+        """Return the layout of a supplier; raise ``InputFault`` where the book has none."""
+        from spoutline.book.supplier_layouts import unknown
+
+        found = self.of(supplier)
+        if found is None:
+            raise unknown(supplier)
+        return found
+
+    def keep(self, said: Mapping[str, object], before: SupplierLayout | None) -> SupplierLayout:
+        """Keep a layout as its fields were said in the place of the one read before, and return it."""
+        layout = layout_of(said)
+        self._book().supplier_layouts.keep(layout, before)
+        return layout
+
+    def remove(self, supplier: str) -> SupplierLayout:
+        """Take the layout of a supplier out of the book."""
+        return self._book().supplier_layouts.remove(supplier)
+
+    def orders(self, quotation: Quotation, option: str = "") -> tuple[SupplierOrder, ...]:
+        """Return what is ordered from each supplier for an option; its title may be left out where there is only one.
+
+        Raise ``InputFault`` with the titles where there is no such option.
+        """
+        from spoutline.planning.refit.supplier_orders import supplier_orders
+
+        return supplier_orders(_option(quotation, option), self.all())
+
+    def order(self, quotation: Quotation, supplier: str, option: str = "") -> SupplierOrder:
+        """Return what is ordered from one supplier; raise ``InputFault`` naming those of whom something is."""
+        from spoutline.model.supplier_layout import folded_supplier_name
+
+        orders = self.orders(quotation, option)
+        wanted = folded_supplier_name(supplier)
+        found = next((one for one in orders if folded_supplier_name(one.supplier) == wanted), None)
+        if found is None:
+            names = ", ".join(one.supplier for one in orders)
+            raise InputFault((InputProblem("", "supplier", repr(supplier), names),))
+        return found
+
+    def table(self, order: SupplierOrder, quotation: Quotation, revision: int) -> OrderTable:
+        """Return headings and rows of a supplier's order."""
+        from spoutline.documents.quotation.supplier_files import order_table
+
+        return order_table(order, quotation, revision)
+
+    def shown(self, order: SupplierOrder, quotation: Quotation, revision: int) -> tuple[tuple[str, ...], ...]:
+        """Return the rows of a supplier's order as its text file has them."""
+        from spoutline.documents.quotation.supplier_files import order_table, shown_rows
+
+        return shown_rows(order_table(order, quotation, revision), order.layout)
+
+    def text(self, order: SupplierOrder, quotation: Quotation, revision: int) -> bytes:
+        """Return a supplier's order as a text file."""
+        from spoutline.documents.quotation.supplier_files import order_text
+
+        return order_text(order, quotation, revision)
+
+    def workbook(self, order: SupplierOrder, quotation: Quotation, revision: int) -> bytes:
+        """Return a supplier's order as a workbook."""
+        from spoutline.documents.quotation.supplier_files import order_workbook
+
+        return order_workbook(order, quotation, revision)
+
+    def json(self, orders: Sequence[SupplierOrder], quotation: Quotation, revision: int, option: str) -> str:
+        """Return the orders of all suppliers as a JSON document."""
+        from spoutline.documents.json.supplier_orders import OrderFile, supplier_orders_json
+        from spoutline.documents.quotation.supplier_files import order_table, shown_rows
+
+        tables = [(one, order_table(one, quotation, revision)) for one in orders]
+        files = [OrderFile(one, table.headings, shown_rows(table, one.layout)) for one, table in tables]
+        return supplier_orders_json(files, quotation, revision, _option(quotation, option).title)
+
+
+def layout_of(said: Mapping[str, object]) -> SupplierLayout:
+    """Return the layout that fields tell; raise ``InputFault`` with every fault."""
+    from spoutline.book.survey_faults import problems_of
+    from spoutline.model.supplier_layout import SupplierLayout
+
+    try:
+        return SupplierLayout.model_validate(dict(said))
+    except ValidationError as fault:
+        raise InputFault(problems_of(fault, SupplierLayout, "")) from fault
+
+
+def _option(quotation: Quotation, title: str) -> QuotedOption:
+    if not title and len(quotation.options) == 1:
+        return quotation.options[0]
+    found = next((one for one in quotation.options if one.title == title), None)
+    if found is None:
+        titles = ", ".join(f"“{one.title}”" for one in quotation.options)
+        raise InputFault((InputProblem("", "option", repr(title), titles),))
+    return found

@@ -1,0 +1,56 @@
+"""The lines of an option shared out to the suppliers from whom its parts are ordered."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+
+from spoutline.model.quotation import QuotedLine, QuotedOption
+from spoutline.model.supplier_layout import SupplierLayout, folded_supplier_name, usual_layout
+
+
+@dataclass(frozen=True, slots=True)
+class SupplierOrder:
+    """What is ordered from one supplier: ``is_usual`` where the firm keeps no layout for it."""
+
+    layout: SupplierLayout
+    lines: tuple[QuotedLine, ...]
+    is_usual: bool
+
+    @property
+    def supplier(self) -> str:
+        """Name of the supplier."""
+        return self.layout.supplier
+
+    @property
+    def pieces(self) -> int:
+        """Pieces in all."""
+        return sum(line.ordered for line in self.lines)
+
+    @property
+    def cost(self) -> Decimal:
+        """What the lines cost whose cost is known, in the currency of the quotation."""
+        return sum((line.cost * line.ordered for line in self.lines if line.cost is not None), Decimal(0))
+
+    @property
+    def uncosted(self) -> int:
+        """How many lines have no known cost."""
+        return sum(line.cost is None for line in self.lines)
+
+
+def supplier_orders(option: QuotedOption, layouts: Iterable[SupplierLayout]) -> tuple[SupplierOrder, ...]:
+    """Return the orders by name of the supplier; each line of the option stands in exactly one of them.
+
+    A maker that no layout names is a supplier of its own, with the usual layout.
+    """
+    by_maker = {folded_supplier_name(maker): layout for layout in layouts for maker in layout.ordered_makers}
+    lines: dict[str, list[QuotedLine]] = {}
+    found: dict[str, tuple[SupplierLayout, bool]] = {}
+    for line in option.lines:
+        kept = by_maker.get(folded_supplier_name(line.maker))
+        layout = kept or usual_layout(line.maker)
+        key = folded_supplier_name(layout.supplier)
+        found.setdefault(key, (layout, kept is None))
+        lines.setdefault(key, []).append(line)
+    return tuple(SupplierOrder(found[key][0], tuple(lines[key]), found[key][1]) for key in sorted(found))
