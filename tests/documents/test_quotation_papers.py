@@ -8,6 +8,7 @@ import re
 from decimal import ROUND_HALF_UP, Decimal
 from itertools import pairwise
 
+import pypdfium2
 import pytest
 
 from documents.readers import reader_of, story
@@ -17,6 +18,7 @@ from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.content.blocks import Table
+from spoutline.documents.pdf import styles
 from spoutline.documents.quotation.option_sections import position_blocks
 from spoutline.documents.quotation.papers import (
     pick_list_pdf,
@@ -24,6 +26,7 @@ from spoutline.documents.quotation.papers import (
     quotation_pdf,
     quotation_workbook,
 )
+from spoutline.explain.phrases.quotation_words import QuotationWord
 from spoutline.model.language import Language
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import Terms
@@ -191,6 +194,53 @@ def test_the_paper_and_the_workbook_of_a_whole_station_say_the_same(workbench: W
         assert recomputed == printed_total(section, len(option.lines)) == option.total
         fitted = sum(line.fitted for line in option.lines if line.part_number[3] == "N")  # numbers of nozzles
         assert fitted == 48
+
+
+# points; a sheet of US letter less the margins, and where the running foot stands
+HEIGHT_OF_TEXT, FOOT = 792 - styles.MARGIN_TOP - styles.MARGIN_BOTTOM, styles.MARGIN_BOTTOM
+ROOM_ABOVE_HEADING = 34  # left out at the top of a page
+
+
+def room_below(paper: bytes, place: int) -> float:
+    """Return how many points are free on a page below its text, -1 the last page, read with PDFium."""
+    document = pypdfium2.PdfDocument(paper)
+    try:
+        text = document[len(document) + place].get_textpage()
+        bottoms = [text.get_charbox(one)[1] for one in range(text.count_chars())]
+        return float(min(one for one in bottoms if one > FOOT) - FOOT)
+    finally:
+        document.close()
+
+
+@pytest.mark.parametrize("language", [Language.ENGLISH, Language.GERMAN])
+def test_what_is_signed_never_stands_alone_on_the_last_page(workbench: Workbench, language: Language) -> None:
+    """Three options; conditions from none to a page long, so that every place comes to the foot of a page.
+
+    Whoever signs sees on the same page what the quotation was made from: common practice, no source.
+    """
+    options = [*OPTIONS, {"title": "Third", "breakaway": "single_use"}]
+    made = quoted(workbench, terms_of(**(USUAL | {"options": options})))
+    told = workbench.story(Display(UnitSystem.SI), language)
+    words = {one: told.word(one) for one in QuotationWord}
+    ends, carried = set(), 0
+    for lines in range(0, 60, 5):
+        heading = made.terms.heading.model_copy(update={"conditions": "\n".join(["Invented condition."] * lines)})
+        changed = made.model_copy(update={"terms": made.terms.model_copy(update={"heading": heading})})
+        paper = quotation_pdf(changed, 1, told)
+        pages = pages_of(paper)
+        last = pages[-1]
+        places = [last.find(words[one]) for one in (QuotationWord.MADE_FROM, QuotationWord.ACCEPTANCE_TEXT)]
+        places += [last.rfind(words[one]) for one in (QuotationWord.OPTION_TAKEN, QuotationWord.SIGNATURE)]
+        assert -1 not in places, (lines, last)
+        assert places == sorted(places)
+        ends.add(len(pages))
+        if not last[: places[0]].count(words[QuotationWord.CONDITIONS]) and lines:
+            # carried over as a whole, and only because the page before holds no more of it
+            needed = HEIGHT_OF_TEXT - room_below(paper, -1)
+            assert room_below(paper, -2) < needed + ROOM_ABOVE_HEADING, (lines, needed)
+            carried += 1
+    assert len(ends) > 1  # the last page came to its end on the way
+    assert carried
 
 
 def test_positions_with_the_same_set_share_a_row_and_none_is_lost(workbench: Workbench) -> None:

@@ -241,6 +241,13 @@ class Columns:
 
 
 @dataclass(frozen=True, slots=True)
+class Together:
+    """Blocks that stay on one page as far as a page holds them, so that the last of them never stand alone."""
+
+    blocks: tuple[Block, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class ScanCode:
     """A code for cameras (QR, ISO/IEC 18004) that holds ``text``, with a caption below it."""
 
@@ -316,7 +323,9 @@ class PictureRow:
     pictures: tuple[Picture, ...]
 
 
-SpecialBlock = Letterhead | SignatureLines | Columns | ScanCode | CautionSheet | FormTable | Picture | PictureRow
+SpecialBlock = (
+    Letterhead | SignatureLines | Columns | Together | ScanCode | CautionSheet | FormTable | Picture | PictureRow
+)
 WorkedBlock = Worked | Derivation
 Block = (
     SpecialBlock | WorkedBlock | Heading | Paragraph | Bullets | KeyValues | Table | Figure | CautionNote | PageBreak

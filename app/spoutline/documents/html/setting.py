@@ -77,6 +77,8 @@ class PageSetting:
                 yield _signatures(block.labels)
             case blocks.Columns():
                 yield self._columns(block)
+            case blocks.Together():
+                yield f'<div class="together">{"".join(self.elements(block.blocks))}</div>\n'
             case blocks.ScanCode():
                 caption, text = html_text(block.caption), html_text(block.text)
                 code = code_svg(block.text)

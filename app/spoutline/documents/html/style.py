@@ -57,6 +57,6 @@ address{font-style:normal;text-align:end;margin-inline-start:auto}
 .columns{display:flex;flex-wrap:wrap;gap:1rem}.columns>div{min-width:0}
 input,select,textarea{font:inherit;width:100%;border:1px solid var(--quiet);background:#fff;color:var(--ink)}
 @media print{body{max-width:none;padding:0;font-size:9pt}nav{display:none}.sheet{break-before:page}
-.wide{overflow:visible}h2,h3{break-after:avoid}thead{display:table-header-group}tr,figure{break-inside:avoid}}
+.wide{overflow:visible}h2,h3{break-after:avoid}thead{display:table-header-group}tr,figure,.together{break-inside:avoid}}
 @page{margin:18mm}
 """

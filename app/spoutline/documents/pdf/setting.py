@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from typing import Any, Final
 
@@ -167,6 +167,15 @@ def _page_break(block: blocks.PageBreak) -> Iterator[Flowable]:
         yield Spacer(1, _ROOM_ABOVE_CHAPTER)  # nothing at the top of a page
 
 
+def _in_one_piece(flowables: Iterable[Flowable]) -> Iterator[Flowable]:
+    """Yield what is set, without what asks for room of its own: one kept in one piece tells no height to another."""
+    for one in flowables:
+        if isinstance(one, KeepTogether):
+            yield from _in_one_piece(one._content)
+        elif not isinstance(one, CondPageBreak):
+            yield one
+
+
 def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[Flowable]:
     """Return the flowables of what only letters and the installer's sheets hold."""
     match block:
@@ -176,6 +185,8 @@ def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[
             yield signature_lines(block, width_pt)
         case blocks.Columns():
             yield side_by_side(block, width_pt, _set_block)
+        case blocks.Together():
+            yield KeepTogether(list(_in_one_piece(set_blocks(block.blocks, width_pt))))
         case blocks.ScanCode():
             yield from scan_code(block)
         case blocks.CautionSheet():

@@ -22,6 +22,7 @@ from spoutline.documents.content.blocks import (
     Row,
     SignatureLines,
     Table,
+    Together,
 )
 from spoutline.documents.quotation.comparison import comparison_blocks
 from spoutline.documents.quotation.coverage import coverage_rows
@@ -158,8 +159,12 @@ def _closing(quotation: Quotation, story: Story) -> Iterator[Block]:
     if asked:
         yield Heading(story.word(Word.ASKED_HERE), 2)
         yield KeyValues(asked)
-    yield Heading(story.word(Word.MADE_FROM), 2)
-    yield KeyValues(tuple(_made_from(quotation, story)))
+    made_from = (Heading(story.word(Word.MADE_FROM), 2), KeyValues(tuple(_made_from(quotation, story))))
+    # what is signed never stands alone on a page: whoever signs sees there what the quotation was made from
+    yield Together((*made_from, *_acceptance(quotation, story)))
+
+
+def _acceptance(quotation: Quotation, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.ACCEPTANCE), 2)
     yield Paragraph(story.word(Word.ACCEPTANCE_TEXT))
     titles = " / ".join(f"☐ {option.title}" for option in quotation.options)
