@@ -34,7 +34,7 @@ def test_a_part_is_found_as_one_types_and_shown_with_its_fields(run: Run) -> Non
     assert [one["number"] for one in found["entries"]] == ["FW-1/2"]
     assert (found["count"], found["is_all"]) == (1, True)
     assert "mass_kg" in found["entries"][0]["lacking"]
-    assert run("entry", "find", "Own list", "* OR 1", "--not-described").out.startswith("Own list@draft: 0 entries")
+    assert run("entry", "find", "Own list", "* OR 1", "--not-described").out.startswith("Own list@draft: no entries")
     told = run("entry", "show", "Own list", "FW 2").out
     assert "price=12.50 USD" in told
     assert "mass_kg" not in told
@@ -79,8 +79,9 @@ def test_what_cannot_be_done_is_refused_by_name_and_changes_nothing(
 
 
 def test_parts_are_taken_out(run: Run) -> None:
-    assert run("entry", "remove", "Own list", "--part", "FW 2").out.splitlines()[1:] == [f"  gone     {MAKER} FW 2"]
-    assert run("entry", "find", "Own list").out.startswith("Own list@draft: 1 entries")
+    told = run("entry", "remove", "Own list", "--part", "FW 2").out.splitlines()[1:]
+    assert [line.split() for line in told] == [["gone", *MAKER.split(), "FW", "2"]]
+    assert run("entry", "find", "Own list").out.startswith("Own list@draft: 1 entry\n")
 
 
 def test_figures_of_a_family_are_set_listed_told_as_a_change_and_taken_back(run: Run, tmp_path: Path) -> None:
@@ -88,7 +89,7 @@ def test_figures_of_a_family_are_set_listed_told_as_a_change_and_taken_back(run:
     assert refused.code == 2
     assert "--kind" in refused.err
     done = run("family", "set", "Own list", "One plane", "--kind", "swivel", "mass_kg=0.3 kg", "planes=1")
-    assert done.out.splitlines()[0] == "Own list@draft: One plane, swivel, 2 parts have its figures"
+    assert done.out.splitlines()[0] == "Own list@draft, One plane, swivel: 2 parts have its figures"
     shown = run("entry", "show", "Own list", "FW 2").out
     assert "  mass_kg=0.3 kg  (family: One plane)" in shown
     assert run("entry", "set", "Own list", "mass_kg=0.4", "--part", "FW 2").code == 0
@@ -101,7 +102,8 @@ def test_figures_of_a_family_are_set_listed_told_as_a_change_and_taken_back(run:
     assert run("publish", "Own list", "--note", "first", "--by", "Ada Fenn").code == 0
     assert run("family", "set", "Own list", "One plane", "planes=2").code == 0
     assert "families changed" in run("list").out
-    assert "  changed  family One plane" in run("diff", "Own list@1", "Own list@draft").out
+    told = run("diff", "Own list@1", "Own list@draft").out.splitlines()
+    assert ["changed", "family", "One", "plane"] in [line.split() for line in told]
     file = tmp_path / "exchange.zip"
     assert run("export", "Own list@draft", "--out", str(file)).code == 0
     assert run("new", "Second").code == 0
@@ -113,7 +115,7 @@ def test_figures_of_a_family_are_set_listed_told_as_a_change_and_taken_back(run:
         == [{"name": "One plane", "kind": "swivel", "figures": {"mass_kg": "0.5 kg", "planes": "2"}}]
     )
     renamed = run("family", "rename", "Own list", "One plane", "Plain")
-    assert renamed.out.splitlines()[0] == "Own list@draft: Plain, swivel, 2 parts have its figures"
+    assert renamed.out.splitlines()[0] == "Own list@draft, Plain, swivel: 2 parts have its figures"
     assert "  planes=2  (family: Plain)" in run("entry", "show", "Own list", "FW 2").out
     assert run("family", "remove", "Own list", "Plain").code == 0
     assert "planes" not in run("entry", "show", "Own list", "FW 2").out

@@ -44,7 +44,7 @@ def test_types_are_imported_changed_chosen_and_renewed(run: Run, tmp_path: Path)
     assert run("dispenser-type", "change", "Snipebeck 200 R", "--set", "outlet.height_m=2.5 m")[0] == 0
     code, out, _ = run("dispenser-type", "changed", str(typed))
     # 88.58 and 98.43 in of 25.4 mm, to the sixteenth of a tape
-    assert (code, "outlet height 7 ft 4 9/16 in → 8 ft 2 7/16 in" in out) == (1, True)
+    assert (code, "Outlet height 7 ft 4 9/16 in → 8 ft 2 7/16 in" in out) == (1, True)
     assert json.loads(typed.read_text(encoding="utf-8"))["positions"][0]["outlet"]["height_m"] == 2.25
     renewed = json.loads(run("dispenser-type", "renew", str(typed))[1])
     assert renewed["positions"][0]["outlet"]["height_m"] == 2.5

@@ -280,7 +280,7 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     assert "Mar 31, 2027 30 days Hose pulled out in full" in text
     assert "drive-off" in text
     listed = spoutline("record", "list", site, *own).out
-    assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive_off" in listed
+    assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive-off" in listed
     assert "2027-03-01  inspection  1  hose_pulled_out  passed" in listed
 
 

@@ -1,4 +1,4 @@
-"""What the program refuses and notes, in every language: nothing left in English, nothing that nobody says."""
+"""What the program answers, refuses and notes, in every language: nothing left in English, nothing that nobody says."""
 
 from __future__ import annotations
 
@@ -20,6 +20,8 @@ RESOURCES = assets.resources_folder()
 APP = RESOURCES.parent / "app" / "spoutline"
 TOLD = [language for language in Language if language is not Language.ENGLISH]
 _FAULTS = {"InputProblem", "InputNote", "StoreFault", "ReadOnlyStore", "DamagedStore", "BusyStore"}
+# what fills a template, and how many templates it takes: of refusals and notes, and of lines that commands answer
+_FILLED = {"Worded": 1, "said": 1, "counted": 3, "TerminalProgress": 1}
 _SAID_BY = {"wanted", "needed", "told", "hint", "right", "noted", "said"}  # names under which a fault is worded
 # the window's own texts go through ``tr``; tables and phrases that come with the program are refused to who edits them
 _NOT_FOR_A_USER = (
@@ -77,8 +79,8 @@ def said() -> set[str]:
     found: set[str] = set()
     for module in modules():
         for node in ast.walk(module):
-            if called(node) == "Worded" and isinstance(node, ast.Call):
-                found.update(texts_in(node.args[0]))
+            if called(node) in _FILLED and isinstance(node, ast.Call):
+                found.update(text for each in node.args[: _FILLED[called(node)]] for text in texts_in(each))
             elif called(node) in _FAULTS and isinstance(node, ast.Call):
                 plain = {text for each in node.args[-2:] for text in texts_in(each)}
                 found |= {text for text in plain if " " in text}
@@ -99,7 +101,8 @@ def constants() -> set[str]:
 
 
 def table(language: Language) -> dict[str, str]:
-    return tomllib.loads((RESOURCES / "refusals" / f"{language}.toml").read_text(encoding="utf-8"))["texts"]
+    tables = tomllib.loads((RESOURCES / "refusals" / f"{language}.toml").read_text(encoding="utf-8"))
+    return {**tables["texts"], **tables["answers"]}
 
 
 @pytest.mark.parametrize("language", TOLD)

@@ -165,7 +165,7 @@ def test_agreeing_anew_adds_and_undoing_follows(run: Run) -> None:
     run("agree", survey, "--undo", "--by", "C", "--reason", "changed their mind")
     assert json.loads(run("agreed", survey, "--json")) == first
     history = run("agreed", survey, "--history").splitlines()
-    assert [line.split()[0:2] for line in history] == [["1", "agreed"], ["2", "agreed"], ["3", "withdrawn"]]
+    assert [line.split()[0:2] for line in history] == [["1", "agreed"], ["2", "agreed"], ["3", "taken"]]
     assert "changed their mind" in history[2]
 
 

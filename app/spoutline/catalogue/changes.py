@@ -5,11 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
+from typing import Final
 
 from spoutline.catalogue.shelf import EntryChange
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS
-from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.catalogue_entry import CatalogueEntry, Origin
+from spoutline.model.worded import Worded
 from spoutline.units.writing import currency_decimals
+
+# a figure that the entry has from elsewhere, by where it is from
+_INHERITED: Final = {
+    Origin.SIMILAR: "{text} (similar {source})",
+    Origin.FAMILY: "{text} (family {source})",
+    Origin.TEXT: "{text} (text {source})",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +50,8 @@ def _texts(entry: CatalogueEntry) -> Iterator[tuple[str, str]]:
         yield column, "" if value is None else str(value)
     for price in entry.prices:
         places = currency_decimals(price.currency)
-        yield f"price in {price.currency}", str(Decimal(price.minor).scaleb(-places))
+        yield Worded("price in {currency}", currency=price.currency), str(Decimal(price.minor).scaleb(-places))
     for cell in entry.figures:
         text = " ".join(cell.value) if isinstance(cell.value, tuple) else str(cell.value)
-        yield cell.column, text if cell.origin.value == "stated" else f"{text} ({cell.origin.value} {cell.source})"
+        inherited = _INHERITED.get(cell.origin)
+        yield cell.column, Worded(inherited, text=text, source=cell.source) if inherited else text

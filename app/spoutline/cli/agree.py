@@ -8,10 +8,11 @@ import sys
 from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import CommandWork, add_survey
+from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.voice import counted, said
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import told_apart
 from spoutline.model.worded import Worded
@@ -19,6 +20,7 @@ from spoutline.model.worded import Worded
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.bootstrap.agreements import AgreementService
+    from spoutline.explain.plan.story import Story
     from spoutline.model.agreed_sets import AgreedSets
     from spoutline.model.survey import Survey
     from spoutline.planning.agreement.comparison import SetsByLabel
@@ -53,22 +55,23 @@ def _agree(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             only=tuple(arguments.position),
             progress=TerminalProgress(),
         )
-    write_standard_output(f"{entry_line(entry)}\n")
+    write_standard_output(f"{entry_line(entry, _story(workbench, arguments, survey))}\n")
     return ExitCode.FITS
 
 
-def entry_line(entry: AgreedSets) -> str:
+def _story(workbench: Workbench, arguments: argparse.Namespace, survey: Survey) -> Story:
+    return workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
+
+
+def entry_line(entry: AgreedSets, story: Story) -> str:
     """Return an entry of the history in one line."""
-    origin = entry.origin
-    source = ""
-    if origin.quotation is not None:
-        quoted = origin.quotation
-        source = f"quotation {quoted.number} revision {quoted.revision}, option {quoted.option} ({quoted.title})"
-    elif origin.way:
-        source = f"conversion, {origin.way.replace('_', ' ')}"
-    sets = sum(bool(one.set) for one in entry.positions)
-    told = "; ".join(text for text in (source, f"{sets} sets" if entry.positions else "", origin.reason) if text)
-    return f"{entry.serial:>3}  {entry.entry}  {entry.agreed_at:%Y-%m-%d %H:%M} UTC  {origin.by}: {told}"
+    from spoutline.explain.plan.agreed_words import entry_source, entry_word
+
+    count = sum(bool(one.set) for one in entry.positions)
+    sets = counted("no sets", "{count} set", "{count} sets", count=count) if entry.positions else ""
+    told = "; ".join(text for text in (entry_source(entry, story), sets, entry.origin.reason) if text)
+    head = f"{entry.serial:>3}  {entry_word(entry, story)}  {entry.agreed_at:%Y-%m-%d %H:%M} UTC  {entry.origin.by}"
+    return f"{head}{story.writing.colon} {told}" if told else head
 
 
 def _agreed_arguments(parser: argparse.ArgumentParser) -> None:
@@ -94,23 +97,24 @@ def _agreed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         return ExitCode.FITS
     if matched.line is None:
         told = (
-            "sets were agreed for a survey of this name, but it is not sure that it is this one"
-            if (matched.doubtful)
-            else "nothing was agreed for this survey"
+            said("sets were agreed for a survey of this name, but it is not sure that it is this one")
+            if matched.doubtful
+            else said("nothing was agreed for this survey")
         )
         sys.stderr.write(f"spoutline: {told}\n")
         return ExitCode.DOES_NOT_FIT
     if arguments.history:
-        write_standard_output("".join(f"{entry_line(one)}\n" for one in matched.line.entries))
+        story = _story(workbench, arguments, survey)
+        write_standard_output("".join(f"{entry_line(one, story)}\n" for one in matched.line.entries))
         return ExitCode.FITS
     agreed = matched.line.agreed
     if agreed is None:
-        sys.stderr.write("spoutline: what was agreed for this survey was taken back\n")
+        sys.stderr.write(f"spoutline: {said('what was agreed for this survey was taken back')}\n")
         return ExitCode.DOES_NOT_FIT
     if arguments.json:
         write_standard_output(agreed_json(agreed))
     else:
-        lines = [entry_line(agreed)]
+        lines = [entry_line(agreed, _story(workbench, arguments, survey))]
         station = [part.ref for part in agreed.parts]
         for one in agreed.positions:
             hanging = told_apart((link.ref for link in one.set), station)
@@ -138,9 +142,13 @@ def difference_lines(columns: Mapping[str, SetsByLabel], survey: Survey) -> Iter
         for name, links in zip(columns, position.sets, strict=True):
             hanging = links or ()
             shown = told_apart((link.ref for link in hanging), all_parts)
-            marked = (f"{text}{' (stays)' if link.kept else ''}" for text, link in zip(shown, hanging, strict=True))
+            marked = (
+                said("{part} (stays)", part=text) if link.kept else text
+                for text, link in zip(shown, hanging, strict=True)
+            )
             yield f"  {name:<{width}}  {', '.join(marked) or '-'}"
-    yield f"{sum(one.differs for one in found)} of {len(found)} positions differ."
+    differing = sum(one.differs for one in found)
+    yield said("{count} of {all} positions differ.", count=differing, all=len(found))
 
 
 def _columns(
@@ -163,7 +171,7 @@ def _entry(line: AgreementLine | None, serial: int) -> AgreedSets:
     entries = line.entries if line is not None else ()
     found = next((one for one in entries if one.serial == serial), None)
     if found is None:
-        known = ", ".join(str(one.serial) for one in entries) or "nothing"
+        known = ", ".join(str(one.serial) for one in entries) or Worded("nothing")
         raise InputFault((InputProblem("", "--compare", str(serial), Worded("the history has {known}", known=known)),))
     return found
 

@@ -16,6 +16,7 @@ from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
@@ -67,7 +68,11 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     contents: dict[Path, bytes] = {}
     records = workbench.packing().recorded(site_plan)
-    reasons = workbench.station_reasons(site_plan, TerminalProgress("places looked at")) if arguments.why else {}
+    reasons = (
+        workbench.station_reasons(site_plan, TerminalProgress("{done} of {total} places looked at"))
+        if arguments.why
+        else {}
+    )
     calculations = not arguments.without_calculations
     for path, form in papers.items():
         if arguments.short:
@@ -86,7 +91,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
-        sys.stderr.write(f"Written, but without a set that keeps every must: {open_positions}\n")
+        told = said("Written, but without a set that keeps every must: {positions}", positions=open_positions)
+        sys.stderr.write(f"{told}\n")
     return outcome
 
 

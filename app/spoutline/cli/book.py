@@ -13,14 +13,25 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.typed import serial
+from spoutline.cli.voice import counted, said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import DamagedStore, InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.book.backups import Backup
     from spoutline.book.book import Book
+    from spoutline.book.book_file import FileReport
     from spoutline.bootstrap import Workbench
+    from spoutline.bootstrap.backups import BookCheck
 
+# why a backup was made, by the name of the reason
+_REASONS = {
+    "daily": Worded("daily"),
+    "asked": Worded("asked for"),
+    "before-migration": Worded("before bringing up"),
+    "before-restore": Worded("before restoring"),
+}
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
 
 
@@ -71,7 +82,7 @@ def _backup(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     desk = workbench.keeping()
     if arguments.list:
         kept = desk.backups()
-        text = "".join(f"{_line(one)}\n" for one in kept) or "no backup yet\n"
+        text = "".join(f"{_line(one)}\n" for one in kept) or f"{said('no backup yet')}\n"
         return _say(arguments, text, {"backups": [_document(one) for one in kept]})
     try:
         made = desk.back_up_daily() if arguments.daily else desk.back_up(BackupReason.ASKED)
@@ -79,7 +90,7 @@ def _backup(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         return _not_sound(arguments, fault)
     if made is None:
         desk.book_file()  # tells of a server
-        return _say(arguments, "there is a backup of today already\n", {"backup": None})
+        return _say(arguments, f"{said('there is a backup of today already')}\n", {"backup": None})
     return _say(arguments, f"{_line(made)}\n", {"backup": _document(made)})
 
 
@@ -88,9 +99,9 @@ def _restore(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         done = workbench.keeping().restore(arguments.backup)
     except DamagedStore as fault:
         return _not_sound(arguments, fault)
-    text = f"restored from {done.backup}: {done.report.surveys} surveys, {done.report.quotations} quotations\n"
+    text = f"{said('restored from {backup}: {held}', backup=done.backup, held=_held(done.report))}\n"
     if done.set_aside is not None:
-        text += f"what lay there is now {done.set_aside}\n"
+        text += f"{said('what lay there is now {path}', path=done.set_aside)}\n"
     document = {
         "restored": str(workbench.keeping().book_file()),
         "backup": str(done.backup),
@@ -104,9 +115,11 @@ def _restore(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.keeping().check(arguments.file)
     text = (
-        f"{found.place} is sound: {found.surveys} surveys, {found.quotations} quotations, {found.backups} backups\n"
+        said(
+            "{place} is sound: {held}, {backups}", place=found.place, held=_held(found), backups=_backups(found.backups)
+        )
         if found.is_sound
-        else f"{found.fault}\n{found.backups} backups are kept\n"
+        else f"{told(found.fault)}\n{_backups(found.backups)}"
     )
     document = {
         "place": found.place,
@@ -116,7 +129,7 @@ def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "quotations": found.quotations,
         "backups": found.backups,
     }
-    _say(arguments, text, document)
+    _say(arguments, f"{text}\n", document)
     return ExitCode.FITS if found.is_sound else ExitCode.DOES_NOT_FIT
 
 
@@ -133,15 +146,21 @@ def _rescue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         return ExitCode.FITS
     content = text.encode("utf-8", "surrogatepass")
     arguments.output_plan.write({arguments.out: content})
-    told = {"survey": arguments.id, "path": str(arguments.out), "bytes": len(content)}
-    return _say(arguments, f"{len(content)} bytes are in {arguments.out}\n", told)
+    document = {"survey": arguments.id, "path": str(arguments.out), "bytes": len(content)}
+    written = said("{count} bytes are in {path}", count=len(content), path=arguments.out)
+    return _say(arguments, f"{written}\n", document)
 
 
 def _list_unreadable(book: Book, arguments: argparse.Namespace) -> ExitCode:
     found = book.unreadable()
-    lines = [f"{entry.id:>5}  {entry.name}  revision {entry.revision}\n       {fault}\n" for entry, fault in found]
-    surveys = [{"id": entry.id, "name": entry.name, "revision": entry.revision, "fault": told} for entry, told in found]
-    _say(arguments, "".join(lines) or "every survey can be read\n", {"unreadable": surveys})
+    lines = [
+        f"{entry.id:>5}  {entry.name}  {said('revision {number}', number=entry.revision)}\n       {told(fault)}\n"
+        for entry, fault in found
+    ]
+    surveys = [
+        {"id": entry.id, "name": entry.name, "revision": entry.revision, "fault": fault} for entry, fault in found
+    ]
+    _say(arguments, "".join(lines) or f"{said('every survey can be read')}\n", {"unreadable": surveys})
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
 
@@ -150,8 +169,18 @@ def _roles(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
+def _held(one: BookCheck | FileReport) -> str:
+    """Return how many surveys and quotations a book or a backup holds."""
+    surveys = counted("no surveys", "{count} survey", "{count} surveys", count=one.surveys)
+    return f"{surveys}, {counted('no quotations', '{count} quotation', '{count} quotations', count=one.quotations)}"
+
+
+def _backups(count: int) -> str:
+    return counted("no backups kept", "{count} backup kept", "{count} backups kept", count=count)
+
+
 def _line(one: Backup) -> str:
-    return f"{one.made_at:%Y-%m-%d %H:%M:%SZ}  {one.reason:<16}  {one.size_bytes:>10}  {one.path}"
+    return f"{one.made_at:%Y-%m-%d %H:%M:%SZ}  {told(_REASONS[one.reason.value]):<16}  {one.size_bytes:>10}  {one.path}"
 
 
 def _document(one: Backup) -> dict[str, object]:
@@ -169,7 +198,7 @@ def _say(arguments: argparse.Namespace, text: str, document: Mapping[str, object
 
 
 def _not_sound(arguments: argparse.Namespace, fault: DamagedStore) -> ExitCode:
-    _say(arguments, f"{fault}\n", {"sound": False, "fault": str(fault)})
+    _say(arguments, f"{told(str(fault))}\n", {"sound": False, "fault": str(fault)})
     return ExitCode.DOES_NOT_FIT
 
 

@@ -18,7 +18,7 @@ from spoutline.cli.catalogue_entries import (
     run_entry,
     run_family,
 )
-from spoutline.cli.catalogue_import import import_arguments, run_import
+from spoutline.cli.catalogue_import import change_word, import_arguments, run_import
 from spoutline.cli.catalogue_made_up import made_up_arguments, run_made_up
 from spoutline.cli.catalogue_prices import (
     price_arguments,
@@ -32,14 +32,17 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.voice import counted, said, words
 from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
+from spoutline.model.faults import InputProblem
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.catalogue.descriptions import EntryFault
     from spoutline.catalogue.shelf import CatalogueFacts
+    from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.survey import Survey
 
@@ -129,12 +132,12 @@ def _prices(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
     found = workbench.price_questions(arguments.jurisdiction)
-    lines = [workbench.catalogue_edition(), f"Prices asked about: {len(found) or 'none'}"]
+    asked = said("Prices asked about: {count}", count=len(found)) if found else said("Prices asked about: none")
+    lines = [story.edition(workbench.catalogue_edition()), asked]
     for one in found:
         price = story.money(one.part.price_minor(one.currency), one.currency)
-        lines.append(
-            f"  {one.part.number}  {story.part_name(one.part)}: {price}. {story.finding(one.finding).sentence}"
-        )
+        named = f"{one.part.number}  {story.part_name(one.part)}{story.writing.colon} {price}"
+        lines.append(f"  {named}. {story.finding(one.finding).sentence}")
     write_standard_output("".join(f"{printable(line)}\n" for line in lines))
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
@@ -142,26 +145,29 @@ def _prices(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.catalogues()
     chosen, known = service.chosen(), service.all()
+    story = workbench.story(display_of(arguments, workbench))
     lines = []
     for one in known:
         mark = "* " if one.name == chosen.catalogue else "  "
-        note = "invented, only read" if one.is_demonstration else _draft_words(one)
+        note = said("invented, only read") if one.is_demonstration else _draft_words(one)
         lines.append(f"{mark}{one.name}  ({note})")
-        lines += [f"    {_edition_line(edition)}" for edition in reversed(one.editions)]
-    lines.append(f"planned with unasked: {chosen}")
+        lines += [f"    {_edition_line(edition, story)}" for edition in reversed(one.editions)]
+    lines.append(said("planned with unasked: {edition}", edition=chosen))
     document = {"planned_with": str(chosen), "catalogues": [_facts_document(one) for one in known]}
     return _say(arguments, lines, document)
 
 
 def _new(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     made = workbench.catalogues().create(arguments.name)
-    return _say(arguments, [f"{made.name}: begun, its draft is empty"], _facts_document(made))
+    return _say(arguments, [said("{name}: begun, its draft is empty", name=made.name)], _facts_document(made))
 
 
 def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     ref = _draft_first(arguments.edition)
     faults = workbench.catalogues().check(ref)
-    lines = [f"{ref}: {len(faults) or 'no'} faults", *(f"  {one}" for one in faults)]
+    count = counted("no faults", "{count} fault", "{count} faults", count=len(faults))
+    lines = [said("{place}: {said}", place=ref, said=count)]
+    lines += [f"  {words().line(InputProblem(str(one.ref), one.column, one.value, one.wanted))}" for one in faults]
     _say(arguments, lines, {"edition": str(ref), "faults": [_fault_document(one) for one in faults]})
     return ExitCode.DOES_NOT_FIT if faults else ExitCode.FITS
 
@@ -181,7 +187,8 @@ def _health(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     ref = _draft_first(arguments.edition)
     notes = workbench.catalogues().health(ref, date.today(), arguments.jurisdiction)
     story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
-    lines = [f"{ref}: {len(notes) or 'nothing'} to look at", *health_lines(notes, story)]
+    count = counted("nothing to look at", "{count} note to look at", "{count} notes to look at", count=len(notes))
+    lines = [said("{place}: {said}", place=ref, said=count), *health_lines(notes, story)]
     english = workbench.story(json_display(), Language.ENGLISH)
     _say(arguments, lines, {"edition": str(ref), "notes": health_document(notes, english)})
     return ExitCode.DOES_NOT_FIT if notes else ExitCode.FITS
@@ -194,17 +201,19 @@ def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.catalogues()
     before, after = EditionRef.from_text(arguments.before), EditionRef.from_text(arguments.after)
     found = service.changes(before, after)
-    lines = [f"{before} → {after}: {len(found) or 'no'} parts differ", *(f"  {change_line(one)}" for one in found)]
+    count = counted("no parts differ", "{count} part differs", "{count} parts differ", count=len(found))
+    lines = [said("{place}: {said}", place=f"{before} → {after}", said=count)]
+    lines += [f"  {change_line(one)}" for one in found]
     leading = service.shelf().reference_changes(before, after)
     lines += [f"  {reference_change_line(one)}" for one in leading]
     document: dict[str, object] = {"before": str(before), "after": str(after)}
     document["changes"] = [change_document(one) for one in found]
     document["cross_references"] = [reference_change_document(one) for one in leading]
     priced = price_list_changes(service.shelf().price_lists(before), service.shelf().price_lists(after))
-    lines += [f"  {kind:<8} price list {name}" for kind, name in priced]
+    lines += [f"  {change_word(kind)} {said('price list {name}', name=name)}" for kind, name in priced]
     document["price_lists"] = [{"change": kind, "id": name} for kind, name in priced]
     common = family_changes(service.families(before), service.families(after))
-    lines += [f"  {kind:<8} family {name}" for kind, name in common]
+    lines += [f"  {change_word(kind)} {said('family {name}', name=name)}" for kind, name in common]
     document["families"] = [{"change": kind, "name": name} for kind, name in common]
     if arguments.surveys:
         effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
@@ -223,17 +232,20 @@ def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from datetime import date
 
     done = workbench.catalogues().publish(arguments.name, notes=arguments.note, publisher=arguments.by, on=date.today())
-    return _say(arguments, [f"published: {_edition_line(done)}"], _edition_document(done))
+    story = workbench.story(display_of(arguments, workbench))
+    return _say(arguments, [said("published: {edition}", edition=_edition_line(done, story))], _edition_document(done))
 
 
 def _discard(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     workbench.catalogues().discard_draft(arguments.name)
     facts = workbench.catalogues().shelf().catalogue(arguments.name)
-    return _say(arguments, [f"{facts.name}: {_draft_words(facts)}"], _facts_document(facts))
+    return _say(
+        arguments, [said("{place}: {said}", place=facts.name, said=_draft_words(facts))], _facts_document(facts)
+    )
 
 
 def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.model.faults import InputFault, InputProblem
+    from spoutline.model.faults import InputFault
 
     ref = EditionRef.from_text(arguments.edition)
     if arguments.out is None:
@@ -242,7 +254,7 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     with arguments.output_plan.staged({arguments.out: content}) as files:
         files.place()
     document = {"edition": str(ref), "file": str(arguments.out), "size_bytes": len(content)}
-    return _say(arguments, [f"{ref}: written to {arguments.out}"], document)
+    return _say(arguments, [said("{name}: written to {files}", name=ref, files=arguments.out)], document)
 
 
 def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
@@ -254,35 +266,39 @@ def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
 
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     chosen = workbench.catalogues().choose(EditionRef.from_text(arguments.edition))
-    return _say(arguments, [f"planned with unasked: {chosen}"], {"planned_with": str(chosen)})
+    return _say(arguments, [said("planned with unasked: {edition}", edition=chosen)], {"planned_with": str(chosen)})
 
 
 def _demonstration(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.catalogues()
     service.leave_demonstration_out(left_out=arguments.wanted == "off")
     names = [one.name for one in service.all()]
-    return _say(arguments, [f"catalogs of the book: {', '.join(names)}"], {"catalogues": names})
+    return _say(arguments, [said("catalogs of the book: {names}", names=", ".join(names))], {"catalogues": names})
 
 
 def _draft_words(facts: CatalogueFacts) -> str:
-    state = f"{facts.draft_put} put, {facts.draft_gone} replaced or taken out" if facts.has_changes else "as published"
+    parts = counted("draft without parts", "draft of {count} part", "draft of {count} parts", count=facts.draft_parts)
+    references = counted("", "{count} old number", "{count} old numbers", count=facts.references)
+    if facts.has_changes:
+        state = said("put: {put}, replaced or taken out: {gone}", put=facts.draft_put, gone=facts.draft_gone)
+    else:
+        state = said("as published")
     beside = (
-        (facts.references_changed, "old numbers"),
-        (facts.price_lists_changed, "price lists"),
-        (facts.families_changed, "families"),
+        said("old numbers changed") if facts.references_changed else "",
+        said("price lists changed") if facts.price_lists_changed else "",
+        said("families changed") if facts.families_changed else "",
     )
-    state += "".join(f", {words} changed" for is_changed, words in beside if is_changed)
-    old = f" and {facts.references} old numbers" if facts.references else ""
-    return f"draft of {facts.draft_parts} parts{old}, {state}"
+    return ", ".join(text for text in (parts, references, state, *beside) if text)
 
 
-def _edition_line(edition: CatalogueEdition) -> str:
+def _edition_line(edition: CatalogueEdition, story: Story) -> str:
     day = f"  {edition.published_on.isoformat()}" if edition.published_on else ""
-    by = f"  by {edition.publisher}" if edition.publisher else ""
+    by = f"  {said('by {name}', name=edition.publisher)}" if edition.publisher else ""
+    parts = counted("no parts", "{count} part", "{count} parts", count=edition.parts_count)
     open_count = edition.parts_count - edition.described_count
-    rest = f", {open_count} not yet described" if open_count else ""
+    rest = f", {said('{count} not yet described', count=open_count)}" if open_count else ""
     note = f"  {edition.notes}" if edition.notes else ""
-    return f"{edition.ref}  {edition.title}{day}{by}  {edition.parts_count} parts{rest}{note}"
+    return f"{edition.ref}  {story.edition(edition.title)}{day}{by}  {parts}{rest}{note}"
 
 
 def _fault_document(fault: EntryFault) -> dict[str, str]:

@@ -12,6 +12,7 @@ from spoutline.cli.command import Said, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.catalogue_edition import EditionRef
@@ -66,7 +67,7 @@ def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         currency=arguments.currency.upper(),
     )
     service = workbench.covering()
-    found = service.map(asked, TerminalProgress("combinations asked"))
+    found = service.map(asked, TerminalProgress("{done} of {total} combinations asked"))
     story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
     english = workbench.story(json_display(), Language.ENGLISH)
     lines = list(_lines(found, story))
@@ -81,7 +82,7 @@ def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         )
         with arguments.output_plan.staged({arguments.out: content}) as files:
             files.place()
-        lines.append(f"written to {arguments.out}")
+        lines.append(said("written to {path}", path=arguments.out))
     code = ExitCode.DOES_NOT_FIT if found.count(CellState.NOTHING_FITS) else ExitCode.FITS
     return code, lines, coverage_document(found, english)
 
@@ -120,7 +121,7 @@ def _lines(found: CoverageMap, story: Story) -> Iterator[str]:
     from spoutline.model.coverage_map import stock_gaps
     from spoutline.planning.keeping.coverage_map import climate_of
 
-    yield f"{found.edition.title} ({found.edition.ref}), {found.jurisdiction.id}"
+    yield f"{story.edition(found.edition.title)} ({found.edition.ref}), {found.jurisdiction.id}"
     yield summary_text(found, story)
     gaps = stock_gaps(found.cells)
     if gaps:

@@ -8,16 +8,21 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from spoutline.cli.catalogue_import import (
+    NOTHING_CHANGED,
+    change_word,
     choices_in,
     column_document,
     column_line,
+    counts_line,
     report_document,
+    report_lines,
     table_arguments,
     with_repairs,
 )
 from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.voice import counted, said
 from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.cross_reference import CrossReference, NumberRelation
@@ -104,7 +109,9 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         for one in workbench.catalogues().shelf().references(ref)
         if all(word in f"{one.ref} {one.leads_to} {one.remark}".casefold() for word in words)
     ]
-    lines = [f"{ref}: {len(found) or 'no'} old numbers", *(f"  {reference_line(one)}" for one in found)]
+    count = counted("no old numbers", "{count} old number", "{count} old numbers", count=len(found))
+    head = said("{place}: {said}", place=ref, said=count)
+    lines = [head, *(f"  {reference_line(one)}" for one in found)]
     return ExitCode.FITS, lines, {"edition": str(ref), "cross_references": [reference_document(one) for one in found]}
 
 
@@ -115,15 +122,15 @@ def _find(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     document: dict[str, object] = {"number": arguments.number, "ways": [trace_document(one, story) for one in traces]}
     if not traces:
         part = workbench.part(arguments.number)
-        line = f"{part.ref}: a part of the catalog itself, {story.part_name(part)}"
+        line = said("{part}: a part of the catalog itself, {name}", part=part.ref, name=story.part_name(part))
         return ExitCode.FITS, [line], {**document, "part": _ref_document(part.ref)}
     lines = [story.number_trace(one) for one in traces]
     if len(current) > 1:
-        makers = ", ".join(dict.fromkeys(one.maker or "item number" for one in traces))
-        lines.append(f"several parts: name the maker too, one of: {makers}")
+        makers = ", ".join(dict.fromkeys(one.maker or said("item number") for one in traces))
+        lines.append(said("several parts: name the maker too, one of: {makers}", makers=makers))
         return ExitCode.BAD_INPUT, lines, document
     if not current:
-        lines.append("the part that it leads to is not in this edition of the catalog")
+        lines.append(said("the part that it leads to is not in this edition of the catalog"))
         return ExitCode.DOES_NOT_FIT, lines, document
     return ExitCode.FITS, lines, {**document, "part": _ref_document(next(iter(current)))}
 
@@ -155,7 +162,11 @@ def _problem(error: Any) -> InputProblem:  # noqa: ANN401 - details of a validat
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     gone = workbench.catalogues().take_out_reference(arguments.name, PartRef(arguments.old_number, arguments.old_maker))
-    return ExitCode.FITS, [f"{arguments.name}: taken out: {gone}"], {"removed": _ref_document(gone)}
+    return (
+        ExitCode.FITS,
+        [said("{name}: {part} taken out", name=arguments.name, part=gone)],
+        {"removed": _ref_document(gone)},
+    )
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -164,9 +175,9 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     from spoutline.planning.table_intake.into_draft import maps_in, open_supplier_table
 
     maps = maps_in(arguments.map) if arguments.map is not None else ()
-    said: dict[str, object] = {name: value for name in _SAID if (value := getattr(arguments, name)) is not None}
-    said["subject"] = TableSubject.CROSS_REFERENCES
-    opened = with_repairs(open_supplier_table(arguments.file, maps, said, choices_in(arguments.column)), arguments)
+    given: dict[str, object] = {name: value for name in _SAID if (value := getattr(arguments, name)) is not None}
+    given["subject"] = TableSubject.CROSS_REFERENCES
+    opened = with_repairs(open_supplier_table(arguments.file, maps, given, choices_in(arguments.column)), arguments)
     if arguments.columns:
         columns = [column_document(one) for one in opened.mapping]
         return ExitCode.FITS, [column_line(one) for one in opened.mapping], {"columns": columns}
@@ -181,21 +192,22 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 
 def _import_lines(arguments: argparse.Namespace, done: ReferenceResult) -> Iterator[str]:
-    for one in done.report.reports[:_TOLD]:
-        yield f"  {one.kind}: {one.problem()}"
-    if done.report.faults + done.report.questions > min(len(done.report.reports), _TOLD):
-        yield f"  … {done.report.faults} faults and {done.report.questions} questions in all"
+    yield from report_lines(done.report)
     for was, now in done.changes[:_TOLD]:
-        before = f" (before: {was.leads_to})" if was is not None else ""
-        yield f"  {'new' if was is None else 'changed':<8} {reference_line(now)}{before}"
+        yield f"  {change_word('new' if was is None else 'changed')} {reference_line(now)}{_before(was)}"
     if not done.report.is_sound:
-        yield f"{arguments.into}: nothing was changed; repair or answer what is told above"
+        yield said("{place}: {said}", place=arguments.into, said=NOTHING_CHANGED)
         return
     for astray in done.astray[:_TOLD]:
-        yield f"  astray   {reference_line(astray)}: no such part in the draft; it cannot be published so"
-    would = "would be" if arguments.dry_run else "are"
-    counts = f"{done.new} new, {done.changed} changed, {done.unchanged} unchanged, {done.missing} missing"
-    yield f"{arguments.into}: of the old numbers {would} {counts}"
+        line = reference_line(astray)
+        untold = said("{line}: no such part in the draft; it cannot be published so", line=line)
+        yield f"  {change_word('astray')} {untold}"
+    names = ("new", "changed", "unchanged", "missing")
+    yield counts_line(arguments, {name: getattr(done, name) for name in names}, arguments.into)
+
+
+def _before(was: CrossReference | None) -> str:
+    return "" if was is None else f" ({said('before: {part}', part=was.leads_to)})"
 
 
 def _import_document(arguments: argparse.Namespace, opened: OpenedTable, done: ReferenceResult) -> dict[str, object]:
@@ -235,7 +247,11 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         contents[arguments.xlsx] = table_xlsx("Cross-references", COLUMNS, rows)
     arguments.output_plan.write(contents)
     files = [str(path) for path in contents]
-    return ExitCode.FITS, [f"{ref}: written to {', '.join(files)}"], {"edition": str(ref), "files": files}
+    return (
+        ExitCode.FITS,
+        [said("{name}: written to {files}", name=ref, files=", ".join(files))],
+        {"edition": str(ref), "files": files},
+    )
 
 
 _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], Said]] = {
@@ -262,9 +278,11 @@ def reference_document(one: CrossReference) -> dict[str, object]:
 def reference_change_line(change: ReferenceChange) -> str:
     """Return what became of a cross-reference as a line of text."""
     if change.after is None:
-        return f"old number gone: {change.ref}"
-    before = f" (before: {change.before.leads_to})" if change.before is not None else ""
-    return f"old number {'new' if change.before is None else 'changed'}: {reference_line(change.after)}{before}"
+        return said("old number gone: {number}", number=change.ref)
+    line = reference_line(change.after)
+    if change.before is None:
+        return said("old number new: {line}", line=line)
+    return f"{said('old number changed: {line}', line=line)}{_before(change.before)}"
 
 
 def reference_change_document(change: ReferenceChange) -> dict[str, object]:

@@ -6,8 +6,10 @@ import argparse
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from spoutline.cli.catalogue_import import change_word, counts_line
 from spoutline.cli.command import Said
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.voice import said
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -55,11 +57,9 @@ def run_cut(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     new, changed, gone = done.counts
     lines = [change_line(before, after) for before, after in done.changes[:_TOLD]]
     if len(done.changes) > _TOLD:
-        lines.append(f"  … and {len(done.changes) - _TOLD} more")
-    would = "would be" if arguments.dry_run else "are"
-    lines.append(
-        f"{arguments.name}: of the lengths of {cut.number} {would} {new} new, {changed} changed, {gone} taken out"
-    )
+        lines.append(f"  … {said('{count} more', count=len(done.changes) - _TOLD)}")
+    counts = {"new": new, "changed": changed, "out": gone}
+    lines.append(counts_line(arguments, counts, f"{arguments.name}, {cut.number}"))
     document = {
         "catalogue": arguments.name,
         "dry_run": arguments.dry_run,
@@ -90,7 +90,7 @@ def change_line(before: CatalogueEntry | None, after: CatalogueEntry | None) -> 
         raise TypeError("a change is of an entry")
     kind = "new" if before is None else "out" if after is None else "changed"
     prices = ", ".join(f"{amount(one.minor, one.currency)} {one.currency}" for one in shown.prices)
-    return f"  {kind:<8} {shown.ref}  {prices}"
+    return f"  {change_word(kind)} {shown.ref}  {prices}"
 
 
 def read_lead_days(days: int | None) -> int | None:

@@ -8,11 +8,13 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from spoutline.cli.command import Said
+from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.voice import counted, said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.catalogue_entry import Origin
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.part_file import FileMatter
@@ -22,12 +24,25 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.bootstrap.catalogues import EntryLine
     from spoutline.catalogue.shelf import EntryChange
+    from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_entry import CatalogueEntry
     from spoutline.model.part_family import PartFamily
     from spoutline.model.part_file import PartFile
     from spoutline.model.part_ref import PartRef
 
 _LISTED = 100
+_MATTERS = {
+    FileMatter.PICTURE: Worded("picture"),
+    FileMatter.INSTRUCTIONS: Worded("instructions"),
+    FileMatter.DATA_SHEET: Worded("data sheet"),
+    FileMatter.CERTIFICATE: Worded("certificate"),
+}
+_ORIGINS = {
+    Origin.STATED: Worded("stated"),
+    Origin.SIMILAR: Worded("similar"),
+    Origin.FAMILY: Worded("family"),
+    Origin.TEXT: Worded("text"),
+}
 _EDITION = "NAME, NAME@3 or NAME@draft; the draft where none is said"
 _FIELDS = "FIELD=VALUE as the form of a part reads it, such as price='12.50 USD' or length_m=9ft; FIELD= leaves it open"
 _Shared = Callable[[], argparse.ArgumentParser]
@@ -193,9 +208,14 @@ def _find(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     ref = _edition(arguments.edition)
     limit = max(arguments.limit, 0)
     found = workbench.catalogues().find(ref, arguments.text, limit=limit, only_not_described=arguments.not_described)
-    count = f"{found.count:,}" if found.is_all else f"more than {found.count:,}"
-    rest = f", the first {len(found.lines)} told" if len(found.lines) < found.count or not found.is_all else ""
-    lines = [f"{ref}: {count} entries{rest}", *(f"  {_line(one)}" for one in found.lines)]
+    story = workbench.story(display_of(arguments, workbench))
+    if found.is_all:
+        entries = counted("no entries", "{count} entry", "{count:,} entries", count=found.count)
+    else:
+        entries = said("more than {count:,} entries", count=found.count)
+    if len(found.lines) < found.count or not found.is_all:
+        entries = said("{entries}, the first {told} told", entries=entries, told=len(found.lines))
+    lines = [said("{place}: {said}", place=ref, said=entries), *(f"  {_line(one, story)}" for one in found.lines)]
     document = {
         "edition": str(ref),
         "count": found.count,
@@ -205,16 +225,17 @@ def _find(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     return ExitCode.FITS, lines, document
 
 
-def _line(line: EntryLine) -> str:
+def _line(line: EntryLine, story: Story) -> str:
     entry = line.entry
-    lacking = f"  lacks {', '.join(line.lacking)}" if line.lacking else ""
-    return f"{entry.ref}  {entry.kind or 'no kind'}  {entry.name}{lacking}"
+    lacking = f"  {said('lacks {columns}', columns=', '.join(line.lacking))}" if line.lacking else ""
+    kind = said("no kind") if entry.kind is None else story.word(entry.kind)
+    return f"{entry.ref}  {kind}  {entry.name}{lacking}"
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     ref = _edition(arguments.edition)
     (entry,) = _held(workbench, ref, [arguments.part])
-    files = [f"  {one.matter}: {one.title} ({one.media}, {one.size} bytes)" for one in entry.files]
+    files = [f"  {file_line(one)} ({one.media}, {said('{count} bytes', count=one.size)})" for one in entry.files]
     return ExitCode.FITS, [str(entry.ref), *_field_lines(entry), *files], _document(entry)
 
 
@@ -236,11 +257,15 @@ def _detach(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 def _files_told(name: str, done: EntryChange) -> Said:
     files = done.after.files if done.after is not None else ()
-    lines = [
-        f"{name}@draft: {done.ref} has {len(files) or 'no'} files",
-        *(f"  {one.matter}: {one.title}" for one in files),
-    ]
+    count = counted("no files", "{count} file", "{count} files", count=len(files))
+    lines = [said("{place}: {said}", place=f"{name}@draft, {done.ref}", said=count)]
+    lines += [f"  {file_line(one)}" for one in files]
     return ExitCode.FITS, lines, {"catalogue": name, "part": _named(done.ref), "files": _file_documents(files)}
+
+
+def file_line(one: PartFile) -> str:
+    """Return what a file is and what it is called."""
+    return said("{place}: {said}", place=told(_MATTERS[one.matter]), said=one.title)
 
 
 def _file(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -258,7 +283,11 @@ def _file(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         raise InputFault((InputProblem("", "--out", "nothing", "name the file to write"),))
     with arguments.output_plan.staged({arguments.out: content}) as files:
         files.place()
-    return ExitCode.FITS, [f"{file.title}: written to {arguments.out}"], {"files": _file_documents((file,))}
+    return (
+        ExitCode.FITS,
+        [said("{name}: written to {files}", name=file.title, files=arguments.out)],
+        {"files": _file_documents((file,))},
+    )
 
 
 def _named(ref: PartRef) -> dict[str, str]:
@@ -270,14 +299,13 @@ def _file_documents(files: Sequence[PartFile]) -> list[dict[str, object]]:
 
 
 def _field_lines(entry: CatalogueEntry) -> Iterator[str]:
-    from spoutline.model.catalogue_entry import Origin
     from spoutline.planning.keeping.entry_fields import shown_texts
 
     origins = {cell.column: cell for cell in entry.figures if cell.origin is not Origin.STATED}
     for key, text in shown_texts(entry).items():
         if text:
             cell = origins.get(key)
-            yield f"  {key}={text}" + ("" if cell is None else f"  ({cell.origin.value}: {cell.source})")
+            yield f"  {key}={text}" + ("" if cell is None else f"  ({told(_ORIGINS[cell.origin])}: {cell.source})")
 
 
 def _document(entry: CatalogueEntry) -> dict[str, object]:
@@ -326,16 +354,22 @@ def _changed(workbench: Workbench, name: str, changes: Sequence[EntryChange]) ->
     from spoutline.cli.catalogue_text import change_document, change_line
 
     done = [one for one in workbench.catalogues().change_entries(name, changes) if one.before != one.after]
-    lines = [f"{name}@draft: {len(done) or 'no'} parts changed", *(f"  {change_line(one)}" for one in done)]
+    count = counted("no parts changed", "{count} part changed", "{count} parts changed", count=len(done))
+    lines = [said("{place}: {said}", place=f"{name}@draft", said=count), *(f"  {change_line(one)}" for one in done)]
     return ExitCode.FITS, lines, {"catalogue": name, "changes": [change_document(one) for one in done]}
 
 
 def _families(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     ref = _edition(arguments.edition)
     families = workbench.catalogues().families(ref)
-    lines = [f"{ref}: {len(families) or 'no'} families"]
+    story = workbench.story(display_of(arguments, workbench))
+    count = counted("no families", "{count} family", "{count} families", count=len(families))
+    lines = [said("{place}: {said}", place=ref, said=count)]
     for one in families:
-        lines += [f"  {one.name}  {one.kind}", *(f"    {key}={text}" for key, text in _figures(one).items())]
+        lines += [
+            f"  {one.name}  {story.word(one.kind)}",
+            *(f"    {key}={text}" for key, text in _figures(one).items()),
+        ]
     return ExitCode.FITS, lines, {"edition": str(ref), "families": [_family_document(one) for one in families]}
 
 
@@ -373,7 +407,8 @@ def _set_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     texts = _texts(arguments.fields)
     _check_fields(texts, kind, arguments.family)
     family = edited_family(before, arguments.family, kind, texts)
-    return _put_family(arguments.name, family, service.put_family(arguments.name, family))
+    count = service.put_family(arguments.name, family)
+    return _put_family(workbench, arguments, family, count)
 
 
 def _rename_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -387,18 +422,23 @@ def _rename_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         raise InputFault((InputProblem("", "family", repr(arguments.family), wanted),))
     family = edited_family(before, arguments.to, before.kind, {})
     count = service.put_family(arguments.name, family, renamed_from=before.name)
-    return _put_family(arguments.name, family, count)
+    return _put_family(workbench, arguments, family, count)
 
 
-def _put_family(name: str, family: PartFamily, count: int) -> Said:
-    lines = [f"{name}@draft: {family.name}, {family.kind}, {count} parts have its figures"]
+def _put_family(workbench: Workbench, arguments: argparse.Namespace, family: PartFamily, count: int) -> Said:
+    story, name = workbench.story(display_of(arguments, workbench)), arguments.name
+    place = f"{name}@draft, {family.name}, {story.word(family.kind)}"
+    inheriting = counted(
+        "no parts have its figures", "{count} part has its figures", "{count} parts have its figures", count=count
+    )
+    lines = [said("{place}: {said}", place=place, said=inheriting)]
     lines += [f"  {key}={text}" for key, text in _figures(family).items()]
     return ExitCode.FITS, lines, {"catalogue": name, "parts": count, **_family_document(family)}
 
 
 def _remove_family(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     workbench.catalogues().remove_family(arguments.name, arguments.family)
-    line = f"{arguments.name}@draft: {arguments.family} taken out"
+    line = said("{name}: {part} taken out", name=f"{arguments.name}@draft", part=arguments.family)
     return ExitCode.FITS, [line], {"catalogue": arguments.name, "removed": arguments.family}
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -12,18 +12,22 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import serial
+from spoutline.cli.voice import said, told, words
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.worded import Worded
+from spoutline.planning.table_intake.cell_values import FaultKind
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.catalogue.changes import FieldChange
     from spoutline.planning.table_intake.column_map import MappedColumn, TableMap
     from spoutline.planning.table_intake.draft_changes import DraftChanges, PartChange, RowChange
     from spoutline.planning.table_intake.intake import CellReport, IntakeReport
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
 
+NOTHING_CHANGED = Worded("nothing was changed; repair or answer what is told above")
 _TOLD = 200  # lines of one list; --json prints all that are kept
 
 
@@ -106,13 +110,42 @@ def _exchange(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         "unchanged": done.unchanged,
         "gone": done.gone,
     }
-    line = _counted(arguments, counts)
-    return ExitCode.FITS, [line], {"catalogue": arguments.into, "dry_run": arguments.dry_run, **counts}
+    return (
+        ExitCode.FITS,
+        [counts_line(arguments, counts)],
+        {"catalogue": arguments.into, "dry_run": arguments.dry_run, **counts},
+    )
 
 
-def _counted(arguments: argparse.Namespace, counts: dict[str, object]) -> str:
-    would = "would be" if arguments.dry_run else "are"
-    return f"{arguments.into}: in the draft {would} {', '.join(f'{count} {name}' for name, count in counts.items())}"
+# what becomes of rows, entries and numbers, by the name that documents have for it
+_COUNTED = {
+    "new": "{count} new",
+    "changed": "{count} changed",
+    "unchanged": "{count} unchanged",
+    "missing": "{count} missing",
+    "gone": "{count} gone",
+    "out": "{count} taken out",
+}
+CHANGES = {
+    "new": Worded("new"),
+    "changed": Worded("changed"),
+    "missing": Worded("missing"),
+    "gone": Worded("gone"),
+    "out": Worded("taken out"),
+    "astray": Worded("astray"),
+}
+
+
+def change_word(kind: str) -> str:
+    """Return what became of something, as wide as the widest such word."""
+    return f"{told(CHANGES[kind]):<{max(len(told(one)) for one in CHANGES.values())}}"
+
+
+def counts_line(arguments: argparse.Namespace, counts: Mapping[str, object], subject: str = "") -> str:
+    """Return what became of how many; what was only tried says so. ``subject`` stands in front, where there is one."""
+    listed = ", ".join(said(_COUNTED[name], count=count) for name, count in counts.items())
+    line = said("tried, nothing changed: {counts}", counts=listed) if arguments.dry_run else listed
+    return said("{place}: {said}", place=subject, said=line) if subject else line
 
 
 def _table(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -190,8 +223,8 @@ def with_repairs(opened: OpenedTable, arguments: argparse.Namespace) -> OpenedTa
         word, equals, by = rest.partition("=")
         if not equals or not word.strip() or field.strip() not in {one.slot for one in opened.mapping}:
             known = ", ".join(one.slot for one in opened.mapping if one.slot)
-            told = Worded("write FIELD:WORD=BY with one of the fields {known}", known=known)
-            raise InputFault((InputProblem("", "--replace", repr(text), told),))
+            wanted_words = Worded("write FIELD:WORD=BY with one of the fields {known}", known=known)
+            raise InputFault((InputProblem("", "--replace", repr(text), wanted_words),))
         steps.append(ReplaceWord(field=field.strip(), word=word.strip(), by=by.strip()))
     table_map = opened.table_map
     return replace(opened, table_map=table_map.model_copy(update={"repair": (*table_map.repair, *steps)}))
@@ -212,11 +245,19 @@ def choices_in(texts: list[str]) -> dict[str, str]:
 def report_lines(report: IntakeReport) -> Iterator[str]:
     """Return what is told of cells, and which words could be replaced everywhere."""
     for one in report.reports[:_TOLD]:
-        yield f"  {one.kind}: {one.problem()}"
+        yield f"  {report_line(one)}"
     if report.faults + report.questions > min(len(report.reports), _TOLD):
-        yield f"  … {report.faults} faults and {report.questions} questions in all"
+        counts = {"faults": report.faults, "questions": report.questions}
+        yield f"  … {said('faults: {faults}, questions: {questions}', **counts)}"
     for offer in offers_of(report)[:_TOLD]:
-        yield f"  offered: --replace '{offer['field']}:{offer['word']}={offer['nearest']}'  ({offer['times']} cells)"
+        option = f"--replace '{offer['field']}:{offer['word']}={offer['nearest']}'"
+        yield f"  {said('offered: {option} (cells: {count})', option=option, count=offer['times'])}"
+
+
+def report_line(one: CellReport) -> str:
+    """Return what is told of a cell: whether it is wrong or open, and what would be right."""
+    kind = said("fault") if one.kind is FaultKind.FAULT else said("question")
+    return said("{place}: {said}", place=kind, said=words().line(one.problem()))
 
 
 def row_change_document(one: PartChange | RowChange) -> dict[str, object]:
@@ -232,14 +273,41 @@ def row_change_document(one: PartChange | RowChange) -> dict[str, object]:
 def row_change_lines(changes: DraftChanges) -> Iterator[str]:
     """Return what a table changes, one line for each row."""
     for one in changes.changes[:_TOLD]:
-        told = "; ".join(f"{each.field}: {each.before or '–'} → {each.after or '–'}" for each in one.fields)
-        yield f"  {one.kind:<8} {one.name}  {told}".rstrip()
+        yield f"  {change_word(one.kind)} {one.name}  {fields_told(one.fields)}".rstrip()
+    yield from _more(changes)
+
+
+def fields_told(fields: Iterable[FieldChange]) -> str:
+    """Return fields before and after; a field goes by its own name unless the program has words for it."""
+    texts = ([_worded(text) for text in (one.field, one.before, one.after)] for one in fields)
+    return "; ".join(f"{name}: {before or '–'} → {after or '–'}" for name, before, after in texts)
+
+
+def _worded(text: str) -> str:
+    return told(text) if isinstance(text, Worded) else text
+
+
+def _more(changes: DraftChanges) -> Iterator[str]:
     if len(changes.changes) > _TOLD:
-        yield f"  … and more: --json prints up to {len(changes.changes)} of them"
+        yield f"  … {said('more: --json prints up to {count} of them', count=len(changes.changes))}"
+
+
+def head_lines(arguments: argparse.Namespace, report: IntakeReport, *, is_recognised: bool) -> Iterator[str]:
+    """Yield whether the map was made for other titles, then how many rows were read and which were left out."""
+    if arguments.map is not None and not is_recognised:
+        yield said("the titles are not those that the map was made for: look at the columns")
+    yield said("rows: {rows}, of them taken: {lines}", rows=report.rows, lines=report.lines)
+    left_out = {
+        said("totals: {count}", count=report.totals): report.totals,
+        said("repeated titles: {count}", count=report.headings): report.headings,
+        said("headings: {count}", count=report.sections): report.sections,
+    }
+    if listed := ", ".join(text for text, count in left_out.items() if count):
+        yield said("left out: {listed}", listed=listed)
 
 
 def _taken_in(workbench: Workbench, arguments: argparse.Namespace, opened: OpenedTable) -> Said:
-    terminal = TerminalProgress("rows read")
+    terminal = TerminalProgress("{done} rows read")
 
     def progress(rows: int) -> bool:
         terminal.on_progress(rows, rows + 1)
@@ -292,33 +360,28 @@ def _rows_document(done: TableResult) -> dict[str, int]:
 
 def _lines(arguments: argparse.Namespace, done: TableResult, counts: dict[str, object]) -> Iterator[str]:
     report, changes = done.report, done.changes
-    if arguments.map is not None and not done.opened.is_recognised:
-        yield "the titles are not those that the map was made for: look at the columns"
-    left_out = ((report.totals, "totals"), (report.headings, "repeated titles"), (report.sections, "headings"))
-    said = ", ".join(f"{count} {what}" for count, what in left_out if count)
-    yield f"{report.lines} parts in {report.rows} rows{f'; left out: {said}' if said else ''}"
+    yield from head_lines(arguments, report, is_recognised=done.opened.is_recognised)
     yield from report_lines(report)
     for change in changes.changes[:_TOLD]:
         yield from _change_lines(change)
-    if len(changes.changes) > _TOLD:
-        yield f"  … and more: --json prints up to {len(changes.changes)} of them"
+    yield from _more(changes)
     if not report.is_sound:
-        yield f"{arguments.into}: nothing was changed; repair or answer what is told above"
+        yield said("{place}: {said}", place=arguments.into, said=NOTHING_CHANGED)
         return
-    yield _counted(arguments, counts)
+    yield counts_line(arguments, counts, arguments.into)
     if changes.price_moves:
-        yield f"{changes.price_moves} parts have a price that moves by more than 20 %"
+        yield said("parts whose price moves by more than 20 %: {count}", count=changes.price_moves)
     if changes.near_duplicates:
-        yield f"{changes.near_duplicates} new numbers differ from another only in capitals, blanks or signs"
+        count = changes.near_duplicates
+        yield said("new numbers that differ from another only in capitals, blanks or signs: {count}", count=count)
 
 
 def _change_lines(change: PartChange | RowChange) -> Iterator[str]:
-    told = "; ".join(f"{one.field}: {one.before or '–'} → {one.after or '–'}" for one in change.fields)
-    yield f"  {change.kind:<8} {change.ref}  {told}".rstrip()
+    yield f"  {change_word(change.kind)} {change.ref}  {fields_told(change.fields)}".rstrip()
     for move in change.moves:
-        yield f"           its price in {move.currency} moves by {move.share:+.0%}"
+        yield f"      {said('its price in {currency} moves by {share:+.0%}', currency=move.currency, share=move.share)}"
     if change.alike:
-        yield f"           much like {', '.join(map(str, change.alike))}"
+        yield f"      {said('much like {parts}', parts=', '.join(map(str, change.alike)))}"
 
 
 def offers_of(report: IntakeReport) -> list[dict[str, Any]]:
@@ -349,9 +412,10 @@ def column_line(one: MappedColumn) -> str:
     from spoutline.planning.table_intake.raw_table import column_letters
 
     title = " / ".join(filter(None, (one.column.head, one.column.title)))
-    held = "left out" if one.field is None else one.field.key
+    held = said("left out") if one.field is None else one.field.key
     measured = one.currency if one.field is not None and one.field.key == "price" else one.unit
-    return f"{column_letters(one.place):>3}  {title or '(no title)'}  →  {held}{f' in {measured}' if measured else ''}"
+    unit = f" in {measured}" if measured else ""  # as --column takes it
+    return f"{column_letters(one.place):>3}  {title or said('(no title)')}  →  {held}{unit}"
 
 
 def column_document(one: MappedColumn) -> dict[str, object]:

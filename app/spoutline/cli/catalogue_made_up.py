@@ -6,6 +6,7 @@ import argparse
 from typing import TYPE_CHECKING
 
 from spoutline.cli.catalogue_cut import change_line, read_lead_days
+from spoutline.cli.catalogue_import import counts_line
 from spoutline.cli.command import Said
 from spoutline.cli.exit_code import ExitCode
 from spoutline.model.catalogue_edition import EditionRef
@@ -60,10 +61,8 @@ def run_made_up(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     )
     new, changed, gone = done.counts
     lines = [change_line(before, after) for before, after in done.changes]
-    would = "would be" if arguments.dry_run else "are"
-    lines.append(
-        f"{arguments.name}: of the parts of {made.number} {would} {new} new, {changed} changed, {gone} taken out"
-    )
+    counts = {"new": new, "changed": changed, "out": gone}
+    lines.append(counts_line(arguments, counts, f"{arguments.name}, {made.number}"))
     document = {
         "catalogue": arguments.name,
         "dry_run": arguments.dry_run,

@@ -8,11 +8,11 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from spoutline.cli.catalogue_import import choices_in, report_document, table_arguments, with_repairs
+from spoutline.cli.catalogue_import import choices_in, report_document, report_line, table_arguments, with_repairs
 from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.outputs import InputFile, OutputArguments
-from spoutline.cli.voice import told
+from spoutline.cli.voice import counted, said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
@@ -21,18 +21,20 @@ from spoutline.planning.pricing.applying import ListStanding, ListVerdict, Price
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
-    from spoutline.model.pricing import PriceList
+    from spoutline.model.pricing import FoundPrice, PriceList
 
 _MOST: Final = 1_000_000
 _WORDS: Final[dict[ListStanding, str]] = {
-    ListStanding.APPLIES: "applies",
-    ListStanding.COMES_AFTER: "would apply too, but comes after it: another currency is wanted, or it began earlier",
-    ListStanding.BELOW_LEAST_QUANTITY: "sells this part only from a greater quantity",
-    ListStanding.NOT_LISTED: "does not list this part",
-    ListStanding.OTHER_CURRENCY: "is in a currency that is not wanted",
-    ListStanding.OTHER_SUPPLIER: "is of another supplier",
-    ListStanding.NOT_YET_VALID: "is not valid yet",
-    ListStanding.EXPIRED: "has ended",
+    ListStanding.APPLIES: Worded("applies"),
+    ListStanding.COMES_AFTER: Worded(
+        "would apply too, but comes after it: another currency is wanted, or it began earlier"
+    ),
+    ListStanding.BELOW_LEAST_QUANTITY: Worded("sells this part only from a greater quantity"),
+    ListStanding.NOT_LISTED: Worded("does not list this part"),
+    ListStanding.OTHER_CURRENCY: Worded("is in a currency that is not wanted"),
+    ListStanding.OTHER_SUPPLIER: Worded("is of another supplier"),
+    ListStanding.NOT_YET_VALID: Worded("is not valid yet"),
+    ListStanding.EXPIRED: Worded("has ended"),
 }
 _EDITION: Final = "NAME, NAME@3 or NAME@draft; default: the newest edition"
 
@@ -85,8 +87,8 @@ def _day(text: str) -> date:
     try:
         return date.fromisoformat(text)
     except ValueError:
-        said = Worded("{given!r} is no day: write it as 2027-03-01", given=text[:60])
-        raise argparse.ArgumentTypeError(told(said)) from None
+        fault = said("{given!r} is no day: write it as 2027-03-01", given=text[:60])
+        raise argparse.ArgumentTypeError(fault) from None
 
 
 def run_price(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -106,18 +108,29 @@ def run_price(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     answer = service.price(ref, asked)
     plain = service.plain_prices(ref, asked.part)
     found = answer.applies
-    lines = [f"{asked.part}, {asked.quantity} pieces on {asked.day.isoformat()}:"]
-    if found is not None:
-        group = f", discount group {found.row.discount_group}" if found.row.discount_group else ""
-        lines[0] += f" {found.reached.unit_price} {found.price_list.currency}, list {found.price_list.id}"
-        lines[0] += f", from {found.reached.from_quantity} pieces on{group}"
-    else:
-        lines[0] += " no price list applies"
+    head = said("{part}, {day}, pieces: {count}", part=asked.part, day=asked.day.isoformat(), count=asked.quantity)
+    lines = [said("{place}: {said}", place=head, said=_price_told(found))]
     lines += [f"  {_verdict_line(one)}" for one in answer.verdicts]
-    lines += [f"  plain price of the catalog, by which sets are chosen: {price} {code}" for code, price in plain]
+    lines += [
+        f"  {said('plain price of the catalog, by which sets are chosen: {price}', price=f'{price} {code}')}"
+        for code, price in plain
+    ]
     document: dict[str, object] = {"edition": str(ref), **_answer_document(answer)}
     document["plain_prices"] = [{"currency": code, "price": price} for code, price in plain]
     return (ExitCode.FITS if found is not None else ExitCode.DOES_NOT_FIT), lines, document
+
+
+def _price_told(found: FoundPrice | None) -> str:
+    if found is None:
+        return said("no price list applies")
+    line = said(
+        "{price}, list {id}, from {count} pieces on",
+        price=f"{found.reached.unit_price} {found.price_list.currency}",
+        id=found.price_list.id,
+        count=found.reached.from_quantity,
+    )
+    group = found.row.discount_group
+    return f"{line}, {said('discount group {group}', group=group)}" if group else line
 
 
 def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -125,14 +138,19 @@ def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     service = workbench.catalogues()
     if arguments.list_action == "remove":
         service.remove_price_list(arguments.name, arguments.list_id)
-        return ExitCode.FITS, [f"{arguments.name}: {arguments.list_id} taken out"], {"removed": arguments.list_id}
+        return (
+            ExitCode.FITS,
+            [said("{name}: {part} taken out", name=arguments.name, part=arguments.list_id)],
+            {"removed": arguments.list_id},
+        )
     if arguments.list_action == "import":
         return _import(workbench, arguments)
     if arguments.list_action == "export":
         return _export(workbench, arguments)
     ref, today = EditionRef.from_text(arguments.edition), date.today()
     lists = service.shelf().price_lists(ref)
-    lines = [f"{ref}: {len(lists) or 'no'} price lists", *(f"  {_list_line(one, today)}" for one in lists)]
+    count = counted("no price lists", "{count} price list", "{count} price lists", count=len(lists))
+    lines = [said("{place}: {said}", place=ref, said=count), *(f"  {_list_line(one, today)}" for one in lists)]
     document: dict[str, object] = {"edition": str(ref), "price_lists": [_list_document(one, today) for one in lists]}
     return ExitCode.FITS, lines, document
 
@@ -145,7 +163,11 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     content = workbench.catalogues().price_lists_pdf(ref, story, arguments.list_id, date.today())
     with arguments.output_plan.staged({arguments.pdf: content}) as files:
         files.place()
-    return ExitCode.FITS, [f"{ref}: written to {arguments.pdf}"], {"edition": str(ref), "file": str(arguments.pdf)}
+    return (
+        ExitCode.FITS,
+        [said("{name}: written to {files}", name=ref, files=arguments.pdf)],
+        {"edition": str(ref), "file": str(arguments.pdf)},
+    )
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -166,17 +188,19 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     else:
         maps = maps_in(arguments.map) if arguments.map is not None else ()
         names = ("sheet", "encoding", "decimal_comma", "maker", "supplier")
-        said: dict[str, object] = {name: value for name in names if (value := getattr(arguments, name)) is not None}
-        said["currency"] = head["currency"]
-        opened = with_repairs(open_supplier_table(arguments.file, maps, said, choices_in(arguments.column)), arguments)
+        given: dict[str, object] = {name: value for name in names if (value := getattr(arguments, name)) is not None}
+        given["currency"] = head["currency"]
+        opened = with_repairs(open_supplier_table(arguments.file, maps, given, choices_in(arguments.column)), arguments)
         made = service.import_price_table(arguments.into, opened, head, dry_run=arguments.dry_run)
         if made.price_list is None:
-            lines = [f"{arguments.file}: nothing was taken in", *(f"  {one}" for one in made.report.reports)]
+            lines = [said("{path}: nothing was taken in", path=arguments.file)]
+            lines += [f"  {report_line(one)}" for one in made.report.reports]
             code = ExitCode.DOES_NOT_FIT if arguments.dry_run else ExitCode.BAD_INPUT
             return code, lines, {"reports": [report_document(one) for one in made.report.reports]}
         done = made.price_list
-    would = "would go" if arguments.dry_run else "is"
-    line = f"{arguments.into}: {_list_line(done, date.today())} {would} in the draft"
+    shown = _list_line(done, date.today())
+    line = said("tried, nothing changed: {counts}", counts=shown) if arguments.dry_run else shown
+    line = said("{place}: {said}", place=f"{arguments.into}@draft", said=line)
     return ExitCode.FITS, [line], {"dry_run": arguments.dry_run, **_list_document(done, date.today())}
 
 
@@ -191,14 +215,22 @@ def price_list_changes(before: Iterable[PriceList], after: Iterable[PriceList]) 
 
 
 def _list_line(one: PriceList, today: date) -> str:
-    until = one.valid_to.isoformat() if one.valid_to else "open"
-    by = f", supplied by {one.supplier}" if one.supplier else ""
-    span = f"{one.valid_from} to {until} ({_state(one, today)})"
-    return f"{one.id}: {one.maker}{by}, {one.currency}, {span}, {len(one.rows)} parts"
+    by = f", {said('supplied by {name}', name=one.supplier)}" if one.supplier else ""
+    parts = counted("no parts", "{count} part", "{count} parts", count=len(one.rows))
+    text = f"{one.maker}{by}, {one.currency}, {_span(one)} ({_state(one, today)}), {parts}"
+    return said("{place}: {said}", place=one.id, said=text)
+
+
+def _span(one: PriceList) -> str:
+    if one.valid_to is None:
+        return said("from {day} on", day=one.valid_from)
+    return said("{first} to {last}", first=one.valid_from, last=one.valid_to)
 
 
 def _state(one: PriceList, today: date) -> str:
-    return "valid" if one.holds_on(today) else "not valid yet" if one.valid_from > today else "ended"
+    if one.holds_on(today):
+        return said("valid")
+    return said("not valid yet") if one.valid_from > today else said("ended")
 
 
 def _list_document(one: PriceList, today: date) -> dict[str, object]:
@@ -215,15 +247,15 @@ def _list_document(one: PriceList, today: date) -> dict[str, object]:
 
 
 def _verdict_line(one: ListVerdict) -> str:
-    until = one.price_list.valid_to.isoformat() if one.price_list.valid_to else "open"
-    span = f"{one.price_list.currency}, {one.price_list.valid_from} to {until}"
-    return f"{one.price_list.id} ({span}): {_WORDS[one.standing]}{''.join(_stated(one))}"
+    place = f"{one.price_list.id} ({one.price_list.currency}, {_span(one.price_list)})"
+    return said("{place}: {said}", place=place, said=f"{told(_WORDS[one.standing])}{''.join(_stated(one))}")
 
 
 def _stated(one: ListVerdict) -> Iterator[str]:
     if one.found is not None:
         reached = one.found.reached
-        yield f"; {reached.unit_price} {one.price_list.currency} from {reached.from_quantity} pieces on"
+        price = f"{reached.unit_price} {one.price_list.currency}"
+        yield f"; {said('{price} from {count} pieces on', price=price, count=reached.from_quantity)}"
 
 
 def _answer_document(answer: PriceAnswer) -> dict[str, object]:

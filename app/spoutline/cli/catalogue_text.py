@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, Final
 
 from spoutline.catalogue.changes import changed_fields
 from spoutline.catalogue.shelf import EntryChange
+from spoutline.cli.catalogue_import import change_word, fields_told
+from spoutline.cli.voice import counted, said, told
 from spoutline.model.worded import Worded
 from spoutline.planning.keeping.effect import Effect, PositionEffect
 from spoutline.planning.keeping.health import HealthNote, Matter
@@ -15,34 +17,34 @@ if TYPE_CHECKING:
     from spoutline.explain.plan.story import Story
 
 _MATTERS: Final[dict[Matter, str]] = {
-    Matter.FAULTY: "Figures that are wrong (the draft cannot be published)",
-    Matter.NOT_DESCRIBED: "Not yet described (never chosen by the search)",
-    Matter.NO_MATE: "Ends that no other part of the edition joins",
-    Matter.NEVER_CHOSEN: "Parts that no question can choose under the rules at hand",
-    Matter.NO_SCHEME: "Listing classes without a listing scheme",
-    Matter.NO_PRICE: "Parts without a price",
-    Matter.PRICE_UNUSUAL: "Prices far from what their kind costs",
-    Matter.LIST_EXPIRED: "Price lists that have ended",
-    Matter.LIST_EXPIRES: "Price lists that end within thirty days",
+    Matter.FAULTY: Worded("Figures that are wrong (the draft cannot be published)"),
+    Matter.NOT_DESCRIBED: Worded("Not yet described (never chosen by the search)"),
+    Matter.NO_MATE: Worded("Ends that no other part of the edition joins"),
+    Matter.NEVER_CHOSEN: Worded("Parts that no question can choose under the rules at hand"),
+    Matter.NO_SCHEME: Worded("Listing classes without a listing scheme"),
+    Matter.NO_PRICE: Worded("Parts without a price"),
+    Matter.PRICE_UNUSUAL: Worded("Prices far from what their kind costs"),
+    Matter.LIST_EXPIRED: Worded("Price lists that have ended"),
+    Matter.LIST_EXPIRES: Worded("Price lists that end within thirty days"),
 }
 _EFFECTS: Final[dict[Effect, str]] = {
-    Effect.BREAKS: "loses its set",
-    Effect.COMES_ABOUT: "gets a set",
-    Effect.CHANGES: "gets other parts",
-    Effect.CHEAPER: "costs less",
-    Effect.DEARER: "costs more",
-    Effect.SAME: "as before",
+    Effect.BREAKS: Worded("loses its set"),
+    Effect.COMES_ABOUT: Worded("gets a set"),
+    Effect.CHANGES: Worded("gets other parts"),
+    Effect.CHEAPER: Worded("costs less"),
+    Effect.DEARER: Worded("costs more"),
+    Effect.SAME: Worded("as before"),
 }
 
 
 def change_line(change: EntryChange) -> str:
     """Return what became of an entry in one line."""
     if change.before is None:
-        return f"new      {change.ref}"
+        return f"{change_word('new')} {change.ref}"
     if change.after is None:
-        return f"gone     {change.ref}"
-    told = "; ".join(f"{one.field}: {one.before or '–'} → {one.after or '–'}" for one in changed_fields(change))
-    return f"changed  {change.ref}  {told}"
+        return f"{change_word('gone')} {change.ref}"
+    moved = fields_told(changed_fields(change))
+    return f"{change_word('changed')} {change.ref}  {moved}"
 
 
 def change_document(change: EntryChange) -> dict[str, object]:
@@ -55,14 +57,17 @@ def change_document(change: EntryChange) -> dict[str, object]:
 def effect_lines(effects: Sequence[PositionEffect], story: Story) -> Iterator[str]:
     """Yield how many sets come to what, then each that is not as before, with the reason."""
     counts = [(words, sum(one.effect is effect for one in effects)) for effect, words in _EFFECTS.items()]
-    yield f"{len(effects)} positions: " + ", ".join(f"{count} {words}" for words, count in counts if count)
+    listed = ", ".join(f"{count} {told(words)}" for words, count in counts if count)
+    positions = counted("no positions", "{count} position", "{count} positions", count=len(effects))
+    yield said("{place}: {said}", place=positions, said=listed)
     for one in effects:
         if one.effect is Effect.SAME:
             continue
-        yield f"  {one.site}, {one.label}: {_EFFECTS[one.effect]}{_difference(one, story)}"
+        effect = f"{told(_EFFECTS[one.effect])}{_difference(one, story)}"
+        yield f"  {said('{place}: {said}', place=f'{one.site}, {one.label}', said=effect)}"
         if one.effect is Effect.CHANGES:
             yield f"    {' – '.join(map(str, one.before))}  →  {' – '.join(map(str, one.after))}"
-        yield from (f"    because: {change_line(change)}" for change in one.because)
+        yield from (f"    {said('because: {change}', change=change_line(change))}" for change in one.because)
         if one.effect is Effect.BREAKS and one.plan.conflict is not None:
             yield from (f"    {line}" for line in story.conflict(one.plan.conflict))
 
@@ -98,7 +103,7 @@ def health_lines(notes: Sequence[HealthNote], story: Story) -> Iterator[str]:
     for matter, title in _MATTERS.items():
         mine = [note for note in notes if note.matter is matter]
         if mine:
-            yield f"{title}: {len(mine)}"
+            yield said("{place}: {said}", place=told(title), said=len(mine))
             yield from (f"  {_subject(note)}{_said(note, story)}" for note in mine)
 
 
@@ -107,14 +112,14 @@ def _subject(note: HealthNote) -> str:
 
 
 def _said(note: HealthNote, story: Story) -> str:
-    told = [
-        *((Worded("lacks {columns}", columns=", ".join(note.columns)),) if note.columns else ()),
-        *(f"{fault.column} {fault.value}: {fault.wanted}" for fault in note.faults),
-        *map(str, note.ports),
+    texts = [
+        *((said("lacks {columns}", columns=", ".join(note.columns)),) if note.columns else ()),
+        *(said("{place}: {said}", place=f"{one.column} {one.value}", said=one.wanted) for one in note.faults),
+        *map(story.port, note.ports),
         *(story.finding(finding).sentence for finding in note.findings),
         *((note.day.isoformat(),) if note.day else ()),
     ]
-    return f": {'; '.join(told)}" if told else ""
+    return f"{story.writing.colon} {'; '.join(texts)}" if texts else ""
 
 
 def health_document(notes: Sequence[HealthNote], story: Story) -> list[dict[str, object]]:

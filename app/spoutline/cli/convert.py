@@ -10,16 +10,18 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.files import noted, read_survey, write_standard_output
 from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import told
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -68,7 +70,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     wanted = _cases(arguments, survey)
     base, notes = service.convert_shown(survey, arguments.sets, TerminalProgress())
     for note in notes:
-        sys.stderr.write(f"spoutline: note: {note}\n")
+        sys.stderr.write(f"{noted(told(note))}\n")
     cases = service.cases(survey, base, wanted, TerminalProgress()) if wanted else ()
     conversion = _shown(cases, arguments.of_case) or base
     contents: dict[Path, bytes] = {}
@@ -112,8 +114,9 @@ def _cases(arguments: argparse.Namespace, survey: Survey) -> tuple[ConversionCas
     kept = tuple(one for one in survey.conversion.cases if one.name not in names) if arguments.cases else ()
     found = (*kept, *typed)
     if arguments.of_case is not None and arguments.of_case not in {one.name for one in found}:
-        known = ", ".join(one.name for one in found) or "none; state one with --case, or add --cases"
-        raise InputFault((InputProblem("", "--of-case", repr(arguments.of_case), f"name one of the cases: {known}"),))
+        known = ", ".join(one.name for one in found) or Worded("none; state one with --case, or add --cases")
+        wanted = Worded("name one of the cases: {known}", known=known)
+        raise InputFault((InputProblem("", "--of-case", repr(arguments.of_case), wanted),))
     return found
 
 

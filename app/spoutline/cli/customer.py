@@ -12,8 +12,10 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.typed import serial
+from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -28,6 +30,17 @@ _FIELDS = {
     "--email": ("email", "e-mail address"),
     "--tax-number": ("registration", "registration or tax number"),
     "--payment": ("payment_terms", "terms of payment"),
+}
+_LABELS: dict[str, Worded] = {
+    "name": Worded("name"),
+    "address": Worded("address"),
+    "contact": Worded("contact"),
+    "telephone": Worded("telephone"),
+    "email": Worded("e-mail"),
+    "registration": Worded("registration or tax number"),
+    "delivery_address": Worded("delivery address"),
+    "payment_terms": Worded("payment terms"),
+    "discounts": Worded("discounts"),
 }
 
 
@@ -45,8 +58,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     for name, words in (("add", "put a new customer into the book"), ("set", "change fields of a customer")):
         made = add(name, words)
         made.add_argument("name", metavar="NAME")
-        for option, (field, told) in _FIELDS.items():
-            made.add_argument(option, metavar="TEXT", dest=field, help=told)
+        for option, (field, help_text) in _FIELDS.items():
+            made.add_argument(option, metavar="TEXT", dest=field, help=help_text)
         made.add_argument(
             "--discount",
             metavar="GROUP=PERCENT",
@@ -88,7 +101,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.customers().all(arguments.text)
     lines = [f"{one.name}{f'  {one.contact}' if one.contact else ''}" for one in found]
-    return _say(arguments, lines or ["no customers"], {"customers": [_document(one) for one in found]})
+    return _say(arguments, lines or [said("no customers")], {"customers": [_document(one) for one in found]})
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -100,17 +113,17 @@ def _add(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    service, said = workbench.customers(), _said(arguments)
+    service, fields = workbench.customers(), _said(arguments)
     if arguments.renamed is not None:
-        said["name"] = arguments.renamed
-    if not said:
+        fields["name"] = arguments.renamed
+    if not fields:
         raise InputFault((InputProblem("", "customer set", "nothing", "name at least one field to change"),))
-    return _told(arguments, service.change(service.named(arguments.name), said))
+    return _told(arguments, service.change(service.named(arguments.name), fields))
 
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.customers().remove(arguments.name)
-    return _say(arguments, [f"{gone.name}: removed"], {"removed": gone.name})
+    return _say(arguments, [said("{name}: removed", name=gone.name)], {"removed": gone.name})
 
 
 def _site(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -136,14 +149,20 @@ def _site(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _tell_site(workbench: Workbench, arguments: argparse.Namespace, survey: Survey) -> ExitCode:
     """Say whom a quotation of the survey goes to: a customer of the book, or what its terms name."""
     site, customer = survey.site, workbench.customers().of_site(survey)
-    said = "no customer of the book" if customer is None else f"customer {customer.name}"
-    named = f" (the survey names {site.customer})" if site.customer and customer is None else ""
+    if customer is not None:
+        line = said("{site}: customer {customer}", site=site.name, customer=customer.name)
+    elif site.customer:
+        line = said(
+            "{site}: no customer of the book (the survey names {customer})", site=site.name, customer=site.customer
+        )
+    else:
+        line = said("{site}: no customer of the book", site=site.name)
     document = {
         "site": site.name,
         "survey_names": site.customer,
         "customer": None if customer is None else _document(customer),
     }
-    return _say(arguments, [f"{site.name}: {said}{named}"], document)
+    return _say(arguments, [line], document)
 
 
 def _write_survey(arguments: argparse.Namespace, survey: Survey) -> ExitCode:
@@ -159,20 +178,18 @@ def _write_survey(arguments: argparse.Namespace, survey: Survey) -> ExitCode:
 
 def _said(arguments: argparse.Namespace) -> dict[str, str]:
     named = ((field, getattr(arguments, field)) for field, _ in _FIELDS.values())
-    said = {field: text for field, text in named if text is not None}
+    fields = {field: text for field, text in named if text is not None}
     if arguments.discounts is not None:
-        said["discounts"] = "\n".join(arguments.discounts)
-    return said
+        fields["discounts"] = "\n".join(arguments.discounts)
+    return fields
 
 
 def _told(arguments: argparse.Namespace, customer: Customer) -> ExitCode:
     from spoutline.bootstrap.customers import fields_of
 
-    lines = [
-        f"{name.replace('_', ' '):<18} {line}"
-        for name, text in fields_of(customer).items()
-        for line in text.splitlines()
-    ]
+    filled = {told(_LABELS[name]): text for name, text in fields_of(customer).items() if text}
+    width = max(map(len, filled))
+    lines = [f"{label:<{width}}  {line}" for label, text in filled.items() for line in text.splitlines()]
     return _say(arguments, lines, _document(customer))
 
 

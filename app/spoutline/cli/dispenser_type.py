@@ -5,13 +5,16 @@ from __future__ import annotations
 import argparse
 import json
 from collections.abc import Callable, Iterator, Mapping
+from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.catalogue_import import (
+    NOTHING_CHANGED,
     choices_in,
     column_document,
     column_line,
+    counts_line,
     report_document,
     report_lines,
     said_of_table,
@@ -22,14 +25,17 @@ from spoutline.cli.command import CommandWork, add_survey, display_of, shared_op
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.explain.plan.story import Story
     from spoutline.model.dispenser_type import ChangedType
     from spoutline.model.survey import DispenserType, Survey
-    from spoutline.units.display import Display
+    from spoutline.model.type_columns import TypeColumn
 
 _EPILOG = "Exit codes: 0 done, 1 faults or changes were found, 2 refused and nothing changed."
 _SET = "an answer, such as outlet.height_m=2.1m; nothing behind = takes it away; `dispenser-type fields` lists them"
@@ -85,23 +91,37 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kinds, display = workbench.dispenser_types().all(), display_of(arguments, workbench)
-    lines = [f"{one.name}{f'  ({one.maker})' if one.maker else ''}  {_short(one, display)}" for one in kinds]
-    return _say(arguments, lines or ["no dispenser types yet"], {"dispenser_types": [_document(one) for one in kinds]})
+    story = workbench.story(display)
+    lines = [f"{one.name}{f'  ({one.maker})' if one.maker else ''}  {_short(one, story)}" for one in kinds]
+    return _say(
+        arguments, lines or [said("no dispenser types yet")], {"dispenser_types": [_document(one) for one in kinds]}
+    )
 
 
-def _short(kind: DispenserType, display: Display) -> str:
+def _short(kind: DispenserType, story: Story) -> str:
     from spoutline.model.type_columns import TYPE_COLUMNS
+
+    answers = {column.key: _answer(kind, column, story) for column in TYPE_COLUMNS}
+    keys = ("outlet.thread", "outlet.size", "outlet.path", "outlet.height_m", "retrieval")
+    return ", ".join(answers[key] for key in keys if answers[key])
+
+
+def _answer(kind: DispenserType, column: TypeColumn, story: Story) -> str:
+    """Return what a type answers in a column in words; empty for no answer."""
     from spoutline.planning.table_intake.type_answers import shown_answer
 
-    said = {column.key: shown_answer(kind, column, display) for column in TYPE_COLUMNS}
-    keys = ("outlet.thread", "outlet.size", "outlet.path", "outlet.height_m", "retrieval")
-    return " ".join(said[key] for key in keys if said[key])
+    shown, value = shown_answer(kind, column, story.display), column.value(kind)
+    if not shown:
+        return ""
+    if isinstance(value, bool):
+        return story.phrases.text["yes" if value else "no"]
+    return story.word(value) if column.choices is not None and isinstance(value, StrEnum) else shown
 
 
 def _fields(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.model.type_columns import TYPE_COLUMNS
 
-    lines = [f"{one.key:<32} {one.title}{_choices(one.choices)}" for one in TYPE_COLUMNS]
+    lines = [f"{one.key:<32} {told(Worded(one.title))}{_choices(one.choices)}" for one in TYPE_COLUMNS]
     return _say(arguments, lines, {"fields": [{"field": one.key, "title": one.title} for one in TYPE_COLUMNS]})
 
 
@@ -111,17 +131,17 @@ def _choices(choices: type | None) -> str:
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kind = workbench.dispenser_types().named(arguments.name)
-    return _say(arguments, list(_lines(kind, display_of(arguments, workbench))), _document(kind))
+    return _say(arguments, list(_lines(kind, workbench.story(display_of(arguments, workbench)))), _document(kind))
 
 
-def _lines(kind: DispenserType, display: Display) -> Iterator[str]:
+def _lines(kind: DispenserType, story: Story) -> Iterator[str]:
     from spoutline.model.type_columns import TYPE_COLUMNS
-    from spoutline.planning.table_intake.type_answers import shown_answer
 
+    width = max(len(told(Worded(column.title))) for column in TYPE_COLUMNS)
     for column in TYPE_COLUMNS:
-        shown = shown_answer(kind, column, display)
+        shown = _answer(kind, column, story)
         if shown:
-            yield f"{column.title:<24} {shown}"
+            yield f"{told(Worded(column.title)):<{width}}  {shown}"
 
 
 def _add(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -132,36 +152,40 @@ def _add(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if any(folded_type_name(one.name) == folded_type_name(arguments.name) for one in service.all()):
         wanted = "the book has a type of this name: change it, or choose another name"
         raise InputFault((InputProblem("", "name", repr(arguments.name), wanted),))
-    kind = with_answers(None, {"name": arguments.name, **_said(arguments.said)}, display_of(arguments, workbench))
+    display = display_of(arguments, workbench)
+    kind = with_answers(None, {"name": arguments.name, **_answers(arguments.said)}, display)
     service.put((kind,))
-    return _say(arguments, [f"{kind.name}: added", *_lines(kind, display_of(arguments, workbench))], _document(kind))
+    lines = [said("{name}: added", name=kind.name), *_lines(kind, workbench.story(display))]
+    return _say(arguments, lines, _document(kind))
 
 
 def _change(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.table_intake.type_answers import with_answers
 
-    service, said = workbench.dispenser_types(), _said(arguments.said)
-    if "name" in said:
+    service, answers = workbench.dispenser_types(), _answers(arguments.said)
+    if "name" in answers:
         wanted = "a type is known by its name: add another type and remove this one"
         raise InputFault((InputProblem("", "--set", "name", wanted),))
-    kind = with_answers(service.named(arguments.name), said, display_of(arguments, workbench))
+    display = display_of(arguments, workbench)
+    kind = with_answers(service.named(arguments.name), answers, display)
     service.put((kind,))
-    return _say(arguments, [f"{kind.name}: changed", *_lines(kind, display_of(arguments, workbench))], _document(kind))
+    lines = [said("{name}: changed", name=kind.name), *_lines(kind, workbench.story(display))]
+    return _say(arguments, lines, _document(kind))
 
 
-def _said(texts: list[str]) -> dict[str, str]:
-    said = {}
+def _answers(texts: list[str]) -> dict[str, str]:
+    answers = {}
     for text in texts:
         key, equals, value = text.partition("=")
         if not equals or not key.strip():
             raise InputFault((InputProblem("", "--set", repr(text), "write FIELD=VALUE"),))
-        said[key.strip()] = value
-    return said
+        answers[key.strip()] = value
+    return answers
 
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.dispenser_types().remove(arguments.name)
-    return _say(arguments, [f"{gone.name}: removed"], {"removed": gone.name})
+    return _say(arguments, [said("{name}: removed", name=gone.name)], {"removed": gone.name})
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -170,9 +194,9 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.planning.table_intake.into_draft import maps_in, open_supplier_table
 
     maps = maps_in(arguments.map) if arguments.map is not None else ()
-    said: dict[str, object] = said_of_table(arguments)
-    said["subject"] = TableSubject.DISPENSER_TYPES
-    opened = with_repairs(open_supplier_table(arguments.file, maps, said, choices_in(arguments.column)), arguments)
+    given: dict[str, object] = said_of_table(arguments)
+    given["subject"] = TableSubject.DISPENSER_TYPES
+    opened = with_repairs(open_supplier_table(arguments.file, maps, given, choices_in(arguments.column)), arguments)
     columns = [column_document(one) for one in opened.mapping]
     if arguments.columns:
         return _say(arguments, [column_line(one) for one in opened.mapping], {"columns": columns})
@@ -182,10 +206,10 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         arguments.output_plan.write({arguments.save_map: map_to_toml(opened.remembered).encode()})
     lines = list(report_lines(report))
     if report.is_sound:
-        would = "would be" if arguments.dry_run else "are"
-        lines.append(f"of the types {would} {done.new} new, {done.changed} changed, {done.unchanged} unchanged")
+        counts = {"new": done.new, "changed": done.changed, "unchanged": done.unchanged}
+        lines.append(counts_line(arguments, counts))
     else:
-        lines.append("nothing was changed; repair or answer what is told above")
+        lines.append(told(NOTHING_CHANGED))
     document = {
         "dry_run": arguments.dry_run,
         "taken_in": report.is_sound and not arguments.dry_run,
@@ -213,7 +237,11 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.xlsx] = service.xlsx(kinds)
     arguments.output_plan.write(contents)
     files = [str(path) for path in contents]
-    return _say(arguments, [f"{len(kinds)} types: written to {', '.join(files)}"], {"files": files})
+    return _say(
+        arguments,
+        [said("types: {count}, written to {files}", count=len(kinds), files=", ".join(files))],
+        {"files": files},
+    )
 
 
 def _choose(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -240,26 +268,24 @@ def _changed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             for one in found
         ]
     }
-    lines = [_change_line(one, display) for one in found]
-    _say(arguments, lines or ["every type is as in the book"], document)
+    lines = [_change_line(one, workbench.story(display)) for one in found]
+    _say(arguments, lines or [said("every type is as in the book")], document)
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
 
-def _change_line(change: ChangedType, display: Display) -> str:
+def _change_line(change: ChangedType, story: Story) -> str:
     from spoutline.model.type_columns import TYPE_COLUMNS
-    from spoutline.planning.table_intake.type_answers import shown_answer
 
-    head = f"{change.before.name} (dispenser {', '.join(change.dispensers)})"
+    head = said("{name} (dispenser {dispensers})", name=change.before.name, dispensers=", ".join(change.dispensers))
     current = change.current
     if current is None:
-        return f"{head}: the book has no type of this name now"
+        return said("{place}: {said}", place=head, said=Worded("the book has no type of this name now"))
     moved = (
-        f"{one.title.lower()} {shown_answer(change.before, one, display) or '–'} → "
-        f"{shown_answer(current, one, display) or '–'}"
+        f"{told(Worded(one.title))} {_answer(change.before, one, story) or '–'} → {_answer(current, one, story) or '–'}"
         for one in TYPE_COLUMNS
         if one.path in change.fields
     )
-    return f"{head}: {'; '.join(moved)}"
+    return said("{place}: {said}", place=head, said="; ".join(moved))
 
 
 def _renew(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

@@ -9,15 +9,17 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import write_standard_output
+from spoutline.cli.files import noted, write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.due_work import DueWork, StationDue, Uncounted, UncountedReason
 from spoutline.model.inspection import InspectionInterval
 from spoutline.model.language import Language
+from spoutline.model.worded import Worded
 from spoutline.units.accepted import UnitSystem
 
 if TYPE_CHECKING:
@@ -27,8 +29,8 @@ if TYPE_CHECKING:
     from spoutline.explain.plan.story import Story
 
 _REASONS = {
-    UncountedReason.NO_RECORD: "no dated record to count from; name a day of handing over with --in-service",
-    UncountedReason.NO_SET: "no set to inspect",
+    UncountedReason.NO_RECORD: Worded("no dated record to count from; name a day of handing over with --in-service"),
+    UncountedReason.NO_SET: Worded("no set to inspect"),
 }
 
 
@@ -61,7 +63,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         until=day_of(arguments.until, "--until"),
         in_service=day_of(arguments.in_service, "--in-service"),
         every=frozenset(map(InspectionInterval, arguments.every)),
-        progress=TerminalProgress("stations looked at"),
+        progress=TerminalProgress("{done} of {total} stations looked at"),
     )
     display = display_of(arguments, workbench)
     words = packing.words(workbench.language, display)
@@ -80,9 +82,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.json:
         write_standard_output(service.json(work, english).decode())
     else:
-        lines = [_line(row, work, story) for row in work.rows] or ["nothing that the book knows of is due"]
+        lines = [_line(row, work, story) for row in work.rows] or [said("nothing that the book knows of is due")]
         write_standard_output("".join(f"{line}\n" for line in lines))
-    sys.stderr.write("".join(f"spoutline: note: {_left_out(one)}\n" for one in work.uncounted))
+    sys.stderr.write("".join(f"{noted(_left_out(one))}\n" for one in work.uncounted))
     return ExitCode.DOES_NOT_FIT if work.overdue else ExitCode.FITS
 
 
@@ -91,18 +93,18 @@ def _line(row: StationDue, work: DueWork, story: Story) -> str:
     from spoutline.documents.pack.inspection_sheet import item_text
 
     due, late = row.due, row.overdue_days(work.on)
-    told = f"overdue {late} d" if late else "due"
-    last = due.last_done or "never"
+    state = said("overdue {days} d", days=late) if late else said("due")
+    last = said("last done: {day}", day=due.last_done) if due.last_done else said("last done: never")
     where = f"{row.site.name}, {due.position}"
-    return printable(f"{due.next_due}  {told:<14}  {where}  {due.item.id}  {item_text(due, story)}  last done: {last}")
+    return printable(f"{due.next_due}  {state:<14}  {where}  {due.item.id}  {item_text(due, story)}  {last}")
 
 
 def _left_out(one: Uncounted) -> str:
     from spoutline.cli.plan_text import printable
 
-    why = one.told if one.reason is UncountedReason.FAULT else _REASONS[one.reason]
+    why = told(one.told if one.reason is UncountedReason.FAULT else _REASONS[one.reason])
     where = f"{one.site}, {', '.join(one.positions)}" if one.positions else one.site
-    return printable(f"{where}: {' '.join(why.split())}")
+    return printable(said("{place}: {said}", place=where, said=" ".join(why.split())))
 
 
 WORK = CommandWork(_arguments, _run)

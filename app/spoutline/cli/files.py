@@ -31,8 +31,12 @@ def read_survey(name: str) -> Survey:
 def tell_note(note: InputNote) -> None:
     """Write a note about the input on standard error; standard output stays what was asked for."""
     if sys.stderr is not None:
-        noted = told(Worded("note: {note}", note=words().line(note)))
-        sys.stderr.write(f"spoutline: {noted}\n")
+        sys.stderr.write(f"{noted(words().line(note))}\n")
+
+
+def noted(note: str) -> str:
+    """Return the line of standard error that notes something, said in the language of this command."""
+    return f"spoutline: {told(Worded('note: {note}', note=note))}"
 
 
 def read_standard_input() -> bytes:

@@ -6,7 +6,9 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.files import noted
 from spoutline.cli.outputs import OutputArguments
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 
 if TYPE_CHECKING:
@@ -29,5 +31,6 @@ def mail_of(workbench: Workbench, path: Path, pdf: bytes, recipient: Party | Non
     content = workbench.mailing().draft(pdf, path.stem, recipient)
     if len(content) > LARGE_BYTES:
         megabytes = len(content) / 1_000_000
-        sys.stderr.write(f"spoutline: note: {path} has {megabytes:.0f} MB, more than many mail services take\n")
+        told = said("{path} has {megabytes:.0f} MB, more than many mail services take", path=path, megabytes=megabytes)
+        sys.stderr.write(f"{noted(told)}\n")
     return content

@@ -49,7 +49,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.position is not None:
         site_plan = only_positions(site_plan, (arguments.position,))
     service = workbench.site_visits()
-    doubts = service.doubts(survey, site_plan.positions, TerminalProgress("positions looked at"))
+    doubts = service.doubts(survey, site_plan.positions, TerminalProgress("{done} of {total} positions looked at"))
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     if isinstance(arguments.pdf, Path):
         arguments.output_plan.write({arguments.pdf: service.pdf(site_plan, doubts, display, dated)})

@@ -15,6 +15,7 @@ from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
@@ -92,7 +93,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     outcome = outcome_of(site_plan)
     if outcome is ExitCode.DOES_NOT_FIT:
         open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
-        sys.stderr.write(f"Written, but without a set that keeps every must: {open_positions}\n")
+        told = said("Written, but without a set that keeps every must: {positions}", positions=open_positions)
+        sys.stderr.write(f"{told}\n")
     return outcome
 
 

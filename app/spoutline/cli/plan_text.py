@@ -52,7 +52,9 @@ class _SiteText:
         yield self.site_plan.survey.site.name
         phrases, title = self.story.phrases, self.story.phrases.tell(jurisdiction.title)
         yield phrases.fill("terminal_jurisdiction", title=title, id=jurisdiction.id, edition=jurisdiction.edition)
-        yield phrases.fill("terminal_catalogue", edition=self.site_plan.provenance.catalogue_edition)
+        yield phrases.fill(
+            "terminal_catalogue", edition=self.story.edition(self.site_plan.provenance.catalogue_edition)
+        )
         yield from self.positions()
         yield from ("", self.text["terminal_sum"], *self.sum())
         assumed = station_lines(self.site_plan.positions, self.story)

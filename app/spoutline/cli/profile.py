@@ -12,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.profile_editions import RULE_ACTIONS, add_rule_actions
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
@@ -20,6 +21,7 @@ from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.explain.plan.story import Story
     from spoutline.model.limit import Jurisdiction
 
 
@@ -61,11 +63,13 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.action in RULE_ACTIONS:
         return RULE_ACTIONS[arguments.action](workbench, arguments)
     if arguments.action == "list":
-        write_standard_output("".join(f"{_line(profile)}\n" for profile in service.all()))
+        story = workbench.story(display_of(arguments, workbench))
+        write_standard_output("".join(f"{_line(profile, story)}\n" for profile in service.all()))
     elif arguments.action == "show":
-        write_standard_output(_limits(service.one(arguments.id)))
+        profile = service.one(arguments.id)
+        write_standard_output(_limits(profile, workbench.story(display_of(arguments, workbench, profile.id))))
     elif arguments.action == "copy":
-        title = arguments.title or f"Copy of {service.one(arguments.id).title}"
+        title = arguments.title or said("Copy of {title}", title=service.one(arguments.id).title)
         profile = service.copy(arguments.id, arguments.new_id, title)
         write_standard_output(f"{service.save(profile)}\n")
     elif arguments.action == "export":
@@ -77,18 +81,19 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
-def _line(profile: Jurisdiction) -> str:
-    origin = "built in" if profile.built_in else "own"
-    return f"{profile.id}  ({origin})  {profile.title}, edition {profile.edition}"
+def _line(profile: Jurisdiction, story: Story) -> str:
+    origin = said("built in") if profile.built_in else said("own")
+    title = story.phrases.tell(profile.title)
+    return f"{profile.id}  ({origin})  {said('{title}, edition {edition}', title=title, edition=profile.edition)}"
 
 
-def _limits(profile: Jurisdiction) -> str:
-    lines = [_line(profile)]
+def _limits(profile: Jurisdiction, story: Story) -> str:
+    lines, tell = [_line(profile, story)], story.phrases.tell
     for limit in profile.limits:
-        printed = f"{limit.printed} {limit.printed_unit}".strip() or "no figure"
+        printed = f"{limit.printed} {limit.printed_unit}".strip() or said("no figure")
         source = ", ".join(text for text in (limit.source, limit.clause, limit.edition) if text)
-        lines.append(f"{limit.id}: {printed}  [{limit.status}]  {limit.title}. {source}")
-    lines += [f"Ask: {question}" for question in profile.questions]
+        lines.append(f"{limit.id}: {printed}  [{story.word(limit.status)}]  {tell(limit.title)}. {source}")
+    lines += [said("Ask: {question}", question=tell(question)) for question in profile.questions]
     return "\n".join(lines) + "\n"
 
 

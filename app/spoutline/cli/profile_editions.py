@@ -14,12 +14,14 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.voice import counted, said
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitId, LimitStatus
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.explain.plan.story import Story
     from spoutline.model.limit import Limit
     from spoutline.ruletables.editions import RowChange, RuleEdition
 
@@ -73,10 +75,13 @@ def _compare(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.jurisdictions()
     other = arguments.other or _parent_of(workbench, arguments.id)
     found = service.changes(arguments.id, other) if other else ()
-    lines = [f"{arguments.id} against {other or 'nothing: it has no parent'}: {len(found) or 'no'} rows differ"]
+    story = workbench.story(display_of(arguments, workbench, arguments.id))
+    against = said("{id} against {other}", id=arguments.id, other=other) if other else _parentless(arguments.id)
+    lines = [said("{place}: {said}", place=against, said=_rows_differ(len(found)))]
     for one in found:
-        lines += [f"  {one.id}  {one.after.title}", f"    before  {_row_line(one.before)}"]
-        lines.append(f"    now     {_row_line(one.after)}")
+        lines.append(f"  {one.id}  {story.phrases.tell(one.after.title)}")
+        lines.append(f"    {said('before')}  {_row_line(one.before, story)}")
+        lines.append(f"    {said('now')}  {_row_line(one.after, story)}")
     document = {
         "jurisdiction": arguments.id,
         "against": other or None,
@@ -89,8 +94,15 @@ def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.ruletables.editions import weakly_founded
 
     found = weakly_founded(workbench.jurisdictions().changes(arguments.id))
-    lines = [f"{arguments.id}: {len(found) or 'no'} changed figures to look at"]
-    lines += [f"  {one.id}  {_row_line(one.after)}" for one in found]
+    story = workbench.story(display_of(arguments, workbench, arguments.id))
+    told = counted(
+        "no changed figures to look at",
+        "{count} changed figure to look at",
+        "{count} changed figures to look at",
+        count=len(found),
+    )
+    lines = [said("{place}: {said}", place=arguments.id, said=told)]
+    lines += [f"  {one.id}  {_row_line(one.after, story)}" for one in found]
     _say(arguments, lines, {"jurisdiction": arguments.id, "rows": [_change_document(one) for one in found]})
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
@@ -115,12 +127,13 @@ def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     after = workbench.jurisdictions().change_row(arguments.id, written)
     limit = after.limit(written.id)
     document = {"jurisdiction": after.id, "edition": after.edition, "row": _row_document(limit)}
-    return _say(arguments, [f"{after.id}, {limit.id}: {_row_line(limit)}"], document)
+    story = workbench.story(display_of(arguments, workbench, after.id))
+    return _say(arguments, [f"{after.id}, {limit.id}: {_row_line(limit, story)}"], document)
 
 
 def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     done = workbench.jurisdictions().publish(arguments.id, publisher=arguments.by, note=arguments.note, on=date.today())
-    return _say(arguments, [f"published: {_edition_line(done)}"], _edition_document(done))
+    return _say(arguments, [said("published: {edition}", edition=_edition_line(done))], _edition_document(done))
 
 
 def _editions(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -128,7 +141,7 @@ def _editions(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = service.editions(arguments.id)
     is_open = not found or found[-1].jurisdiction != service.one(arguments.id)
     lines = [_edition_line(one) for one in found]
-    lines.append("changed since, not published" if is_open else "nothing changed since")
+    lines.append(said("changed since, not published") if is_open else said("nothing changed since"))
     document = {"editions": [_edition_document(one) for one in found], "changed_since": is_open}
     return _say(arguments, lines, document)
 
@@ -144,7 +157,7 @@ def _effect(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     surveys = [read_survey(str(file)) for file in files]
     found = workbench.rule_effects(against, arguments.id, surveys, TerminalProgress())
     rows = workbench.jurisdictions().changes(arguments.id, against)
-    lines = [f"{against} → {arguments.id}: {len(rows) or 'no'} rows differ"]
+    lines = [said("{place}: {said}", place=f"{against} → {arguments.id}", said=_rows_differ(len(rows)))]
     lines += [f"  {one.id}: {_value(one.before)} → {_value(one.after)}" for one in rows if one.changes_value]
     lines += effect_lines(found, workbench.story(display_of(arguments, workbench)))
     document = {
@@ -166,13 +179,21 @@ def _newest_of(workbench: Workbench, jurisdiction_id: str) -> str:
     return f"{jurisdiction_id}@{found[-1].number}" if found else ""
 
 
+def _parentless(jurisdiction_id: str) -> str:
+    return said("{id} against nothing, as it has no parent", id=jurisdiction_id)
+
+
+def _rows_differ(count: int) -> str:
+    return counted("no rows differ", "{count} row differs", "{count} rows differ", count=count)
+
+
 def _value(limit: Limit) -> str:
-    return f"{limit.printed} {limit.printed_unit}".strip() or "no figure"
+    return f"{limit.printed} {limit.printed_unit}".strip() or said("no figure")
 
 
-def _row_line(limit: Limit) -> str:
+def _row_line(limit: Limit, story: Story) -> str:
     note = f". {limit.note}" if limit.note else ""
-    return f"{_value(limit)}  [{limit.status}]  {limit.source}, {limit.clause}, {limit.edition}{note}"
+    return f"{_value(limit)}  [{story.word(limit.status)}]  {limit.source}, {limit.clause}, {limit.edition}{note}"
 
 
 def _row_document(limit: Limit) -> dict[str, object]:
@@ -193,7 +214,8 @@ def _change_document(one: RowChange) -> dict[str, object]:
 
 
 def _edition_line(one: RuleEdition) -> str:
-    return f"{one.jurisdiction.id}@{one.number}  {one.published_on}  by {one.publisher}  {one.note}"
+    by = said("by {name}", name=one.publisher)
+    return f"{one.jurisdiction.id}@{one.number}  {one.published_on}  {by}  {one.note}"
 
 
 def _edition_document(one: RuleEdition) -> dict[str, object]:

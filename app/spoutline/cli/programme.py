@@ -86,7 +86,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kept_as, programme = service.convert_folder(
         arguments.folder,
         _terms(arguments),
-        TerminalProgress("sites converted"),
+        TerminalProgress("{done} of {total} sites converted"),
         arguments.processes,
         partial(_staged, arguments, workbench),
         resume=arguments.resume,

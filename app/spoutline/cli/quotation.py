@@ -17,10 +17,14 @@ from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day, serial
+from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation_status import QuotationStatus
+from spoutline.model.worded import Worded
+from spoutline.planning.refit.revision_changes import Changed
+from spoutline.planning.refit.touched import Touch, TouchedPart
 from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
@@ -42,6 +46,33 @@ _SORTS: dict[str, Callable[[QuotationEntry], tuple[object, ...]]] = {
     "total": lambda one: (one.total_low is not None, one.total_low, one.id),
     "margin": lambda one: (one.margin_low is not None, one.margin_low, one.id),
     "follow-up": lambda one: (one.follow_up is None, one.follow_up, one.id),
+}
+_CHANGED: dict[Changed, Worded] = {
+    Changed.OPTION_ADDED: Worded("option added"),
+    Changed.OPTION_DROPPED: Worded("option left out"),
+    Changed.PART_ADDED: Worded("part added"),
+    Changed.PART_DROPPED: Worded("part left out"),
+    Changed.QUANTITY: Worded("pieces of"),
+    Changed.UNIT_PRICE: Worded("unit price of"),
+    Changed.TOTAL: Worded("total of"),
+    Changed.POSITION_SET: Worded("set of position"),
+    Changed.TERMS: Worded("terms"),
+    Changed.SURVEY: Worded("fingerprint of the survey"),
+    Changed.SITE: Worded("site"),
+    Changed.POSITION: Worded("position"),
+    Changed.POSITION_ADDED: Worded("position added"),
+    Changed.POSITION_DROPPED: Worded("position left out"),
+    Changed.CATALOGUE: Worded("catalog"),
+    Changed.PRICE_LIST: Worded("price list of"),
+    Changed.RULES: Worded("rules"),
+}
+_TOUCHED: dict[Touch, Worded] = {
+    Touch.GONE: Worded("no longer in the catalog"),
+    Touch.SUPERSEDED: Worded("replaced by its maker"),
+    Touch.DISCONTINUED: Worded("no longer made"),
+    Touch.DATA: Worded("stated otherwise in the catalog"),
+    Touch.PRICE: Worded("other list price"),
+    Touch.PRICE_GONE: Worded("without a list price"),
 }
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
 
@@ -144,20 +175,29 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         document = {"quotations": [_listed(one) for one in found]}
         write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n")
         return ExitCode.FITS
-    lines = (
-        f"{one.id:>5}  {one.number} r{one.revision}  {one.status:<8}  {one.dated or '–'} until {one.valid_to}  "
-        f"{_range(one.total_low, one.total_high)} {one.currency}  margin {_range(one.margin_low, one.margin_high)} %  "
-        f"{one.customer}; {one.site}{f'; follow up {one.follow_up}' if one.follow_up else ''}\n"
-        for one in found
-    )
-    write_standard_output("".join(lines))
+    story = workbench.story(display_of(arguments, workbench))
+    write_standard_output("".join(f"{_list_line(one, story)}\n" for one in found))
     return ExitCode.FITS
+
+
+def _list_line(one: QuotationEntry, story: Story) -> str:
+    span = said("{first} until {last}", first=one.dated or "–", last=one.valid_to)
+    margin = said("margin {percent} %", percent=_range(one.margin_low, one.margin_high))
+    follow = f"; {said('follow up {day}', day=one.follow_up)}" if one.follow_up else ""
+    return (
+        f"{one.id:>5}  {_revision(one.number, one.revision)}  {story.word(one.status):<8}  {span}  "
+        f"{_range(one.total_low, one.total_high)} {one.currency}  {margin}  {one.customer}; {one.site}{follow}"
+    )
+
+
+def _revision(number: str, revision: int) -> str:
+    return f"{number} {said('r{revision}', revision=revision)}"
 
 
 def _follow_up(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     stored = workbench.quoting().follow_up(arguments.id, arguments.day)
-    number, told = stored.quotation.terms.heading.number, stored.follow_up or "none"
-    write_standard_output(f"{stored.id}  {number} r{stored.revision}  {stored.status}  follow up {told}\n")
+    follow = said("follow up {day}", day=stored.follow_up) if stored.follow_up else said("no follow-up")
+    write_standard_output(f"{_state_line(stored, _story(workbench, arguments, stored))}  {follow}\n")
     return ExitCode.FITS
 
 
@@ -202,15 +242,15 @@ def _preview(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    return _print_state(workbench.quoting().keep(_made(workbench, arguments), arguments.by))
+    return _print_state(workbench, arguments, workbench.quoting().keep(_made(workbench, arguments), arguments.by))
 
 
 def _revise(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     stored, quotation = service.stored(arguments.id), _made(workbench, arguments)
     if stored.status is QuotationStatus.DRAFT:
-        return _print_state(service.save_draft(stored, quotation, arguments.by))
-    return _print_state(service.revise(stored, quotation, arguments.by))
+        return _print_state(workbench, arguments, service.save_draft(stored, quotation, arguments.by))
+    return _print_state(workbench, arguments, service.revise(stored, quotation, arguments.by))
 
 
 def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -222,17 +262,16 @@ def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     stored = service.stored(arguments.id)
     display = display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id)
-    return _print_state(
-        service.issue(stored, arguments.by, display, write, arguments.incomplete, low_margin=arguments.low_margin)
-    )
+    issued = service.issue(stored, arguments.by, display, write, arguments.incomplete, low_margin=arguments.low_margin)
+    return _print_state(workbench, arguments, issued)
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     answer = QuotationStatus(arguments.answer)
-    return _print_state(
-        service.answer(service.stored(arguments.id), answer, arguments.by, arguments.note, arguments.option)
-    )
+    stored = service.stored(arguments.id)
+    done = service.answer(stored, answer, arguments.by, arguments.note, arguments.option)
+    return _print_state(workbench, arguments, done)
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -285,8 +324,8 @@ def _margin(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     stored = service.stored(arguments.id)
-    story = workbench.story(display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id))
-    write_standard_output("\n".join((*_shown(stored, story), *_history(workbench, arguments.id))) + "\n")
+    story = _story(workbench, arguments, stored)
+    write_standard_output("\n".join((*_shown(stored, story), *_history(workbench, arguments.id, story))) + "\n")
     return ExitCode.FITS
 
 
@@ -295,32 +334,36 @@ def _shown(stored: StoredQuotation, story: Story) -> Iterator[str]:
 
     quotation = stored.quotation
     heading = quotation.terms.heading
-    yield f"{heading.number} r{stored.revision}  {stored.status}  {heading.dated} until {quotation.valid_to}"
+    span = said("{first} until {last}", first=heading.dated, last=quotation.valid_to)
+    yield f"{_revision(heading.number, stored.revision)}  {story.word(stored.status)}  {span}"
     yield f"{quotation.terms.customer.name}; {quotation.pins.survey.site.name}"
     if stored.follow_up is not None:
-        yield f"follow up {stored.follow_up}"
+        yield said("follow up {day}", day=stored.follow_up)
     yield from option_lines(quotation, story)
 
 
-def _history(workbench: Workbench, quotation_id: int) -> Iterator[str]:
+def _history(workbench: Workbench, quotation_id: int, story: Story) -> Iterator[str]:
     for event in workbench.quoting().history(quotation_id):
-        told = "; ".join(text for text in (event.option, event.note) if text)
-        note = f": {told}" if told else ""
-        yield f"  {event.at:%Y-%m-%d %H:%M} UTC  r{event.revision} {event.status}  {event.by}{note}"
+        noted = "; ".join(text for text in (event.option, event.note) if text)
+        note = f"{story.writing.colon} {noted}" if noted else ""
+        state = f"{said('r{revision}', revision=event.revision)} {story.word(event.status)}"
+        yield f"  {event.at:%Y-%m-%d %H:%M} UTC  {state}  {event.by}{note}"
 
 
 def _changes(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = []
     for one in workbench.quoting().changes(arguments.id, arguments.before, arguments.after):
         option = f"[{one.option}] " if one.option else ""
-        changed = one.changed.value.replace("_", " ")
         subject = f"{one.position}, {one.subject}" if one.position else one.subject
-        lines.append(f"{option}{changed} {subject}: {one.before or '–'} → {one.after or '–'}\n")
+        subject = "" if one.changed is Changed.SURVEY else f" {subject}"
+        moved = f"{one.before or '–'} → {one.after or '–'}"
+        changed = f"{told(_CHANGED[one.changed])}{subject}"
+        lines.append(f"{option}{said('{place}: {said}', place=changed, said=moved)}\n")
     write_standard_output("".join(lines))
     return ExitCode.FITS
 
 
-def _told(refs: Iterable[PartRef]) -> dict[PartRef, str]:
+def _named(refs: Iterable[PartRef]) -> dict[PartRef, str]:
     distinct = tuple(dict.fromkeys(refs))
     return dict(zip(distinct, told_apart(distinct), strict=True))
 
@@ -328,14 +371,23 @@ def _told(refs: Iterable[PartRef]) -> dict[PartRef, str]:
 def _touched(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = []
     for stored, parts in workbench.quoting().touched(arguments.today):
-        number = stored.quotation.terms.heading.number
-        lines.append(f"{stored.id:>5}  {number} r{stored.revision}  {stored.status}\n")
-        told = _told(part.part for part in parts)
-        for part in parts:
-            detail = f": {part.detail}" if part.detail else ""
-            lines.append(f"         {told[part.part]} {part.touch.value.replace('_', ' ')}{detail}\n")
+        story = _story(workbench, arguments, stored)
+        lines.append(f"{_state_line(stored, story)}\n")
+        named = _named(part.part for part in parts)
+        lines += [f"         {_touched_line(named[part.part], part, story)}\n" for part in parts]
     write_standard_output("".join(lines))
     return ExitCode.FITS
+
+
+def _touched_line(name: str, part: TouchedPart, story: Story) -> str:
+    """Return what became of a quoted part; of a price that is gone, the reason as the paper words it."""
+    from spoutline.model.price_gap import GapReason
+
+    text, detail = f"{name} {told(_TOUCHED[part.touch])}", part.detail
+    if part.touch is Touch.PRICE_GONE:
+        reason, _, rest = detail.partition(": ")
+        detail = f"{story.word(GapReason(reason))} ({rest})" if rest else story.word(GapReason(reason))
+    return said("{place}: {said}", place=text, said=detail) if detail else text
 
 
 def _expire(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -344,9 +396,17 @@ def _expire(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return ExitCode.FITS
 
 
-def _print_state(stored: StoredQuotation) -> ExitCode:
-    number = stored.quotation.terms.heading.number
-    write_standard_output(f"{stored.id}  {number} r{stored.revision}  {stored.status}\n")
+def _story(workbench: Workbench, arguments: argparse.Namespace, stored: StoredQuotation) -> Story:
+    return workbench.story(display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id))
+
+
+def _state_line(stored: StoredQuotation, story: Story) -> str:
+    number = _revision(stored.quotation.terms.heading.number, stored.revision)
+    return f"{stored.id}  {number}  {story.word(stored.status)}"
+
+
+def _print_state(workbench: Workbench, arguments: argparse.Namespace, stored: StoredQuotation) -> ExitCode:
+    write_standard_output(f"{_state_line(stored, _story(workbench, arguments, stored))}\n")
     return ExitCode.FITS
 
 

@@ -13,6 +13,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.mail import add_mail, mail_of
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.model.faults import InputFault, InputProblem
@@ -125,7 +126,8 @@ def _outcome(quotation: Quotation) -> ExitCode:
     ]
     if not lacking:
         return ExitCode.FITS
-    sys.stderr.write(f"Written, but without a set that keeps every must: {', '.join(lacking)}\n")
+    told = said("Written, but without a set that keeps every must: {positions}", positions=", ".join(lacking))
+    sys.stderr.write(f"{told}\n")
     return ExitCode.DOES_NOT_FIT
 
 

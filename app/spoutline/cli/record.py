@@ -16,6 +16,7 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import said
 from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
@@ -154,9 +155,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
             return write_certificates(workbench, arguments)
         case "find":
             found = service.find(arguments.code)
-            state = "as printed" if found.is_as_printed else "changed since it was printed"
-            name = found.stored.survey.site.name
-            write_standard_output(f"survey {found.stored.id}  {name}  {found.position}  {state}\n")
+            state = said("as printed") if found.is_as_printed else said("changed since it was printed")
+            survey, name = said("survey {number}", number=found.stored.id), found.stored.survey.site.name
+            write_standard_output(f"{survey}  {name}  {found.position}  {state}\n")
         case _:
             return _list(
                 service, arguments.site, service.words(workbench.language, display_of(arguments, workbench)).story
@@ -205,8 +206,12 @@ def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.N
     survey = _survey_of(workbench, entry, arguments.survey)
     plan = None
     if survey is None:
-        wanted = "name the survey of the site with --survey, or keep it in the book with the window"
-        sys.stderr.write(f"spoutline: kept, but not judged: the book holds no survey of {entry.site}; {wanted}\n")
+        unjudged = said(
+            "kept, but not judged: the book holds no survey of {site}; "
+            "name the survey of the site with --survey, or keep it in the book with the window",
+            site=entry.site,
+        )
+        sys.stderr.write(f"spoutline: {unjudged}\n")
     else:
         from spoutline.planning.pack.picked import only_positions
 
@@ -306,8 +311,10 @@ def _check_sets(records: Sequence[CommissioningRecord], site_plan: SitePlan) -> 
         expected = shown.get(record.position, ())
         same = len(record.parts) == len(expected) and all(map(PartRef.names, record.parts, expected))
         if record.parts and expected and not same:
-            hold = f"the sets shown here hold {', '.join(told_apart(expected))}"
-            wanted = Worded("{hold}: name those that the form was printed for with --sets", hold=hold)
+            wanted = Worded(
+                "the sets shown here hold {parts}: name those that the form was printed for with --sets",
+                parts=", ".join(told_apart(expected)),
+            )
             problems.append(
                 InputProblem(
                     "",
@@ -365,13 +372,14 @@ def _listed(service: InstallerService, site: str, story: Story) -> Iterator[str]
         record = stored.record
         when = record.done_on or stored.recorded_at.date()
         shown = ", ".join(told_apart(record.as_built, known))
-        yield f"{when}  commissioning  {record.position}  {record.done_by}  {shown}"
+        yield f"{when}  {said('commissioning')}  {record.position}  {record.done_by}  {shown}"
         yield from (f"  ✗ {text}" for text in _found(record, story))
     for entry in records.wear(site):
-        yield f"{entry.done_on}  wear  {entry.position}  {entry.removed} → {entry.fitted or '–'}  {entry.reason}"
+        change = f"{entry.removed} → {entry.fitted or '–'}"
+        yield f"{entry.done_on}  {said('wear')}  {entry.position}  {change}  {story.word(entry.reason)}"
         yield from (f"  ✗ {text}" for text in entry.found)
     for done in records.inspections(site):
-        yield f"{done.done_on}  inspection  {done.position}  {done.item}  {done.result}"
+        yield f"{done.done_on}  {said('inspection')}  {done.position}  {done.item}  {story.word(done.result)}"
 
 
 def _name(text: str, field: str) -> str:

@@ -8,7 +8,9 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import display_of
+from spoutline.cli.files import noted
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.voice import told
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -31,10 +33,10 @@ def sets_of(workbench: Workbench, survey: Survey, arguments: argparse.Namespace)
     """Return the plan of a survey with the sets that were named; what was not used is told on standard error."""
     shown = workbench.agreeing().sets_for(survey, arguments.sets, TerminalProgress())
     for note in shown.notes:
-        sys.stderr.write(f"spoutline: note: {note}\n")
+        sys.stderr.write(f"{noted(told(note))}\n")
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     for line in edited_lines(shown.site_plan, story):
-        sys.stderr.write(f"spoutline: note: {line}\n")
+        sys.stderr.write(f"{noted(line)}\n")
     return shown.site_plan
 
 

@@ -70,7 +70,7 @@ def _found(
     if plan.chosen is None:
         return None
     named = _part_in(plan.chosen.hanging_set, arguments.place)
-    listening = Listening(TerminalProgress("parts tried"))
+    listening = Listening(TerminalProgress("{done} of {total} parts tried"))
     return workbench.substitutes(survey, plan, named, listening, with_misfits=arguments.misfits)
 
 

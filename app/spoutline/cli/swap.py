@@ -12,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.outputs import InputFile
 from spoutline.cli.sets import add_sets, sets_of
+from spoutline.cli.voice import said
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part_ref import told_apart
 from spoutline.model.stock import SwapOption
@@ -53,7 +54,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = [] if trace is None else [story.number_trace(trace)]
     lines += [line for option in options for line in option_lines(option, survey.site.currency, story)]
     if not options:
-        lines += ["The stock list holds no other part of this kind."]
+        lines += [said("The stock list holds no other part of this kind.")]
     write_standard_output("".join(f"{line}\n" for line in lines))
     return ExitCode.FITS if any(option.judged is not None for option in options) else ExitCode.DOES_NOT_FIT
 
@@ -66,9 +67,9 @@ def _shown(option: SwapOption) -> tuple[str, str]:
 
 def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[str]:
     """Return a swap option as lines of text: the part, what changes and what it costs, or the rules it breaks."""
-    head = f"{story.part(option.part)}, {option.quantity} at hand"
+    part = story.part(option.part)
     if option.judged is None:
-        yield f"✗ {head}: would not do."
+        yield said("✗ {part}, {count} at hand: would not do.", part=part, count=option.quantity)
         for finding in option.findings:
             if finding.verdict is Verdict.BROKEN and finding.severity is Severity.MUST:
                 text = story.finding(finding)
@@ -78,11 +79,19 @@ def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[st
         return
     price = story.money(option.judged.hanging_set.price_minor, currency)
     out, put_in = _shown(option)
-    yield f"✓ {head}: would do. Take out {out}; put in {put_in}. Set: {price}."
+    yield said(
+        "✓ {part}, {count} at hand: would do. Take out {out}; put in {put_in}. Set: {price}.",
+        part=part,
+        count=option.quantity,
+        out=out,
+        put_in=put_in,
+        price=price,
+    )
     for check in option.judged.checks:
         if not check.passes:
             cells = story.check(check)
-            yield f"    {cells.title}: {cells.value}, {cells.limit} ({cells.outcome_word}, {cells.severity_word})"
+            outcome = f"{cells.value}, {cells.limit} ({cells.outcome_word}, {cells.severity_word})"
+            yield f"    {cells.title}{story.writing.colon} {outcome}"
 
 
 WORK = CommandWork(_arguments, _run)

@@ -10,9 +10,12 @@ from typing import TYPE_CHECKING
 
 from spoutline.book.survey_text import read_survey, survey_to_json
 from spoutline.cli.catalogue_import import (
+    NOTHING_CHANGED,
     choices_in,
     column_document,
     column_line,
+    counts_line,
+    head_lines,
     offers_of,
     report_document,
     report_lines,
@@ -26,6 +29,7 @@ from spoutline.cli.command import CommandWork, units_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import tell_note, write_standard_output
 from spoutline.cli.outputs import InputFile, OutputArguments
+from spoutline.cli.voice import told
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 
@@ -190,18 +194,14 @@ def _site(arguments: argparse.Namespace) -> tuple[Site, Position | None]:
 
 def _lines(arguments: argparse.Namespace, done: PositionsRead) -> Iterator[str]:
     report, changes = done.report, done.result.changes
-    if arguments.map is not None and not done.result.opened.is_recognised:
-        yield "the titles are not those that the map was made for: look at the columns"
-    left_out = ((report.totals, "totals"), (report.headings, "repeated titles"), (report.sections, "headings"))
-    said = ", ".join(f"{count} {what}" for count, what in left_out if count)
-    yield f"{report.lines} positions in {report.rows} rows{f'; left out: {said}' if said else ''}"
+    yield from head_lines(arguments, report, is_recognised=done.result.opened.is_recognised)
     yield from report_lines(report)
     yield from row_change_lines(changes)
     if not report.is_sound:
-        yield "nothing was changed; repair or answer what is told above"
+        yield told(NOTHING_CHANGED)
         return
-    counts = f"{changes.new} new, {changes.changed} changed, {changes.unchanged} unchanged, {changes.missing} missing"
-    yield f"of the positions would be {counts}"
+    names = ("new", "changed", "unchanged", "missing")
+    yield counts_line(arguments, {name: getattr(changes, name) for name in names})
 
 
 def _document(arguments: argparse.Namespace, done: PositionsRead) -> dict[str, object]:

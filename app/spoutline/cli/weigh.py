@@ -105,10 +105,10 @@ def _found(
     service = workbench.weighing()
     if arguments.position is not None:
         axes = axes_named(arguments.axes or _AXES, "--axes")
-        listening = TerminalProgress("sets looked at")
+        listening = TerminalProgress("{done} of {total} sets looked at")
         return service.position(survey, arguments.position, axes, free=arguments.free, terms=terms, progress=listening)
     axis = _other_axis(axes_named(arguments.axes or "price,lead", "--axes"), arguments.axes)
-    listening = TerminalProgress("positions looked at")
+    listening = TerminalProgress("{done} of {total} positions looked at")
     return service.station(survey, axis, free=arguments.free, terms=terms, progress=listening)
 
 

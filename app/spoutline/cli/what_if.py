@@ -13,10 +13,12 @@ from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.what_if import WhatIf, WhatIfQuestion
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -78,7 +80,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     before = sets_of(workbench, survey, arguments)
     service = workbench.what_if()
-    found = service.ask(before, asked[0], WhatIfListening(TerminalProgress("positions looked at")))
+    found = service.ask(before, asked[0], WhatIfListening(TerminalProgress("{done} of {total} positions looked at")))
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     contents: dict[Path, bytes] = {}
     if arguments.pdf is not None:
@@ -91,7 +93,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         files.place()
     _print(found, story, as_json=arguments.json)
     for path in contents:
-        sys.stderr.write(f"written to {path}\n")
+        sys.stderr.write(f"{said('written to {path}', path=path)}\n")
     kept = all(one.after.keeps_every_must for one in found.positions)
     return ExitCode.FITS if kept else ExitCode.DOES_NOT_FIT
 
@@ -101,21 +103,23 @@ def _compare(workbench: Workbench, asked: Sequence[WhatIf], arguments: argparse.
     from spoutline.planning.what_if.matrix import check_several
 
     if arguments.lasting:
-        raise InputFault((InputProblem("", "--lasting", f"{len(asked)} answers", "name one blend alone"),))
+        raise InputFault(
+            (InputProblem("", "--lasting", Worded("{count} answers", count=len(asked)), "name one blend alone"),)
+        )
     if arguments.accept is not None:
         wanted = "name one answer alone to write the survey with it"
-        raise InputFault((InputProblem("", "--accept", f"{len(asked)} answers", wanted),))
+        raise InputFault((InputProblem("", "--accept", Worded("{count} answers", count=len(asked)), wanted),))
     check_several(asked)
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     service, before = workbench.what_if(), sets_of(workbench, survey, arguments)
-    found = service.ask_several(before, asked, TerminalProgress("positions looked at"))
+    found = service.ask_several(before, asked, TerminalProgress("{done} of {total} positions looked at"))
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     if arguments.pdf is not None:
         content = service.matrix_paper(found, story, dated, form_of(arguments.pdf))
         with arguments.output_plan.staged({arguments.pdf: content}) as files:
             files.place()
-        sys.stderr.write(f"written to {arguments.pdf}\n")
+        sys.stderr.write(f"{said('written to {path}', path=arguments.pdf)}\n")
     if arguments.json:
         from spoutline.documents.json.what_if_matrix import what_if_matrix_json
 

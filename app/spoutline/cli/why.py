@@ -54,7 +54,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     plan = workbench.plan_position(survey, arguments.position)
     found, no_set = None, None
     if plan.chosen is not None:
-        found = workbench.set_reasons(survey, plan, TerminalProgress("places looked at"))
+        found = workbench.set_reasons(survey, plan, TerminalProgress("{done} of {total} places looked at"))
     else:
         no_set = _why_no_set(workbench, survey, plan, arguments)
     _accept(survey, plan, no_set, arguments)

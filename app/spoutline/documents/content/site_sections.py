@@ -145,7 +145,7 @@ def _site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> Iterato
     yield Named(story.word(Word.CLIMATE), story.phrases.fill("between", low=low, high=high))
     yield Named(story.word(Word.SERVICE), story.word(site.service))
     yield Named(story.word(Word.FENCED), story.yes_no(site.fenced))
-    yield Named(story.word(Word.CATALOGUE), made_from.catalogue_edition)
+    yield Named(story.word(Word.CATALOGUE), story.edition(made_from.catalogue_edition))
     yield Named(story.word(Word.RULES), made_from.rules_edition)
     yield Named(story.word(Word.FINGERPRINT), made_from.survey_fingerprint)
     yield Named(story.word(Word.PROGRAM), made_from.program_version)
@@ -161,7 +161,11 @@ def short_site_rows(site_plan: SitePlan, story: Story, dated: date | None) -> It
     yield Named(story.phrases.text["sets_title"], sets_head(site_plan, story))
     title = story.phrases.tell(site_plan.jurisdiction.title)
     yield Named(story.word(Word.JURISDICTION), f"{title}, {site_plan.jurisdiction.edition}")
-    editions = (made_from.catalogue_edition, made_from.rules_edition, f"Spoutline {made_from.program_version}")
+    editions = (
+        story.edition(made_from.catalogue_edition),
+        made_from.rules_edition,
+        f"Spoutline {made_from.program_version}",
+    )
     yield Named(story.word(Word.CATALOGUE), story.writing.listed(editions))
 
 

@@ -195,7 +195,7 @@ def _asked_here(pins: Pins, story: Story) -> Iterator[Named]:
 def _made_from(quotation: Quotation, story: Story) -> Iterator[Named]:
     pins = quotation.pins
     lists = {price.list_id: f"{price.list_id} ({price.maker}, {price.currency})" for price in pins.prices}
-    yield Named(story.word(Word.CATALOGUE), pins.catalogue_edition)
+    yield Named(story.word(Word.CATALOGUE), story.edition(pins.catalogue_edition))
     yield Named(story.word(Word.JURISDICTION), story.phrases.tell(pins.jurisdiction_title))
     yield Named(story.word(Word.RULES), pins.rules_edition)
     yield Named(story.word(Word.FINGERPRINT), pins.survey_fingerprint[:_FINGERPRINT_SHOWN])

@@ -72,12 +72,12 @@ def _head(found: WhatIfResult, story: Story, dated: date | None) -> Iterator[Nam
     yield Named(story.word(PaperWord.SITE), found.before.survey.site.name)
     yield Named(story.word(PaperWord.POSITIONS), scope_text(found, story))
     yield Named(story.word(Word.TODAY), sets_head(found.before, story))
-    rules, edition = found.before.jurisdiction, f"{before.catalogue_edition}"
+    rules, edition = found.before.jurisdiction, story.edition(before.catalogue_edition)
     told = [story.phrases.tell(rules.title)]
     if found.jurisdiction.id != rules.id:
         told.append(story.phrases.tell(found.jurisdiction.title))
     yield Named(story.word(PaperWord.JURISDICTION), " → ".join(told))
-    editions = dict.fromkeys((edition, after.catalogue_edition))
+    editions = dict.fromkeys((edition, story.edition(after.catalogue_edition)))
     yield Named(story.word(PaperWord.CATALOGUE), " → ".join(editions))
     if dated is not None:
         yield Named(story.word(PaperWord.DATE), story.day(dated))

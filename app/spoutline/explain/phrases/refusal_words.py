@@ -1,31 +1,37 @@
-"""Refusals and notes in one language: what was said in English, told by its words with the figures filled in anew."""
+"""Answers, refusals and notes in one language: what was said in English, told by its words, figures filled in anew."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Final
 
 from spoutline.explain.phrases.reader import PhraseReader, placeholders
 from spoutline.model.faults import InputFault, InputNote, InputProblem, StoreFault
 from spoutline.model.worded import Worded
 
-_TEXTS: Final = "texts"
+_TABLES: Final = ("texts", "answers")
 _OF_A_PROBLEM: Final = ("field", "value")
 
 
 @dataclass(frozen=True, slots=True)
 class RefusalWords:
-    """Texts of refusals by the English one, which stands in for those that a language lacks."""
+    """Texts by the English one, which stands in for those that a language lacks.
+
+    ``texts`` are those of refusals and notes, told wherever they stand. ``answers`` are lines that commands answer,
+    told where they are ``Worded`` alone: some are single words that also name fields.
+    """
 
     texts: Mapping[str, str]
+    answers: Mapping[str, str] = field(default_factory=dict)
 
     def told(self, text: str) -> str:
         """Return a text in this language, its figures too where they are something said themselves."""
         if not isinstance(text, Worded):
             return self.texts.get(text, text)
         figures = {name: self._figure(name, figure) for name, figure in text.figures.items()}
-        return self.texts.get(text.template, text.template).format(**figures)
+        template = self.answers.get(text.template) or self.texts.get(text.template, text.template)
+        return template.format(**figures)
 
     def line(self, one: InputProblem | InputNote | StoreFault) -> str:
         """Return a problem, a note or a fault of the environment as one line."""
@@ -50,10 +56,10 @@ ENGLISH_REFUSALS: Final = RefusalWords({})
 def refusal_words_from_toml(text: str, place: str) -> RefusalWords:
     """Return the words written in ``text``; raise ``InputFault`` with every fault, naming ``place``."""
     reader = PhraseReader(text, place)
-    reader.names("table", reader.table, (_TEXTS,))
-    texts = reader.strings(_TEXTS, reader.table.get(_TEXTS), None)
-    for said, told in texts.items():
+    reader.names("table", reader.table, _TABLES)
+    texts, answers = (reader.strings(name, reader.table.get(name), None) for name in _TABLES)
+    for said, told in (*texts.items(), *answers.items()):
         if placeholders(told) != placeholders(said):
             reader.report(said, repr(told), "use the names in braces of the English text")
     reader.finish()
-    return RefusalWords(texts)
+    return RefusalWords(texts, answers)

@@ -22,6 +22,7 @@ from spoutline.explain.phrases.what_if_words import WhatIfWord
 from spoutline.model.answered import AssumedTopic
 from spoutline.model.charge import Charge, Per
 from spoutline.model.check import CheckId, Outcome
+from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.cross_reference import NumberStepKind
 from spoutline.model.cuts import Cut, Decider
@@ -111,6 +112,7 @@ _LISTS: Final[tuple[type[StrEnum], ...]] = (
     PaperWord,
     QuotationWord,
     QuotationStatus,
+    OptionKind,
     GapReason,
     Per,
     Charge,
@@ -171,6 +173,10 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "leaves_out": ("positions",),
     "common_none": (),
     "incomplete_word": ("by", "reason"),
+    "edition_published": ("catalogue", "number"),
+    "edition_draft": ("catalogue",),
+    "edition_draft_after": ("catalogue", "number"),
+    "edition_invented": ("edition",),
     "entry_agreed": (),
     "entry_withdrawn": (),
     "entry_person": (),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from spoutline.explain.plan.story import Story
 from spoutline.model.agreed_sets import AgreedSets, AgreedStanding, AgreementKind, EntryKind
+from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.plan import PositionPlan
 
@@ -38,8 +39,13 @@ def entry_source(entry: AgreedSets, story: Story) -> str:
             title=quoted.title,
         )
     if origin.kind is AgreementKind.CONVERSION:
-        return phrases.fill("entry_conversion", way=origin.way.replace("_", " "))
+        return phrases.fill("entry_conversion", way=_way(origin.way, story))
     return phrases.text["entry_station" if origin.kind is AgreementKind.STATION else "entry_person"]
+
+
+def _way(way: str, story: Story) -> str:
+    """Return a way of conversion in words; one that no longer is one, as it was written."""
+    return story.word(OptionKind(way)) if way in set(OptionKind) else way.replace("_", " ")
 
 
 def broken_musts(plan: PositionPlan, story: Story, *, named: bool = False) -> tuple[str, ...]:

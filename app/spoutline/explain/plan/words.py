@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+from typing import Final
 
 from spoutline.explain.phrases.phrasebook import Phrasebook
 from spoutline.explain.plan.part_name import part_name
@@ -31,6 +33,13 @@ _FOOTING_WRITTEN = {
     "engineering judgement of this program": LimitStatus.JUDGEMENT,
     "engineering judgement": LimitStatus.JUDGEMENT,
 }
+# how the catalogue names its editions and drafts, and the one of the invented catalogue
+_EDITION_TITLES: Final = (
+    (re.compile(r"(?P<catalogue>.+), edition (?P<number>\d+)"), "edition_published"),
+    (re.compile(r"(?P<catalogue>.+), draft"), "edition_draft"),
+    (re.compile(r"(?P<catalogue>.+), draft after edition (?P<number>\d+)"), "edition_draft_after"),
+    (re.compile(r"Invented catalog (?P<edition>\S+)"), "edition_invented"),
+)
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
@@ -121,6 +130,13 @@ class Words:
             return name
         key = "liquid_with_ethanol" if liquid.family is LiquidFamily.GASOLINE else "liquid_with_biodiesel"
         return self.phrases.fill(key, liquid=name, percent=self.show(liquid.blend_percent, Dimension.PERCENT))
+
+    def edition(self, title: str) -> str:
+        """Return the title of a catalog's edition in this language, where the program gave it; else as it is."""
+        for pattern, key in _EDITION_TITLES:
+            if (named := pattern.fullmatch(title)) is not None:
+                return self.phrases.fill(key, **named.groupdict())
+        return title
 
     def part(self, part: Part) -> str:
         """Return how a part is named in a sentence: number and name."""
