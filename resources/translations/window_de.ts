@@ -632,6 +632,10 @@
    <translation>Markierten Satz neh&amp;men</translation>
   </message>
   <message>
+   <source>&amp;Take this set</source>
+   <translation>Diesen Satz &amp;nehmen</translation>
+  </message>
+  <message>
    <source>&amp;Terms…</source>
    <translation>Be&amp;dingungen…</translation>
   </message>
@@ -702,6 +706,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Verfahren</translation>
+  </message>
+  <message>
+   <source>&amp;Weigh all sets…</source>
+   <translation>Alle Sätze a&amp;bwägen…</translation>
   </message>
   <message>
    <source>&amp;What if…</source>
@@ -1324,6 +1332,18 @@
    <translation>Behörde</translation>
   </message>
   <message>
+   <source>Axis to the right</source>
+   <translation>Achse nach rechts</translation>
+  </message>
+  <message>
+   <source>Axis told by the size of the points</source>
+   <translation>Achse, die die Größe der Punkte angibt</translation>
+  </message>
+  <message>
+   <source>Axis upward</source>
+   <translation>Achse nach oben</translation>
+  </message>
+  <message>
    <source>Bac&amp;kups…</source>
    <translation>Si&amp;cherungen…</translation>
   </message>
@@ -1598,6 +1618,10 @@
   <message>
    <source>Changed since.</source>
    <translation>Seither geändert.</translation>
+  </message>
+  <message>
+   <source>Chart of the sets</source>
+   <translation>Diagramm der Sätze</translation>
   </message>
   <message>
    <source>Check</source>
@@ -2422,6 +2446,14 @@
   <message>
    <source>Every row left out where {where} shows “{shows}”</source>
    <translation>Jede Zeile ausgelassen, in der {where} „{shows}“ zeigt</translation>
+  </message>
+  <message>
+   <source>Every set shown is one that no other outdoes on the axes chosen. Taking one asks for its parts.</source>
+   <translation>Jeder gezeigte Satz wird auf den gewählten Achsen von keinem anderen übertroffen. Wer einen nimmt, verlangt seine Teile.</translation>
+  </message>
+  <message>
+   <source>Every set that no other outdoes in price, lead time, flow and more.</source>
+   <translation>Jeder Satz, den in Preis, Lieferzeit, Durchfluss und mehr kein anderer übertrifft.</translation>
   </message>
   <message>
    <source>Every step of a quotation comes here once it is saved in the book.</source>
@@ -3310,6 +3342,10 @@
   <message>
    <source>Least cost</source>
    <translation>Geringste Kosten</translation>
+  </message>
+  <message>
+   <source>Leave &amp;aside the parts asked for</source>
+   <translation>Verlangte Teile &amp;außer Acht lassen</translation>
   </message>
   <message>
    <source>Leave and &amp;lose the changes</source>
@@ -4310,6 +4346,10 @@
   <message>
    <source>Other answer</source>
    <translation>Andere Antwort</translation>
+  </message>
+  <message>
+   <source>Other parts can then take their places.</source>
+   <translation>Andere Teile können dann an ihre Stelle treten.</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
@@ -5684,6 +5724,10 @@
    <translation>Protokoll als P&amp;DF…</translation>
   </message>
   <message>
+   <source>Save the sets weighed</source>
+   <translation>Abgewogene Sätze speichern</translation>
+  </message>
+  <message>
    <source>Save the terms</source>
    <translation>Bedingungen speichern</translation>
   </message>
@@ -5768,6 +5812,10 @@
    <translation>Im Handbuch suchen</translation>
   </message>
   <message>
+   <source>See every set that no other outdoes in price, lead time, flow and more, and take one of them.</source>
+   <translation>Jeden Satz sehen, den in Preis, Lieferzeit, Durchfluss und mehr kein anderer übertrifft, und einen davon nehmen.</translation>
+  </message>
+  <message>
    <source>See the figures in the report</source>
    <translation>Siehe die Zahlen im Bericht</translation>
   </message>
@@ -5826,6 +5874,10 @@
   <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
    <translation>Sätze werden so gemeinsam gewählt, dass Teile und dieser Preis je Teilenummer am wenigsten kosten; leer: jeder Platz für sich.</translation>
+  </message>
+  <message>
+   <source>Sets looked at</source>
+   <translation>Angesehene Sätze</translation>
   </message>
   <message>
    <source>Sets of the position side by side</source>
@@ -6400,6 +6452,14 @@
    <translation>Bedingungen wie in {path}</translation>
   </message>
   <message>
+   <source>Terms for &amp;drive-offs…</source>
+   <translation>Bedingungen für Ab&amp;risse…</translation>
+  </message>
+  <message>
+   <source>Terms for drive-offs</source>
+   <translation>Bedingungen für Abrisse</translation>
+  </message>
+  <message>
    <source>Terms not saved as a file</source>
    <translation>Bedingungen nicht als Datei gespeichert</translation>
   </message>
@@ -6414,6 +6474,10 @@
   <message>
    <source>Terms of the quotation</source>
    <translation>Bedingungen des Angebots</translation>
+  </message>
+  <message>
+   <source>Terms that say how often drive-offs happen make a yearly cost an axis.</source>
+   <translation>Bedingungen, die sagen, wie oft Abrisse vorkommen, machen jährliche Kosten zu einer Achse.</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
@@ -6654,6 +6718,10 @@
   <message>
    <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
    <translation>Die Sätze, wie für die Antworten von heute geplant. Papiere zeigen von da an, was vereinbart ist.</translation>
+  </message>
+  <message>
+   <source>The sets of the chart as a table</source>
+   <translation>Die Sätze des Diagramms als Tabelle</translation>
   </message>
   <message>
    <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
@@ -7096,6 +7164,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Einsätze und Fristen; das erste Jahr muss genannt sein</translation>
   </message>
   <message>
+   <source>W&amp;eigh sets…</source>
+   <translation>Sätze a&amp;bwägen…</translation>
+  </message>
+  <message>
    <source>Wa&amp;y round the vehicle</source>
    <translation>Weg um das &amp;Fahrzeug</translation>
   </message>
@@ -7134,6 +7206,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Weather records of the place</source>
    <translation>Wetteraufzeichnungen des Orts</translation>
+  </message>
+  <message>
+   <source>Weigh</source>
+   <translation>Abwägen</translation>
+  </message>
+  <message>
+   <source>Weigh sets</source>
+   <translation>Sätze abwägen</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -7270,6 +7350,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What is the s&amp;tation?</source>
    <translation>Was für eine Tankstelle i&amp;st es?</translation>
+  </message>
+  <message>
+   <source>What is weighed</source>
+   <translation>Was abgewogen wird</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
@@ -8464,6 +8548,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Besuch</translation>
   </message>
   <message>
+   <source>size</source>
+   <translation>Größe</translation>
+  </message>
+  <message>
    <source>somebody has to answer for a price</source>
    <translation>jemand muss für einen Preis einstehen</translation>
   </message>
@@ -8572,12 +8660,20 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>zum nächsten, eine Hälfte aufwärts</translation>
   </message>
   <message>
+   <source>to the right</source>
+   <translation>nach rechts</translation>
+  </message>
+  <message>
    <source>to {0}</source>
    <translation>an {0}</translation>
   </message>
   <message>
    <source>to; empty: open</source>
    <translation>bis; leer: offen</translation>
+  </message>
+  <message>
+   <source>upward</source>
+   <translation>nach oben</translation>
   </message>
   <message>
    <source>valid</source>

@@ -632,6 +632,10 @@
    <translation>&amp;Tomar el conjunto marcado</translation>
   </message>
   <message>
+   <source>&amp;Take this set</source>
+   <translation>&amp;Tomar este conjunto</translation>
+  </message>
+  <message>
    <source>&amp;Terms…</source>
    <translation>&amp;Condiciones…</translation>
   </message>
@@ -702,6 +706,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Camino</translation>
+  </message>
+  <message>
+   <source>&amp;Weigh all sets…</source>
+   <translation>&amp;Sopesar todos los conjuntos…</translation>
   </message>
   <message>
    <source>&amp;What if…</source>
@@ -1324,6 +1332,18 @@
    <translation>Autoridad</translation>
   </message>
   <message>
+   <source>Axis to the right</source>
+   <translation>Eje hacia la derecha</translation>
+  </message>
+  <message>
+   <source>Axis told by the size of the points</source>
+   <translation>Eje que indica el tamaño de los puntos</translation>
+  </message>
+  <message>
+   <source>Axis upward</source>
+   <translation>Eje hacia arriba</translation>
+  </message>
+  <message>
    <source>Bac&amp;kups…</source>
    <translation>&amp;Respaldos…</translation>
   </message>
@@ -1598,6 +1618,10 @@
   <message>
    <source>Changed since.</source>
    <translation>Cambiado desde entonces.</translation>
+  </message>
+  <message>
+   <source>Chart of the sets</source>
+   <translation>Gráfico de los conjuntos</translation>
   </message>
   <message>
    <source>Check</source>
@@ -2422,6 +2446,14 @@
   <message>
    <source>Every row left out where {where} shows “{shows}”</source>
    <translation>Omitida toda fila donde {where} muestra “{shows}”</translation>
+  </message>
+  <message>
+   <source>Every set shown is one that no other outdoes on the axes chosen. Taking one asks for its parts.</source>
+   <translation>Cada conjunto mostrado es uno que ningún otro supera en los ejes elegidos. Tomar uno pide sus piezas.</translation>
+  </message>
+  <message>
+   <source>Every set that no other outdoes in price, lead time, flow and more.</source>
+   <translation>Cada conjunto que ningún otro supera en precio, plazo, caudal y más.</translation>
   </message>
   <message>
    <source>Every step of a quotation comes here once it is saved in the book.</source>
@@ -3310,6 +3342,10 @@
   <message>
    <source>Least cost</source>
    <translation>Costo mínimo</translation>
+  </message>
+  <message>
+   <source>Leave &amp;aside the parts asked for</source>
+   <translation>Dejar de &amp;lado las piezas pedidas</translation>
   </message>
   <message>
    <source>Leave and &amp;lose the changes</source>
@@ -4310,6 +4346,10 @@
   <message>
    <source>Other answer</source>
    <translation>Otra respuesta</translation>
+  </message>
+  <message>
+   <source>Other parts can then take their places.</source>
+   <translation>Otras piezas pueden entonces ocupar su lugar.</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
@@ -5684,6 +5724,10 @@
    <translation>Registro en P&amp;DF…</translation>
   </message>
   <message>
+   <source>Save the sets weighed</source>
+   <translation>Guardar los conjuntos sopesados</translation>
+  </message>
+  <message>
    <source>Save the terms</source>
    <translation>Guardar las condiciones</translation>
   </message>
@@ -5768,6 +5812,10 @@
    <translation>Buscar en el manual</translation>
   </message>
   <message>
+   <source>See every set that no other outdoes in price, lead time, flow and more, and take one of them.</source>
+   <translation>Ver cada conjunto que ningún otro supera en precio, plazo, caudal y más, y tomar uno de ellos.</translation>
+  </message>
+  <message>
    <source>See the figures in the report</source>
    <translation>Vea las cifras del informe</translation>
   </message>
@@ -5826,6 +5874,10 @@
   <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
    <translation>Los conjuntos se eligen en común para que las piezas y este precio por número de pieza cuesten lo mínimo; vacío: cada posición se elige por sí misma.</translation>
+  </message>
+  <message>
+   <source>Sets looked at</source>
+   <translation>Conjuntos examinados</translation>
   </message>
   <message>
    <source>Sets of the position side by side</source>
@@ -6400,6 +6452,14 @@
    <translation>Condiciones como en {path}</translation>
   </message>
   <message>
+   <source>Terms for &amp;drive-offs…</source>
+   <translation>&amp;Condiciones para arranques…</translation>
+  </message>
+  <message>
+   <source>Terms for drive-offs</source>
+   <translation>Condiciones para arranques</translation>
+  </message>
+  <message>
    <source>Terms not saved as a file</source>
    <translation>Condiciones sin guardar en archivo</translation>
   </message>
@@ -6414,6 +6474,10 @@
   <message>
    <source>Terms of the quotation</source>
    <translation>Condiciones de la cotización</translation>
+  </message>
+  <message>
+   <source>Terms that say how often drive-offs happen make a yearly cost an axis.</source>
+   <translation>Las condiciones que dicen con qué frecuencia hay arranques hacen de un costo anual un eje.</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
@@ -6654,6 +6718,10 @@
   <message>
    <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
    <translation>Los conjuntos según el plan para las respuestas de hoy. Los documentos muestran desde entonces lo acordado.</translation>
+  </message>
+  <message>
+   <source>The sets of the chart as a table</source>
+   <translation>Los conjuntos del gráfico como tabla</translation>
   </message>
   <message>
    <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
@@ -7096,6 +7164,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Visitas y plazos; el primer año debe estar indicado</translation>
   </message>
   <message>
+   <source>W&amp;eigh sets…</source>
+   <translation>Sop&amp;esar conjuntos…</translation>
+  </message>
+  <message>
    <source>Wa&amp;y round the vehicle</source>
    <translation>Ca&amp;mino alrededor del vehículo</translation>
   </message>
@@ -7134,6 +7206,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Weather records of the place</source>
    <translation>Registros del clima del lugar</translation>
+  </message>
+  <message>
+   <source>Weigh</source>
+   <translation>Sopesar</translation>
+  </message>
+  <message>
+   <source>Weigh sets</source>
+   <translation>Sopesar conjuntos</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -7270,6 +7350,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What is the s&amp;tation?</source>
    <translation>¿Qué es&amp;tación es?</translation>
+  </message>
+  <message>
+   <source>What is weighed</source>
+   <translation>Qué se sopesa</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
@@ -8464,6 +8548,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>visita</translation>
   </message>
   <message>
+   <source>size</source>
+   <translation>tamaño</translation>
+  </message>
+  <message>
    <source>somebody has to answer for a price</source>
    <translation>alguien tiene que responder por un precio</translation>
   </message>
@@ -8572,12 +8660,20 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>al más cercano, el medio hacia arriba</translation>
   </message>
   <message>
+   <source>to the right</source>
+   <translation>a la derecha</translation>
+  </message>
+  <message>
    <source>to {0}</source>
    <translation>para {0}</translation>
   </message>
   <message>
    <source>to; empty: open</source>
    <translation>hasta; vacío: abierta</translation>
+  </message>
+  <message>
+   <source>upward</source>
+   <translation>hacia arriba</translation>
   </message>
   <message>
    <source>valid</source>

@@ -632,6 +632,10 @@
    <translation>&amp;Prendre l'ensemble marqué</translation>
   </message>
   <message>
+   <source>&amp;Take this set</source>
+   <translation>&amp;Prendre cet ensemble</translation>
+  </message>
+  <message>
    <source>&amp;Terms…</source>
    <translation>&amp;Conditions…</translation>
   </message>
@@ -702,6 +706,10 @@
   <message>
    <source>&amp;Way</source>
    <translation>&amp;Voie</translation>
+  </message>
+  <message>
+   <source>&amp;Weigh all sets…</source>
+   <translation>&amp;Comparer tous les ensembles…</translation>
   </message>
   <message>
    <source>&amp;What if…</source>
@@ -1324,6 +1332,18 @@
    <translation>Autorité</translation>
   </message>
   <message>
+   <source>Axis to the right</source>
+   <translation>Axe vers la droite</translation>
+  </message>
+  <message>
+   <source>Axis told by the size of the points</source>
+   <translation>Axe indiqué par la taille des points</translation>
+  </message>
+  <message>
+   <source>Axis upward</source>
+   <translation>Axe vers le haut</translation>
+  </message>
+  <message>
    <source>Bac&amp;kups…</source>
    <translation>Sau&amp;vegardes…</translation>
   </message>
@@ -1598,6 +1618,10 @@
   <message>
    <source>Changed since.</source>
    <translation>Modifié depuis.</translation>
+  </message>
+  <message>
+   <source>Chart of the sets</source>
+   <translation>Graphique des ensembles</translation>
   </message>
   <message>
    <source>Check</source>
@@ -2422,6 +2446,14 @@
   <message>
    <source>Every row left out where {where} shows “{shows}”</source>
    <translation>Toute ligne écartée où {where} montre « {shows} »</translation>
+  </message>
+  <message>
+   <source>Every set shown is one that no other outdoes on the axes chosen. Taking one asks for its parts.</source>
+   <translation>Chaque ensemble montré n'est surpassé par aucun autre sur les axes choisis. En prendre un demande ses pièces.</translation>
+  </message>
+  <message>
+   <source>Every set that no other outdoes in price, lead time, flow and more.</source>
+   <translation>Tout ensemble qu'aucun autre ne surpasse en prix, délai, débit et plus.</translation>
   </message>
   <message>
    <source>Every step of a quotation comes here once it is saved in the book.</source>
@@ -3310,6 +3342,10 @@
   <message>
    <source>Least cost</source>
    <translation>Moindre coût</translation>
+  </message>
+  <message>
+   <source>Leave &amp;aside the parts asked for</source>
+   <translation>&amp;Laisser de côté les pièces demandées</translation>
   </message>
   <message>
    <source>Leave and &amp;lose the changes</source>
@@ -4310,6 +4346,10 @@
   <message>
    <source>Other answer</source>
    <translation>Autre réponse</translation>
+  </message>
+  <message>
+   <source>Other parts can then take their places.</source>
+   <translation>D'autres pièces peuvent alors les remplacer.</translation>
   </message>
   <message>
    <source>Other parts for this place</source>
@@ -5684,6 +5724,10 @@
    <translation>Procès-verbal P&amp;DF…</translation>
   </message>
   <message>
+   <source>Save the sets weighed</source>
+   <translation>Enregistrer les ensembles comparés</translation>
+  </message>
+  <message>
    <source>Save the terms</source>
    <translation>Enregistrer les conditions</translation>
   </message>
@@ -5768,6 +5812,10 @@
    <translation>Chercher dans le manuel</translation>
   </message>
   <message>
+   <source>See every set that no other outdoes in price, lead time, flow and more, and take one of them.</source>
+   <translation>Voir tout ensemble qu'aucun autre ne surpasse en prix, délai, débit et plus, et en prendre un.</translation>
+  </message>
+  <message>
    <source>See the figures in the report</source>
    <translation>Voir les chiffres du rapport</translation>
   </message>
@@ -5826,6 +5874,10 @@
   <message>
    <source>Sets are chosen together so that parts and this price for each part number cost least; empty: each position is chosen for itself.</source>
    <translation>Les ensembles sont choisis en commun pour que pièces et coût par référence soient au plus bas ; vide : chaque poste est choisi pour lui-même.</translation>
+  </message>
+  <message>
+   <source>Sets looked at</source>
+   <translation>Ensembles examinés</translation>
   </message>
   <message>
    <source>Sets of the position side by side</source>
@@ -6400,6 +6452,14 @@
    <translation>Conditions selon {path}</translation>
   </message>
   <message>
+   <source>Terms for &amp;drive-offs…</source>
+   <translation>Con&amp;ditions pour les arrachements…</translation>
+  </message>
+  <message>
+   <source>Terms for drive-offs</source>
+   <translation>Conditions pour les arrachements</translation>
+  </message>
+  <message>
    <source>Terms not saved as a file</source>
    <translation>Conditions non enregistrées</translation>
   </message>
@@ -6414,6 +6474,10 @@
   <message>
    <source>Terms of the quotation</source>
    <translation>Conditions du devis</translation>
+  </message>
+  <message>
+   <source>Terms that say how often drive-offs happen make a yearly cost an axis.</source>
+   <translation>Des conditions qui disent la fréquence des arrachements font d'un coût annuel un axe.</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
@@ -6654,6 +6718,10 @@
   <message>
    <source>The sets as planned for the answers of today. Papers show what is agreed from then on.</source>
    <translation>Les ensembles prévus pour les réponses d'aujourd'hui. Les documents montrent dès lors ce qui est convenu.</translation>
+  </message>
+  <message>
+   <source>The sets of the chart as a table</source>
+   <translation>Les ensembles du graphique en tableau</translation>
   </message>
   <message>
    <source>The sets of the conversion, {0}. Papers show what is agreed from then on.</source>
@@ -7096,6 +7164,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Passages et échéances ; la première année doit être nommée</translation>
   </message>
   <message>
+   <source>W&amp;eigh sets…</source>
+   <translation>Co&amp;mparer des ensembles…</translation>
+  </message>
+  <message>
    <source>Wa&amp;y round the vehicle</source>
    <translation>Chemin autour du &amp;véhicule</translation>
   </message>
@@ -7134,6 +7206,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Weather records of the place</source>
    <translation>Relevés météo du lieu</translation>
+  </message>
+  <message>
+   <source>Weigh</source>
+   <translation>Comparer</translation>
+  </message>
+  <message>
+   <source>Weigh sets</source>
+   <translation>Comparer des ensembles</translation>
   </message>
   <message>
    <source>Weight</source>
@@ -7270,6 +7350,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What is the s&amp;tation?</source>
    <translation>Quelle s&amp;tation est-ce ?</translation>
+  </message>
+  <message>
+   <source>What is weighed</source>
+   <translation>Ce qui est comparé</translation>
   </message>
   <message>
    <source>What it changes that sets share part numbers, against each position chosen for itself</source>
@@ -8464,6 +8548,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>visite</translation>
   </message>
   <message>
+   <source>size</source>
+   <translation>taille</translation>
+  </message>
+  <message>
    <source>somebody has to answer for a price</source>
    <translation>quelqu'un doit répondre d'un prix</translation>
   </message>
@@ -8572,12 +8660,20 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>au plus proche, un demi vers le haut</translation>
   </message>
   <message>
+   <source>to the right</source>
+   <translation>à droite</translation>
+  </message>
+  <message>
    <source>to {0}</source>
    <translation>à {0}</translation>
   </message>
   <message>
    <source>to; empty: open</source>
    <translation>au ; vide : ouverte</translation>
+  </message>
+  <message>
+   <source>upward</source>
+   <translation>vers le haut</translation>
   </message>
   <message>
    <source>valid</source>

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_plans
@@ -14,6 +14,7 @@ from gui.page_rooms import laid_over, settle, with_steps, with_tabs
 from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.weighing import WeighingDialog
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.language import WindowLanguage
@@ -70,7 +71,7 @@ def spoken(
     bench.speak(before)
 
 
-def cut_off(window: MainWindow) -> list[str]:
+def cut_off(window: QWidget) -> list[str]:
     """Return the texts of labels and buttons in view that have less room than they ask for."""
     buttons = [one for one in window.findChildren(QAbstractButton) if not isinstance(one, QToolButton)]
     labels = [one for one in window.findChildren(QLabel) if not one.wordWrap()]
@@ -191,3 +192,28 @@ def test_choices_of_positions_are_told_and_written_in_every_language(spoken: tup
     # what a survey holds is understood in every language
     assert page.model.setData(page.model.index(1, column), "diesel")
     assert session.survey.positions[1].liquid.family == "diesel"
+
+
+def test_sets_weighed_fit_a_small_screen_in_every_language(
+    spoken: tuple[Language, MainWindow], qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _, window = spoken
+    assert window.workplace is not None
+    shown: list[WeighingDialog] = []
+    monkeypatch.setattr(WeighingDialog, "exec", lambda dialog: shown.append(dialog) or 0)
+    monkeypatch.setattr(WeighingDialog, "deleteLater", lambda _: None)
+    window.workplace.weighing.ask()
+    dialog = shown[0]
+    qtbot.addWidget(dialog)
+    dialog.show()
+    for scope in range(dialog.scope_box.count()):
+        dialog.scope_box.setCurrentIndex(scope)
+        dialog.scope_box.activated.emit(scope)
+        qtbot.waitUntil(lambda: dialog.found is not None and not dialog.progress_row.bar.isVisible(), timeout=60_000)
+        settle(window)
+        dialog.resize(1080, 640)
+        QApplication.processEvents()
+        assert dialog.width() <= WIDTH_PX
+        assert dialog.height() <= HEIGHT_PX
+        assert cut_off(dialog) == []
+        assert laid_over(dialog) == []

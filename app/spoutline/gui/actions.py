@@ -39,6 +39,7 @@ class ActionId(StrEnum):
     REMOVE_POSITION = "remove_position"
     COPY_ANSWERS = "copy_answers"
     WHAT_IF = "what_if"
+    WEIGH = "weigh"
     AGREE = "agree"
     WITHDRAW = "withdraw"
     AGREEMENTS = "agreements"
@@ -211,6 +212,13 @@ ACTIONS: tuple[ActionRecord, ...] = (
         title="&What if…",
         keys="Ctrl+Shift+W",
         hint="See what another blend, duty, outlet, rule or catalog would do to sets, checks, parts and money.",
+    ),
+    ActionRecord(
+        id=ActionId.WEIGH,
+        menu=MenuId.POSITION,
+        title="W&eigh sets…",
+        keys="Ctrl+Shift+E",
+        hint="See every set that no other outdoes in price, lead time, flow and more, and take one of them.",
     ),
     ActionRecord(
         id=ActionId.DISPENSER_TYPES,

@@ -34,6 +34,7 @@ class JobKind(StrEnum):
     WHY = "why"
     MEASURE = "measure"
     WHAT_IF = "what_if"
+    WEIGH = "weigh"
     CHART = "chart"
     PAPER = "paper"
     FILE = "file"

@@ -149,6 +149,14 @@ class Columns:
                     kept &= ~((cost > cost[one]) & (own >= own[one]).all(axis=1))
         return self.only(keeps)
 
+    def binding(self) -> Mask:
+        """Say which limits some chain of items could exceed, ports left aside."""
+        held = ~np.isposinf(self.limits)
+        kept = self.only(np.asarray((self.loads[:, held] < np.inf).all(axis=1)))
+        binds = np.zeros(len(self.limits), np.bool_)
+        binds[held] = kept.most(kept.loads[:, held]).sum(axis=0) > self.limits[held]
+        return binds | (held & (self.loads >= np.inf).any(axis=0))
+
     def trimmed(self) -> Columns:
         """Return the problem without limits that no chain can exceed, its loads eased for bounds.
 

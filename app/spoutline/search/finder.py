@@ -174,6 +174,18 @@ class Finder:
             columns = columns.with_load(columns.major, most_major)
         return front(columns, axes, effort, without=without, known=known)
 
+    def binding(self) -> tuple[bool, ...]:
+        """Say of each limit whether some chain of items could exceed it; all may where that cannot be told."""
+        columns = self._shared.rows
+        if columns is None:
+            return (True,) * len(self._limits)
+        return tuple(columns.with_limits(self._limits).binding().tolist())
+
+    @property
+    def limits(self) -> tuple[float, ...]:
+        """The upper limits of the load sums."""
+        return self._limits
+
     def path_of(self, rows: Sequence[int]) -> Path:
         """Return the chain of some items, by layer, as ``ItemsOf`` counts them; below 0 for an empty layer."""
         items = [None if row < 0 else self._shared.items[row] for row in rows]

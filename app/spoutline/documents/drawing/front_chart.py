@@ -156,7 +156,7 @@ def _frame(xs: Scale, ys: Scale, story: Story) -> Iterator[Shape]:
     corner = (Place(0.0, HEIGHT_M), Place(0.0, 0.0), Place(WIDTH_M, 0.0))
     yield Path(places=corner, ink=Ink.AXIS, weight=Weight.THIN)
     top, right = Place(0.0, HEIGHT_M), Place(WIDTH_M, 0.0)
-    yield Label(at=top, text=story.title(ys.axis), anchor=Anchor.START, offset_pt=(-60.0, 10.0))
+    yield Label(at=top, text=story.title(ys.axis), anchor=Anchor.START, offset_pt=(-30.0, 10.0))
     yield Label(at=right, text=story.title(xs.axis), anchor=Anchor.END, offset_pt=(0.0, -22.0))
 
 

@@ -65,6 +65,7 @@ class Verbs:
             ActionId.REMOVE_POSITION: self.remove_position,
             ActionId.COPY_ANSWERS: self.copy_answers,
             ActionId.WHAT_IF: workplace.what_if.ask,
+            ActionId.WEIGH: workplace.weighing.ask,
             ActionId.AGREE: workplace.agreeing.agree_planned,
             ActionId.WITHDRAW: workplace.agreeing.withdraw,
             ActionId.AGREEMENTS: workplace.agreeing.show_history,

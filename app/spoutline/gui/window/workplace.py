@@ -40,6 +40,7 @@ from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.window.no_set_steps import NoSetSteps
 from spoutline.gui.window.place_guide import PlaceGuide
+from spoutline.gui.window.weighing_steps import WeighingSteps
 from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
 from spoutline.model.plan import PositionPlan, SlotCount
@@ -116,6 +117,7 @@ class Workplace(QWidget):
         self.agreeing = AgreementSteps(self.context, notify, self)
         self.what_if = WhatIfSteps(self.context, self)
         self.no_set = NoSetSteps(self.context, self)
+        self.weighing = WeighingSteps(self.context, self)
         self._is_narrow, self._stacking = False, Stacking()
         self._divided: dict[str, list[int]] = {}
         self._build()
@@ -389,6 +391,7 @@ class Workplace(QWidget):
         page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
         page.outcome.what_if_wanted.connect(self.what_if.ask)
         page.outcome.all_reasons_wanted.connect(self.no_set.show)
+        page.other_sets.weigh_wanted.connect(self.weighing.ask)
         page.agreement.history_wanted.connect(self.agreeing.show_history)
         self.walk_pages.addWidget(page)
         return page

@@ -65,6 +65,7 @@ class _Source:
     may: Mask
     axes: Axes
     offset: Ints  # what giving up the lines adds to each axis
+    widens: bool  # giving up each of its lines lets in chains that its limits shut out
     most_regrets: int | None
 
 
@@ -176,6 +177,7 @@ class _Weighing:
         by_practice = FrontAxis.PRACTICE in self.asked.axes
         most = None if by_practice else self.departures
         measured: dict[int, Measured] = {}
+        lines = self._lines_that_bind(chooser, sorted(soft))
         for size in range(len(soft) + 1 if most is None else min(len(soft), most) + 1):
             for group in map(frozenset, itertools.combinations(sorted(soft), size)):
                 query = chooser.query(group)
@@ -183,12 +185,31 @@ class _Weighing:
                     if at not in measured:
                         measured[at] = self.measures.measured(one)
                     left = None if most is None else most - size
-                    yield self._source(group, one, finder, measured[at], left)
+                    yield self._source(group, (one, finder), measured[at], left, widens=group <= lines[at])
+
+    @staticmethod
+    def _lines_that_bind(chooser: Chooser, soft: Sequence[RequirementId]) -> list[_Group]:
+        """Return, by design flow, the lines whose should-limits shut some chain out, by their bounds."""
+        whole = [finder for _, finder in chooser.search.finders_of(chooser.query(frozenset()))]
+        found: list[set[RequirementId]] = [set() for _ in whole]
+        for line in soft:
+            freed = chooser.search.finders_of(chooser.query(frozenset({line})))
+            for at, (_, finder) in enumerate(freed):
+                lost = zip(whole[at].limits, finder.limits, whole[at].binding(), strict=True)
+                if any(held < free and binds for held, free, binds in lost):
+                    found[at].add(line)
+        return [frozenset(one) for one in found]
 
     def _source(
-        self, group: _Group, one: Assembled, finder: Finder, measured: Measured, most_regrets: int | None
+        self,
+        group: _Group,
+        problem: tuple[Assembled, Finder],
+        measured: Measured,
+        most_regrets: int | None,
+        *,
+        widens: bool,
     ) -> _Source:
-        axes = self.asked.axes
+        (one, finder), axes = problem, self.asked.axes
         may = np.logical_and.reduce([measured.known[axis] for axis in axes])
         return _Source(
             group,
@@ -202,6 +223,7 @@ class _Weighing:
                 measured.figures[FrontAxis.PRICE],
             ),
             np.array([len(group) if axis is FrontAxis.PRACTICE else 0 for axis in axes], np.int64),
+            widens,
             most_regrets,
         )
 
@@ -236,6 +258,8 @@ class _Weighing:
         fresh: list[_Found] = []
         gaps = np.zeros(len(self.asked.axes), np.int64)
         for number, source in enumerate(self._sources):
+            if not source.widens and not self._turned_down:
+                continue  # it holds the chains of a group with fewer lines, unless a full check forbade some there
             axes, gap = _coarse(source, share)
             gaps = np.maximum(gaps, gap)
             chains = source.finder.front(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QModelIndex
+from PySide6.QtCore import QModelIndex, Signal
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
@@ -131,7 +131,15 @@ def findings_panel(context: Context, parent: QWidget | None = None) -> ResultPan
 
 
 class OtherSetsPanel(ResultPanel):
-    """Other sets with their price difference; taking one keeps its parts, which is an answer like any other."""
+    """Other sets with their price difference; taking one keeps its parts, which is an answer like any other.
+
+    Signals
+    -------
+    weigh_wanted()
+        A person wants to see all sets that no other outdoes.
+    """
+
+    weigh_wanted = Signal()
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(
@@ -151,7 +159,11 @@ class OtherSetsPanel(ResultPanel):
         self.release_button = QPushButton(tr("&Let all parts go"), self)
         self.release_button.clicked.connect(self._release)
         row.addWidget(self.take_button)
+        self.weigh_button = QPushButton(tr("&Weigh all sets…"), self)
+        self.weigh_button.setToolTip(tr("Every set that no other outdoes in price, lead time, flow and more."))
+        self.weigh_button.clicked.connect(lambda _=False: self.weigh_wanted.emit())
         row.addWidget(self.release_button)
+        row.addWidget(self.weigh_button)
         row.addStretch(1)
         self.column.addLayout(row)
         self.tree.opened.connect(self._take)

@@ -1,0 +1,21 @@
+"""What weighing sets works with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from spoutline.explain.plan.story import Story
+from spoutline.gui.jobs import Jobs
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+
+@dataclass(frozen=True, slots=True)
+class WeighingTools:
+    """What the dialog works with."""
+
+    workbench: Workbench
+    jobs: Jobs
+    story: Story

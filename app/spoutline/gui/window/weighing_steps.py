@@ -1,0 +1,37 @@
+"""Sets weighed in a dialog; one taken is one change of the survey that can be undone."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QDialog, QWidget
+
+from spoutline.gui.pages.context import Context
+
+if TYPE_CHECKING:
+    from spoutline.gui.dialogs.weighing import WeighingDialog
+
+
+class WeighingSteps(QObject):
+    """Opens the dialog for the survey in hand and takes what comes of it."""
+
+    def __init__(self, context: Context, window: QWidget) -> None:
+        super().__init__(window)
+        self._context, self._window = context, window
+        self.dialog: WeighingDialog | None = None
+
+    def ask(self) -> None:
+        """Let a person weigh sets; the survey changes only where one is taken."""
+        from spoutline.gui.dialogs.weighing import WeighingDialog
+        from spoutline.gui.dialogs.weighing_tools import WeighingTools
+
+        context, session = self._context, self._context.session
+        tools = WeighingTools(session.workbench, context.jobs, context.story)
+        self.dialog = WeighingDialog(session.survey, session.label, tools, self._window)
+        accepted = self.dialog.exec() == QDialog.DialogCode.Accepted
+        after, said = self.dialog.after, self.dialog.said
+        self.dialog.deleteLater()
+        self.dialog = None
+        if accepted and after is not None:
+            context.edit(after, said)

@@ -1,0 +1,168 @@
+"""Sets weighed in the window: chart and table tell the same, one taken is one change, keyboard and words suffice."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog
+from pytestqt.qtbot import QtBot
+
+from paper_text import text_of
+from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.weighing import WeighingDialog
+from spoutline.gui.edits.question import Step
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.front import FrontAxis, PositionFront, StationFront
+
+
+@pytest.fixture
+def dialog(qtbot: QtBot, workplace: Workplace) -> WeighingDialog:
+    """Return the dialog as the window opens it, without the loop that waits for its end."""
+    shown: list[WeighingDialog] = []
+
+    def keep(dialog: WeighingDialog) -> int:
+        shown.append(dialog)
+        return 0
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(WeighingDialog, "exec", keep)
+        patch.setattr(WeighingDialog, "deleteLater", lambda _: None)
+        workplace.weighing.ask()
+    qtbot.addWidget(shown[0])
+    shown[0].show()
+    return shown[0]
+
+
+def done(qtbot: QtBot, dialog: WeighingDialog) -> None:
+    """Wait until the whole answer is there."""
+
+    def is_done() -> bool:
+        found = dialog.found
+        if isinstance(found, PositionFront):
+            return found.unchecked == 0 and not dialog.progress_row.bar.isVisible()
+        return found is not None and not dialog.progress_row.bar.isVisible()
+
+    qtbot.waitUntil(is_done, timeout=60_000)
+
+
+def front_of(dialog: WeighingDialog) -> PositionFront:
+    assert isinstance(dialog.found, PositionFront)
+    return dialog.found
+
+
+def test_a_set_taken_is_one_change_that_can_be_undone_and_is_planned_then(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    session = workplace.session
+    before, steps = session.survey, session.undo_stack.count()
+    taken: list[tuple[object, ...]] = []
+
+    def take() -> None:
+        dialog = workplace.weighing.dialog
+        assert dialog is not None
+        done(qtbot, dialog)
+        found = front_of(dialog)
+        assert session.survey is before
+        last = len(found.points) - 1
+        assert last > 0
+        dialog.pick(last)
+        taken.append(found.points[last].judged.hanging_set.refs)
+        QTest.mouseClick(dialog.accept_button, Qt.MouseButton.LeftButton)
+
+    QTimer.singleShot(0, take)
+    window.actions_by_id[ActionId.WEIGH].trigger()
+    position = session.survey.position(session.label)
+    assert position is not None
+    assert set(position.decisions.pinned) == set(taken[0])
+    assert session.undo_stack.count() == steps + 1
+    workplace.show_step(Step.SET)
+    qtbot.waitUntil(lambda: workplace.context.plan is not None, timeout=60_000)
+    plan = workplace.context.plan
+    assert plan is not None
+    assert plan.chosen is not None
+    assert plan.chosen.hanging_set.refs == taken[0]
+    session.undo_stack.undo()
+    assert session.survey == before
+
+
+def test_chart_and_table_hold_the_same_points_in_hand(qtbot: QtBot, dialog: WeighingDialog) -> None:
+    done(qtbot, dialog)
+    found = front_of(dialog)
+    assert found.axes == (FrontAxis.PRICE, FrontAxis.LEAD, FrontAxis.FLOW)
+    assert dialog.model.rowCount() == len(found.points)
+    assert dialog.picked == found.planned
+    dialog.chart.setFocus()
+    QTest.keyClick(dialog.chart, Qt.Key.Key_End)
+    at = dialog.picked
+    assert at is not None
+    assert dialog.tree.current_record() == at
+    assert found.points[at].figures[0] == max(one.figures[0] for one in found.points)
+    told = dialog.chart.accessibleDescription()
+    for number in found.points[at].judged.hanging_set.numbers:
+        assert number in told
+    assert f"Chart of {len(found.points)} points" in told
+    dialog.tree.pick(dialog.model.index(0, 0))
+    assert dialog.picked == 0
+    view = dialog.chart.view()
+    assert view is not None
+    place = view.point(dialog.chart._places[at])
+    QTest.mouseClick(dialog.chart, Qt.MouseButton.LeftButton, pos=QPoint(round(place.x()), round(place.y())))
+    assert found.points[dialog.picked or 0].figures[:2] == found.points[at].figures[:2]
+
+
+def test_axes_are_chosen_and_each_once(qtbot: QtBot, dialog: WeighingDialog) -> None:
+    done(qtbot, dialog)
+    dialog.y_box.setCurrentIndex(dialog.y_box.findData(FrontAxis.PRICE.value))
+    dialog.y_box.activated.emit(dialog.y_box.currentIndex())
+    assert len(set(dialog.axes)) == len(dialog.axes)
+    assert dialog.axes[1] is FrontAxis.PRICE
+    dialog.size_box.setCurrentIndex(0)
+    dialog.size_box.activated.emit(0)
+    done(qtbot, dialog)
+    found = front_of(dialog)
+    assert found.axes == dialog.axes
+    assert len(found.axes) == 2
+    assert FrontAxis.YEARLY.value not in {dialog.x_box.itemData(at) for at in range(dialog.x_box.count())}
+
+
+def test_terms_make_a_yearly_cost_an_axis(qtbot: QtBot, dialog: WeighingDialog, workplace: Workplace) -> None:
+    done(qtbot, dialog)
+    dialog.use_terms(workplace.session.workbench.quoting().demo_terms())
+    at = dialog.y_box.findData(FrontAxis.YEARLY.value)
+    assert at >= 0
+    dialog.y_box.setCurrentIndex(at)
+    dialog.y_box.activated.emit(at)
+    done(qtbot, dialog)
+    assert FrontAxis.YEARLY in front_of(dialog).axes
+    assert "drive-offs" in dialog.told_label.toolTip()
+
+
+def test_a_station_is_weighed_by_its_price(qtbot: QtBot, dialog: WeighingDialog, tmp_path: Path) -> None:
+    done(qtbot, dialog)
+    dialog.scope_box.setCurrentIndex(1)
+    dialog.scope_box.activated.emit(1)
+    done(qtbot, dialog)
+    found = dialog.found
+    assert isinstance(found, StationFront)
+    assert dialog.axes == (FrontAxis.PRICE, FrontAxis.LEAD)
+    assert "All combinations" in dialog.told_label.text()
+    path = tmp_path / "weighed.pdf"
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), "PDF (*.pdf)"))
+        dialog.save_paper()
+        qtbot.waitUntil(path.exists, timeout=60_000)
+    told = " ".join(text_of(path.read_bytes()).split())
+    assert "All combinations" in told
+
+
+def test_leaving_changes_nothing(qtbot: QtBot, dialog: WeighingDialog, workplace: Workplace) -> None:
+    before, steps = workplace.session.survey, workplace.session.undo_stack.count()
+    done(qtbot, dialog)
+    dialog.stop()
+    dialog.reject()
+    assert workplace.session.survey is before
+    assert workplace.session.undo_stack.count() == steps
