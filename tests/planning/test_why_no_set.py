@@ -37,6 +37,7 @@ from spoutline.model.no_set import (
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, PlanStatus, SetLink
+from spoutline.model.port import ThreadStandard
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.model.survey import Survey, SurveyLiquid, VapourStatus
 from spoutline.planning.no_set.concessions import ORDER, concession_of
@@ -375,3 +376,50 @@ def test_a_position_with_a_set_has_no_reasons(context: PlanningContext) -> None:
     plan = plan_position(CAR.positions[0], CAR.site, context)
     found = why_no_set(plan, CAR, context)
     assert (found.conflicts, found.trials, found.lacking) == ((), (), ())
+
+
+def test_a_contradiction_does_not_hide_what_else_must_be_given_up(context: PlanningContext) -> None:
+    # UL 2586B 1.3: no class between B20 and B100; NFPA 30A 6.5.1 (from memory): hose of at most 18 ft, far below 12 m
+    survey = survey_of(liquid={"family": "diesel", "blend_percent": 50}, filler={"distance_m": 12.0})
+    found = reasons(survey, context)
+    asked = [set(one.demands) for one in found.conflicts]
+    assert asked[0] == {answer(AskedAnswer.LIQUID)}
+    assert {line(RequirementId.REACH), line(RequirementId.HOSE_LENGTH)} in asked
+    trial = found.trials[0]
+    assert set(trial.given_up) == {answer(AskedAnswer.LIQUID), line(RequirementId.REACH)}
+    assert trial.after is None
+    assert found.ending is NoSetEnding.ANSWERS
+
+
+def test_an_outlet_that_nothing_screws_onto_names_what_comes_nearest(
+    catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    # ISO 228-1 and ASME B1.20.1: parallel G threads and tapered NPT threads are different standards and do not mate
+    def is_npt(part: Part) -> bool:
+        return all(end is None or end.thread is not ThreadStandard.G for end in (part.inlet, part.outlet))
+
+    store = only(catalogue, is_npt)
+    survey = survey_of(liquid=E10, outlet={"thread": "G", "size": "3/4"})
+    found = reasons(survey, PlanningContext(us_tables, store))
+    joints = next(one for one in found.conflicts if one.demands == (line(RequirementId.JOINTS),))
+    (slot,) = joints.slots
+    assert (slot.slot, slot.left) == (Slot.WHIP_HOSE, 0)
+    assert slot.nearest
+    for near in slot.nearest:
+        assert near.part.inlet is not None
+        assert near.part.inlet.thread is ThreadStandard.NPT
+        assert near.findings
+    assert joints.is_gap
+    assert found.trials == ()
+
+
+def test_a_part_that_its_maker_replaced_gives_way_first(context: PlanningContext) -> None:
+    # the catalogue's table of swivels says that LS-S101 took the place of LS-S113
+    survey = deciding(CAR, pinned=["LS-S113"])
+    found = reasons(survey, context)
+    first = found.trials[0]
+    assert [(one.before.number, one.now.number) for one in first.successions] == [("LS-S113", "LS-S101")]
+    assert first.after is not None
+    assert [one.number for one in first.after.positions[0].decisions.pinned] == ["LS-S101"]
+    assert "LS-S101" in first.freed.numbers
+    assert [one.number for one in survey.positions[0].decisions.pinned] == ["LS-S113"]

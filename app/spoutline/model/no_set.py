@@ -163,6 +163,9 @@ class NoSetEnding(StrEnum):
     """Why the search for reasons came to its end."""
 
     COMPLETE = "complete"
+    ANSWERS = (
+        "answers"  # contradictions and ways out are complete; what else is in the way shows once answers are right
+    )
     CONFLICTS = "conflicts"
     WAYS = "ways"
     QUESTIONS = "questions"

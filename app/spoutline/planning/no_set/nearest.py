@@ -36,14 +36,8 @@ def slot_reasons(search: ChainSearch, lines: frozenset[RequirementId]) -> tuple[
 def gap_reason(search: ChainSearch, slot: Slot, refs: Iterable[PartRef]) -> SlotReason:
     """Return that no part can be joined on in a slot, naming those whose ports come nearest to the outlet."""
     there = sum(len(portion) for portion in search.pool.portions(slot))
-    near = [
-        NearPart(slot=slot, part=part, findings=_at_outlet(search, part.ref, slot), misses=())
-        for ref in refs
-        for portion in search.pool.portions(slot)
-        for part in portion.source((ref,)).values()
-        if portion.row_of(ref) is not None
-    ]
-    return SlotReason(slot=slot, there=there, broken=((RequirementId.JOINTS, there),), left=0, nearest=tuple(near))
+    near = tuple(one for ref in refs if (one := _near_outlet(search, slot, ref)) is not None)
+    return SlotReason(slot=slot, there=there, broken=((RequirementId.JOINTS, there),), left=0, nearest=near)
 
 
 def miss_of(finding: Finding) -> Quantity | None:
@@ -142,14 +136,17 @@ def _values(shown: Shown, parts: SlotParts) -> Floats:
     return np.broadcast_to(values, (len(parts.columns),)).astype(np.float64)
 
 
-def _at_outlet(search: ChainSearch, ref: PartRef, slot: Slot) -> tuple[Finding, ...]:
-    """Return what keeps a part from the dispenser's outlet."""
-    found = search.pool.found(slot, ref)
-    if found is None:
-        return ()
-    columns, row = found[0].columns, found[1]
-    code = int(columns.arrays["inlet"][row])
-    if code < 0:
-        return ()
-    pair = JointPair(OUTLET, str(ref), search.requirement.outlet, columns.ports[code])
-    return pair_findings(pair, search.model.tables)
+def _near_outlet(search: ChainSearch, first: Slot, ref: PartRef) -> NearPart | None:
+    """Return what keeps a part, or an adaptor before it, from the dispenser's outlet; None where it has no inlet."""
+    for slot in (first, Slot.ADAPTOR, Slot.SPLITTER):
+        found = search.pool.found(slot, ref)
+        if found is None:
+            continue
+        parts, row = found
+        code = int(parts.columns.arrays["inlet"][row])
+        if code < 0:
+            return None
+        pair = JointPair(OUTLET, str(ref), search.requirement.outlet, parts.columns.ports[code])
+        findings = pair_findings(pair, search.model.tables)
+        return NearPart(slot=slot, part=parts.source((ref,))[ref], findings=findings, misses=())
+    return None

@@ -47,8 +47,7 @@ class Freed:
 class Questions:
     """Asks what demands of a position allow. Dropping demands never makes an answer worse.
 
-    A dropped answer stands for any of the ``variants``, the one that was given among them. Where what was answered is
-    refused, demands are the answers alone, and all lines are in force.
+    A dropped answer stands for any of the ``variants``, the one that was given among them, unless that is refused.
     """
 
     position: Position
@@ -66,8 +65,6 @@ class Questions:
         """Yield all demands, the hardest to change first."""
         answers = {answer for variant in self.variants for answer in variant.changed}
         yield from (Demand(kind=DemandKind.ANSWER, answer=one) for one in AskedAnswer if one in answers)
-        if self.as_answered is None:
-            return
         lines = dict.fromkeys((*_SETTLED, *GIVEN, *CHANGEABLE))
         yield from (Demand(kind=DemandKind.LINE, line=one) for one in lines if one is not RequirementId.DECISION)
         decisions = self.position.decisions
@@ -88,7 +85,7 @@ class Questions:
         for variant in self._allowed(group):
             found = self._best(variant, group)
             if found is not None:
-                return Freed(variant, self.searched(variant, group), self._lines(group), found)
+                return Freed(variant, self.searched(variant, group), lines_of(group), found)
         return None
 
     def _allowed(self, group: frozenset[Demand]) -> Iterable[Variant]:
@@ -96,13 +93,10 @@ class Questions:
         return (variant for variant in self.variants if not variant.changed & kept)
 
     def _best(self, variant: Variant, group: frozenset[Demand]) -> HangingSet | None:
-        lines, searched = self._lines(group), self.searched(variant, group)
+        lines, searched = lines_of(group), self.searched(variant, group)
         if searched.reach.first_gap(lines) is not None:
             return None
         return searched.search.cheapest(SetQuery(lines, searched.limits), self.context.listener)
-
-    def _lines(self, group: frozenset[Demand]) -> frozenset[RequirementId]:
-        return lines_of(group) if self.as_answered is not None else frozenset(RequirementId)
 
     def searched(self, variant: Variant, group: frozenset[Demand]) -> Searched:
         """Return the search for a group's decisions; that of all decisions also serves where none is in force."""

@@ -113,18 +113,22 @@ class _Search:
         trials += self._told(self._by_successors())
         if self.questions.as_answered is None:
             conflicts += map(self._reasons_told, self._contradicting())
-        enumeration = self._enumeration(self.questions.is_met)
+        enumeration, ending = self._enumeration(self.questions.is_met), NoSetEnding.COMPLETE
         for found in enumeration.found():
             if isinstance(found, MinimalConflict):
-                if self.questions.as_answered is not None:
+                if self._is_told(found.members):
                     conflicts.append(self._reasons_told(found.members))
             elif self._heaviest(found.given_up) in _BEYOND:
                 lacking.append(found.given_up)
+                if self.questions.as_answered is None:
+                    ending = NoSetEnding.ANSWERS  # what comes after costs as much or more: no way out among it
+                    break
             else:
                 trials += self._told(self._trial(found.given_up))
         if not conflicts and self.plan.conflict is not None:
             conflicts.append(self._by_checks(self.plan.conflict.requirements))
-        ending = _ENDINGS[enumeration.ending] if enumeration.ending else NoSetEnding.COMPLETE
+        if enumeration.ending is not None:
+            ending = _ENDINGS[enumeration.ending]
         return NoSetReasons(
             position=self.position,
             conflicts=tuple(conflicts),
@@ -133,9 +137,14 @@ class _Search:
             ending=ending,
         )
 
+    def _is_told(self, members: tuple[Demand, ...]) -> bool:
+        """Say whether a conflict is told: where answers contradict each other, they are told apart from all others."""
+        return self.questions.as_answered is not None or all(one.kind is not DemandKind.ANSWER for one in members)
+
     def _contradicting(self) -> Iterator[tuple[Demand, ...]]:
         """Yield the answers that contradict each other, whatever parts there are; few, so that no bound is kept."""
-        enumeration = ConflictEnumeration(self.questions.demands, self._costs(), self.questions.is_derived)
+        answers = [one for one in self.questions.demands if one.kind is DemandKind.ANSWER]
+        enumeration = ConflictEnumeration(answers, self._costs(answers), self.questions.is_derived)
         yield from (found.members for found in enumeration.found() if isinstance(found, MinimalConflict))
 
     def _reasons_told(self, members: tuple[Demand, ...]) -> ConflictReasons:
@@ -144,14 +153,14 @@ class _Search:
             self.listening.on_conflict(found)
         return found
 
-    def _costs(self) -> list[int]:
-        return [cost_of(self.concessions[one]) for one in self.questions.demands]
+    def _costs(self, demands: Iterable[Demand]) -> list[int]:
+        return [cost_of(self.concessions[one]) for one in demands]
 
     def _enumeration(self, is_met: Callable[[frozenset[Demand]], bool]) -> ConflictEnumeration[Demand]:
         listening = self.listening
         return ConflictEnumeration(
             self.questions.demands,
-            self._costs(),
+            self._costs(self.questions.demands),
             is_met,
             EnumerationBounds(listening.most, listening.most, listening.questions, listening.out_of_time),
             self.context.listener or Listener(),
@@ -171,10 +180,11 @@ class _Search:
     def _reasons(self, members: tuple[Demand, ...]) -> ConflictReasons:
         """Return a conflict with what it leaves of each slot, and what figures of sets come nearest."""
         is_gap = all(self.concessions[one] in _BEYOND for one in members)
-        as_answered = self.questions.as_answered
-        if as_answered is None:
+        contradicting = self.questions.as_answered is None and any(one.kind is DemandKind.ANSWER for one in members)
+        if contradicting or not self.questions.variants:
             return ConflictReasons(demands=members, slots=(), figures=(), findings=self._contradictions(members))
-        searched, lines = self.questions.searched(as_answered, frozenset(members)), lines_of(members)
+        variant = self.questions.variants[0]  # as answered, or as near to it as can be
+        searched, lines = self.questions.searched(variant, frozenset(members)), lines_of(members)
         wanted = [one.part for one in members if one.kind is DemandKind.PINNED and one.part is not None]
         own = asked_for(searched.search, self.context.parts.parts(wanted), lines)
         if own:  # what they break says it all
