@@ -5,7 +5,9 @@ from __future__ import annotations
 import csv
 import io
 import shutil
+import sqlite3
 from collections.abc import Callable
+from contextlib import closing
 from pathlib import Path
 from typing import Any
 
@@ -72,6 +74,30 @@ def test_who_issues_second_is_told_and_overwrites_nothing(
     assert late.code == 2
     assert "changed by somebody else in the meantime (it is now issued, revision 1)" in late.err
     assert [line.split()[-1] for line in go("show", 1).out.splitlines() if " r1 issued" in line] == ["Merle"]
+
+
+def test_the_paper_for_screen_readers_is_kept_with_what_was_issued_and_written_again(
+    go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path
+) -> None:
+    keep(go, written(), tmp_path, ONE_OPTION)
+    issued = tmp_path / "issued.html"
+    assert go("issue", 1, "--by", "Odile", "--html", issued).code == 0
+    assert go("print", 1, "--html", tmp_path / "again.html", "--pdf", tmp_path / "again.pdf").code == 0
+    assert (tmp_path / "again.html").read_bytes() == issued.read_bytes()
+    assert issued.read_text(encoding="utf-8").startswith("<!DOCTYPE html>")
+    # it is what the book holds, not a paper made anew
+    with closing(sqlite3.connect(tmp_path / "own.sqlite3")) as raw, raw:
+        ((kept,),) = raw.execute("SELECT html FROM quotation_revisions").fetchall()
+        assert kept == issued.read_bytes()
+        raw.execute("UPDATE quotation_revisions SET html = ?", (b"as it was sent",))
+    assert go("print", 1, "--html", tmp_path / "kept.html").code == 0
+    assert (tmp_path / "kept.html").read_bytes() == b"as it was sent"
+    # a version that kept none issued it: the paper is made from the revision
+    with closing(sqlite3.connect(tmp_path / "own.sqlite3")) as raw, raw:
+        raw.execute("UPDATE quotation_revisions SET html = NULL")
+    assert go("print", 1, "--html", tmp_path / "made.html").code == 0
+    assert (tmp_path / "made.html").read_bytes() == issued.read_bytes()
+    assert go("print", 1).code == 2
 
 
 def test_an_order_names_its_option_where_there_is_a_choice(

@@ -358,6 +358,9 @@ def test_an_older_revision_is_read_as_it_was_sent_and_takes_no_step(
     page.save_as(tmp_path / "old.xlsx", FileKind.WORKBOOK)
     qtbot.waitUntil((tmp_path / "old.xlsx").exists, timeout=10_000)
     assert (tmp_path / "old.xlsx").read_bytes() == sent.workbook
+    page.save_as(tmp_path / "old.html", FileKind.PDF)
+    qtbot.waitUntil((tmp_path / "old.html").exists, timeout=10_000)
+    assert (tmp_path / "old.html").read_bytes() == sent.html != b""
     page.panel.newest_button.click()
     assert page.quotation is newest
     assert not page.panel.older_bar.isVisible()

@@ -10,6 +10,7 @@ from planning.quoting_terms import DAY, terms_of
 from spoutline.book.quotation_records import StaleQuotation
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
@@ -35,6 +36,8 @@ def live_through(bench: Workbench) -> None:
     issued = service.issue(draft, "Odile", SI)
     papers = service.issued_papers(issued.id, 1)
     assert papers.pdf == service.pdf(first, 1, SI)
+    assert papers.html == service.issued_html(issued.id, 1, SI) == service.pdf(first, 1, SI, PaperForm.HTML)
+    assert papers.html.startswith(b"<!DOCTYPE html>")
     with pytest.raises(StaleQuotation):
         service.save_draft(draft, first)
     dearer = quoted(bench, selling={"method": "mark_up_on_cost", "percent": 10})

@@ -43,6 +43,7 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
     service.answer(issued, QuotationStatus.ACCEPTED, "Odile", "", "Reconnectable")
     (ordered,) = service.quotations()
     assert ordered.total_low == ordered.total_high == made.options[1].total
+    sent = service.issued_papers(issued.id, 1)
     service.keep(quoted(bench, heading={"number": "HS-2", "dated": DAY}))
     before = service.quotations()
     assert before[0].margin_low is None, "no buying terms: no cost is known"
@@ -52,6 +53,8 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
         raw.execute("UPDATE book_version SET version_num = 'book_0009'")
         for name in (*_COLUMNS, *_LATER_COLUMNS):
             raw.execute(f"ALTER TABLE quotations DROP COLUMN {name}")
+        raw.execute("ALTER TABLE quotation_revisions DROP COLUMN html")
+        raw.execute("DROP TABLE supplier_layouts")
         broken = "INSERT INTO quotation_revisions (quotation_id, revision, document) VALUES (99, 1, '{}')"
         columns = "id, number, customer, site, search_text, status, revision, version, valid_to, created_at, changed_at"
         values = "99, 'OLD', 'x', 'y', '', 'draft', 1, 1, '2020-01-01', '2020-01-01', '2020-01-01'"
@@ -61,4 +64,8 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
     *healed, unread = again.quoting().quotations()
     assert tuple(healed) == before
     assert (unread.number, unread.total_low, unread.dated) == ("OLD", None, None)
+    # a book of before kept no HTML paper: it is made from the revision where it is wanted
+    kept = again.quoting().issued_papers(issued.id, 1)
+    assert (kept.pdf, kept.workbook, kept.html) == (sent.pdf, sent.workbook, b"")
+    assert again.quoting().issued_html(issued.id, 1, SI) == sent.html
     again.close()

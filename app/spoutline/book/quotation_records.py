@@ -65,10 +65,14 @@ class QuotationEvent:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class IssuedPapers:
-    """The papers of an issued revision, byte for byte as they were sent."""
+    """The papers of an issued revision, byte for byte as they were sent.
+
+    ``html`` is the paper for screen readers and mails; empty where a version that did not keep it issued the revision.
+    """
 
     pdf: bytes
     workbook: bytes
+    html: bytes = b""
 
 
 class StaleQuotation(Exception):

@@ -56,6 +56,7 @@ class QuotationRevisionRow(BookTable):
     issued_at: Mapped[datetime | None] = mapped_column(DateTime)
     pdf: Mapped[bytes | None] = mapped_column(LargeBinary)
     workbook: Mapped[bytes | None] = mapped_column(LargeBinary)
+    html: Mapped[bytes | None] = mapped_column(LargeBinary)
 
 
 class QuotationPartRow(BookTable):

@@ -119,7 +119,7 @@ class QuotationBook:
             if row.pdf is None or row.workbook is None:
                 wanted = "only an issued revision has papers to print again"
                 raise InputFault((InputProblem("", "revision", str(revision), wanted),))
-            return IssuedPapers(pdf=row.pdf, workbook=row.workbook)
+            return IssuedPapers(pdf=row.pdf, workbook=row.workbook, html=row.html or b"")
 
     def events(self, quotation_id: int) -> tuple[QuotationEvent, ...]:
         """Return the steps of a quotation, oldest first."""
@@ -205,7 +205,8 @@ class QuotationBook:
             check_coverage(quotation)
             check_margins(quotation)
             self._check_number(session, row)
-            revision.issued_at, revision.pdf, revision.workbook = self._stamp(), papers.pdf, papers.workbook
+            revision.issued_at = self._stamp()
+            revision.pdf, revision.workbook, revision.html = papers.pdf, papers.workbook, papers.html or None
             self._note(session, row, by, "")
             session.flush()
             if together is not None:

@@ -347,6 +347,7 @@ class QuotationService:
         papers = IssuedPapers(
             pdf=self.pdf(quotation, stored.revision, display),
             workbook=self.workbook(quotation, stored.revision, display),
+            html=self.pdf(quotation, stored.revision, display, PaperForm.HTML),
         )
         book, words, low = self._sources.quotations(), quotation.incomplete_words, quotation.margin_words
         if write is None:
@@ -380,6 +381,14 @@ class QuotationService:
     def issued_papers(self, quotation_id: int, revision: int) -> IssuedPapers:
         """Return the papers of an issued revision byte for byte; raise ``InputFault`` where it was not issued."""
         return self._sources.quotations().papers(quotation_id, revision)
+
+    def issued_html(self, quotation_id: int, revision: int, display: Display) -> bytes:
+        """Return the HTML paper of an issued revision byte for byte; raise ``InputFault`` where it was not issued.
+
+        Where the version that issued it kept none, it is made from the revision.
+        """
+        kept = self.issued_papers(quotation_id, revision).html
+        return kept or self.pdf(self.at_revision(quotation_id, revision), revision, display, PaperForm.HTML)
 
     def changes(self, quotation_id: int, before: int, after: int) -> tuple[RevisionChange, ...]:
         """Return what changed between two revisions; raise ``InputFault`` where one is not there."""

@@ -129,6 +129,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     for one in (issue, reprint):
         outputs = OutputArguments(one)
         outputs.add("--pdf", FileForm.PDF, "write the quotation here")
+        outputs.add("--html", FileForm.HTML, "write the quotation as one HTML page for screen readers and mails here")
         outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
     add_mail(outputs)
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
@@ -275,13 +276,16 @@ def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    if not any((arguments.pdf, arguments.mail, arguments.xlsx, arguments.csv)):
-        wanted = "name at least one file: --pdf, --mail, --xlsx or --csv"
+    if not any((arguments.pdf, arguments.html, arguments.mail, arguments.xlsx, arguments.csv)):
+        wanted = "name at least one file: --pdf, --html, --mail, --xlsx or --csv"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
     revision = arguments.revision or service.stored(arguments.id).revision
     papers = service.issued_papers(arguments.id, revision)
     contents = _papers(arguments, papers)
+    if arguments.html is not None:
+        display = display_of(arguments, workbench, service.at_revision(arguments.id, revision).pins.jurisdiction_id)
+        contents[arguments.html] = service.issued_html(arguments.id, revision, display)
     if arguments.mail is not None:
         customer = service.at_revision(arguments.id, revision).terms.customer
         contents[arguments.mail] = mail_of(workbench, arguments.mail, papers.pdf, customer)
@@ -294,7 +298,7 @@ def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _papers(arguments: argparse.Namespace, papers: IssuedPapers) -> dict[Path, bytes]:
     """Return the papers that are asked for, by the file that each goes into."""
-    named = ((arguments.pdf, papers.pdf), (arguments.xlsx, papers.workbook))
+    named = ((arguments.pdf, papers.pdf), (arguments.html, papers.html), (arguments.xlsx, papers.workbook))
     return {path: content for path, content in named if path is not None}
 
 

@@ -90,19 +90,23 @@ class QuotationFiles(QObject):
     def save(self, hand: InHand, path: Path, kind: FileKind, option: int) -> None:
         """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0.
 
-        A paper is written as HTML where the name of its file ends so, one that was issued too.
+        A paper is written as HTML where the name of its file ends so.
         """
         made, stored, revision = hand.quotation, hand.stored, hand.revision
         if made is None:
             return
         service, display = self._context.session.workbench.quoting(), self._context.session.display
         was_issued, ordered, form = hand.was_issued, hand.ordered, form_of(path)
-        as_sent = kind is FileKind.WORKBOOK or (kind is FileKind.PDF and form is PaperForm.PDF)
+
+        def as_sent(quotation_id: int) -> bytes:
+            if kind is FileKind.PDF and form is PaperForm.HTML:
+                return service.issued_html(quotation_id, revision, display)
+            papers = service.issued_papers(quotation_id, revision)
+            return papers.pdf if kind is FileKind.PDF else papers.workbook
 
         def content() -> bytes:
-            if was_issued and stored is not None and as_sent:
-                papers = service.issued_papers(stored.id, revision)
-                return papers.pdf if kind is FileKind.PDF else papers.workbook
+            if was_issued and stored is not None and kind in {FileKind.PDF, FileKind.WORKBOOK}:
+                return as_sent(stored.id)
             make: dict[FileKind, Callable[[], bytes]] = {
                 FileKind.PDF: lambda: service.pdf(made, revision, display, form),
                 FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
