@@ -39,6 +39,10 @@ def test_without_a_display_the_window_says_so_and_offers_the_command_line() -> N
     assert "Traceback" not in done.stderr
 
 
+def loaded_by(done: subprocess.CompletedProcess[str]) -> set[str]:
+    return {line.rpartition("|")[2].strip() for line in done.stderr.splitlines()}
+
+
 def test_a_plan_loads_nothing_that_it_does_not_use(shared_database: Path) -> None:
     """What a command imports is most of what it costs: Python itself tells (``-X importtime``)."""
     unused = (
@@ -54,14 +58,24 @@ def test_a_plan_loads_nothing_that_it_does_not_use(shared_database: Path) -> Non
         "spoutline.model.funnel",
         "spoutline.model.position_conversion",
         "spoutline.model.refit",
+        "spoutline.ruletables.conversion_steps",
         "spoutline.book.tables",
     )
     command = [sys.executable, "-X", "importtime", "-m", "spoutline", "--database", str(shared_database), "plan"]
     survey = demo_folder() / "small_town.json"
     done = subprocess.run([*command, str(survey)], capture_output=True, text=True, check=True)
-    loaded = {line.rpartition("|")[2].strip() for line in done.stderr.splitlines()}
+    loaded = loaded_by(done)
     assert "sqlalchemy" in loaded
     assert loaded.isdisjoint(unused), loaded & set(unused)
+
+
+def test_the_version_is_told_without_a_survey_rules_or_a_store() -> None:
+    command = [sys.executable, "-X", "importtime", "-m", "spoutline", "--version"]
+    done = subprocess.run(command, capture_output=True, text=True, check=True)
+    unused = {"pydantic", "numpy", "sqlalchemy", "spoutline.model.survey", "spoutline.bootstrap.workbench"}
+    loaded = loaded_by(done)
+    assert "spoutline.cli.main" in loaded
+    assert loaded.isdisjoint(unused), loaded & unused
 
 
 @pytest.mark.parametrize(

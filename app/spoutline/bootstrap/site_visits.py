@@ -6,13 +6,13 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
-from spoutline.model.doubt import StationDoubts
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
     from datetime import date
 
     from spoutline.explain.plan.story import Story
+    from spoutline.model.doubt import StationDoubts
     from spoutline.model.language import Language
     from spoutline.model.limit import RuleTables
     from spoutline.model.plan import PositionPlan, SitePlan

@@ -107,7 +107,7 @@ class Workbench:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.refit.station_plan import station_plan
 
-        tables, steps = self._checked_tables(survey), self.converting().steps()
+        tables, steps = self._checked_tables(survey), self._steps_for(survey)
         return station_plan(survey, tables, self._stores.catalogue(survey), progress, steps=steps)
 
     def plan_with(self, survey: Survey, edition: EditionRef, progress: Progress | None = None) -> SitePlan:
@@ -115,7 +115,7 @@ class Workbench:
         from spoutline.planning.refit.station_plan import station_plan
 
         catalogue = self._stores.edition(edition)
-        tables, steps = self._checked_tables(survey, catalogue), self.converting().steps()
+        tables, steps = self._checked_tables(survey, catalogue), self._steps_for(survey)
         return station_plan(survey, tables, catalogue, progress, steps=steps)
 
     def rule_effects(
@@ -556,8 +556,12 @@ class Workbench:
             self._stores.catalogue(survey),
             stop_listener(progress),
             survey.conversion,
-            self.converting().steps(),
+            self._steps_for(survey),
         )
+
+    def _steps_for(self, survey: Survey) -> StepTable | None:
+        """Return the steps that the work on a position is priced by; None where the survey gives work no price."""
+        return None if survey.conversion.money.labour_rate_per_hour is None else self._steps()
 
     def _checked_tables(self, survey: Survey, catalogue: CatalogueStore | None = None) -> RuleTables:
         """Return the rule tables of a survey whose jurisdiction, currency, agency and parts can be told.
