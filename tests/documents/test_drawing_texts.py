@@ -17,8 +17,7 @@ from spoutline.documents.drawing.shapes import Anchor, Ink, Label, Measure, Plac
 from spoutline.documents.pdf.figure import FigureFlowable
 from spoutline.documents.pdf.fonts import REGULAR, register_fonts
 from spoutline.documents.pdf.painter import MEASURE_SIZE
-from spoutline.documents.pdf.side_by_side import FIGURE_HEIGHT as SMALL_FIGURE_HEIGHT
-from spoutline.documents.pdf.styles import FIGURE_HEIGHT
+from spoutline.documents.pdf.styles import FIGURE_HEIGHT, FIGURE_HEIGHT_BESIDE
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.survey import Filler, Outlet
 
@@ -80,7 +79,7 @@ def test_the_texts_of_two_distances_stand_apart_in_a_small_drawing(height_m: flo
     levels = [shape for shape in drawing.shapes if isinstance(shape, Measure) and shape.start.y_m == shape.end.y_m]
     first, second = sorted((shape.start.y_m for shape in levels), reverse=True)
     for width_pt in (230.0, 250.0):  # of half a page, A4 and Letter
-        fitted = fit(drawing, width_pt=width_pt, height_pt=SMALL_FIGURE_HEIGHT)
+        fitted = fit(drawing, width_pt=width_pt, height_pt=FIGURE_HEIGHT_BESIDE)
         assert (first - second) * fitted.points_per_m >= MEASURE_SIZE, (fitted.scale, width_pt)
 
 
