@@ -149,8 +149,8 @@ class _Teller:
         rows = []
         for run, groups in runs.items():
             number = self._lines[run] = len(self._lines) + 1
-            told, links = self._marks.groups_told(groups)
-            rows.append(Row((str(number), told, *table.cells(run)), linked=1, links=links))
+            # no links: they stand in the results below, and thousands of them would make up half of the file
+            rows.append(Row((str(number), self._marks.groups_told(groups)[0], *table.cells(run))))
         most = _MOST_SIGNS_OF_GROUPS if len(table.columns) < _MANY_COLUMNS else _LEAST_SIGNS_OF_GROUPS
         longest = min(max(len(row.cells[1]) for row in rows), most)
         columns = (

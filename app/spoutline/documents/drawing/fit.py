@@ -19,12 +19,17 @@ _PADDING_BOTTOM: Final = 8.0
 
 @dataclass(frozen=True, slots=True)
 class Fit:
-    """How a drawing is set: metres are multiplied by ``points_per_m``; ``scale`` is n of 1:n."""
+    """How a drawing is set: metres are multiplied by ``points_per_m``; ``scale`` is n of 1:n.
+
+    ``left_pt`` and ``below_pt`` lie between the edge of the drawing and the places that bound it.
+    """
 
     scale: int
     points_per_m: float
     width_pt: float
     height_pt: float
+    left_pt: float
+    below_pt: float
 
 
 def fit(drawing: Drawing, *, width_pt: float, height_pt: float) -> Fit:
@@ -54,7 +59,7 @@ def _at_scale(drawing: Drawing, scale: int) -> Fit:
     left, right, top, bottom = paddings(drawing)
     points = POINTS_PER_METRE / scale
     width = drawing.box.width_m * points + left + right
-    return Fit(scale, points, width, drawing.box.height_m * points + top + bottom)
+    return Fit(scale, points, width, drawing.box.height_m * points + top + bottom, left, bottom)
 
 
 def paddings(drawing: Drawing) -> tuple[float, float, float, float]:
@@ -77,8 +82,7 @@ def _longest_beside(drawing: Drawing, side: Anchor) -> float:
 
 def place_on_sheet(drawing: Drawing, fitted: Fit, place: Place) -> tuple[float, float]:
     """Return where a place lies on the set drawing, in points to the right and up from its lower left corner."""
-    left, _, _, bottom = paddings(drawing)
     return (
-        (place.x_m - drawing.box.left_m) * fitted.points_per_m + left,
-        (place.y_m - drawing.box.bottom_m) * fitted.points_per_m + bottom,
+        (place.x_m - drawing.box.left_m) * fitted.points_per_m + fitted.left_pt,
+        (place.y_m - drawing.box.bottom_m) * fitted.points_per_m + fitted.below_pt,
     )

@@ -20,7 +20,7 @@ from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.figure import FigureFlowable
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
-from spoutline.documents.pdf.paragraphs import Paragraph
+from spoutline.documents.pdf.paragraphs import Paragraph, linked_paragraph
 from spoutline.documents.pdf.photo import photo, photo_row
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
 from spoutline.documents.text_forms import FORMULA_INDEX, FORMULA_POWER
@@ -42,7 +42,6 @@ _WORKED_RULES: Final[tuple[tuple[Any, ...], ...]] = (
     ("TOPPADDING", (0, 0), (-1, -1), 0.8),
     ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6),
 )
-_LINK_INK: Final = f' color="{styles.ACCENT.hexval().replace("0x", "#")}"'
 # points; small and near the base line, so that an index never reaches the line below, nor a power the one above
 _INDEX_SET: Final = 'rise="1.7" size="5.2"'
 _POWER_SET: Final = 'rise="2.8" size="5.2"'
@@ -231,6 +230,13 @@ def _table(block: blocks.Table, width_pt: float) -> Table:
     table = Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
     if len(block.rows) >= _ROWS_TOGETHER and _may_keep_ends(block, table, width_pt):
         table.setStyle(TableStyle(_ENDS_TOGETHER))
+    return _measured(table, width_pt)
+
+
+def _measured(table: Table, width_pt: float) -> Table:
+    """Return a table that knows the heights of its rows, so that its parts on the pages are not measured again."""
+    table.wrap(width_pt, _ENDLESS)
+    table._argH = list(table._rowHeights)
     return table
 
 
@@ -258,24 +264,15 @@ def _head(block: blocks.Table) -> list[Any]:
 
 
 def _row(row: blocks.Row, columns: Sequence[blocks.Column], setting: styles.TableSetting) -> list[Any]:
-    return [
-        Paragraph(_cell_text(row, at, column), _cells(row.emphasis, setting)[column.alignment])
-        for at, column in enumerate(columns)
-    ]
+    styled = _cells(row.emphasis, setting)
+    cells = [Paragraph(_formed(row.cells[at], column), styled[column.alignment]) for at, column in enumerate(columns)]
+    if row.links:
+        cells[row.linked] = linked_paragraph(row.linked_pieces(), styled[columns[row.linked].alignment])
+    return cells
 
 
 def _formed(text: str, column: blocks.Column) -> str:
     return formula_markup(text) if column.formula else markup(text)
-
-
-def _cell_text(row: blocks.Row, at: int, column: blocks.Column) -> str:
-    """Return the text of a cell, the linked parts of it as links."""
-    if not row.links or row.linked != at:
-        return _formed(row.cells[at], column)
-    return "".join(
-        _formed(piece, column) if link is None else f'<a href="#{link.anchor}"{_LINK_INK}>{markup(piece)}</a>'
-        for piece, link in row.linked_pieces()
-    )
 
 
 def _may_keep_ends(block: blocks.Table, table: Table, width_pt: float) -> bool:
