@@ -18,8 +18,10 @@ from spoutline.documents.content.blocks import (
     Document,
     Emphasis,
     Heading,
+    PageBreak,
     PaperSize,
     Paragraph,
+    Role,
     Row,
     Signal,
     Table,
@@ -108,3 +110,34 @@ def test_the_page_number_ends_at_the_margin(count: int) -> None:
 def test_a_copy_without_calculations_still_shows_the_flow_curve() -> None:
     plan = factory.site_plan()
     assert "Flow against pressure" in text_of(bill_pdf(plan, story(), cautions(), calculations=False))
+
+
+@pytest.mark.parametrize("above", range(20, 46))
+def test_a_note_stays_with_the_whole_table_that_it_belongs_to(above: int) -> None:
+    table = Table(COLUMNS, rows(6), whole=True)
+    pages = set_pages(*lines_above(above), Heading("Ways", 2), table, Paragraph("the note below", Role.NOTE))
+    (page,) = [page for page in pages if "the note below" in page]
+    assert "row-0-" in page
+    assert "Ways" in page
+
+
+@pytest.mark.parametrize("above", [1, 8, 15, 22, 29, 36, 43])
+def test_a_chapter_goes_on_below_a_few_lines_where_its_opening_has_room(above: int) -> None:
+    opening = (Heading("Next chapter", 1), Table(COLUMNS, rows(20)))
+    pages = set_pages(*lines_above(above), PageBreak(opening=len(opening)), *opening)
+    (page,) = [page for page in pages if "Next chapter" in page]
+    assert "row-19-" in page  # the opening is in one piece
+    alone = set_pages(*lines_above(above), PageBreak(), *opening)
+    before = alone[-2]
+    assert f"line {above - 1}" in before
+    assert "Next chapter" not in before
+    # a page of Letter has about 690 pt, a line here 16 pt, the opening about 360 pt
+    assert (f"line {above - 1}" in page) is (before.count("line ") <= 18)
+
+
+def test_no_page_of_the_positions_holds_a_few_lines_alone() -> None:
+    plans = tuple(factory.fitting_plan(factory.position(f"{number}A", notes="n" * number)) for number in range(1, 5))
+    pages = pages_of(bill_pdf(factory.site_plan(*plans), story(), cautions()))
+    ends = [page for page in pages if "Alternatives" in page]
+    assert ends
+    assert [page for page in ends if len(page.splitlines()) < 9] == []

@@ -210,9 +210,14 @@ class CautionNote:
 
 @dataclass(frozen=True, slots=True)
 class PageBreak:
-    """The next block starts a page, unless more than the share ``unless_left`` of a page is left."""
+    """The next block starts a page, unless more than the share ``unless_left`` of a page is left.
+
+    Where the next ``opening`` blocks have room below what stands on the page, they go on there, so that no few lines
+    are alone on a page.
+    """
 
     unless_left: float = 1.0
+    opening: int = 0
 
 
 @dataclass(frozen=True, slots=True)

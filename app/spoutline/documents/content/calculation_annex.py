@@ -30,7 +30,7 @@ def calculation_blocks(groups: Sequence[LikePositions], story: Story, references
     sheets = [(like, like.plan.chosen) for like in groups if like.plan.chosen is not None]
     if not any(check.lines for _, chosen in sheets for check in chosen.checks):
         return
-    yield PageBreak()
+    yield PageBreak(unless_left=0.5)
     yield Heading(story.word(Word.ANNEX_CALCULATION), 1)
     yield Paragraph(story.word(Word.CALCULATION_NOTE), Role.NOTE)
     ledger = _Ledger(story, references)

@@ -41,7 +41,7 @@ _MANY_COLUMNS = 8
 
 def calculation_table_blocks(marks: AnnexMarks, story: Story, references: References) -> Iterator[Block]:
     """Return the annex: the groups and their flow curves, then calculation by calculation formulas, lines, results."""
-    yield PageBreak()
+    yield PageBreak(unless_left=0.5)
     yield Heading(story.word(Word.ANNEX_CALCULATION), 1)
     yield Paragraph(story.word(Word.CALCULATION_TABLES_NOTE), Role.NOTE)
     yield _group_table(marks, story)

@@ -33,7 +33,7 @@ def reference_blocks(references: References, story: Story) -> Iterator[Block]:
     limits, sources = references.limits(), references.sources()
     if not limits and not sources:
         return
-    yield PageBreak()
+    yield PageBreak(unless_left=0.5)
     yield Heading(story.word(Word.REFERENCES), 1)
     yield Paragraph(story.word(Word.LIMITS_NOTE), Role.NOTE)
     number = Column(story.word(Word.NUMBER), 0.5)

@@ -34,7 +34,7 @@ def no_set_blocks(
     told = [(like, one) for like, one in found if isinstance(one, NoSetReasons)]
     if not told:
         return
-    yield PageBreak()
+    yield PageBreak(unless_left=0.5)
     yield Heading(story.phrases.text["no_set_annex"], 1)
     yield Paragraph(story.phrases.text["no_set_note"], Role.NOTE)
     for like, one in told:

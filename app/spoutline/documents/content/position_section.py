@@ -56,15 +56,16 @@ def position_blocks(
     *,
     with_flow_curve: bool = False,
 ) -> Iterator[Block]:
-    """Return what is done at a position, and at all that are like it, from a new page on.
+    """Return what is done at a position, and at all that are like it; what it is and its parts on one page.
 
     Among many positions a section begins wherever enough of a page is left.
     What the positions ask for and how the figures were worked out follow in the annexes. The flow curve stands there
     too; ``with_flow_curve`` shows it here, for a copy without that annex. ``mark`` is what the annex calls the group.
     """
     plan = like.plan
+    parts = (*_no_set_blocks(plan, currency, story), *parts_blocks(plan, currency, story))
     if mark is None:
-        yield PageBreak()
+        yield PageBreak(opening=2 + len(parts))
         yield Heading(heading_of(like.positions, story), 1)
     else:
         yield PageBreak(unless_left=_ROOM_FOR_SECTION)
@@ -78,8 +79,7 @@ def position_blocks(
         yield from _drawing_notes(drawing)
     else:
         yield head
-    yield from _no_set_blocks(plan, currency, story)
-    yield from parts_blocks(plan, currency, story)
+    yield from parts
     if not beside:
         yield Heading(story.word(Word.DRAWING), 2)
         yield Figure(drawing, drawing.description, story.word(Word.SCALE))

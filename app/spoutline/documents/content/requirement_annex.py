@@ -35,7 +35,7 @@ def requirement_blocks(
     shared = _shared_lines(groups, story)
     if not shared:
         return
-    yield PageBreak()
+    yield PageBreak(unless_left=0.5)
     yield Heading(story.word(Word.ANNEX_REQUIREMENT), 1)
     yield Paragraph(story.word(Word.ANNEX_REQUIREMENT_NOTE), Role.NOTE)
     several = len(groups) > 1

@@ -99,7 +99,7 @@ def check_blocks(
         *(() if references is None else (Column(story.word(Word.SOURCE), 0.95),)),
     )
     rows = tuple(_check_row(check, story, references, marks) for check in judged.checks)
-    yield Table(columns, rows, dense=True, whole=True)
+    yield Table(columns, rows, dense=True, whole=marks is not None)  # as long as half a page
     for check in judged.checks:
         text = story.check(check)
         if text.remark:

@@ -36,7 +36,7 @@ def why_blocks(
     told = [(like, found) for like, found in found_of if isinstance(found, SetReasons)]
     if not told:
         return
-    yield PageBreak()
+    yield PageBreak(unless_left=0.5)
     yield Heading(story.word(Word.ANNEX_WHY), 1)
     yield Paragraph(story.phrases.text["why_note"], Role.NOTE)
     for like, found in told:

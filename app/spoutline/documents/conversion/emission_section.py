@@ -42,14 +42,17 @@ def emission_blocks(conversion: SiteConversion, words: ConversionStory) -> Itera
     sheet = conversion.emissions
     if sheet is None:
         return
-    yield PageBreak()
-    yield Heading(words.say("emissions"), 1)
-    yield Paragraph(words.say("emissions_lead" if sheet.removing else "emissions_lead_adding"), Role.LEAD)
+    opening: list[Block] = [
+        Heading(words.say("emissions"), 1),
+        Paragraph(words.say("emissions_lead" if sheet.removing else "emissions_lead_adding"), Role.LEAD),
+    ]
     if sheet.gaps:
-        yield Bullets(tuple(words.word(gap) for gap in sheet.gaps))
+        opening.append(Bullets(tuple(words.word(gap) for gap in sheet.gaps)))
     chart = emission_chart(sheet, words)
     if chart is not None:
-        yield Figure(chart, chart.description)
+        opening.append(Figure(chart, chart.description))
+    yield PageBreak(opening=len(opening))
+    yield from opening
     yield Paragraph(words.say("shares_from", source=words.story.cited(sheet.shares_source)), Role.NOTE)
     yield Heading(words.say("year_table"), 2)
     yield _year_table(sheet, words)

@@ -92,7 +92,7 @@ def _checklist(things: Sequence[str], story: Story) -> Table:
     columns = [things[at : at + deep] for at in range(0, len(things), deep)]
     ticked = ([(thing, _TICK) if thing else ("", "") for thing in row] for row in zip_longest(*columns, fillvalue=""))
     rows = (Row(tuple(cell for entry in row for cell in entry)) for row in ticked)
-    return Table(pair * len(columns), tuple(rows), dense=True)
+    return Table(pair * len(columns), tuple(rows), dense=True, whole=True)
 
 
 def sets_note(site_plan: SitePlan, story: Story) -> Block:

@@ -83,12 +83,17 @@ def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flo
         table, measured = measured, None
         if isinstance(block, blocks.Heading) and block.level > 1:
             measured = _table(following, width_pt) if isinstance(following, blocks.Table) else None
-            yield CondPageBreak(_room_below_heading(following, measured, width_pt))
+            behind = content[number + 2] if number + 2 < len(content) else None
+            note = _note_height(following, behind, width_pt) if isinstance(following, blocks.Table) else 0.0
+            yield CondPageBreak(_room_below_heading(following, measured, width_pt) + note)
         elif _begins_last_cautions(content, number):
             last = [one for one in content[number : number + _LAST_CAUTIONS] if isinstance(one, blocks.CautionNote)]
             yield CondPageBreak(sum(_height(_caution_table(one, width_pt), width_pt) + _CAUTION_GAP for one in last))
-        if isinstance(block, blocks.Table) and table is not None:
-            yield from _whole_table(block, table)
+        if isinstance(block, blocks.Table) and (table is not None or _has_note(block, following)):
+            yield from _whole_table(block, table or _table(block, width_pt), _note_height(block, following, width_pt))
+        elif isinstance(block, blocks.PageBreak) and block.opening:
+            yield CondPageBreak(_opening_height(content[number + 1 : number + 1 + block.opening], width_pt))
+            yield Spacer(1, _ROOM_ABOVE_CHAPTER)  # nothing at the top of a page
         else:
             yield from _set_block(block, width_pt)
 
@@ -102,10 +107,33 @@ def _room_below_heading(following: blocks.Block | None, table: Table | None, wid
     return _NEEDED_BELOW_HEADING
 
 
-def _whole_table(block: blocks.Table, table: Table) -> Iterator[Flowable]:
-    """Return a table with what keeps it in one piece where it is to stay so."""
+def _opening_height(opening: Sequence[blocks.Block], width_pt: float) -> float:
+    """Return the room that the first blocks of a chapter need where they are not to be broken."""
+    heights = (
+        one.least_height_pt + _NEEDED_BELOW_HEADING if isinstance(one, FigureFlowable) else _height(one, width_pt)
+        for one in set_blocks(opening, width_pt)
+        if not isinstance(one, CondPageBreak)
+    )
+    return float(min(sum(heights) + _HEADING_HEIGHT, styles.TEXT_HEIGHT_LEAST))
+
+
+def _has_note(block: blocks.Table, following: blocks.Block | None) -> bool:
+    """Say whether a note belongs to a table that is to stay in one piece."""
+    return block.whole and isinstance(following, blocks.Paragraph) and following.role is blocks.Role.NOTE
+
+
+def _note_height(block: blocks.Table, following: blocks.Block | None, width_pt: float) -> float:
+    """Return the height of the note that belongs to a whole table; none where none does."""
+    if not isinstance(following, blocks.Paragraph) or not _has_note(block, following):
+        return 0.0
+    style = styles.ROLES[following.role]
+    return _height(Paragraph(markup(following.text), style), width_pt) + float(style.spaceBefore)
+
+
+def _whole_table(block: blocks.Table, table: Table, note_pt: float = 0.0) -> Iterator[Flowable]:
+    """Return a table with what keeps it in one piece, and with its note, where it is to stay so."""
     if block.whole:
-        yield CondPageBreak(_unbroken_height(block, table))
+        yield CondPageBreak(_unbroken_height(block, table) + note_pt)
     yield table
 
 
