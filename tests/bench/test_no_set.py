@@ -1,8 +1,9 @@
 """Why no set fits, on generated parts: until the first obstacle, until all of them; a table is printed.
 
 Run on request: ``pytest tests/bench/test_no_set.py -s``. Processor milliseconds, the least of three, columns in memory
-and the rest worked out anew each time: ``plan`` is the plan that finds no set, ``first`` the time from there until the
-first obstacle with its reasons, ``all`` until every obstacle and every way out is known. No time is asserted.
+and the rest worked out anew each time: ``plan`` is the plan that finds no set, ``named`` the time from there until the
+first obstacle is named, ``reasons`` until it is told with its reasons, ``all`` until everything is known. No time is
+asserted.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ import pytest
 from bench.column_stores import ColumnStore, generated_columns
 from planning.surveys import TOO_FAR, survey_of
 from spoutline.model.limit import RuleTables
-from spoutline.model.no_set import ConflictReasons, NoSetEnding
+from spoutline.model.no_set import ConflictReasons, Demand, NoSetEnding
 from spoutline.planning.no_set.listening import NoSetListening
 from spoutline.planning.no_set.why_no_set import why_no_set
 from spoutline.planning.sets.context import PlanningContext
@@ -52,21 +53,27 @@ def test_no_set(name: str) -> None:
     survey = POSITIONS[name]
     for count in SIZES:
         context = PlanningContext(_tables(), ColumnStore(generated_columns(count)))
-        spent: list[tuple[float, float, float]] = []
+        spent: list[tuple[float, float, float, float]] = []
         for _ in range(3):
             begun = time.process_time()
             plan = plan_position(survey.positions[0], survey.site, context, with_alternatives=False)
             planned = time.process_time()
             first: list[float] = []
 
+            named: list[float] = []
+
+            def on_obstacle(_: tuple[Demand, ...], named: list[float] = named) -> None:
+                named.append(time.process_time())
+
             def on_conflict(_: ConflictReasons, first: list[float] = first) -> None:
                 first.append(time.process_time())
 
-            found = why_no_set(plan, survey, context, NoSetListening(on_conflict=on_conflict))
+            listening = NoSetListening(on_obstacle=on_obstacle, on_conflict=on_conflict)
+            found = why_no_set(plan, survey, context, listening)
             ended = time.process_time()
-            assert found.ending is NoSetEnding.COMPLETE
+            assert found.ending in (NoSetEnding.COMPLETE, NoSetEnding.ANSWERS)
             assert len(found.conflicts) == len(first) >= 1
-            spent.append((planned - begun, first[0] - planned, ended - planned))
-        plan_ms, first_ms, all_ms = (min(column) * 1e3 for column in zip(*spent, strict=True))
+            spent.append((planned - begun, named[0] - planned, first[0] - planned, ended - planned))
+        plan_ms, first_ms, reasons_ms, all_ms = (min(column) * 1e3 for column in zip(*spent, strict=True))
         told = f"{len(found.conflicts)} obstacles, {len(found.trials)} ways out"
-        print(f"| {name} | {count:,} | {plan_ms:.0f} | {first_ms:.0f} | {all_ms:.0f} | {told} |")
+        print(f"| {name} | {count:,} | {plan_ms:.0f} | {first_ms:.0f} | {reasons_ms:.0f} | {all_ms:.0f} | {told} |")

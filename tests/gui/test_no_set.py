@@ -61,7 +61,7 @@ def opened(qtbot: QtBot, workplace: Workplace) -> NoSetDialog:
 
 
 def is_done(dialog: NoSetDialog) -> Callable[[], bool]:
-    return lambda: bool(dialog.closing_label.text())
+    return lambda: bool(dialog.closing_label.text()) and not dialog.progress_row.bar.isVisible()
 
 
 def rows(model: NodeTree, above: QModelIndex | None = None) -> list[QModelIndex]:

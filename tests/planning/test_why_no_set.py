@@ -348,7 +348,10 @@ def test_trials_leave_the_survey_as_it_is_and_free_what_they_say(context: Planni
 def test_conflicts_and_trials_are_told_one_by_one(context: PlanningContext) -> None:
     conflicts: list[ConflictReasons] = []
     trials: list[Trial] = []
-    found = reasons(TOO_FAR, context, NoSetListening(on_conflict=conflicts.append, on_trial=trials.append))
+    named: list[tuple[Demand, ...]] = []
+    listening = NoSetListening(on_obstacle=named.append, on_conflict=conflicts.append, on_trial=trials.append)
+    found = reasons(TOO_FAR, context, listening)
+    assert named == [one.demands for one in found.conflicts]
     assert (tuple(conflicts), tuple(trials)) == (found.conflicts, found.trials)
 
 

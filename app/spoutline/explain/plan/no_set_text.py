@@ -49,9 +49,13 @@ class TrialText:
 
 def conflict_reason(conflict: ConflictReasons, words: Words) -> Reason:
     """Return a conflict and what it leaves of the catalogue, slot by slot and figure by figure."""
-    key = "no_set_single" if len(conflict.demands) == 1 else "no_set_together"
-    text = words.phrases.fill(key, demands=demand_names(conflict.demands, words))
-    return Reason(text, tuple(_behind(conflict, words)))
+    return Reason(obstacle_sentence(conflict.demands, words), tuple(_behind(conflict, words)))
+
+
+def obstacle_sentence(demands: tuple[Demand, ...], words: Words) -> str:
+    """Return that demands cannot be had, or not together."""
+    key = "no_set_single" if len(demands) == 1 else "no_set_together"
+    return words.phrases.fill(key, demands=demand_names(demands, words))
 
 
 def trial_text(trial: Trial, position: Position, words: Words) -> TrialText:

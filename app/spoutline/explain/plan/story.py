@@ -10,7 +10,14 @@ from spoutline.explain.plan import reasons
 from spoutline.explain.plan.asked import asked_sentence
 from spoutline.explain.plan.checks import check_limit, check_margin, check_remark, check_value, rests_on_memory
 from spoutline.explain.plan.findings import by_severity, finding_text
-from spoutline.explain.plan.no_set_text import Reason, TrialText, closing_sentences, conflict_reason, trial_text
+from spoutline.explain.plan.no_set_text import (
+    Reason,
+    TrialText,
+    closing_sentences,
+    conflict_reason,
+    obstacle_sentence,
+    trial_text,
+)
 from spoutline.explain.plan.part_data import part_data
 from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText
 from spoutline.explain.plan.words import Words
@@ -35,7 +42,7 @@ from spoutline.model.requirement import Refusal, Requirement, RequirementId, Req
 if TYPE_CHECKING:
     from spoutline.explain.plan.why_set import PlaceReasons
     from spoutline.model.funnel import PlaceFunnel
-    from spoutline.model.no_set import ConflictReasons, NoSetReasons, Trial
+    from spoutline.model.no_set import ConflictReasons, Demand, NoSetReasons, Trial
     from spoutline.model.substitute import Misfit, SlotChange
     from spoutline.model.survey import Position
 
@@ -209,6 +216,10 @@ class Story(Words):
     def conflict_reason(self, conflict: ConflictReasons) -> Reason:
         """Return a conflict with what stands behind it, sentences under sentences."""
         return conflict_reason(conflict, self)
+
+    def obstacle(self, demands: tuple[Demand, ...]) -> str:
+        """Return that demands cannot be had, or not together."""
+        return obstacle_sentence(demands, self)
 
     def trial(self, trial: Trial, position: Position) -> TrialText:
         """Return what giving something up means for a position, what it frees, and at what price."""

@@ -69,12 +69,14 @@ class NoSetDialog(FormDialog):
     def ask(self) -> None:
         """Look for everything that keeps the position from a set; the survey stays as it is."""
         self.conflicts, self.trials = [], []
+        self.closing_label.clear()
         self._show_found()
         self.progress_row.show_running(True)
         service, survey, plan = self._tools.service, self._survey, self._plan
 
         def work(ticket: Ticket) -> NoSetReasons:
-            listening = NoSetListening(on_conflict=ticket.hand_over, on_trial=ticket.hand_over)
+            told = ticket.hand_over
+            listening = NoSetListening(on_obstacle=told, on_conflict=told, on_trial=told)
             return service.ask(survey, plan, ticket, listening)
 
         self._tools.jobs.start(_ASK, work, self._show_all, self._fail, partly=self._show_part)
@@ -110,6 +112,9 @@ class NoSetDialog(FormDialog):
             self.conflicts.append(found)
         elif isinstance(found, Trial):
             self.trials.append(found)
+        elif isinstance(found, tuple):  # an obstacle whose reasons are being worked out
+            self.closing_label.setText(self._tools.story.obstacle(found))
+            return
         self._show_found()
 
     def _show_all(self, found: NoSetReasons) -> None:

@@ -5,18 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from spoutline.model.no_set import ConflictReasons, Trial
+from spoutline.model.no_set import ConflictReasons, Demand, Trial
 
 
 @dataclass(frozen=True, slots=True)
 class NoSetListening:
     """Bounds of the search for reasons, and who is told of each conflict and each trial as soon as it is known.
 
-    ``most`` bounds conflicts, and likewise ways out; ``questions`` bounds what is asked of the search.
+    ``on_obstacle`` is told of the demands of a conflict before its reasons are worked out. ``most`` bounds conflicts,
+    and likewise ways out; ``questions`` bounds what is asked of the search. ``out_of_time`` ends it.
     """
 
     most: int = 24
     questions: int | None = 4_000
     out_of_time: Callable[[], bool] | None = None
+    on_obstacle: Callable[[tuple[Demand, ...]], None] | None = None
     on_conflict: Callable[[ConflictReasons], None] | None = None
     on_trial: Callable[[Trial], None] | None = None

@@ -119,10 +119,10 @@ class _Search:
                 if self._is_told(found.members):
                     conflicts.append(self._reasons_told(found.members))
             elif self._heaviest(found.given_up) in _BEYOND:
-                lacking.append(found.given_up)
                 if self.questions.as_answered is None:
                     ending = NoSetEnding.ANSWERS  # what comes after costs as much or more: no way out among it
                     break
+                lacking.append(found.given_up)
             else:
                 trials += self._told(self._trial(found.given_up))
         if not conflicts and self.plan.conflict is not None:
@@ -148,6 +148,8 @@ class _Search:
         yield from (found.members for found in enumeration.found() if isinstance(found, MinimalConflict))
 
     def _reasons_told(self, members: tuple[Demand, ...]) -> ConflictReasons:
+        if self.listening.on_obstacle is not None:
+            self.listening.on_obstacle(members)
         found = self._reasons(members)
         if self.listening.on_conflict is not None:
             self.listening.on_conflict(found)
