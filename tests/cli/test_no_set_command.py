@@ -121,7 +121,9 @@ def test_bad_answers_are_refused_and_nothing_is_written(
 
 
 def test_a_bound_that_was_reached_is_said(spoutline: Any, written: Callable[..., Path]) -> None:
-    assert "There may be more" in spoutline("why", written(TOO_FAR), "far", "--most", "1").out
+    told = spoutline("why", written(TOO_FAR), "far", "--most", "1").out
+    assert "There may be more" in told
+    assert "Nothing that people at the station" not in told  # which is not known then
 
 
 @pytest.mark.parametrize(

@@ -360,6 +360,7 @@ def test_bounds_are_told(context: PlanningContext) -> None:
     assert reasons(TOO_FAR, context, NoSetListening(questions=2)).ending is NoSetEnding.QUESTIONS
     over = reasons(TOO_FAR, context, NoSetListening(out_of_time=lambda: True))
     assert over.ending is NoSetEnding.TIME
+    assert not any(one.by_checks for one in over.conflicts)
     # what the plan found before is told all the same
     assert [one.demands for one in over.conflicts] == [(line(RequirementId.HOSE_LENGTH), line(RequirementId.REACH))]
 

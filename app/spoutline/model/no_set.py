@@ -108,6 +108,7 @@ class ConflictReasons:
 
     ``is_gap`` where nobody at the station could give any of them up: the catalogue lacks a part. ``findings`` are what
     contradicts itself in the answers; ``asked_for`` the parts asked for that break a line of the conflict themselves.
+    ``by_checks`` where only the full checks of sets found it, which no bound of the search foresees.
     """
 
     demands: tuple[Demand, ...]
@@ -116,6 +117,7 @@ class ConflictReasons:
     findings: tuple[Finding, ...] = ()
     is_gap: bool = False
     asked_for: tuple[NearPart, ...] = ()
+    by_checks: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -88,6 +88,7 @@ class ConflictRecord(Record):
     figures: tuple[FigureRecord, ...]
     asked_for: tuple[NearRecord, ...] = Field(description="Parts asked for that break a line of it themselves.")
     contradictions: tuple[str, ...] = Field(description="Rules by which answers contradict each other.")
+    by_checks: bool = Field(description="Only the full checks of whole sets found it.")
     catalog_gap: bool = Field(description="Nobody at the station could give any of them up.")
 
 
@@ -154,6 +155,7 @@ def _conflict(conflict: ConflictReasons) -> ConflictRecord:
         figures=tuple(map(_figure, conflict.figures)),
         asked_for=tuple(map(_near, conflict.asked_for)),
         contradictions=tuple(one.rule_id for one in conflict.findings),
+        by_checks=conflict.by_checks,
         catalog_gap=conflict.is_gap,
     )
 

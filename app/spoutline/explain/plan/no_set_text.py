@@ -16,6 +16,7 @@ from spoutline.model.no_set import (
     DemandKind,
     FigureReason,
     NearPart,
+    NoSetEnding,
     NoSetReasons,
     OtherAnswer,
     SlotReason,
@@ -84,7 +85,10 @@ def closing_sentences(found: NoSetReasons, words: Words) -> tuple[str, ...]:
     """Return what else would help, and whether this is all."""
     text = words.phrases.text
     lacking = [words.phrases.fill("no_set_lacking", demands=demand_names(one, words)) for one in found.lacking]
-    nothing = () if found.trials else (text["no_set_no_way"],)
+    is_known = found.ending in (NoSetEnding.COMPLETE, NoSetEnding.ANSWERS) and not any(
+        one.by_checks for one in found.conflicts
+    )
+    nothing = (text["no_set_no_way"],) if is_known and not found.trials else ()
     return (*nothing, *lacking, words.word(found.ending))
 
 
@@ -110,7 +114,7 @@ def _behind(conflict: ConflictReasons, words: Words) -> Iterator[Reason]:
     yield from (Reason(_figure(one, words)) for one in conflict.figures)
     if conflict.is_gap:
         yield Reason(words.phrases.text["no_set_gap"])
-    if not (conflict.slots or conflict.figures or conflict.findings or conflict.asked_for):
+    if conflict.by_checks:
         yield Reason(words.phrases.text["no_set_checks"])
 
 

@@ -18,7 +18,7 @@ from spoutline.model.no_set import (
     SlotReason,
     Trial,
 )
-from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.plan import Conflict, PlanStatus, PositionPlan
 from spoutline.model.requirement import RequirementId
 from spoutline.model.survey import Survey
 from spoutline.planning.no_set.concessions import ORDER, concession_of, cost_of
@@ -125,10 +125,10 @@ class _Search:
                 lacking.append(found.given_up)
             else:
                 trials += self._told(self._trial(found.given_up))
-        if not conflicts and self.plan.conflict is not None:
-            conflicts.append(self._by_checks(self.plan.conflict.requirements))
         if enumeration.ending is not None:
             ending = _ENDINGS[enumeration.ending]
+        if not conflicts and self.plan.conflict is not None:
+            conflicts.append(self._of_plan(self.plan.conflict, by_checks=ending is NoSetEnding.COMPLETE))
         return NoSetReasons(
             position=self.position,
             conflicts=tuple(conflicts),
@@ -226,10 +226,10 @@ class _Search:
                     line=line, asked=found.asked, attained=found.needed, dimension=found.dimension, nearest=found.frees
                 )
 
-    def _by_checks(self, lines: Iterable[RequirementId]) -> ConflictReasons:
-        """Return the conflict that full checks alone find, which no bound of the search foresees."""
-        demands = tuple(Demand(kind=DemandKind.LINE, line=line) for line in lines)
-        return ConflictReasons(demands=demands, slots=(), figures=())
+    def _of_plan(self, conflict: Conflict, *, by_checks: bool) -> ConflictReasons:
+        """Return the conflict that the plan told, where the search found none or came to no end."""
+        demands = tuple(Demand(kind=DemandKind.LINE, line=line) for line in conflict.requirements)
+        return ConflictReasons(demands=demands, slots=(), figures=(), by_checks=by_checks)
 
     # ways out
 
