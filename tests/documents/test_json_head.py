@@ -10,6 +10,7 @@ import pytest
 from documents import plan_factory as factory
 from documents.readers import story
 from spoutline.documents.json.conversion import ConversionDocument
+from spoutline.documents.json.front import FrontDocument, StationFrontDocument
 from spoutline.documents.json.head import HeadedDocument
 from spoutline.documents.json.measure import MeasureDocument
 from spoutline.documents.json.plan_export import plan_json
@@ -34,7 +35,17 @@ TOLD = dict(zip(HEAD, ["0.1.0", "of tests", "own", 3, "2026-11", "0123456789abcd
 
 
 @pytest.mark.parametrize(
-    "document", [ConversionDocument, SiteDocument, SubstitutesDocument, WhyDocument, MeasureDocument, WhatIfDocument]
+    "document",
+    [
+        ConversionDocument,
+        SiteDocument,
+        SubstitutesDocument,
+        WhyDocument,
+        MeasureDocument,
+        WhatIfDocument,
+        FrontDocument,
+        StationFrontDocument,
+    ],
 )
 def test_a_document_starts_with_its_format_and_what_it_was_made_from(document: type[HeadedDocument]) -> None:
     assert list(document.model_fields)[: len(HEAD) + 2] == ["format", "version", *HEAD]

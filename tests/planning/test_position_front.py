@@ -30,6 +30,7 @@ from spoutline.model.survey import Survey
 from spoutline.planning.protocols import PartStore
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.pool import narrow_pool
+from spoutline.planning.weighing import position_front as front_module
 from spoutline.planning.weighing.position_front import FrontQuestion, axes_at, position_front
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.rules.parts.figures import flow_ceiling_m3_s, loss_pa, states_for
@@ -213,3 +214,35 @@ def test_the_planned_set_is_told_first_and_a_listener_stops_the_rest(
     stopped = PlanningContext(us_tables, catalogue, _Stops())
     with pytest.raises(Cancelled):
         position_front(CAR.positions[0], CAR.site, stopped, FrontQuestion((Axis.PRICE, Axis.LEAD)))
+
+
+def test_where_labels_do_not_suffice_the_gap_is_stated_and_holds(
+    catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    survey, store = small("car", 1, catalogue, us_tables)
+    axes = (Axis.PRICE, Axis.MASS, Axis.FLOW)
+    exact = found_at(survey, us_tables, store, *axes)
+    monkeypatch.setattr(front_module, "_MOST_LABELS", 1)
+    coarse = found_at(survey, us_tables, store, *axes)
+    assert exact.is_exact
+    assert not coarse.is_exact
+    assert all(gap > 0 for gap in coarse.gap)
+    assert coarse.points
+    for wanted in exact.points:
+        assert any(
+            all(own <= other + gap for own, other, gap in zip(one.figures, wanted.figures, coarse.gap, strict=True))
+            for one in coarse.points
+        )
+    for one in coarse.points:
+        assert not any(outdoes(one.figures, wanted.figures) for wanted in exact.points)
+
+
+def test_sets_that_a_taut_hose_tears_give_way_to_others(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
+    """What the search cannot bound is turned down; the oracle, which knows checks alone, finds the same sets."""
+    found = found_at(MARINA, us_tables, catalogue, Axis.PRICE, Axis.MASS)
+    weighing = Weighing(asked_at(MARINA, us_tables), us_tables)
+    assert found.points
+    assert found.is_exact
+    for point in found.points:
+        assert weighing.by_parts(point.judged.hanging_set) is not None
+        assert weighing.by_checks(point.judged.hanging_set) is not None

@@ -17,7 +17,7 @@ from spoutline.search.effort import Effort
 from spoutline.search.enumeration import EMPTY
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.passes import Passes
-from spoutline.search.undominated import Rows, undominated
+from spoutline.search.undominated import Rows, not_outdone, undominated
 
 _PAIRS = 1 << 17  # pairs of label and item looked at in one go, unless a single label has more
 _RELATIVE, _ABSOLUTE = 1e-9, 1e-9  # allowance of load sums, as in ``bounds.within``
@@ -74,6 +74,7 @@ class _Labels:
     bears: Floats
     demands: Floats
     items: Ints
+    trail: Ints  # which of the chains that do not count it begins, as a number of its layer; below 0 for none
 
     def __len__(self) -> int:
         return len(self.port)
@@ -87,6 +88,7 @@ class _Labels:
             self.bears[some],
             self.demands[some],
             self.items[some],
+            self.trail[some],
         )
 
 
@@ -167,7 +169,9 @@ class LabelSetting:
         if len(trimmed):
             self.columns = trimmed.only(self._worth_looking_at())
             self._take_figures()
-        self._banned = self._banned_rows()
+        self._trails = self._banned_trails()
+        figures = np.array([one.figures for one in self.known], np.float64).reshape(-1, len(self.axes.adds))
+        self._known_rows = figures, np.array([one.tie for one in self.known], np.float64)
         self.rest = self._looked_ahead()
         columns = self.columns
         self._most_demand = _from_the_end(columns, columns.demands, np.maximum, 0.0)
@@ -217,6 +221,28 @@ class LabelSetting:
         found = [[place[row] for row in chain] for chain in self.without if all(row in place for row in chain)]
         return np.array(found, np.int64).reshape(len(found), self.columns.depth)
 
+    def _banned_trails(self) -> list[Ints]:
+        """Return, by layer, what leads one item further along the chains that do not count, sorted."""
+        chains = self._banned_rows()
+        trails: list[Ints] = []
+        before = np.zeros(len(chains), np.int64)
+        for depth in range(self.columns.depth):
+            keys, before = np.unique(self._step(before, chains[:, depth]), return_inverse=True)
+            trails.append(keys)
+        return trails
+
+    def _step(self, before: Ints, item: Ints) -> Ints:
+        return before * (len(self.columns) + 1) + item + 1
+
+    def _trail(self, before: Ints, item: Ints, depth: int) -> Ints:
+        """Return the trails of labels that had other ones before an item."""
+        keys = self._trails[depth]
+        if not len(keys):
+            return np.full(len(item), -1)
+        wanted = self._step(before, item)
+        at = np.minimum(np.searchsorted(keys, wanted), len(keys) - 1)
+        return np.where((before >= 0) & (keys[at] == wanted), at, -1)
+
     def _looked_ahead(self) -> _Rest:
         columns, adds = self.columns, self.axes.adds
         figures, count = self._figures[:-1], len(adds)
@@ -242,6 +268,7 @@ class LabelSetting:
             np.full(1, np.inf),
             np.zeros(1),
             np.zeros((1, 0), np.int64),
+            np.zeros(1, np.int64),
         )
         for depth in range(columns.depth):
             labels = self._next(labels, depth)
@@ -264,7 +291,7 @@ class LabelSetting:
                 grown.append(taken)
         if not grown:
             return labels.part(np.zeros(0, np.int64))
-        return self._thinned(_joined(grown), depth) if len(grown) > 1 else grown[0]
+        return self._thinned(_joined(grown)) if len(grown) > 1 else grown[0]
 
     def _by_entry(self, depth: int) -> list[Ints]:
         columns = self.columns
@@ -300,8 +327,9 @@ class LabelSetting:
             np.minimum(np.minimum(labels.bears[who], self._bears[item]), self._most_demand[depth + 1]),
             np.maximum(np.maximum(labels.demands[who], self._demands[item]), self._least_bears[depth + 1]),
             np.concatenate([labels.items[who], item[:, None]], axis=1),
+            self._trail(labels.trail[who], item, depth),
         )
-        return self._thinned(self._not_known(found, depth), depth)
+        return self._thinned(self._not_known(found, depth))
 
     def _highest(self, limits: Floats) -> Floats:
         return limits + np.maximum(_RELATIVE * np.abs(limits), _ABSOLUTE)
@@ -314,19 +342,13 @@ class LabelSetting:
         least = rest.axes[depth + 1, labels.port]
         hope = np.where(self.axes.adds, labels.axes + least, np.maximum(labels.axes, least))
         tie = labels.tie + rest.tie[depth + 1, labels.port]
-        alive = np.arange(len(labels))
-        for one in self.known:
-            figures = np.array(one.figures)
-            no_more = (figures <= hope[alive]).all(axis=1)
-            no_more &= (one.tie <= tie[alive]) | (figures < hope[alive]).any(axis=1)
-            alive = alive[~no_more]
-        return labels.part(alive)
+        return labels.part(not_outdone(hope, tie, *self._known_rows))
 
-    def _thinned(self, labels: _Labels, depth: int) -> _Labels:
+    def _thinned(self, labels: _Labels) -> _Labels:
         """Return the labels that no other at the same port outdoes."""
         if len(labels) < 2:
             return labels
-        may = ~self._banned_so_far(labels, depth)
+        may = labels.trail < 0  # what begins a chain that does not count takes no other's place
         figures = np.column_stack([self._grained(labels.axes), labels.loads, labels.demands, -labels.bears])
         figures = figures[:, (figures != figures[0]).any(axis=0) | (np.arange(figures.shape[1]) < len(self.axes.adds))]
         decisive, tie = self._decisive(figures.shape[1]), labels.tie.astype(np.float64)
@@ -335,13 +357,6 @@ class LabelSetting:
         for some in np.split(order, heads(labels.port[order])[1:]):
             kept.append(some[undominated(Rows(figures[some], tie[some], decisive, may[some]))])
         return labels.part(np.sort(np.concatenate(kept)))
-
-    def _banned_so_far(self, labels: _Labels, depth: int) -> Mask:
-        """Say which labels begin a chain that does not count: they take no other's place."""
-        begins = np.zeros(len(labels), np.bool_)
-        for chain in self._banned:
-            begins |= (labels.items == chain[: depth + 1]).all(axis=1)
-        return begins
 
     def _ended(self, labels: _Labels) -> list[FrontChain]:
         """Return the front of complete chains, every limit kept to the letter."""
@@ -353,7 +368,7 @@ class LabelSetting:
         allowed = np.maximum(_RELATIVE * np.maximum(np.abs(total), np.abs(columns.limits)), _ABSOLUTE)
         good: Mask = np.asarray((total <= columns.limits + allowed).all(axis=1))
         if self.columns.depth:
-            good &= ~self._banned_so_far(labels, columns.depth - 1)
+            good &= labels.trail < 0
         labels = labels.part(good)
         figures = labels.axes.astype(np.float64)
         every = np.ones(figures.shape[1], np.bool_)
@@ -386,6 +401,7 @@ def _joined(parts: Sequence[_Labels]) -> _Labels:
         np.concatenate([one.bears for one in parts]),
         np.concatenate([one.demands for one in parts]),
         np.concatenate([one.items for one in parts]),
+        np.concatenate([one.trail for one in parts]),
     )
 
 

@@ -10,6 +10,8 @@ from spoutline.search.item_table import Floats, Ints, Mask
 
 _PORTION = 512  # rows held against those kept, in one go
 _KEPT = 256  # kept rows that they are held against, in one go
+_FIRST_KNOWN = 8  # known rows that many are held against at first
+_PAIRS = 1 << 20  # of rows and known ones looked at in one go
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,3 +81,30 @@ def _outdone(figures: Floats, tie: Floats, decisive: Mask, by: Ints, what: Ints,
     outdone = np.zeros(len(what), np.bool_)
     outdone[whom[leads]] = True
     return outdone
+
+
+def not_outdone(figures: Floats, tie: Floats, known: Floats, known_tie: Floats) -> Ints:
+    """Return the numbers of the rows that none of the ``known`` rows outdoes, every column decisive, in rising order.
+
+    Parameters
+    ----------
+    figures, tie
+        A row each, as of ``Rows``.
+    known, known_tie
+        What they are held against.
+    """
+    alive = np.arange(len(figures))
+    start, size = 0, _FIRST_KNOWN
+    while start < len(known) and len(alive):
+        some, ties = known[start : start + size], known_tie[start : start + size]
+        no_more = np.ones((len(some), len(alive)), np.bool_)
+        for own, other in zip(some.T, figures[alive].T, strict=True):
+            no_more &= own[:, None] <= other
+        who, whom = np.nonzero(no_more)
+        leads = (ties[who] <= tie[alive[whom]]) | (some[who] < figures[alive[whom]]).any(axis=1)
+        gone = np.zeros(len(alive), np.bool_)
+        gone[whom[leads]] = True
+        alive = alive[~gone]
+        start += size
+        size = max(_FIRST_KNOWN, min(_KEPT, _PAIRS // max(1, len(alive))))
+    return alive

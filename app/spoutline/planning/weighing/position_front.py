@@ -22,12 +22,14 @@ from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.assembled import Assembled
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.in_use import tension_test
 from spoutline.planning.sets.plan_position import planned_position
 from spoutline.planning.sets.pool import SlotParts
 from spoutline.planning.sets.staying import Choosing
 from spoutline.planning.weighing.alike import alike_of
 from spoutline.planning.weighing.measures import Measured, Measures, YearlyCost
 from spoutline.search.effort import Effort, Exhausted
+from spoutline.search.enumeration import ChainTest
 from spoutline.search.finder import Finder
 from spoutline.search.front import Axes, FrontChain, merged
 from spoutline.search.listener import Listener
@@ -154,6 +156,7 @@ class _Weighing:
     _sources: tuple[_Source, ...] = field(init=False)
     _accepted: list[tuple[_Found, FrontPoint]] = field(init=False, default_factory=list)
     _turned_down: dict[int, list[tuple[int, ...]]] = field(init=False, default_factory=dict)  # by source: chains
+    _tests: dict[int, ChainTest | None] = field(init=False, default_factory=dict)  # by source
     _gap: tuple[int, ...] = field(init=False)
 
     def __post_init__(self) -> None:
@@ -288,7 +291,7 @@ class _Weighing:
             if self.listener.should_stop():
                 raise Cancelled
             one = found[at]
-            point = self._point(one, sets[at])
+            point = self._point(one, sets[at]) if self._may_hold(one) else None
             if point is None:
                 turned_down.append(one)
                 self._turned_down.setdefault(one.number, []).append(one.chain.rows)
@@ -297,6 +300,14 @@ class _Weighing:
             if told is not None and (done % _HANDED_EVERY == 0):
                 told(self._as_known(len(found) - done - 1, ()))
         return turned_down
+
+    def _may_hold(self, one: _Found) -> bool:
+        """Say whether a chain is not known, without a full check, to be torn from its breakaway by a taut hose."""
+        if one.number not in self._tests:
+            model = self.choosing.chooser.search.model
+            self._tests[one.number] = tension_test(one.source.assembled, model, one.source.group)
+        test = self._tests[one.number]
+        return test is None or bool(test(np.array([one.chain.rows]))[0])
 
     def _hanging_sets(self, found: Sequence[_Found]) -> list[HangingSet]:
         search = self.choosing.chooser.search
