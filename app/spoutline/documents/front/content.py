@@ -111,7 +111,7 @@ def _position_table(found: PositionFront, story: Story) -> Table:
     )
     rows = []
     for at, point in enumerate(found.points):
-        told = "; ".join(filter(None, (set_text(point.judged.hanging_set), remark_text(found, at, story))))
+        told = story.writing.listed(filter(None, (set_text(point.judged.hanging_set), remark_text(found, at, story))))
         figures = (
             figure_text(axis, figure, found.currency, story)
             for axis, figure in zip(found.axes, point.figures, strict=True)

@@ -71,7 +71,7 @@ def remark_text(found: PositionFront, at: int, story: Story) -> str:
         told.append(story.word(Word.GIVEN_UP).format(lines=story.line_names(point.given_up)))
     if point.alike:
         told.append(alike_text(point, story))
-    return "; ".join(told)
+    return story.writing.listed(told)
 
 
 def alike_text(point: FrontPoint, story: Story) -> str:
@@ -79,7 +79,8 @@ def alike_text(point: FrontPoint, story: Story) -> str:
     by_part: dict[PartRef, list[PartRef]] = {}
     for one in point.alike:
         by_part.setdefault(one.part, []).append(one.other)
-    parts = "; ".join(f"{part} = {', '.join(str(other) for other in others)}" for part, others in by_part.items())
+    pairs = (f"{part} = {', '.join(str(other) for other in others)}" for part, others in by_part.items())
+    parts = story.writing.listed(pairs)
     return story.word(Word.ALIKE).format(parts=parts)
 
 

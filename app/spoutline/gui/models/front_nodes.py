@@ -69,7 +69,7 @@ def _labelled(labels: Sequence[str], taken: FrontPoint, story: Story) -> str:
 def _told(found: PositionFront, at: int, story: Story) -> str:
     remark = remark_text(found, at, story)
     parts = set_text(found.points[at].judged.hanging_set)
-    return f"{parts}; {remark}" if remark else parts
+    return story.writing.listed((parts, remark)) if remark else parts
 
 
 def _parts(point: FrontPoint, axes: int, currency: str, story: Story) -> Iterator[Node]:
