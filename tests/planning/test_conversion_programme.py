@@ -25,7 +25,7 @@ from spoutline.bootstrap.workbench import open_converting
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
 from spoutline.model.removal_standing import Standing
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 from spoutline.planning.conversion.folder import convert_files
 from spoutline.planning.conversion.programme import programme_of
 from spoutline.planning.conversion.programme_terms import ProgrammeTerms
@@ -184,6 +184,32 @@ def test_remembered_positions_change_no_result(
     context = open_converting(Settings(database=str(own_stores)))
     fresh = [site_result(context.convert(read_survey(path)), path.name) for path in files[:-1]]
     assert list(alone[:-1]) == fresh
+
+
+def test_a_question_that_stations_share_is_worked_out_once_over_all_of_them(
+    own_stores: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Four stations of one owner under names of their own: 16 positions, as many questions as one station has."""
+    from spoutline.planning.conversion import convert_position
+
+    worked: list[str] = []
+    own = convert_position._worked_out
+
+    def noted(position: Position, *rest: Any, **named: Any) -> Any:
+        worked.append(position.label)
+        return own(position, *rest, **named)
+
+    monkeypatch.setattr(convert_position, "_worked_out", noted)
+    station = small_site(1, Random(3))
+    asked = {position.model_dump_json(exclude={"label", "dispenser", "notes"}) for position in station.positions}
+    paths = []
+    for number in range(4):
+        named = station.model_copy(update={"site": station.site.model_copy(update={"name": f"Invented Stop {number}"})})
+        paths.append(tmp_path / f"{number}.json")
+        paths[-1].write_text(named.model_dump_json(), encoding="utf-8")
+    found, _ = convert_files(paths, partial(open_converting, Settings(database=str(own_stores))), processes=1)
+    assert len(worked) <= len(asked) < 16
+    assert len({one.cost for one in found}) == 1
 
 
 def test_a_stopped_run_keeps_what_it_has(files: tuple[Path, ...], own_stores: Path) -> None:
