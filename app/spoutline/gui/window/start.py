@@ -227,7 +227,9 @@ class Opening:
 
         workbench.search_parts("", None, 1)  # compiles the catalogue at the very first start
         usual = workbench.jurisdictions().usual_units(stored.survey.site.jurisdiction)
-        return Opened(workbench, stored, units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), usual))
+        system = units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), usual)
+        _make_ready(workbench, system, stored.survey.site.currency)
+        return Opened(workbench, stored, system)
 
     def _show(self, found: Opened | FirstStart) -> None:
         self.workbench = found.workbench
@@ -394,3 +396,19 @@ def _told(fault: Exception) -> str:
         program=fault.program,
         known_form=fault.known_form,
     )
+
+
+def _make_ready(workbench: Workbench, system: UnitSystem, currency: str) -> None:
+    """Load what the pages are made from, and the words in which they tell a plan, while the window goes on answering.
+
+    On the window's thread the same would keep it from its loop of events for most of a second.
+    """
+    import spoutline.documents.drawing.flow_chart
+    import spoutline.documents.drawing.position
+    import spoutline.gui.session
+    import spoutline.gui.window.save_display
+    import spoutline.gui.window.verbs
+    import spoutline.gui.window.workplace  # noqa: F401
+    from spoutline.units.display import Display
+
+    workbench.story(Display(system)).money(0, currency)  # reads the phrases, and how amounts are written

@@ -1,0 +1,53 @@
+"""First paint, first drawing, an edit and its new drawing, and what keeps the window from its loop of events.
+
+Run on request, with a screen: ``xvfb-run -a pytest tests/bench/test_window.py -p no:xdist -s``. The figures are
+measured, never asserted; ``tests/gui/test_block_detector.py`` shows that the detector sees a block of 100 ms.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+ROUNDS = 5
+SHOWN = 8  # blocks named
+
+
+def started_once(folder: Path, database: Path) -> dict[str, Any]:
+    """Start the window in a process of its own over a copy of the compiled catalogue; return what it measured."""
+    own = Path(shutil.copy(database, folder / "own.sqlite3"))
+    tests = Path(__file__).parents[1]
+    environment = os.environ | {"HOME": str(folder), "PYTHONPATH": str(tests)}
+    environment |= {f"XDG_{name}_HOME": str(folder / name) for name in ("CONFIG", "DATA", "STATE", "CACHE")}
+    command = [sys.executable, str(tests / "bench" / "window_run.py"), str(own), str(folder / "profiles")]
+    done = subprocess.run([*command, str(time.time())], env=environment, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+    found: dict[str, Any] = json.loads(done.stdout.splitlines()[-1])
+    return found
+
+
+def test_the_window_comes_up_and_follows_edits(
+    database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory
+) -> None:
+    runs = [started_once(tmp_path_factory.mktemp("start"), database_to_copy) for _ in range(ROUNDS)]
+    print()
+    for name in ("first_paint_s", "first_drawing_s", "edit_s"):
+        found = [run[name] * 1000 for run in runs]
+        print(
+            f"{name.removesuffix('_s').replace('_', ' ')}: {statistics.median(found):.0f} ms, least {min(found):.0f} ms"
+        )
+    for phase in ("opening", "editing"):
+        blocks = [block for run in runs for block in run[phase]]
+        print(f"{phase}: {len(blocks) / ROUNDS:.1f} blocks over 30 ms a run")
+        for spent, work, where in sorted(blocks, reverse=True)[:SHOWN]:
+            print(f"  {spent * 1000:.0f} ms, {work * 1000:.0f} ms of work: {where}")
+    assert all(run["first_paint_s"] < run["first_drawing_s"] for run in runs)

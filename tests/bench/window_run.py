@@ -1,0 +1,124 @@
+"""One start of the window and some edits in it, measured from inside; prints the figures as JSON.
+
+``python window_run.py DATABASE PROFILES STARTED``: STARTED is the time (``time.time``) at which the process began.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+import time
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QEventLoop, QObject, QTimer
+from PySide6.QtWidgets import QApplication
+
+from bench.window_clock import BlockDetector
+
+if TYPE_CHECKING:
+    from spoutline.gui.window.start import ShownWindow
+    from spoutline.gui.window.workplace import Workplace
+
+EDITS = 12
+STEP_M = 0.01
+_LONGEST_S = 60.0
+
+
+class DrawingClock(QObject):
+    """Notes when the window, and when a drawing of a made plan, was painted."""
+
+    def __init__(self, app: QApplication) -> None:
+        super().__init__()
+        self.first_paint = 0.0
+        self.drawn = 0.0
+        self.shown: object | None = None
+        app.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  (Qt's name)
+        """Qt: note a paint; nothing is kept from anybody."""
+        if event.type() is QEvent.Type.Paint:
+            self.first_paint = self.first_paint or time.time()
+            if type(watched).__name__ == "DrawingView":
+                drawing, stale = getattr(watched, "drawing", None), getattr(watched, "_stale", False)
+                if drawing is not None and not stale and drawing is not self.shown:
+                    self.shown, self.drawn = drawing, time.time()
+        return False
+
+
+def main(database: str, profiles: str, started: float) -> None:
+    from spoutline.bootstrap import Settings, open_workbench
+    from spoutline.bootstrap.demos import demo_survey
+    from spoutline.gui.window.start import ShownWindow
+    from spoutline.model.language import Language
+
+    app = QApplication(sys.argv[:1])
+    clock, survey = DrawingClock(app), demo_survey("small_town")
+    edits: list[float] = []
+    with BlockDetector() as opening:
+        shown = ShownWindow(
+            lambda: open_workbench(Settings(database=database, profiles=Path(profiles))),
+            survey,
+            Language.ENGLISH,
+        )
+        _wait(lambda: _is_planned(shown) and clock.drawn > 0)
+    first_paint, first_drawing = clock.first_paint - started, clock.drawn - started
+    with BlockDetector() as editing:
+        for number in range(1, EDITS + 1):
+            before, began = clock.shown, time.time()
+            _edit(shown, STEP_M * number)
+            _wait(lambda seen=before: clock.shown is not seen and _is_planned(shown))  # type: ignore[misc]
+            edits.append(clock.drawn - began)
+    print(
+        json.dumps(
+            {
+                "first_paint_s": first_paint,
+                "first_drawing_s": first_drawing,
+                "edit_s": sorted(edits)[len(edits) // 2],
+                "opening": [[one.seconds, one.work_s, one.where] for one in opening.blocks],
+                "editing": [[one.seconds, one.work_s, one.where] for one in editing.blocks],
+            }
+        )
+    )
+    shown.window.close()
+    shown.opening.close()
+
+
+def _workplace(shown: ShownWindow) -> Workplace | None:
+    return shown.window.workplace
+
+
+def _is_planned(shown: ShownWindow) -> bool:
+    workplace = _workplace(shown)
+    return workplace is not None and workplace.plans.plan(workplace.session.label) is not None
+
+
+def _edit(shown: ShownWindow, by_m: float) -> None:
+    """Move the filler of the position in view, as its field does."""
+    workplace = _workplace(shown)
+    assert workplace is not None
+    survey, position = workplace.session.survey, workplace.session.position
+    filler = position.filler.model_copy(update={"distance_m": round(position.filler.distance_m + by_m, 3)})
+    changed = position.model_copy(update={"filler": filler})
+    positions = tuple(changed if one.label == position.label else one for one in survey.positions)
+    workplace.context.edit(survey.model_copy(update={"positions": positions}), "Move the filler")
+
+
+def _wait(until: Callable[[], bool]) -> None:
+    """Let the loop of events turn until something is so."""
+    loop, timer, end = QEventLoop(), QTimer(), time.time() + _LONGEST_S
+
+    def look() -> None:
+        if until() or time.time() > end:
+            loop.quit()
+
+    timer.timeout.connect(look)
+    timer.start(5)
+    loop.exec()
+    if time.time() > end:
+        raise SystemExit("the window did not come to what was awaited")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1], sys.argv[2], float(sys.argv[3]))
