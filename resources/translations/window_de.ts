@@ -5712,6 +5712,10 @@
    <translation>Liste für einen Besuch speichern</translation>
   </message>
   <message>
+   <source>Save the list…</source>
+   <translation>Liste speichern…</translation>
+  </message>
+  <message>
    <source>Save the picture</source>
    <translation>Bild speichern</translation>
   </message>
@@ -6626,6 +6630,10 @@
   <message>
    <source>The last changes of “{name}” are not in the book.</source>
    <translation>Die letzten Änderungen von „{name}“ sind nicht im Buch.</translation>
+  </message>
+  <message>
+   <source>The list as it stands here, as a paper; with its margins it is internal</source>
+   <translation>Die Liste, wie sie hier steht, als Papier; mit ihren Margen ist sie intern</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>

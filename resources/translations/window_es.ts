@@ -5712,6 +5712,10 @@
    <translation>Guardar la lista para una visita</translation>
   </message>
   <message>
+   <source>Save the list…</source>
+   <translation>Guardar la lista…</translation>
+  </message>
+  <message>
    <source>Save the picture</source>
    <translation>Guardar la imagen</translation>
   </message>
@@ -6626,6 +6630,10 @@
   <message>
    <source>The last changes of “{name}” are not in the book.</source>
    <translation>Los últimos cambios de «{name}» no están en el libro.</translation>
+  </message>
+  <message>
+   <source>The list as it stands here, as a paper; with its margins it is internal</source>
+   <translation>La lista tal como está aquí, como documento; con sus márgenes es interna</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>

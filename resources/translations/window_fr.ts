@@ -5712,6 +5712,10 @@
    <translation>Enregistrer la liste pour une visite</translation>
   </message>
   <message>
+   <source>Save the list…</source>
+   <translation>Enregistrer la liste…</translation>
+  </message>
+  <message>
    <source>Save the picture</source>
    <translation>Enregistrer l’image</translation>
   </message>
@@ -6626,6 +6630,10 @@
   <message>
    <source>The last changes of “{name}” are not in the book.</source>
    <translation>Les dernières modifications de « {name} » ne sont pas au registre.</translation>
+  </message>
+  <message>
+   <source>The list as it stands here, as a paper; with its margins it is internal</source>
+   <translation>La liste telle qu'elle est ici, comme document ; avec ses marges elle est interne</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import contextlib
 import json
+import re
 from collections.abc import Callable
+from decimal import Decimal
+from html import unescape
 from pathlib import Path
 
 import pytest
@@ -198,3 +201,47 @@ def test_a_quotation_of_a_numbered_survey_is_that_of_the_survey_of_the_book(run:
         assert [one.id for one in bench.quoting().of_survey(stored.id)] == [1]
     found = [(one.survey_id, one.survey_revision) for one in pins]
     assert found == [(stored.id, 1), (None, None), (None, None)]
+
+
+@pytest.mark.parametrize(
+    ("language", "title", "terms"),
+    [("en", "Customers", "Terms of payment"), ("de", "Kunden", "Zahlungsbedingungen"), ("fr", "Clients", "Conditions")],
+)
+def test_the_list_of_customers_is_a_paper(run: Run, tmp_path: Path, language: str, title: str, terms: str) -> None:
+    run("customer", "add", "Hollow Ford Fuels", "--address", "1 Mill Lane\nHollow Ford", "--payment", "Net 45")
+    run("customer", "add", "<b>Ash & Co", "--email", "ash@ash.example")
+    run("customer", "list", "--pdf", tmp_path / "all.pdf", "--language", language)
+    told = text_of(tmp_path / "all.pdf")
+    for words in (
+        title,
+        terms,
+        "Hollow Ford Fuels 1 Mill Lane Hollow Ford",
+        "Net 45",
+        "<b>Ash & Co",
+        "ash@ash.example",
+    ):
+        assert words in told
+    run("customer", "list", "ash", "--pdf", tmp_path / "some.html")
+    page = (tmp_path / "some.html").read_text(encoding="utf-8")
+    assert "&lt;b&gt;Ash &amp; Co" in page
+    assert "Hollow Ford" not in page
+
+
+def test_the_list_of_quotations_is_an_internal_paper_with_sums_by_status(run: Run, tmp_path: Path) -> None:
+    survey_of("")
+    for number in ("L-1", "L-2"):
+        Path("terms.toml").write_text(TERMS.format(method="list_less_discount").replace("CU-1", number))
+        run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "Ada")
+    run("quotation", "issue", "2", "--by", "Ada")
+    run("quotation", "follow-up", "2", "2026-12-01")
+    listed = json.loads(run("quotation", "list", "--json"))["quotations"]
+    run("quotation", "list", "--on", "2026-12-02", "--sort", "number", "--pdf", tmp_path / "list.pdf")
+    told = text_of(tmp_path / "list.pdf")
+    assert "Internal, not for the customer" in told
+    assert "L-2" in told
+    run("quotation", "list", "--sort", "number", "--pdf", tmp_path / "both.html")
+    page = " ".join(unescape(re.sub(r"<[^>]+>", " ", (tmp_path / "both.html").read_text(encoding="utf-8"))).split())
+    assert page.index("L-1") < page.index("L-2")
+    for one in listed:
+        total = f"{Decimal(one['total_low']):,.2f} {one['currency']}"
+        assert page.count(total) >= 2, one  # in the list, and as the sum of its status

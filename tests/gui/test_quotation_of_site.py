@@ -8,10 +8,12 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 from sqlalchemy import delete
 
 from gui.test_quotation_page import TERMS, keep, quote, settled
+from paper_text import text_of
 from spoutline.book.quotation_tables import (
     QuotationEventRow,
     QuotationPartRow,
@@ -180,3 +182,31 @@ def test_what_is_not_in_the_book_yet_stays_in_hand_when_another_station_is_opene
     assert page.quotation is made
     assert "not in the book yet" in page.panel.state_label.text()
     assert "Alder Bend" in page.panel.state_label.text()
+
+
+def test_the_list_in_view_and_the_customers_are_saved_as_papers(
+    qtbot: QtBot, page: QuotationPage, file: Path, tmp_path: Path, bench: Workbench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    bench.customers().add({"name": "Sedge Fuels", "address": "3 Reed Lane"})
+    quote(qtbot, page, file)
+    keep(qtbot, page)
+    book, paper, people = page.panel.book, tmp_path / "list.pdf", tmp_path / "people.html"
+    page.panel.show_panel(book)
+    qtbot.waitUntil(lambda: bool(book.entries_in_view()), timeout=30_000)
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(paper), "PDF (*.pdf)"))
+    qtbot.mouseClick(book.save_button, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(paper.exists, timeout=30_000)
+    (entry,) = book.entries_in_view()
+    assert entry.number in text_of(paper)
+    assert "Internal, not for the customer" in text_of(paper)
+
+    def ask(self: CustomersDialog) -> int:
+        self.show()
+        monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(people), "HTML (*.html)"))
+        qtbot.mouseClick(self.list_button, Qt.MouseButton.LeftButton)
+        qtbot.waitUntil(people.exists, timeout=30_000)
+        return 0
+
+    monkeypatch.setattr(CustomersDialog, "exec", ask)
+    qtbot.mouseClick(page.panel.offer.customer_button, Qt.MouseButton.LeftButton)
+    assert "Sedge Fuels" in people.read_text(encoding="utf-8")

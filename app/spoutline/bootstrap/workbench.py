@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.bootstrap.agreements import AgreementService
     from spoutline.bootstrap.backups import KeepingService
+    from spoutline.bootstrap.book_lists import BookLists
     from spoutline.bootstrap.catalogues import CatalogueService
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.coverage import CoverageService
@@ -375,6 +376,12 @@ class Workbench:
         from spoutline.bootstrap.customers import CustomerService
 
         return CustomerService(self._stores.book)
+
+    def book_lists(self) -> BookLists:
+        """Return the papers of the book's lists."""
+        from spoutline.bootstrap.book_lists import BookLists
+
+        return BookLists(self.story)
 
     def supplier_orders(self) -> SupplierOrderService:
         """Return the use cases of suppliers' order files."""

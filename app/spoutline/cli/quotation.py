@@ -19,6 +19,7 @@ from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day, serial
 from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation_status import QuotationStatus
@@ -90,6 +91,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     listing.add_argument("--status", choices=[status.value for status in QuotationStatus])
     listing.add_argument("--due", action="store_true", help="those alone that are to be followed up by today")
     listing.add_argument("--on", metavar="YYYY-MM-DD", type=day, help="to be followed up by this day instead of today")
+    OutputArguments(listing).add_paper("--pdf", "write the list as an internal paper here")
     follow = add("follow-up", "keep the day on which to ask the customer again, until the answer comes")
     follow.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     until = follow.add_mutually_exclusive_group(required=True)
@@ -172,6 +174,10 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.quoting().quotations(arguments.text, status, due_by)
     if arguments.sort:
         found = tuple(sorted(found, key=_SORTS[arguments.sort]))
+    if arguments.pdf:
+        display, on = display_of(arguments, workbench), arguments.on or date.today()
+        paper = workbench.book_lists().quotations(found, display, on, form_of(arguments.pdf))
+        arguments.output_plan.write({arguments.pdf: paper})
     if arguments.json:
         document = {"quotations": [_listed(one) for one in found]}
         write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n")

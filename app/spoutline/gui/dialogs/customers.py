@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
@@ -30,10 +30,16 @@ _LINES_HEIGHT = 68  # pixels of an entry of several lines
 class CustomersDialog(FormDialog):
     """Keeps the customers of the book; once accepted, ``chosen`` is the one to be quoted to.
 
+    Signals
+    -------
+    list_wanted(tuple[Customer, ...])
+        The customers in view are wanted as a paper.
+
     Where ``is_for_site`` it is to be the customer of the station instead; ``of_site`` is that of now, None for none.
     """
 
     help_topic = "quotations"
+    list_wanted = Signal(object)
 
     def __init__(
         self,
@@ -103,6 +109,8 @@ class CustomersDialog(FormDialog):
         column.addWidget(self.list, 1)
         self.new_button = self._button(tr("&New customer"), self._begin)
         self.remove_button = self._button(tr("&Remove"), self._remove)
+        self.list_button = self._button(tr("Save the list…"), lambda: self.list_wanted.emit(self.customers_in_view()))
+        column.addWidget(self.list_button)
         column.addWidget(self.new_button)
         column.addWidget(self.remove_button)
         return side
@@ -175,6 +183,14 @@ class CustomersDialog(FormDialog):
     @property
     def _is_of_site(self) -> bool:
         return self._before is not None and folded_customer_name(self._before.name) == self._of_site
+
+    def customers_in_view(self) -> tuple[Customer, ...]:
+        """Return the customers that the list shows."""
+        return tuple(self._known)
+
+    def tell(self, text: str) -> None:
+        """Say what became of something."""
+        self.state_label.setText(text)
 
     def _begin(self) -> None:
         self.list.setCurrentRow(-1)

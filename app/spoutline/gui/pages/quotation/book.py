@@ -5,16 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import suppress
 from datetime import date
+from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEntry
+from spoutline.documents.paper_form import form_of
+from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.quotation_columns import TouchedQuotation, entry_columns, touched_nodes
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
@@ -23,6 +27,7 @@ from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.quotation_status import QuotationStatus
 
 _ENTRIES = JobKey(JobKind.QUOTATION, "entries")
+_FILE = JobKey(JobKind.FILE, "quotation list")
 _TOUCHED = JobKey(JobKind.QUOTATION, "touched")
 
 Listed = tuple[tuple[int, ...], tuple[QuotationEntry, ...]]
@@ -75,7 +80,13 @@ class BookPanel(QWidget):
         row.addWidget(self.due_box)
         column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
-        column.addWidget(self.state_label)
+        self.save_button = QPushButton(tr("Save the list…"), self)
+        self.save_button.setToolTip(tr("The list as it stands here, as a paper; with its margins it is internal"))
+        self.save_button.clicked.connect(lambda _=False: self._ask_and_save())
+        told_row = QHBoxLayout()
+        told_row.addWidget(self.state_label, 1)
+        told_row.addWidget(self.save_button)
+        column.addLayout(told_row)
         column.addWidget(self._list(), 1)
         column.addLayout(self._touched_head())
         self.touched_model = NodeTree((tr("Quotation and part"), tr("What happened")), self)
@@ -86,6 +97,28 @@ class BookPanel(QWidget):
         self.touched_tree.picked.connect(lambda _: self._enable())
         self.touched_tree.hide()
         column.addWidget(self.touched_tree, 1)
+
+    def entries_in_view(self) -> tuple[QuotationEntry, ...]:
+        """Return the quotations that the list shows, in its order."""
+        model = self.entry_table.model()
+        records = (model.index(row, 0).data(Role.RECORD) for row in range(model.rowCount()))
+        return tuple(one for one in records if isinstance(one, QuotationEntry))
+
+    def _ask_and_save(self) -> None:
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        path = saving.ask_paper(tr("Save"), f"quotations-{self._today().isoformat()}")
+        if path is not None:
+            self.save_as(path)
+
+    def save_as(self, path: Path) -> None:
+        """Write the list in the order in view as a paper, as HTML where the name of the file ends so."""
+        session, today, entries = self._context.session, self._today(), self.entries_in_view()
+        lists, display = session.workbench.book_lists(), session.display
+
+        def content() -> bytes:
+            return lists.quotations(entries, display, today, form_of(path))
+
+        save_aside(self._context, _FILE, path, content, notify=self.state_label.setText)
 
     def refresh(self) -> None:
         """Let those expire whose last day is over, show the list, and ask what a change touches."""
