@@ -668,6 +668,10 @@
    <translation>&amp;Zurücknehmen</translation>
   </message>
   <message>
+   <source>&amp;Undo the entry</source>
+   <translation>Eintrag a&amp;ufheben</translation>
+  </message>
+  <message>
    <source>&amp;Undo the last agreement…</source>
    <translation>Letzte Vereinbarung &amp;zurücknehmen…</translation>
   </message>
@@ -1720,6 +1724,10 @@
    <translation>Koaxial, aktive Gasrückführung</translation>
   </message>
   <message>
+   <source>Code</source>
+   <translation>Code</translation>
+  </message>
+  <message>
    <source>Col&amp;dest</source>
    <translation>&amp;Tiefste Temperatur</translation>
   </message>
@@ -1846,6 +1854,14 @@
   <message>
    <source>Cost, {0}</source>
    <translation>Kosten, {0}</translation>
+  </message>
+  <message>
+   <source>Count</source>
+   <translation>Zählung</translation>
+  </message>
+  <message>
+   <source>Counted</source>
+   <translation>Gezählt</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
@@ -2402,6 +2418,10 @@
   <message>
    <source>Entry</source>
    <translation>Eingabe</translation>
+  </message>
+  <message>
+   <source>Entry no. {0} counts no more.</source>
+   <translation>Eintrag Nr. {0} zählt nicht mehr.</translation>
   </message>
   <message>
    <source>Equipment list of the station</source>
@@ -3212,6 +3232,10 @@
    <translation>Als übliche Bedingungen behalten</translation>
   </message>
   <message>
+   <source>Keep at least</source>
+   <translation>Mindestens</translation>
+  </message>
+  <message>
    <source>Keep both</source>
    <translation>Beide behalten</translation>
   </message>
@@ -3324,6 +3348,10 @@
    <translation>Letztes Mal</translation>
   </message>
   <message>
+   <source>Last entries</source>
+   <translation>Letzte Einträge</translation>
+  </message>
+  <message>
    <source>Lead days</source>
    <translation>Lieferzeit in Tagen</translation>
   </message>
@@ -3338,6 +3366,10 @@
   <message>
    <source>Leak test certificate</source>
    <translation>Nachweis der Dichtheitsprüfung</translation>
+  </message>
+  <message>
+   <source>Least</source>
+   <translation>Mindest</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -3694,6 +3726,10 @@
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
    <translation>Gewählte Zeilen nach oben (Alt+Auf)</translation>
+  </message>
+  <message>
+   <source>Movement</source>
+   <translation>Bewegung</translation>
   </message>
   <message>
    <source>Moving each figure that nobody measured through its range…</source>
@@ -4344,6 +4380,10 @@
    <translation>Varianten nebeneinander</translation>
   </message>
   <message>
+   <source>Order lot</source>
+   <translation>Bestelllos</translation>
+  </message>
+  <message>
    <source>Other answer</source>
    <translation>Andere Antwort</translation>
   </message>
@@ -4632,6 +4672,10 @@
    <translation>Ersetzte Teile erscheinen hier; die Felder unten fügen das erste hinzu.</translation>
   </message>
   <message>
+   <source>Parts that were scanned at a van or store are listed here.</source>
+   <translation>Hier stehen Teile, die an einem Wagen oder Lager gescannt wurden.</translation>
+  </message>
+  <message>
    <source>Paste positions</source>
    <translation>Plätze einfügen</translation>
   </message>
@@ -4720,8 +4764,20 @@
    <translation>Bilder und Dokumente zu {0}</translation>
   </message>
   <message>
+   <source>Pieces</source>
+   <translation>Stücke</translation>
+  </message>
+  <message>
+   <source>Pieces of one count add up; another name begins anew.</source>
+   <translation>Stücke einer Zählung addieren sich; ein anderer Name beginnt neu.</translation>
+  </message>
+  <message>
    <source>Pieces of {0}</source>
    <translation>Stück von {0}</translation>
+  </message>
+  <message>
+   <source>Pieces short: {0}. Pieces to order: {1}.</source>
+   <translation>Fehlende Stücke: {0}. Zu bestellen: {1}.</translation>
   </message>
   <message>
    <source>Pipe drawing of the station</source>
@@ -5340,6 +5396,10 @@
    <translation>Gründe und Auswege</translation>
   </message>
   <message>
+   <source>Received</source>
+   <translation>Angenommen</translation>
+  </message>
+  <message>
    <source>Reconnectable ones re&amp;placed</source>
    <translation>Davon &amp;ersetzte wiederverbindbare</translation>
   </message>
@@ -5526,6 +5586,10 @@
   <message>
    <source>Return or a double click opens one</source>
    <translation>Eingabetaste oder Doppelklick öffnet eines</translation>
+  </message>
+  <message>
+   <source>Returned</source>
+   <translation>Zurückgegeben</translation>
   </message>
   <message>
    <source>Rev.</source>
@@ -5784,6 +5848,14 @@
    <translation>&amp;Umfang</translation>
   </message>
   <message>
+   <source>Scan</source>
+   <translation>Scannen</translation>
+  </message>
+  <message>
+   <source>Scan a code or type a part number, then Return</source>
+   <translation>Code scannen oder Teilenummer tippen, dann Eingabe</translation>
+  </message>
+  <message>
    <source>Scanned code of a sheet</source>
    <translation>Gelesener Code eines Blatts</translation>
   </message>
@@ -5850,6 +5922,10 @@
   <message>
    <source>Set a f&amp;ield…</source>
    <translation>&amp;Feld setzen…</translation>
+  </message>
+  <message>
+   <source>Set for the part</source>
+   <translation>Für das Teil festlegen</translation>
   </message>
   <message>
    <source>Set in hand</source>
@@ -5934,6 +6010,10 @@
   <message>
    <source>Sho&amp;w again</source>
    <translation>Er&amp;neut zeigen</translation>
+  </message>
+  <message>
+   <source>Short</source>
+   <translation>Fehlt</translation>
   </message>
   <message>
    <source>Short name of the copy</source>
@@ -6320,6 +6400,10 @@
    <translation>Die letzte Änderung zurücknehmen.</translation>
   </message>
   <message>
+   <source>Take for this job</source>
+   <translation>Für diese Arbeit entnehmen</translation>
+  </message>
+  <message>
    <source>Take in a price file</source>
    <translation>Preisdatei übernehmen</translation>
   </message>
@@ -6378,6 +6462,14 @@
   <message>
    <source>Take {0} out? Its parts lose the figures that they have of it.</source>
    <translation>{0} herausnehmen? Ihre Teile verlieren die Angaben, die sie von ihr haben.</translation>
+  </message>
+  <message>
+   <source>Taken</source>
+   <translation>Entnommen</translation>
+  </message>
+  <message>
+   <source>Taken for {0}.</source>
+   <translation>Für {0} entnommen.</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
@@ -6960,8 +7052,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Anzusehen</translation>
   </message>
   <message>
+   <source>To order</source>
+   <translation>Bestellen</translation>
+  </message>
+  <message>
    <source>To put a position back into service.</source>
    <translation>Um einen Platz wieder in Betrieb zu nehmen.</translation>
+  </message>
+  <message>
+   <source>To take</source>
+   <translation>Entnehmen</translation>
   </message>
   <message>
    <source>To which positions</source>
@@ -7092,6 +7192,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{part} verwenden</translation>
   </message>
   <message>
+   <source>Va&amp;n and store</source>
+   <translation>Wagen und &amp;Lager</translation>
+  </message>
+  <message>
    <source>Vacuum assist</source>
    <translation>Aktiv</translation>
   </message>
@@ -7118,6 +7222,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Value for the chosen cells</source>
    <translation>Wert für die gewählten Zellen</translation>
+  </message>
+  <message>
+   <source>Van</source>
+   <translation>Wagen</translation>
+  </message>
+  <message>
+   <source>Van or store</source>
+   <translation>Wagen oder Lager</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -7350,6 +7462,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What is otherwise</source>
    <translation>Was anders ist</translation>
+  </message>
+  <message>
+   <source>What is scanned comes here; an entry is taken back by another one.</source>
+   <translation>Gescanntes kommt hierher; ein Eintrag wird durch einen weiteren aufgehoben.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
@@ -7720,6 +7836,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Mit oder ohne Ethanol</translation>
   </message>
   <message>
+   <source>With what the job of this survey takes</source>
+   <translation>Mit dem, was die Arbeit dieser Aufnahme braucht</translation>
+  </message>
+  <message>
    <source>Without breaking the ground.</source>
    <translation>Ohne den Boden aufzubrechen.</translation>
   </message>
@@ -7940,6 +8060,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>eine Frage ist offen</translation>
   </message>
   <message>
+   <source>a whole number from 0 to {0} is needed</source>
+   <translation>eine ganze Zahl von 0 bis {0} ist nötig</translation>
+  </message>
+  <message>
    <source>accepted</source>
    <translation>angenommen</translation>
   </message>
@@ -8010,6 +8134,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>as the agency asks</source>
    <translation>wie die Behörde es verlangt</translation>
+  </message>
+  <message>
+   <source>as the code says, else 1</source>
+   <translation>wie der Code sagt, sonst 1</translation>
   </message>
   <message>
    <source>at most </source>
@@ -8678,6 +8806,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>to; empty: open</source>
    <translation>bis; leer: offen</translation>
+  </message>
+  <message>
+   <source>undoes no. {0}</source>
+   <translation>hebt Nr. {0} auf</translation>
+  </message>
+  <message>
+   <source>undone</source>
+   <translation>aufgehoben</translation>
   </message>
   <message>
    <source>upward</source>

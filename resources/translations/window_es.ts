@@ -668,6 +668,10 @@
    <translation>&amp;Deshacerlo</translation>
   </message>
   <message>
+   <source>&amp;Undo the entry</source>
+   <translation>An&amp;ular el apunte</translation>
+  </message>
+  <message>
    <source>&amp;Undo the last agreement…</source>
    <translation>Deshacer el ú&amp;ltimo acuerdo…</translation>
   </message>
@@ -1720,6 +1724,10 @@
    <translation>Coaxial, asistida por vacío</translation>
   </message>
   <message>
+   <source>Code</source>
+   <translation>Código</translation>
+  </message>
+  <message>
    <source>Col&amp;dest</source>
    <translation>Mínim&amp;a</translation>
   </message>
@@ -1846,6 +1854,14 @@
   <message>
    <source>Cost, {0}</source>
    <translation>Costo, {0}</translation>
+  </message>
+  <message>
+   <source>Count</source>
+   <translation>Recuento</translation>
+  </message>
+  <message>
+   <source>Counted</source>
+   <translation>Contado</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
@@ -2402,6 +2418,10 @@
   <message>
    <source>Entry</source>
    <translation>Entrada</translation>
+  </message>
+  <message>
+   <source>Entry no. {0} counts no more.</source>
+   <translation>El apunte n.º {0} ya no cuenta.</translation>
   </message>
   <message>
    <source>Equipment list of the station</source>
@@ -3212,6 +3232,10 @@
    <translation>Guardar como condiciones usuales</translation>
   </message>
   <message>
+   <source>Keep at least</source>
+   <translation>Guardar al menos</translation>
+  </message>
+  <message>
    <source>Keep both</source>
    <translation>Conservar ambos</translation>
   </message>
@@ -3324,6 +3348,10 @@
    <translation>Última vez</translation>
   </message>
   <message>
+   <source>Last entries</source>
+   <translation>Últimos apuntes</translation>
+  </message>
+  <message>
    <source>Lead days</source>
    <translation>Días de entrega</translation>
   </message>
@@ -3338,6 +3366,10 @@
   <message>
    <source>Leak test certificate</source>
    <translation>Certificado de la prueba de fugas</translation>
+  </message>
+  <message>
+   <source>Least</source>
+   <translation>Mínimo</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -3694,6 +3726,10 @@
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
    <translation>Subir las filas elegidas (Alt+Up)</translation>
+  </message>
+  <message>
+   <source>Movement</source>
+   <translation>Movimiento</translation>
   </message>
   <message>
    <source>Moving each figure that nobody measured through its range…</source>
@@ -4344,6 +4380,10 @@
    <translation>Opciones lado a lado</translation>
   </message>
   <message>
+   <source>Order lot</source>
+   <translation>Lote de pedido</translation>
+  </message>
+  <message>
    <source>Other answer</source>
    <translation>Otra respuesta</translation>
   </message>
@@ -4632,6 +4672,10 @@
    <translation>Aquí aparecen las piezas reemplazadas; los campos de abajo añaden la primera.</translation>
   </message>
   <message>
+   <source>Parts that were scanned at a van or store are listed here.</source>
+   <translation>Aquí se listan las piezas escaneadas en una furgoneta o un almacén.</translation>
+  </message>
+  <message>
    <source>Paste positions</source>
    <translation>Pegar posiciones</translation>
   </message>
@@ -4720,8 +4764,20 @@
    <translation>Imágenes y documentos de {0}</translation>
   </message>
   <message>
+   <source>Pieces</source>
+   <translation>Piezas</translation>
+  </message>
+  <message>
+   <source>Pieces of one count add up; another name begins anew.</source>
+   <translation>Las piezas de un recuento se suman; otro nombre empieza de nuevo.</translation>
+  </message>
+  <message>
    <source>Pieces of {0}</source>
    <translation>Unidades de {0}</translation>
+  </message>
+  <message>
+   <source>Pieces short: {0}. Pieces to order: {1}.</source>
+   <translation>Piezas que faltan: {0}. Piezas para pedir: {1}.</translation>
   </message>
   <message>
    <source>Pipe drawing of the station</source>
@@ -5340,6 +5396,10 @@
    <translation>Razones y salidas</translation>
   </message>
   <message>
+   <source>Received</source>
+   <translation>Recibido</translation>
+  </message>
+  <message>
    <source>Reconnectable ones re&amp;placed</source>
    <translation>Reconectables &amp;sustituidas</translation>
   </message>
@@ -5526,6 +5586,10 @@
   <message>
    <source>Return or a double click opens one</source>
    <translation>Intro o doble clic abre uno</translation>
+  </message>
+  <message>
+   <source>Returned</source>
+   <translation>Devuelto</translation>
   </message>
   <message>
    <source>Rev.</source>
@@ -5784,6 +5848,14 @@
    <translation>&amp;Alcance</translation>
   </message>
   <message>
+   <source>Scan</source>
+   <translation>Escanear</translation>
+  </message>
+  <message>
+   <source>Scan a code or type a part number, then Return</source>
+   <translation>Escanee un código o escriba un número, luego Intro</translation>
+  </message>
+  <message>
    <source>Scanned code of a sheet</source>
    <translation>Código escaneado de una hoja</translation>
   </message>
@@ -5850,6 +5922,10 @@
   <message>
    <source>Set a f&amp;ield…</source>
    <translation>Fijar un c&amp;ampo…</translation>
+  </message>
+  <message>
+   <source>Set for the part</source>
+   <translation>Fijar para la pieza</translation>
   </message>
   <message>
    <source>Set in hand</source>
@@ -5934,6 +6010,10 @@
   <message>
    <source>Sho&amp;w again</source>
    <translation>&amp;Mostrar otra vez</translation>
+  </message>
+  <message>
+   <source>Short</source>
+   <translation>Falta</translation>
   </message>
   <message>
    <source>Short name of the copy</source>
@@ -6320,6 +6400,10 @@
    <translation>Deshacer el último cambio.</translation>
   </message>
   <message>
+   <source>Take for this job</source>
+   <translation>Tomar para este trabajo</translation>
+  </message>
+  <message>
    <source>Take in a price file</source>
    <translation>Tomar un archivo de precios</translation>
   </message>
@@ -6378,6 +6462,14 @@
   <message>
    <source>Take {0} out? Its parts lose the figures that they have of it.</source>
    <translation>¿Quitar {0}? Sus piezas pierden los datos que tienen de ella.</translation>
+  </message>
+  <message>
+   <source>Taken</source>
+   <translation>Tomado</translation>
+  </message>
+  <message>
+   <source>Taken for {0}.</source>
+   <translation>Tomado para {0}.</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
@@ -6960,8 +7052,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Para revisar</translation>
   </message>
   <message>
+   <source>To order</source>
+   <translation>Para pedir</translation>
+  </message>
+  <message>
    <source>To put a position back into service.</source>
    <translation>Para volver a poner en servicio una posición.</translation>
+  </message>
+  <message>
+   <source>To take</source>
+   <translation>Para tomar</translation>
   </message>
   <message>
    <source>To which positions</source>
@@ -7092,6 +7192,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Usar {part}</translation>
   </message>
   <message>
+   <source>Va&amp;n and store</source>
+   <translation>Furgoneta y almacé&amp;n</translation>
+  </message>
+  <message>
    <source>Vacuum assist</source>
    <translation>Asistida por vacío</translation>
   </message>
@@ -7118,6 +7222,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Value for the chosen cells</source>
    <translation>Valor para las celdas elegidas</translation>
+  </message>
+  <message>
+   <source>Van</source>
+   <translation>Furgoneta</translation>
+  </message>
+  <message>
+   <source>Van or store</source>
+   <translation>Furgoneta o almacén</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -7350,6 +7462,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What is otherwise</source>
    <translation>Qué cambia</translation>
+  </message>
+  <message>
+   <source>What is scanned comes here; an entry is taken back by another one.</source>
+   <translation>Lo escaneado aparece aquí; un apunte se anula con otro.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
@@ -7720,6 +7836,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Con o sin etanol</translation>
   </message>
   <message>
+   <source>With what the job of this survey takes</source>
+   <translation>Con lo que lleva el trabajo de este levantamiento</translation>
+  </message>
+  <message>
    <source>Without breaking the ground.</source>
    <translation>Sin romper el suelo.</translation>
   </message>
@@ -7940,6 +8060,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>queda una pregunta abierta</translation>
   </message>
   <message>
+   <source>a whole number from 0 to {0} is needed</source>
+   <translation>hace falta un número entero de 0 a {0}</translation>
+  </message>
+  <message>
    <source>accepted</source>
    <translation>aceptada</translation>
   </message>
@@ -8010,6 +8134,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>as the agency asks</source>
    <translation>como pide la agencia</translation>
+  </message>
+  <message>
+   <source>as the code says, else 1</source>
+   <translation>lo que diga el código, si no 1</translation>
   </message>
   <message>
    <source>at most </source>
@@ -8678,6 +8806,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>to; empty: open</source>
    <translation>hasta; vacío: abierta</translation>
+  </message>
+  <message>
+   <source>undoes no. {0}</source>
+   <translation>anula el n.º {0}</translation>
+  </message>
+  <message>
+   <source>undone</source>
+   <translation>anulado</translation>
   </message>
   <message>
    <source>upward</source>

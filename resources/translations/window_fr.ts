@@ -668,6 +668,10 @@
    <translation>&amp;L'annuler</translation>
   </message>
   <message>
+   <source>&amp;Undo the entry</source>
+   <translation>Ann&amp;uler l'écriture</translation>
+  </message>
+  <message>
    <source>&amp;Undo the last agreement…</source>
    <translation>Ann&amp;uler le dernier accord…</translation>
   </message>
@@ -1720,6 +1724,10 @@
    <translation>Coaxial, aspiration</translation>
   </message>
   <message>
+   <source>Code</source>
+   <translation>Code</translation>
+  </message>
+  <message>
    <source>Col&amp;dest</source>
    <translation>Le plus fr&amp;oid</translation>
   </message>
@@ -1846,6 +1854,14 @@
   <message>
    <source>Cost, {0}</source>
    <translation>Coût, {0}</translation>
+  </message>
+  <message>
+   <source>Count</source>
+   <translation>Comptage</translation>
+  </message>
+  <message>
+   <source>Counted</source>
+   <translation>Compté</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
@@ -2402,6 +2418,10 @@
   <message>
    <source>Entry</source>
    <translation>Entrée</translation>
+  </message>
+  <message>
+   <source>Entry no. {0} counts no more.</source>
+   <translation>L'écriture n° {0} ne compte plus.</translation>
   </message>
   <message>
    <source>Equipment list of the station</source>
@@ -3212,6 +3232,10 @@
    <translation>Garder comme conditions usuelles</translation>
   </message>
   <message>
+   <source>Keep at least</source>
+   <translation>Garder au moins</translation>
+  </message>
+  <message>
    <source>Keep both</source>
    <translation>Garder les deux</translation>
   </message>
@@ -3324,6 +3348,10 @@
    <translation>Dernière</translation>
   </message>
   <message>
+   <source>Last entries</source>
+   <translation>Dernières écritures</translation>
+  </message>
+  <message>
    <source>Lead days</source>
    <translation>Délai en jours</translation>
   </message>
@@ -3338,6 +3366,10 @@
   <message>
    <source>Leak test certificate</source>
    <translation>Attestation d'essai d'étanchéité</translation>
+  </message>
+  <message>
+   <source>Least</source>
+   <translation>Minimum</translation>
   </message>
   <message>
    <source>Least cost</source>
@@ -3694,6 +3726,10 @@
   <message>
    <source>Move the chosen rows up (Alt+Up)</source>
    <translation>Monter les lignes choisies (Alt+Haut)</translation>
+  </message>
+  <message>
+   <source>Movement</source>
+   <translation>Mouvement</translation>
   </message>
   <message>
    <source>Moving each figure that nobody measured through its range…</source>
@@ -4344,6 +4380,10 @@
    <translation>Options côte à côte</translation>
   </message>
   <message>
+   <source>Order lot</source>
+   <translation>Lot de commande</translation>
+  </message>
+  <message>
    <source>Other answer</source>
    <translation>Autre réponse</translation>
   </message>
@@ -4632,6 +4672,10 @@
    <translation>Les pièces remplacées apparaissent ici ; les champs ci-dessous ajoutent la première.</translation>
   </message>
   <message>
+   <source>Parts that were scanned at a van or store are listed here.</source>
+   <translation>Ici figurent les pièces scannées dans un camion ou un magasin.</translation>
+  </message>
+  <message>
    <source>Paste positions</source>
    <translation>Coller des postes</translation>
   </message>
@@ -4720,8 +4764,20 @@
    <translation>Images et documents de {0}</translation>
   </message>
   <message>
+   <source>Pieces</source>
+   <translation>Pièces</translation>
+  </message>
+  <message>
+   <source>Pieces of one count add up; another name begins anew.</source>
+   <translation>Les pièces d'un comptage s'additionnent ; un autre nom recommence.</translation>
+  </message>
+  <message>
    <source>Pieces of {0}</source>
    <translation>Unités de {0}</translation>
+  </message>
+  <message>
+   <source>Pieces short: {0}. Pieces to order: {1}.</source>
+   <translation>Pièces manquantes : {0}. Pièces à commander : {1}.</translation>
   </message>
   <message>
    <source>Pipe drawing of the station</source>
@@ -5340,6 +5396,10 @@
    <translation>Raisons et issues</translation>
   </message>
   <message>
+   <source>Received</source>
+   <translation>Reçu</translation>
+  </message>
+  <message>
    <source>Reconnectable ones re&amp;placed</source>
    <translation>Réarmables rem&amp;placés</translation>
   </message>
@@ -5526,6 +5586,10 @@
   <message>
    <source>Return or a double click opens one</source>
    <translation>Entrée ou un double clic en ouvre un</translation>
+  </message>
+  <message>
+   <source>Returned</source>
+   <translation>Rendu</translation>
   </message>
   <message>
    <source>Rev.</source>
@@ -5784,6 +5848,14 @@
    <translation>&amp;Étendue</translation>
   </message>
   <message>
+   <source>Scan</source>
+   <translation>Scanner</translation>
+  </message>
+  <message>
+   <source>Scan a code or type a part number, then Return</source>
+   <translation>Scannez un code ou tapez un numéro, puis Entrée</translation>
+  </message>
+  <message>
    <source>Scanned code of a sheet</source>
    <translation>Code scanné d'une fiche</translation>
   </message>
@@ -5850,6 +5922,10 @@
   <message>
    <source>Set a f&amp;ield…</source>
    <translation>Remplir un c&amp;hamp…</translation>
+  </message>
+  <message>
+   <source>Set for the part</source>
+   <translation>Fixer pour la pièce</translation>
   </message>
   <message>
    <source>Set in hand</source>
@@ -5934,6 +6010,10 @@
   <message>
    <source>Sho&amp;w again</source>
    <translation>Re&amp;montrer</translation>
+  </message>
+  <message>
+   <source>Short</source>
+   <translation>Manque</translation>
   </message>
   <message>
    <source>Short name of the copy</source>
@@ -6320,6 +6400,10 @@
    <translation>Annuler la dernière modification.</translation>
   </message>
   <message>
+   <source>Take for this job</source>
+   <translation>Prendre pour ce travail</translation>
+  </message>
+  <message>
    <source>Take in a price file</source>
    <translation>Reprendre un fichier de prix</translation>
   </message>
@@ -6378,6 +6462,14 @@
   <message>
    <source>Take {0} out? Its parts lose the figures that they have of it.</source>
    <translation>Retirer {0} ? Ses pièces perdent les données qu'elles tiennent d'elle.</translation>
+  </message>
+  <message>
+   <source>Taken</source>
+   <translation>Pris</translation>
+  </message>
+  <message>
+   <source>Taken for {0}.</source>
+   <translation>Pris pour {0}.</translation>
   </message>
   <message>
    <source>Taken off the cost of the conversion, in the site's currency.</source>
@@ -6960,8 +7052,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>À examiner</translation>
   </message>
   <message>
+   <source>To order</source>
+   <translation>À commander</translation>
+  </message>
+  <message>
    <source>To put a position back into service.</source>
    <translation>Pour remettre un poste en service.</translation>
+  </message>
+  <message>
+   <source>To take</source>
+   <translation>À prendre</translation>
   </message>
   <message>
    <source>To which positions</source>
@@ -7092,6 +7192,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Utiliser {part}</translation>
   </message>
   <message>
+   <source>Va&amp;n and store</source>
+   <translation>Camion et ma&amp;gasin</translation>
+  </message>
+  <message>
    <source>Vacuum assist</source>
    <translation>Aspiration</translation>
   </message>
@@ -7118,6 +7222,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Value for the chosen cells</source>
    <translation>Valeur des cellules</translation>
+  </message>
+  <message>
+   <source>Van</source>
+   <translation>Camion</translation>
+  </message>
+  <message>
+   <source>Van or store</source>
+   <translation>Camion ou magasin</translation>
   </message>
   <message>
    <source>Vapor</source>
@@ -7350,6 +7462,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What is otherwise</source>
    <translation>Ce qui change</translation>
+  </message>
+  <message>
+   <source>What is scanned comes here; an entry is taken back by another one.</source>
+   <translation>Ce qui est scanné vient ici ; une écriture s'annule par une autre.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
@@ -7720,6 +7836,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Avec ou sans éthanol</translation>
   </message>
   <message>
+   <source>With what the job of this survey takes</source>
+   <translation>Avec ce que prend le travail de ce relevé</translation>
+  </message>
+  <message>
    <source>Without breaking the ground.</source>
    <translation>Sans ouvrir le sol.</translation>
   </message>
@@ -7940,6 +8060,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>une question est ouverte</translation>
   </message>
   <message>
+   <source>a whole number from 0 to {0} is needed</source>
+   <translation>il faut un entier de 0 à {0}</translation>
+  </message>
+  <message>
    <source>accepted</source>
    <translation>accepté</translation>
   </message>
@@ -8010,6 +8134,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>as the agency asks</source>
    <translation>comme l'agence le demande</translation>
+  </message>
+  <message>
+   <source>as the code says, else 1</source>
+   <translation>ce que dit le code, sinon 1</translation>
   </message>
   <message>
    <source>at most </source>
@@ -8678,6 +8806,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>to; empty: open</source>
    <translation>au ; vide : ouverte</translation>
+  </message>
+  <message>
+   <source>undoes no. {0}</source>
+   <translation>annule le n° {0}</translation>
+  </message>
+  <message>
+   <source>undone</source>
+   <translation>annulé</translation>
   </message>
   <message>
    <source>upward</source>

@@ -172,8 +172,8 @@ def test_a_backup_stands_before_each_migration(path: Path) -> None:
         raw.execute("DROP TABLE agreements")
         raw.execute("DROP TABLE dispenser_types")
         raw.execute("DROP TABLE quotation_serials")
-        raw.execute("DROP TABLE customers")
-        raw.execute("DROP TABLE supplier_layouts")
+        for table in ("customers", "supplier_layouts", "stock_entries", "stock_levels"):
+            raw.execute(f"DROP TABLE {table}")
         for name in ("dated", "currency", "total_low", "total_high", "margin_low", "margin_high", "follow_up"):
             raw.execute(f"ALTER TABLE quotations DROP COLUMN {name}")
         raw.execute("ALTER TABLE quotation_revisions DROP COLUMN html")

@@ -51,6 +51,8 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
 
     with closing(sqlite3.connect(own_database)) as raw, raw:
         raw.execute("UPDATE book_version SET version_num = 'book_0009'")
+        for table in ("stock_entries", "stock_levels"):
+            raw.execute(f"DROP TABLE {table}")
         for name in (*_COLUMNS, *_LATER_COLUMNS):
             raw.execute(f"ALTER TABLE quotations DROP COLUMN {name}")
         raw.execute("ALTER TABLE quotation_revisions DROP COLUMN html")

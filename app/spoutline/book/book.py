@@ -18,6 +18,7 @@ from spoutline.book.quotations import QuotationBook
 from spoutline.book.record_book import RecordBook
 from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import BOOK_SCHEMA, store_faults
+from spoutline.book.stock import StockBook
 from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
 from spoutline.book.supplier_layouts import SupplierLayoutBook
 from spoutline.book.survey_text import read_strictly, survey_from_json
@@ -94,6 +95,11 @@ class Book:
     def supplier_layouts(self) -> SupplierLayoutBook:
         """How suppliers want their order files."""
         return SupplierLayoutBook(self._engine, self._url, self._now, self.reading_notes)
+
+    @property
+    def stock(self) -> StockBook:
+        """The stock kept in the book."""
+        return StockBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def agreements(self) -> AgreementBook:

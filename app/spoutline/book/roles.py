@@ -18,6 +18,8 @@ _ADDED_ONLY = frozenset(
         "position_records",
         "position_record_photos",
         "agreements",
+        "stock_entries",
+        "stock_levels",
     }
 )
 _REWRITTEN = frozenset({"quotation_parts"})  # the parts of a draft are listed anew when it is saved over

@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
+    from spoutline.bootstrap.stock import StockService
     from spoutline.bootstrap.supplier_orders import SupplierOrderService
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.bootstrap.weighing import WeighingService
@@ -489,6 +490,12 @@ class Workbench:
             keys=lambda: NeedsKeys(self._stores, self._jurisdictions.folder()),
             kept=lambda: KeptNeeds(cache_folder() / "inspection_needs", self._stores.database_url()),
         )
+
+    def stock(self) -> StockService:
+        """Return the use cases of the firm's stock by place."""
+        from spoutline.bootstrap.stock import Sources, StockService
+
+        return StockService(Sources(book=self._stores.book, catalogue=self._stores.catalogue, part=self.part))
 
     def close(self) -> None:
         """Close the stores that were opened."""

@@ -12,6 +12,7 @@ COMMANDS: tuple[Command, ...] = (
     Command("pack", "write the installer's pack, form and inspection plan of a survey", "pack"),
     Command("record", "read filled forms; keep wear and inspections", "record"),
     Command("due", "list the inspections due at all stations of the book, overdue first", "due"),
+    Command("stock", "keep the stock of van and store: count, take, what is short, what to order", "stock"),
     Command("swap", "find what of a stock list would do in place of a missing part", "swap"),
     Command("quote", "write the quotation of a survey: PDF, workbook, order lines, pick list", "quote"),
     Command("quotation", "the quotations in the book, from draft to answer", "quotation"),

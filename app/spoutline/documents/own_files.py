@@ -112,7 +112,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline.catalogue.cross_references import COLUMNS as OLD_NUMBERS
     from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.coverage import papers as coverage
-    from spoutline.documents.pack import due_work
+    from spoutline.documents.pack import due_work, stock_tables
     from spoutline.documents.quotation import csv_order, margin_tables
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
@@ -136,6 +136,8 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
             task_table.COLUMNS,
             coverage.COLUMNS,
             due_work.COLUMNS,
+            stock_tables.COLUMNS,
+            stock_tables.ENTRY_COLUMNS,
             *bills,
             *with_islands,
         }

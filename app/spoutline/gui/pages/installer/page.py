@@ -9,6 +9,7 @@ from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
 from spoutline.gui.pages.installer.pack_panel import PackPanel
 from spoutline.gui.pages.installer.record_panel import RecordPanel
 from spoutline.gui.pages.installer.stations_panel import StationsPanel
+from spoutline.gui.pages.installer.stock_panel import StockPanel
 from spoutline.gui.pages.installer.swap_panel import SwapPanel
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.session import Changed
@@ -32,7 +33,7 @@ _LANGUAGES = {
 
 
 class InstallerPage(QWidget):
-    """Holds the five panels, the language of the papers, and the field for a scanned code."""
+    """Holds the six panels, the language of the papers, and the field for a scanned code."""
 
     def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -51,12 +52,14 @@ class InstallerPage(QWidget):
         self.swap_panel = SwapPanel(context, pages)
         self.inspection_panel = InspectionPanel(context, self.language, notify, pages)
         self.stations_panel = StationsPanel(context, self.language, notify, pages)
+        self.stock_panel = StockPanel(context, self.language, notify, pages)
         for panel, words in (
             (self.pack_panel, tr("&Papers")),
             (self.record_panel, tr("&Record of the position")),
             (self.swap_panel, tr("Part not on the &truck")),
             (self.inspection_panel, tr("&Inspections and wear")),
             (self.stations_panel, tr("A&ll stations")),
+            (self.stock_panel, tr("Va&n and store")),
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)
@@ -102,7 +105,7 @@ class InstallerPage(QWidget):
     def refresh(self) -> None:
         """Show the panel in view for the survey, position and units in hand."""
         panel = self.tabs.currentWidget()
-        if isinstance(panel, PackPanel | RecordPanel | SwapPanel | InspectionPanel | StationsPanel):
+        if isinstance(panel, PackPanel | RecordPanel | SwapPanel | InspectionPanel | StationsPanel | StockPanel):
             panel.refresh()
 
     def open_code(self) -> None:

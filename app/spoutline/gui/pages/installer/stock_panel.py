@@ -1,0 +1,345 @@
+"""Van and store: what was counted, taken, received and returned by scanning, what a job takes and what to order."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtWidgets import (
+    QApplication,
+    QCheckBox,
+    QComboBox,
+    QFormLayout,
+    QHBoxLayout,
+    QPushButton,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
+
+from spoutline.bootstrap.stock import Asked
+from spoutline.documents.own_files import FileForm
+from spoutline.documents.pack.stock_paper import StockSheet
+from spoutline.documents.paper_form import form_of
+from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.jobs import JobKey, JobKind, Ticket
+from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
+from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.paper.file_stem import file_stem
+from spoutline.gui.pages.paper.saved_aside import save_aside
+from spoutline.gui.waiting import wait_for
+from spoutline.gui.widgets.cards import Card, plain_label
+from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.scan_editor import ScanEditor
+from spoutline.gui.wording import told, tr
+from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.language import Language
+from spoutline.model.stock_entry import MOST_PIECES, MOVED, Movement, StockLine, StoredEntry
+from spoutline.units.accepted import UnitSystem
+
+_LINES = JobKey(JobKind.SITE_PLAN, "stock")
+_FILE = JobKey(JobKind.FILE, "stock")
+_LAST = 50  # entries shown below the scan field
+
+
+class StockPanel(QWidget):
+    """Takes movements from the scan field, which keeps the focus, and shows what then lies where."""
+
+    def __init__(
+        self,
+        context: Context,
+        language: Callable[[], Language],
+        notify: Notify,
+        parent: QWidget | None = None,
+        today: Callable[[], date] = date.today,
+    ) -> None:
+        super().__init__(parent)
+        self._context, self._language, self._notify, self._today = context, language, notify, today
+        splitter = QSplitter(Qt.Orientation.Horizontal, self)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self._scan_card(splitter))
+        splitter.addWidget(self._lines_card(splitter))
+        splitter.setSizes([420, 580])
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 6, 0, 0)
+        column.addWidget(splitter)
+
+    def _scan_card(self, parent: QWidget) -> Card:
+        card = Card(tr("Scan"), parent)
+        form = QFormLayout()
+        self.place_box = QComboBox(self)
+        self.place_box.setEditable(True)
+        self.place_box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.movement_box = QComboBox(self)
+        words = (tr("Counted"), tr("Received"), tr("Taken"), tr("Returned"))
+        for movement, text in zip(MOVED, words, strict=True):
+            self.movement_box.addItem(text, movement)
+        self.pieces_edit = LineEditor(self)
+        self.pieces_edit.setPlaceholderText(tr("as the code says, else 1"))
+        self.count_edit = LineEditor(self._today().isoformat(), self)
+        self.count_edit.setToolTip(tr("Pieces of one count add up; another name begins anew."))
+        self.scan_edit = ScanEditor()
+        self.scan_edit.setObjectName("stockScan")
+        self.scan_edit.setPlaceholderText(tr("Scan a code or type a part number, then Return"))
+        self.scan_edit.returnPressed.connect(self.enter)
+        self.movement_box.currentIndexChanged.connect(lambda _: self.scan_edit.setFocus())
+        for text, widget in (
+            (tr("Van or store"), self.place_box),
+            (tr("Movement"), self.movement_box),
+            (tr("Pieces"), self.pieces_edit),
+            (tr("Count"), self.count_edit),
+            (tr("Code"), self.scan_edit),
+        ):
+            widget.setAccessibleName(text)
+            form.addRow(text, widget)
+        card.body.addLayout(form)
+        self.state_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.state_label)
+        self.last_model: RecordTable[StoredEntry] = RecordTable(self._entry_columns(), self)
+        self.last_table = Table(tr("Last entries"), self, shares=(2, 4, 5, 3), whole=(2,))
+        self.last_table.setModel(self.last_model)
+        self.last_table.teach(tr("What is scanned comes here; an entry is taken back by another one."))
+        card.body.addWidget(self.last_table, 1)
+        self.undo_button = QPushButton(tr("&Undo the entry"), self)
+        self.undo_button.clicked.connect(self.undo)
+        card.body.addWidget(self.undo_button)
+        return card
+
+    def _entry_columns(self) -> tuple[Column[StoredEntry], ...]:
+        return (
+            Column(title=tr("No."), text=lambda one: str(one.id), is_number=True),
+            Column(title=tr("Movement"), text=self._movement_words),
+            Column(title=tr("Part"), text=lambda one: one.entry.part.number, hint=lambda one: str(one.entry.part)),
+            Column(title=tr("Pieces"), text=lambda one: str(one.entry.quantity), is_number=True),
+        )
+
+    def _movement_words(self, one: StoredEntry) -> str:
+        if one.entry.undoes is not None:
+            return tr("undoes no. {0}").format(one.entry.undoes)
+        shown = self.movement_box.itemText(self.movement_box.findData(one.entry.movement))
+        return f"{shown}, {tr('undone')}" if one.is_undone else shown
+
+    def _lines_card(self, parent: QWidget) -> Card:
+        card = Card(tr("At hand"), parent)
+        self.job_box = QCheckBox(tr("With what the job of this survey takes"), self)
+        self.job_box.toggled.connect(self.refresh)
+        card.body.addWidget(self.job_box)
+        self.lines_label = plain_label("", "quiet", wraps=True)
+        card.body.addWidget(self.lines_label)
+        self.model: RecordTable[StockLine] = RecordTable(_line_columns(), self)
+        proxy = SortedRecords(self)
+        proxy.setSourceModel(self.model)
+        self.table = Table(tr("At hand"), self, shares=(3, 5, 3, 3, 3, 3, 4), whole=(1,))
+        self.table.setModel(proxy)
+        self.table.teach(tr("Parts that were scanned at a van or store are listed here."))
+        self.table.setSortingEnabled(True)
+        self.table.picked.connect(lambda _: self._show_level())
+        card.body.addWidget(self.table, 1)
+        card.body.addLayout(self._level_row())
+        row = QHBoxLayout()
+        self.take_button = QPushButton(tr("Take for this job"), self)
+        self.take_button.clicked.connect(self.take)
+        self.paper_button = QPushButton(tr("Save P&DF…"), self)
+        self.paper_button.clicked.connect(lambda: self._ask_and_save(FileForm.PDF))
+        self.table_button = QPushButton(tr("Save a ta&ble…"), self)
+        self.table_button.clicked.connect(lambda: self._ask_and_save(FileForm.CSV))
+        for button in (self.take_button, self.paper_button, self.table_button):
+            row.addWidget(button, 1)
+        card.body.addLayout(row)
+        return card
+
+    def _level_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.least_edit, self.lot_edit = LineEditor(self), LineEditor(self)
+        for field, words in ((self.least_edit, tr("Keep at least")), (self.lot_edit, tr("Order lot"))):
+            field.setAccessibleName(words)
+            field.setMaxLength(len(str(MOST_PIECES)))
+            row.addWidget(plain_label(words, "quiet"))
+            row.addWidget(field)
+        self.level_button = QPushButton(tr("Set for the part"), self)
+        self.level_button.clicked.connect(self.set_level)
+        row.addWidget(self.level_button)
+        return row
+
+    def refresh(self) -> None:
+        """Show places, last entries and lines; the focus goes to the scan field unless it is in the panel already."""
+        try:
+            self._show_entries()
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(told(str(fault)))
+            return
+        focused = QApplication.focusWidget()
+        if focused is None or not self.isAncestorOf(focused):
+            self.scan_edit.setFocus()
+        self._start_lines()
+
+    def _show_entries(self) -> None:
+        service = self._context.session.workbench.stock()
+        places, last = wait_for(lambda: (service.places(), service.entries(newest=_LAST)))
+        typed = self.place_box.currentText()
+        with QSignalBlocker(self.place_box):
+            self.place_box.clear()
+            self.place_box.addItems(places)
+            self.place_box.setEditText(typed or next(iter(places), tr("Van")))
+        self.last_model.show_records(tuple(reversed(last)))
+        self.last_table.fit_columns()
+
+    def _start_lines(self) -> None:
+        session = self._context.session
+        service, shown = session.workbench.stock(), self._context.sets.whole_site()
+        with_job = self.job_box.isChecked()
+
+        def work(ticket: Ticket) -> tuple[StockLine, ...]:
+            if not service.places():
+                return ()
+            return service.lines((), shown(ticket) if with_job else None)
+
+        self.take_button.setEnabled(False)
+        self._context.jobs.start(_LINES, work, self._show_lines, self._show_trouble, revision=session.revision)
+
+    def enter(self) -> None:
+        """Add the movement that the fields tell; the scan field is empty and ready for the next code then."""
+        service, movement = self._context.session.workbench.stock(), Movement(self.movement_box.currentData())
+        is_count = movement is Movement.COUNTED
+        try:
+            asked = Asked(
+                place=self.place_box.currentText(),
+                movement=movement,
+                code=self.scan_edit.text(),
+                quantity=_pieces(self.pieces_edit, tr("Pieces")),
+                count=(self.count_edit.text().strip() or self._today().isoformat()) if is_count else "",
+                job="" if is_count else self._context.session.survey.site.name,
+            )
+            entry = wait_for(lambda: service.entry(asked))
+            wait_for(lambda: service.add((entry,)))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(told(str(fault)))
+            self.scan_edit.setFocus()
+            self.scan_edit.selectAll()  # the next scan takes its place
+            return
+        self.scan_edit.clear()
+        self.pieces_edit.clear()
+        self.scan_edit.setFocus()
+        self.state_label.setText(f"{entry.part}: {self.movement_box.currentText()} {entry.quantity}")
+        self.refresh()
+
+    def undo(self) -> None:
+        """Let the entry picked count no more, by another entry; without one picked the last that counts."""
+        picked = self.last_table.current_record()
+        if not isinstance(picked, StoredEntry):
+            counts = (one for one in self.last_model.records if not one.is_undone and one.entry.undoes is None)
+            picked = next(counts, None)
+        if picked is None:
+            return
+        service, number = self._context.session.workbench.stock(), picked.id
+        try:
+            wait_for(lambda: service.undo(number))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(told(str(fault)))
+            return
+        self.state_label.setText(tr("Entry no. {0} counts no more.").format(number))
+        self.scan_edit.setFocus()
+        self.refresh()
+
+    def set_level(self) -> None:
+        """Say what the place of the line picked keeps of its part."""
+        line = self.table.current_record()
+        if not isinstance(line, StockLine):
+            return
+        service, there = self._context.session.workbench.stock(), line.balance
+        try:
+            least = _pieces(self.least_edit, tr("Keep at least")) or 0
+            lot = _pieces(self.lot_edit, tr("Order lot")) or 1
+            wait_for(lambda: service.set_level(there.place, str(there.part), least, lot))
+        except (InputFault, StoreFault) as fault:
+            self.lines_label.setText(told(str(fault)))
+            return
+        self._start_lines()
+
+    def take(self) -> None:
+        """Note what the job takes as taken."""
+        session, lines = self._context.session, self.model.records
+        service = session.workbench.stock()
+        try:
+            wait_for(lambda: service.take(lines, session.survey.site.name))
+        except (InputFault, StoreFault) as fault:
+            self.lines_label.setText(told(str(fault)))
+            return
+        self._notify(tr("Taken for {0}.").format(session.survey.site.name))
+        self.job_box.setChecked(False)
+        self.refresh()
+
+    def save_as(self, path: Path, form: FileForm) -> None:
+        """Write the lines shown as a paper (as HTML where the name of the file ends so), or as a table."""
+        session, language, lines = self._context.session, self._language(), self.model.records
+        service, packing, display = session.workbench.stock(), session.workbench.packing(), session.display
+        job, today = session.survey.site.name if self.job_box.isChecked() else "", self._today()
+
+        def content() -> bytes:
+            if form is FileForm.CSV:
+                return service.csv(lines)
+            parts = service.parts([line.balance.part for line in lines])
+            sheet = StockSheet(lines=lines, parts=parts, job=job, dated=today)
+            story, on_letter = packing.words(language, display).story, display.system is UnitSystem.US
+            return service.paper(sheet, story, on_letter=on_letter, form=form_of(path))
+
+        save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
+
+    def _ask_and_save(self, form: FileForm) -> None:
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        name = file_stem(self._context.session.survey.site.name) if self.job_box.isChecked() else "stock"
+        stem = f"{name}-{self._today().isoformat()}"
+        is_paper = form is FileForm.PDF
+        path = saving.ask_paper(tr("Save"), stem) if is_paper else saving.ask(tr("Save"), f"{stem}.csv", form)
+        if path is not None:
+            self.save_as(path, form)
+
+    def _show_lines(self, lines: tuple[StockLine, ...]) -> None:
+        self.model.show_records(lines)
+        self.table.fit_columns()
+        short, ordered = sum(line.short for line in lines), sum(line.order for line in lines)
+        self.lines_label.setText(tr("Pieces short: {0}. Pieces to order: {1}.").format(short, ordered))
+        self.take_button.setEnabled(any(line.takes for line in lines))
+
+    def _show_level(self) -> None:
+        line = self.table.current_record()
+        level = line.balance.level if isinstance(line, StockLine) else None
+        self.least_edit.setText(str(level.least) if level is not None else "")
+        self.lot_edit.setText(str(level.lot) if level is not None else "")
+
+    def _show_trouble(self, fault: Exception) -> None:
+        self.lines_label.setText(told(str(fault)))
+
+
+def _line_columns() -> tuple[Column[StockLine], ...]:
+    def number(title: str, value: Callable[[StockLine], int]) -> Column[StockLine]:
+        return Column(title=title, text=lambda line: str(value(line) or "–"), sort=value, is_number=True)
+
+    return (
+        Column(title=tr("Place"), text=lambda line: line.balance.place),
+        Column(title=tr("Part"), text=lambda line: line.balance.part.number, hint=lambda line: str(line.balance.part)),
+        Column(
+            title=tr("At hand"),
+            text=lambda line: str(line.balance.quantity),
+            sort=lambda line: line.balance.quantity,
+            is_number=True,
+        ),
+        number(tr("Least"), lambda line: line.balance.level.least if line.balance.level is not None else 0),
+        number(tr("To take"), lambda line: line.takes),
+        number(tr("Short"), lambda line: line.short),
+        number(tr("To order"), lambda line: line.order),
+    )
+
+
+def _pieces(field: LineEditor, name: str) -> int | None:
+    """Return the whole number in a field; None for nothing. Raise ``InputFault`` for what is none."""
+    text = field.text().strip()
+    if not text:
+        return None
+    if not (text.isascii() and text.isdigit()) or int(text) > MOST_PIECES:
+        wanted = tr("a whole number from 0 to {0} is needed").format(MOST_PIECES)
+        raise InputFault((InputProblem("", name, repr(text), wanted),))
+    return int(text)

@@ -1,0 +1,129 @@
+"""Van and store in the window: a scanner types into a field that keeps the focus; an entry is undone by another one."""
+
+from __future__ import annotations
+
+import csv
+import shutil
+from collections.abc import Iterator
+from io import StringIO
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from paper_text import text_of
+from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.documents.own_files import FileForm
+from spoutline.gui.actions import ActionId
+from spoutline.gui.pages.installer.stock_panel import StockPanel
+from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.scanned_item import SHOWN_SEPARATOR
+from spoutline.model.stock_entry import Movement
+
+PART = "QW-N103"
+
+
+@pytest.fixture
+def bench(database_to_copy: Path, tmp_path: Path) -> Iterator[Workbench]:
+    """Yield use cases over a book of which no other test knows."""
+    shutil.copy(database_to_copy, tmp_path / "own.sqlite3")
+    bench = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
+    yield bench
+    bench.close()
+
+
+@pytest.fixture
+def panel(window: MainWindow, workplace: Workplace, qtbot: QtBot) -> StockPanel:
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    page = workplace.installer_page
+    page.tabs.setCurrentWidget(page.stock_panel)
+    window.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is page.stock_panel.scan_edit, timeout=10_000)
+    return page.stock_panel
+
+
+def scanned(panel: StockPanel, qtbot: QtBot, code: str) -> None:
+    """Type a code into whatever has the focus, as a scanner does, with Return behind it."""
+    field = QApplication.focusWidget()
+    assert field is panel.scan_edit
+    qtbot.keyClicks(field, code)
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+
+
+def test_scanning_counts_and_the_field_is_ready_for_the_next_code(
+    panel: StockPanel, bench: Workbench, qtbot: QtBot
+) -> None:
+    panel.place_box.setEditText("Van 7")
+    for _ in range(3):
+        scanned(panel, qtbot, PART)
+        assert panel.scan_edit.text() == ""
+    scanned(panel, qtbot, "no-such-part")
+    assert "no-such-part" in panel.state_label.text()
+    assert panel.scan_edit.selectedText() == "no-such-part"  # the next scan takes its place
+    scanned(panel, qtbot, PART)
+    assert [one.quantity for one in bench.stock().balances()] == [4]
+    assert [one.entry.place for one in bench.stock().entries()] == ["Van 7"] * 4
+    assert [one.id for one in panel.last_model.records] == [4, 3, 2, 1]
+    panel.undo_button.click()  # without one picked the last
+    assert bench.stock().entries()[-1].entry.undoes == 4
+    panel.last_table.selectRow(3)
+    panel.undo_button.click()
+    assert [one.quantity for one in bench.stock().balances()] == [2]
+    qtbot.waitUntil(lambda: [line.balance.quantity for line in panel.model.records] == [2], timeout=10_000)
+
+
+def test_the_separator_of_a_scanner_stays_in_the_code(panel: StockPanel, qtbot: QtBot) -> None:
+    qtbot.keyClicks(panel.scan_edit, "10A")
+    qtbot.keyClick(panel.scan_edit, Qt.Key.Key_BracketRight, Qt.KeyboardModifier.ControlModifier)
+    pressed = QKeyEvent(QEvent.Type.KeyPress, 0, Qt.KeyboardModifier.NoModifier, "\x1d")
+    QApplication.sendEvent(panel.scan_edit, pressed)
+    assert panel.scan_edit.text() == f"10A{SHOWN_SEPARATOR}{SHOWN_SEPARATOR}"
+
+
+def test_what_a_job_takes_is_shown_taken_and_put_on_paper(
+    panel: StockPanel, bench: Workbench, qtbot: QtBot, tmp_path: Path
+) -> None:
+    panel.place_box.setEditText("Van")
+    panel.job_box.setChecked(True)
+    scanned_part = bench.stock()
+    panel.movement_box.setCurrentIndex(panel.movement_box.findData(Movement.RECEIVED))
+    panel.pieces_edit.setText("5")
+    panel.scan_edit.setFocus()
+    scanned(panel, qtbot, PART)
+    qtbot.waitUntil(lambda: any(line.short for line in panel.model.records), timeout=60_000)
+    needed = [line for line in panel.model.records if line.needed]
+    assert needed
+    missing = next(line for line in needed if line.short)
+    panel.movement_box.setCurrentIndex(panel.movement_box.findData(Movement.RECEIVED))
+    scanned(panel, qtbot, str(missing.balance.part))
+    qtbot.waitUntil(panel.take_button.isEnabled, timeout=60_000)
+    for ending, form in (("pdf", FileForm.PDF), ("csv", FileForm.CSV)):
+        path = tmp_path / f"job.{ending}"
+        panel.save_as(path, form)
+        qtbot.waitUntil(path.exists, timeout=20_000)
+    assert "To take" in text_of(tmp_path / "job.pdf")
+    rows = list(csv.DictReader(StringIO((tmp_path / "job.csv").read_text("utf-8-sig"), newline="")))
+    assert {row["part_number"] for row in rows} >= {line.balance.part.number for line in needed}
+    panel.take_button.click()
+    taken = [one.entry for one in scanned_part.entries() if one.entry.movement is Movement.TAKEN]
+    assert (missing.balance.part, 1) in {(one.part, one.quantity) for one in taken}
+    assert {one.job for one in taken} == {panel._context.session.survey.site.name}
+
+
+def test_a_level_is_set_for_the_part_picked(panel: StockPanel, bench: Workbench, qtbot: QtBot) -> None:
+    scanned(panel, qtbot, PART)
+    qtbot.waitUntil(lambda: bool(panel.model.records), timeout=20_000)
+    panel.table.selectRow(0)
+    panel.least_edit.setText("six")
+    panel.level_button.click()
+    assert "six" in panel.lines_label.text()
+    panel.least_edit.setText("6")
+    panel.lot_edit.setText("4")
+    panel.level_button.click()
+    # one lies there and six are to: five are lacking, two lots of four
+    qtbot.waitUntil(lambda: [line.order for line in panel.model.records] == [8], timeout=20_000)
+    assert [(one.least, one.lot) for one in bench.book().stock.levels()] == [(6, 4)]
