@@ -269,7 +269,7 @@
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
-   <translation>Heutige Antwort &amp;behalten; Sätze suchen, die auch für diese vorhalten</translation>
+   <translation>Heutige Antwort &amp;behalten; Sätze suchen, die auch für diese taugen</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -1261,7 +1261,7 @@
   </message>
   <message>
    <source>Answers to compare</source>
-   <translation>Antworten zum Vergleichen</translation>
+   <translation>Antworten, die verglichen werden</translation>
   </message>
   <message>
    <source>Arizona test list</source>
@@ -1529,7 +1529,7 @@
   </message>
   <message>
    <source>Carry &amp;over what a year leaves</source>
-   <translation>Was ein Jahr übrig lässt, überträgt &amp;sich</translation>
+   <translation>Re&amp;st eines Jahres ins nächste mitnehmen</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -3713,7 +3713,7 @@
   </message>
   <message>
    <source>More a year later</source>
-   <translation>Mehr ein Jahr später</translation>
+   <translation>Ein Jahr später mehr</translation>
   </message>
   <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
@@ -4913,7 +4913,7 @@
   </message>
   <message>
    <source>Positions looked at</source>
-   <translation>Angesehene Plätze</translation>
+   <translation>Betrachtete Plätze</translation>
   </message>
   <message>
    <source>Positions of the survey that the table does not hold go</source>
@@ -5573,11 +5573,11 @@
   </message>
   <message>
    <source>Retractor force</source>
-   <translation>Zug des Rückholers</translation>
+   <translation>Zug des Rückzugs</translation>
   </message>
   <message>
    <source>Retractor height</source>
-   <translation>Höhe des Rückholers</translation>
+   <translation>Höhe des Rückzugs</translation>
   </message>
   <message>
    <source>Retrieval</source>
@@ -6097,7 +6097,7 @@
   </message>
   <message>
    <source>Sold after years</source>
-   <translation>Verkauft nach Jahren</translation>
+   <translation>Verkauf nach (Jahren)</translation>
   </message>
   <message>
    <source>Some codes allow a longer hose there.</source>
@@ -6173,7 +6173,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Bleibt &amp;und geht</translation>
+   <translation>Was bleibt &amp;und was geht</translation>
   </message>
   <message>
    <source>Step</source>
@@ -7317,7 +7317,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Ways to convert</source>
-   <translation>Wege des Umbaus</translation>
+   <translation>Wege zum Umbau</translation>
   </message>
   <message>
    <source>Wear log</source>
@@ -7581,7 +7581,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
-   <translation>Was die Aufnahme verlangt, wird ohnehin gerechnet; ein Fall sagt, was daneben anders wäre.</translation>
+   <translation>Was die Aufnahme verlangt, wird ohnehin gerechnet; ein Fall sagt, was dabei anders wäre.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
@@ -7805,7 +7805,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Why the site lies in its year</source>
-   <translation>Warum die Tankstelle in ihrem Jahr liegt</translation>
+   <translation>Warum die Tankstelle in diesem Jahr an der Reihe ist</translation>
   </message>
   <message>
    <source>Why these parts</source>
@@ -9060,6 +9060,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} r{1}: eine ältere Revision</translation>
   </message>
   <message>
+   <source>{0} r{1}: {2}</source>
+   <translation>{0} Rev. {1}: {2}</translation>
+  </message>
+  <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} Sätze sind vereinbart; Papiere zeigen sie von nun an.</translation>
   </message>
@@ -9157,7 +9161,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation>{name}: {done} von {ready} bereiten Tankstellen sind eingeordnet; {others} sind nicht bereit.</translation>
+   <translation>{name}: {done} von {ready} Tankstellen, die bereit sind, haben ein Jahr; {others} sind nicht bereit.</translation>
   </message>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>

@@ -269,7 +269,7 @@
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
-   <translation>&amp;Conservar la respuesta de hoy; buscar conjuntos que también duren para esta</translation>
+   <translation>&amp;Conservar la respuesta de hoy; buscar conjuntos que sirvan también para esta</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -1261,7 +1261,7 @@
   </message>
   <message>
    <source>Answers to compare</source>
-   <translation>Respuestas que comparar</translation>
+   <translation>Respuestas comparadas</translation>
   </message>
   <message>
    <source>Arizona test list</source>
@@ -1529,7 +1529,7 @@
   </message>
   <message>
    <source>Carry &amp;over what a year leaves</source>
-   <translation>Pasar al siguiente l&amp;o que sobre</translation>
+   <translation>Pasar al año siguiente l&amp;o que sobre</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -2685,7 +2685,7 @@
   </message>
   <message>
    <source>For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.</source>
-   <translation>Para un banco o una agencia, en lugar del informe: qué cuelga, qué entra, cuándo, a qué costo.</translation>
+   <translation>Para un banco o una agencia, en lugar del informe: qué hay colgado, qué entra, cuándo y a qué costo.</translation>
   </message>
   <message>
    <source>For a distributor</source>
@@ -3713,7 +3713,7 @@
   </message>
   <message>
    <source>More a year later</source>
-   <translation>Más un año después</translation>
+   <translation>Sobrecosto un año después</translation>
   </message>
   <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
@@ -4473,7 +4473,7 @@
   </message>
   <message>
    <source>Own onboard shares</source>
-   <translation>Partes a bordo propias</translation>
+   <translation>Proporciones propias a bordo</translation>
   </message>
   <message>
    <source>Owner's offers</source>
@@ -6097,7 +6097,7 @@
   </message>
   <message>
    <source>Sold after years</source>
-   <translation>Vendida a los años</translation>
+   <translation>Se vende a los (años)</translation>
   </message>
   <message>
    <source>Some codes allow a longer hose there.</source>
@@ -6173,7 +6173,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Se queda y &amp;sale</translation>
+   <translation>Qué se queda y qué &amp;sale</translation>
   </message>
   <message>
    <source>Step</source>
@@ -7581,7 +7581,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
-   <translation>Lo que pide el levantamiento se calcula siempre; un caso dice qué sería distinto a su lado.</translation>
+   <translation>Lo que pide el levantamiento se calcula siempre; un caso dice qué sería distinto.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
@@ -7805,7 +7805,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Why the site lies in its year</source>
-   <translation>Por qué la estación está en su año</translation>
+   <translation>Por qué le toca ese año a la estación</translation>
   </message>
   <message>
    <source>Why these parts</source>
@@ -9060,6 +9060,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} r{1}: una revisión anterior</translation>
   </message>
   <message>
+   <source>{0} r{1}: {2}</source>
+   <translation>{0} rev. {1}: {2}</translation>
+  </message>
+  <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} conjuntos están acordados; los documentos los muestran desde ahora.</translation>
   </message>
@@ -9157,7 +9161,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation>{name}: {done} de {ready} estaciones listas colocadas; {others} no están listas.</translation>
+   <translation>{name}: {done} de {ready} estaciones listas tienen año; {others} no están listas.</translation>
   </message>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>

@@ -269,7 +269,7 @@
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
-   <translation>&amp;Garder la réponse actuelle ; chercher des ensembles qui durent aussi pour celle-ci</translation>
+   <translation>&amp;Garder la réponse actuelle ; chercher des ensembles qui servent aussi pour celle-ci</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -1025,7 +1025,7 @@
   </message>
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
-   <translation>Conseil, non autorisation : l'agence de chaque station décide avant le début du travail.</translation>
+   <translation>Conseil, pas une autorisation : l'agence de chaque station décide avant le début du travail.</translation>
   </message>
   <message>
    <source>After: {0}</source>
@@ -1261,7 +1261,7 @@
   </message>
   <message>
    <source>Answers to compare</source>
-   <translation>Réponses à comparer</translation>
+   <translation>Réponses comparées</translation>
   </message>
   <message>
    <source>Arizona test list</source>
@@ -1529,7 +1529,7 @@
   </message>
   <message>
    <source>Carry &amp;over what a year leaves</source>
-   <translation>Rep&amp;orter ce qu'une année laisse</translation>
+   <translation>Rep&amp;orter le reste d'une année sur la suivante</translation>
   </message>
   <message>
    <source>Cars</source>
@@ -2685,7 +2685,7 @@
   </message>
   <message>
    <source>For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.</source>
-   <translation>Pour une banque ou une agence, à la place du rapport : ce qui pend, ce qui vient, quand, à quel coût.</translation>
+   <translation>Pour une banque ou une agence, à la place du rapport : ce qui est en place, ce qui vient, quand, à quel coût.</translation>
   </message>
   <message>
    <source>For a distributor</source>
@@ -3713,7 +3713,7 @@
   </message>
   <message>
    <source>More a year later</source>
-   <translation>De plus un an plus tard</translation>
+   <translation>Surcoût un an plus tard</translation>
   </message>
   <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
@@ -4473,7 +4473,7 @@
   </message>
   <message>
    <source>Own onboard shares</source>
-   <translation>Parts embarquées propres</translation>
+   <translation>Parts embarquées du propriétaire</translation>
   </message>
   <message>
    <source>Owner's offers</source>
@@ -5421,7 +5421,7 @@
   </message>
   <message>
    <source>Reel turns left</source>
-   <translation>Tours restants sur le dévidoir</translation>
+   <translation>Tours restant sur le tambour</translation>
   </message>
   <message>
    <source>Registration or tax number, printed as written.</source>
@@ -5573,11 +5573,11 @@
   </message>
   <message>
    <source>Retractor force</source>
-   <translation>Force de l'enrouleur</translation>
+   <translation>Traction du rappel</translation>
   </message>
   <message>
    <source>Retractor height</source>
-   <translation>Hauteur de l'enrouleur</translation>
+   <translation>Hauteur du rappel</translation>
   </message>
   <message>
    <source>Retrieval</source>
@@ -6097,7 +6097,7 @@
   </message>
   <message>
    <source>Sold after years</source>
-   <translation>Vendue après des années</translation>
+   <translation>Vendue après (années)</translation>
   </message>
   <message>
    <source>Some codes allow a longer hose there.</source>
@@ -6173,7 +6173,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Reste et &amp;part</translation>
+   <translation>Ce qui reste et &amp;part</translation>
   </message>
   <message>
    <source>Step</source>
@@ -7073,7 +7073,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Today and then side by side</source>
-   <translation>Aujourd'hui et alors côte à côte</translation>
+   <translation>Aujourd'hui et ensuite, côte à côte</translation>
   </message>
   <message>
    <source>Total</source>
@@ -7417,7 +7417,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What if an answer were another?</source>
-   <translation>Et si une réponse était autre ?</translation>
+   <translation>Et si une réponse changeait ?</translation>
   </message>
   <message>
    <source>What if…</source>
@@ -7581,7 +7581,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
-   <translation>Ce que le relevé demande est calculé de toute façon ; un cas dit ce qui serait autrement à côté.</translation>
+   <translation>Ce que le relevé demande est calculé de toute façon ; un cas dit ce qui changerait.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
@@ -7621,7 +7621,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What would be otherwise</source>
-   <translation>Ce qui serait autrement</translation>
+   <translation>Ce qui serait différent</translation>
   </message>
   <message>
    <source>What would be right</source>
@@ -7805,7 +7805,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Why the site lies in its year</source>
-   <translation>Pourquoi la station est dans son année</translation>
+   <translation>Pourquoi la station vient cette année-là</translation>
   </message>
   <message>
    <source>Why these parts</source>
@@ -9060,6 +9060,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} r{1} : une révision plus ancienne</translation>
   </message>
   <message>
+   <source>{0} r{1}: {2}</source>
+   <translation>{0} rév. {1} : {2}</translation>
+  </message>
+  <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
    <translation>{0} ensembles sont convenus ; les documents les montrent désormais.</translation>
   </message>
@@ -9157,7 +9161,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation>{name} : {done} stations prêtes sur {ready} sont placées ; {others} ne sont pas prêtes.</translation>
+   <translation>{name} : {done} stations prêtes sur {ready} ont une année ; {others} ne sont pas prêtes.</translation>
   </message>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>

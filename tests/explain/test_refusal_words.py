@@ -22,6 +22,8 @@ TOLD = [language for language in Language if language is not Language.ENGLISH]
 _FAULTS = {"InputProblem", "InputNote", "StoreFault", "ReadOnlyStore", "DamagedStore", "BusyStore"}
 # what fills a template, and how many templates it takes: of refusals and notes, and of lines that commands answer
 _FILLED = {"Worded": 1, "said": 1, "counted": 3, "TerminalProgress": 1}
+_FAULTS_OF_FIELDS = {"EntryFault", "CellFault", "fault_in"}
+_SENTENCE = re.compile(r"[a-z]{2,} [a-z({]|[a-z{}\])] [a-z]{2,}")
 _SAID_BY = {"wanted", "needed", "told", "hint", "right", "noted", "said"}  # names under which a fault is worded
 # the window's own texts go through ``tr``; tables and phrases that come with the program are refused to who edits them
 _NOT_FOR_A_USER = (
@@ -36,6 +38,7 @@ _NOT_FOR_A_USER = (
     "ruletables/materials.py",
     "ruletables/vapour.py",
     "ruletables/schema.py",
+    "ruletables/site_ranges.py",
 )
 _NAMES = re.compile(r"\{[^}]*\}|--?[a-z-]+")
 _WORD = re.compile(r"(?<![.\w])[a-z]{2}")
@@ -87,6 +90,34 @@ def said() -> set[str]:
             elif isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None and name_of(node) in _SAID_BY:
                 found |= {text for text in texts_in(node.value) if " " in text}
     return {text for text in found if _WORD.search(_NAMES.sub("", text))}
+
+
+def unworded() -> Iterator[str]:
+    """Yield what faults say in f-strings: their figures are lost in the words, and no table can tell them."""
+    for module in modules():
+        for node in ast.walk(module):
+            if called(node) in {*_FAULTS, *_FAULTS_OF_FIELDS} and isinstance(node, ast.Call):
+                given = node.args[1:] or node.args
+            elif isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None and name_of(node) in _SAID_BY:
+                given = [node.value]
+            else:
+                continue
+            yield from (text for each in given for text in joined_in(each) if "<" not in text and _SENTENCE.search(text))
+
+
+def joined_in(node: ast.AST) -> Iterator[str]:
+    """Yield the words of the f-strings that an expression may be."""
+    if isinstance(node, ast.JoinedStr):
+        yield "{}".join(str(each.value) for each in node.values if isinstance(each, ast.Constant))
+    elif isinstance(node, ast.IfExp):
+        yield from (*joined_in(node.body), *joined_in(node.orelse))
+    elif isinstance(node, ast.BoolOp):
+        for each in node.values:
+            yield from joined_in(each)
+
+
+def test_no_fault_is_said_in_an_f_string() -> None:
+    assert list(unworded()) == []
 
 
 def constants() -> set[str]:

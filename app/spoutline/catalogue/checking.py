@@ -13,6 +13,7 @@ from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
+from spoutline.model.worded import Worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,9 +42,8 @@ def edition_faults(
     for column, named in (("item_number", items), ("gtin", gtins)):
         for value, refs in named.items():
             others = ", ".join(map(str, refs))
-            found.extend(
-                EntryFault(ref, column, repr(value), f"it names one part; {others} have it") for ref in refs[1:]
-            )
+            wanted = Worded("it names one part; {others} have it", others=others)
+            found.extend(EntryFault(ref, column, repr(value), wanted) for ref in refs[1:])
     return tuple(sorted(found, key=lambda fault: (fault.ref, fault.column, fault.wanted)))
 
 
@@ -56,10 +56,14 @@ def _successor_faults(known: dict[PartRef, _Known]) -> Iterator[EntryFault]:
         shown = repr(str(one.successor))
         if successor is None:
             near = difflib.get_close_matches(one.successor.number, numbers, n=1)
-            hint = f"; the nearest is {near[0]}" if near else ""
-            yield EntryFault(ref, "superseded_by", shown, f"number and maker of a part of the catalog{hint}")
+            wanted = (
+                Worded("number and maker of a part of the catalog; the nearest is {near}", near=near[0])
+                if near
+                else Worded("number and maker of a part of the catalog")
+            )
+            yield EntryFault(ref, "superseded_by", shown, wanted)
         elif None not in (one.kind, successor.kind) and one.kind is not successor.kind:
-            wanted = f"a part of the same kind ({one.kind}); this is a {successor.kind}"
+            wanted = Worded("a part of the same kind ({kind}); this is a {other}", kind=one.kind, other=successor.kind)
             yield EntryFault(ref, "superseded_by", shown, wanted)
         elif _comes_back(ref, known):
             yield EntryFault(ref, "superseded_by", shown, "a part that does not lead back to this one")

@@ -18,6 +18,7 @@ from spoutline.model.part import Part, PartKind
 from spoutline.model.part_figures import PartFigure, figures_of, value_at
 from spoutline.model.part_ref import PartRef
 from spoutline.model.port import Port
+from spoutline.model.worded import Worded
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +144,8 @@ def describe(entry: CatalogueEntry) -> Description:
         return Description(None, ("kind", *(("name",) if not entry.name else ())))
     given = {cell.column: cell.value for cell in entry.figures}
     unknown = [column for column in given if column not in COLUMNS[kind]]
-    faults = [EntryFault(entry.ref, one, _shown(given.pop(one)), f"a {kind} has no such figure") for one in unknown]
+    wanted = Worded("a {kind} has no such figure", kind=kind)
+    faults = [EntryFault(entry.ref, one, _shown(given.pop(one)), wanted) for one in unknown]
     try:
         read = _TYPES[kind].model_validate(given)
     except ValidationError:

@@ -141,8 +141,8 @@ def answers_of(arguments: argparse.Namespace) -> tuple[WhatIf, ...]:
     if len(given) != 1:
         options = ", ".join(option for option, _, _ in _OPTIONS.values())
         told = ", ".join(_OPTIONS[question][0] for question in given) or "nothing"
-        wanted = f"name one other answer, or several to one question: {options}"
-        raise InputFault((InputProblem("", "answer", told, wanted),))
+        needed = Worded("name one other answer, or several to one question: {options}", options=options)
+        raise InputFault((InputProblem("", "answer", told, needed),))
     ((question, texts),) = given.items()
     if arguments.lasting and question is not WhatIfQuestion.BLEND:
         told, wanted = _OPTIONS[question][0], "sets last for a later liquid: name it with --blend"

@@ -162,14 +162,26 @@ def read_size(text: str, thread: ThreadStandard) -> NominalSize:
     written, named = _without_name(_normal(text))
     if named and _NAMED[named] is not thread:
         raise ValueError(
-            f"the text names {_NAMED[named]} and the thread is {thread}: let both say the same; use one of "
-            f"{sizes_told(thread)}"
+            Worded(
+                "the text names {named} and the thread is {thread}: let both say the same; use one of {sizes}",
+                named=_NAMED[named],
+                thread=thread,
+                sizes=sizes_told(thread),
+            )
         )
     size = _size_in(written, thread)
     if size is None:
         others = [other for other in ThreadStandard if other is not thread and _size_in(written, other) is not None]
-        hint = f"it is a size of {' and of '.join(others)} threads, and this thread is {thread}; " if others else ""
-        raise ValueError(Worded("{hint}use one of {sizes}", hint=hint, sizes=sizes_told(thread)))
+        if not others:
+            raise ValueError(Worded("use one of {sizes}", sizes=sizes_told(thread)))
+        raise ValueError(
+            Worded(
+                "it is a size of {others} threads, and this thread is {thread}; use one of {sizes}",
+                others=", ".join(others),
+                thread=thread,
+                sizes=sizes_told(thread),
+            )
+        )
     return size
 
 

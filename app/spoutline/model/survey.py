@@ -18,6 +18,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.port_size_field import SIZE_MEANING, PortSize, usual_size_beside
+from spoutline.model.worded import Worded
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=60)]
@@ -271,7 +272,11 @@ def _answers_of_type(position: Position, said: DispenserType) -> Iterator[tuple[
             try:
                 yield name, type(own).model_validate({**told, **mine})
             except ValidationError as fault:
-                wanted = f"what goes together with dispenser type {said.name} ({fault.errors()[0]['msg']})"
+                wanted = Worded(
+                    "what goes together with dispenser type {name} ({reason})",
+                    name=said.name,
+                    reason=fault.errors()[0]["msg"],
+                )
                 raise fault_in(name, str(mine), wanted) from fault
 
 
@@ -284,7 +289,9 @@ class Climate(_Document):
     @model_validator(mode="after")
     def _low_below_high(self) -> Self:
         if self.low_c > self.high_c:
-            raise fault_in("low_c", f"{self.low_c:g}", f"it must not exceed high_c ({self.high_c:g})")
+            raise fault_in(
+                "low_c", f"{self.low_c:g}", Worded("it must not exceed high_c ({value:g})", value=self.high_c)
+            )
         return self
 
 

@@ -116,14 +116,16 @@ def read_edition(folder: Path, profile_id: str, number: int) -> RuleEdition:
     path = _path(folder, profile_id, number)
     if not path.is_file():
         known = ", ".join(one for one in published_refs(folder) if one.startswith(f"{profile_id}@"))
-        wanted = f"a published edition: {known or 'none is published yet'}"
+        wanted = Worded("a published edition: {known}", known=known or Worded("none is published yet"))
         raise InputFault((InputProblem("", "jurisdiction", repr(f"{profile_id}@{number}"), wanted),))
     text = read_text(path)
     rows, _, head = text.rpartition(f"\n[{_HEAD}]\n")
     problems: list[InputProblem] = []
     said = validated(_Published, read_toml(head, path.name), place=path.name, row=_HEAD, problems=problems)
     if said is None or not rows:
-        raise InputFault(tuple(problems) or (InputProblem(path.name, _HEAD, "nothing", f"the table [{_HEAD}]"),))
+        raise InputFault(
+            tuple(problems) or (InputProblem(path.name, _HEAD, "nothing", Worded("the table [{name}]", name=_HEAD)),)
+        )
     profile = profile_from_toml(rows + "\n", path.name)
     return RuleEdition(
         number=said.number,
@@ -171,7 +173,8 @@ def publish(folder: Path, profile: Jurisdiction, *, publisher: str, note: str, o
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
-        raise StoreFault(f"The edition {path} cannot be written: {fault.strerror}.") from fault
+        reason = fault.strerror or fault
+        raise StoreFault(Worded("The edition {path} cannot be written: {reason}.", path=path, reason=reason)) from fault
     write_file(path, (profile_to_toml(profile) + head).encode())
     return read_edition(folder, profile.id, number)
 

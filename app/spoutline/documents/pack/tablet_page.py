@@ -43,6 +43,7 @@ from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.record import ReadingBand, ReadingVerdict, RecordItemId
+from spoutline.model.worded import Worded
 from spoutline.units.meter_readings import takes_comma, writes_comma
 
 _FOLDER: Final = "tablet"
@@ -125,7 +126,13 @@ def _own_file(name: str) -> str:
     try:
         return path.read_text(encoding="utf-8")
     except OSError as fault:
-        raise StoreFault(f"The file {path}, which comes with the program, is missing ({fault.strerror}).") from fault
+        raise StoreFault(
+            Worded(
+                "The file {path}, which comes with the program, is missing ({reason}).",
+                path=path,
+                reason=fault.strerror or fault,
+            )
+        ) from fault
 
 
 def _head(title: str, script: str, site_plan: SitePlan, story: Story) -> str:

@@ -12,6 +12,7 @@ from spoutline import assets
 from spoutline.documents.pdf.other_fonts import font_for, missing_characters
 from spoutline.documents.unbroken import unbroken
 from spoutline.model.faults import StoreFault
+from spoutline.model.worded import Worded
 
 REGULAR: Final = "DejaVuSans"
 BOLD: Final = "DejaVuSans-Bold"
@@ -38,7 +39,7 @@ def register_fonts() -> None:
             try:
                 pdfmetrics.registerFont(TTFont(name, str(path)))
             except (TTFError, OSError) as fault:
-                raise StoreFault(f"The font {path} cannot be read: {fault}") from fault
+                raise StoreFault(Worded("The font {path} cannot be read: {reason}", path=path, reason=fault)) from fault
     pdfmetrics.registerFontFamily(REGULAR, normal=REGULAR, bold=BOLD, italic=REGULAR, boldItalic=BOLD)
 
 

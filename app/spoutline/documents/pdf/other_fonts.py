@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Final
 
 from spoutline.model.faults import InputNote
+from spoutline.model.worded import Worded
 
 # outlines must be TrueType: reportlab embeds no others. The first file that is there and can be read is taken.
 _KNOWN: Final = (
@@ -116,10 +117,11 @@ class MissingCharacters:
             return ()
         self._told.update(found)
         named = "".join(found[:_NOTED]) + ("…" if len(found) > _NOTED else "")
-        told = (
+        told = Worded(
             "stand on the paper by their Unicode numbers, because no installed TrueType font has them. Install one "
             "(on Debian and Ubuntu: apt-get install fonts-droid-fallback fonts-nanum), or put its file into "
-            f"{own_folder()}; the same paper as HTML needs none."
+            "{folder}; the same paper as HTML needs none.",
+            folder=own_folder(),
         )
         return (InputNote("", "characters", named, told),)
 

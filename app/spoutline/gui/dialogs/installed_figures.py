@@ -14,6 +14,7 @@ from spoutline.gui.widgets.several_field import SeveralField
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
+from spoutline.model.worded import Worded
 from spoutline.units.display import Display
 
 
@@ -119,7 +120,8 @@ class InstalledFiguresDialog(FormDialog):
             if field is None:
                 rest.append(str(problem))
             else:
-                field.show_fault(f"{problem.value} is not usable here; {problem.wanted}.")
+                figures = {"value": problem.value, "wanted": problem.wanted}
+                field.show_fault(Worded("{value} is not usable here; {wanted}.", **figures))
         places = [problem.place for problem in fault.problems if problem.place in self.fields]
         if places:
             self.fields[places[0]].focus_editor()

@@ -17,10 +17,12 @@ from spoutline.book.survey_faults import problems_of
 from spoutline.gui.edits.question import Option
 from spoutline.gui.edits.terms_fields import Known, TermsColumn, TermsEntry, TermsField, TermsTable
 from spoutline.gui.edits.terms_subjects import SUBJECTS
+from spoutline.gui.wording import told
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_terms import DriveOffs, Freight, Heading, Labour, Rounding, Selling, Terms
 from spoutline.model.usual_terms import UsualTerms
+from spoutline.model.worded import Worded
 from spoutline.units.decimals import exact_decimal
 
 Row = tuple[str, ...]
@@ -62,11 +64,10 @@ class DraftProblem:
     @property
     def words(self) -> str:
         """What to say beside the entry, whose name is in view there."""
-        return (
-            f"{self.wanted[:1].upper()}{self.wanted[1:]}."
-            if self.is_missing
-            else f"{self.value} is not usable here; {self.wanted}."
-        )
+        wanted = told(self.wanted)
+        if self.is_missing:
+            return f"{wanted[:1].upper()}{wanted[1:]}."
+        return told(Worded("{value} is not usable here; {wanted}.", value=self.value, wanted=self.wanted))
 
 
 @dataclass(frozen=True, slots=True)

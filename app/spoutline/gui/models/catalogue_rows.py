@@ -10,7 +10,7 @@ from spoutline.catalogue.shelf import CatalogueFacts
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import CatalogueEdition, EditionRef
 from spoutline.planning.keeping.health import HealthNote, Matter
 from spoutline.planning.table_intake.cell_values import FaultKind
@@ -118,7 +118,7 @@ def entry_columns(story: Story) -> tuple[Column[EntryLine], ...]:
         return ", ".join(story.money(price.minor, price.currency) for price in line.entry.prices)
 
     def lacking(line: EntryLine) -> str:
-        wrong = (f"{fault.column} {fault.value}: {fault.wanted}" for fault in line.faults)
+        wrong = (f"{fault.column} {fault.value}: {told(fault.wanted)}" for fault in line.faults)
         return "; ".join((*wrong, ", ".join(line.lacking))) if line.faults else ", ".join(line.lacking)
 
     def tone(line: EntryLine) -> Tone | None:

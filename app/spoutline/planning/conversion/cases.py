@@ -12,6 +12,7 @@ from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Duty, Position, Survey, VapourStatus
+from spoutline.model.worded import Worded
 
 _CENT: Final = Decimal("0.01")
 
@@ -92,20 +93,22 @@ def _upkeep_after(survey: Survey, case: ConversionCase) -> Decimal | None:
 
 def _problems(survey: Survey, case: ConversionCase) -> Iterator[InputProblem]:
     islands = tuple(dict.fromkeys(map(island_of, survey.positions)))
+    field = Worded("case {name}", name=case.name)
     for island in case.keep_islands:
         if island not in islands:
-            yield InputProblem("", f"case {case.name}", island, f"name an island of the station: {', '.join(islands)}")
+            wanted = Worded("name an island of the station: {islands}", islands=", ".join(islands))
+            yield InputProblem("", field, island, wanted)
     kept = [one for one in survey.positions if _keeps(one, case)]
     if (case.retention or (case.keep_islands and set(case.keep_islands) <= set(islands))) and not kept:
-        yield InputProblem("", f"case {case.name}", "keep recovery", "no hose there is to lose recovery by the survey")
+        yield InputProblem("", field, "keep recovery", "no hose there is to lose recovery by the survey")
     families = (
-        (LiquidFamily.GASOLINE, case.ethanol_percent, "gasoline with less ethanol"),
-        (LiquidFamily.DIESEL, case.biodiesel_percent, "diesel with less biodiesel"),
+        (LiquidFamily.GASOLINE, case.ethanol_percent, "no hose is to sell gasoline with less ethanol"),
+        (LiquidFamily.DIESEL, case.biodiesel_percent, "no hose is to sell diesel with less biodiesel"),
     )
     for family, percent, words in families:
         changed = (one for one in survey.positions if one.liquid.family is family and _new_blend(one, case) is not None)
         if percent is not None and next(changed, None) is None:
-            yield InputProblem("", f"case {case.name}", f"{percent:g} %", f"no hose is to sell {words}")
+            yield InputProblem("", field, f"{percent:g} %", words)
 
 
 def island_of(position: Position) -> str:

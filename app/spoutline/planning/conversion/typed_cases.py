@@ -9,6 +9,7 @@ from pydantic import ValidationError
 
 from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.worded import Worded
 
 WANTED = "write NAME=CHANGES such as 'West stays=keep:West', changes of keep:ISLAND+ISLAND, retention, E15, B20, sold:5"
 _BLEND = re.compile(r"([EB])(\d{1,3}(?:\.\d{1,2})?)", re.IGNORECASE | re.ASCII)
@@ -25,7 +26,8 @@ def typed_cases(texts: Iterable[str], option: str) -> tuple[ConversionCase, ...]
         if case is None:
             problems.append(InputProblem("", option, repr(text), WANTED))
         elif any(case.name == one.name for one in found):
-            problems.append(InputProblem("", option, repr(text), f"'{case.name}' is there already: rename it"))
+            wanted = Worded("'{name}' is there already: rename it", name=case.name)
+            problems.append(InputProblem("", option, repr(text), wanted))
         else:
             found.append(case)
     if problems:

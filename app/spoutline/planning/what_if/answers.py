@@ -15,10 +15,10 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.survey import Duty, Outlet, Position, Survey, SurveyLiquid, VapourStatus
 from spoutline.model.what_if import OF_THE_STATION, WhatIf, WhatIfQuestion, WhatIfValue
+from spoutline.model.worded import Worded
 from spoutline.planning.keeping.coverage_map import outlet_of
 from spoutline.planning.survey_import.words import blend_named, liquid_word
 
-_BLENDS = "write a blend as fuel labels name it, such as E15 or B20"
 _MOST_PERCENT = 100
 _OF_OUTLET = ("thread", "size", "gender", "path", "vapour_return_available")  # what a usual outlet answers
 _MemberT = TypeVar("_MemberT", bound=StrEnum)
@@ -51,7 +51,10 @@ def blend_of(text: str, field: str) -> SurveyLiquid:
     """Return the liquid that a blend such as E15 or B20 names; raise ``InputFault`` for any other text."""
     percent = blend_named(text)
     if percent is None or percent > _MOST_PERCENT:
-        raise InputFault((InputProblem("", field, repr(text), f"{_BLENDS}, at most {_MOST_PERCENT} percent"),))
+        wanted = Worded(
+            "write a blend as fuel labels name it, such as E15 or B20, at most {most} percent", most=_MOST_PERCENT
+        )
+        raise InputFault((InputProblem("", field, repr(text), wanted),))
     return SurveyLiquid(family=LiquidFamily(liquid_word(text)), blend_percent=percent)
 
 
@@ -71,9 +74,7 @@ def touched_positions(survey: Survey, asked: WhatIf) -> tuple[Position, ...]:
     family = _family_meant(asked)
     found = tuple(one for one in survey.positions if family in (None, one.liquid.family))
     if not found:
-        wanted = (
-            f"no position of this station sells {family.value.replace('_', ' ') if family else ''}; name a position"
-        )
+        wanted = Worded("no position of this station sells {liquid}; name a position", liquid=family or "")
         raise InputFault((InputProblem("", asked.question.value, _shown(asked.value), wanted),))
     return found
 
@@ -110,7 +111,8 @@ def _answering(position: Position, asked: WhatIf) -> Position:
         return Position.model_validate(document)
     except ValidationError as fault:
         wanted = fault.errors(include_url=False)[0]["msg"]
-        problem = InputProblem(f"position {position.label}", asked.question.value, _shown(value), wanted)
+        place = Worded("position {label}", label=position.label)
+        problem = InputProblem(place, asked.question.value, _shown(value), wanted)
         raise InputFault((problem,)) from fault
 
 
@@ -132,7 +134,7 @@ def _named(survey: Survey, labels: Iterable[str]) -> tuple[Position, ...]:
     known = {one.label: one for one in survey.positions}
     unknown = [label for label in wanted if label not in known]
     if unknown:
-        right = f"use one of: {', '.join(known)}"
+        right = Worded("use one of: {known}", known=", ".join(known))
         raise InputFault(tuple(InputProblem("", "position", repr(label), right) for label in unknown))
     return tuple(one for one in survey.positions if one.label in wanted)
 
@@ -141,7 +143,7 @@ def _member(members: type[_MemberT], text: str, field: str) -> _MemberT:
     word = "_".join(text.casefold().replace("-", " ").split())
     found = next((one for one in members if one.value == word), None)
     if found is None:
-        wanted = f"use one of: {', '.join(one.value for one in members)}"
+        wanted = Worded("use one of: {known}", known=", ".join(one.value for one in members))
         raise InputFault((InputProblem("", field, repr(text), wanted),))
     return found
 

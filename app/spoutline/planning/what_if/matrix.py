@@ -9,6 +9,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plan import SitePlan
 from spoutline.model.what_if import WhatIf
 from spoutline.model.what_if_matrix import WhatIfMatrix
+from spoutline.model.worded import Worded
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.what_if.answer import WhatIfListening, what_if
@@ -57,5 +58,5 @@ def what_if_matrix(
 def check_several(asked: Sequence[WhatIf]) -> None:
     """Raise ``InputFault`` unless the answers are some, not too many, and all to one question."""
     if len({one.question for one in asked}) != 1 or len(asked) > MOST_ANSWERS:
-        wanted = f"name 1 to {MOST_ANSWERS} answers to one question"
+        wanted = Worded("name 1 to {most} answers to one question", most=MOST_ANSWERS)
         raise InputFault((InputProblem("", "answers", str(len(asked)), wanted),))

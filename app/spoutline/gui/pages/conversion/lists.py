@@ -18,6 +18,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.conversion_answers import OwnCost, YearShare
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
+from spoutline.model.worded import Worded
 
 RowT = TypeVar("RowT")
 
@@ -160,7 +161,8 @@ class ListPanel(QWidget, Generic[RowT]):
             after = self.edited(session.survey, place)
         except InputFault as fault:
             for problem in fault.problems:
-                self.fields[problem.field].show_fault(f"“{problem.value}” is not usable here; {problem.wanted}.")
+                figures = {"value": f"“{problem.value}”", "wanted": problem.wanted}
+                self.fields[problem.field].show_fault(Worded("{value} is not usable here; {wanted}.", **figures))
             self.fields[fault.problems[0].field].focus_editor()
             return
         self._context.edit(after, self._title)

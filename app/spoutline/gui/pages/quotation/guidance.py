@@ -18,7 +18,7 @@ from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
 
 
-def status_words(hand: InHand, today: date) -> str:
+def status_words(hand: InHand, today: date, story: Story) -> str:
     """Return number, revision and status of what is shown."""
     made, stored = hand.quotation, hand.stored
     if made is None:
@@ -29,7 +29,8 @@ def status_words(hand: InHand, today: date) -> str:
     if hand.is_older:
         return tr("{0} r{1}: an older revision").format(number, hand.revision)
     ordered = f": {hand.ordered}" if hand.ordered else ""
-    words = f"{number} r{stored.revision}: {stored.status.value}{ordered}"
+    state = f"{story.word(stored.status)}{ordered}"
+    words = tr("{0} r{1}: {2}").format(number, stored.revision, state)
     if not hand.is_kept:
         return words + " – " + tr("quoted again, not kept yet")
     if hand.is_over(today) and stored.status is not QuotationStatus.EXPIRED:

@@ -105,7 +105,7 @@ class QuotationPanel(QWidget):
         today = self._today()
         self.status_mark.setVisible(hand.quotation is not None)
         self.status_mark.show_tone(status_tone(hand, today), tr("Where the quotation stands"))
-        self.status_label.setText(status_words(hand, today))
+        self.status_label.setText(status_words(hand, today, self._context.story))
         self._show_follow_up(hand.stored if not hand.is_older else None, is_free=not is_stepping)
         older = older_words(hand)
         self.older_label.setText(older)

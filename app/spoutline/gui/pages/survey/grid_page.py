@@ -29,7 +29,7 @@ from spoutline.gui.widgets.cell_table import Cells
 from spoutline.gui.widgets.forecourt_view import ForecourtView
 from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.widgets.sheet_table import SheetTable
-from spoutline.gui.wording import tr
+from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
 from spoutline.planning.survey_import.cells import with_cells
@@ -262,7 +262,7 @@ class GridPage(QWidget):
 
     def _show_notes(self, notes: list[InputNote]) -> None:
         """Say how cells were understood; the next write says its own, or nothing."""
-        lines = [f"{one.place}, {_title_of(one.field)}: {one.value} {one.told}" for one in notes[:_FAULTS_SHOWN]]
+        lines = [f"{one.place}, {_title_of(one.field)}: {one.value} {told(one.told)}" for one in notes[:_FAULTS_SHOWN]]
         if len(notes) > _FAULTS_SHOWN:
             lines.append(tr("and {0} more").format(len(notes) - _FAULTS_SHOWN))
         self.note_label.setText("\n".join(lines))
@@ -270,7 +270,7 @@ class GridPage(QWidget):
 
     def _show_fault(self, fault: InputFault) -> None:
         lines = [
-            ", ".join(filter(None, (one.place, _title_of(one.field)))) + f": {one.value}; {one.wanted}"
+            ", ".join(filter(None, (one.place, _title_of(one.field)))) + f": {told(one.value)}; {told(one.wanted)}"
             for one in fault.problems[:_FAULTS_SHOWN]
         ]
         if len(fault.problems) > _FAULTS_SHOWN:
