@@ -102,7 +102,9 @@ def unworded() -> Iterator[str]:
                 given = [node.value]
             else:
                 continue
-            yield from (text for each in given for text in joined_in(each) if "<" not in text and _SENTENCE.search(text))
+            yield from (
+                text for each in given for text in joined_in(each) if "<" not in text and _SENTENCE.search(text)
+            )
 
 
 def joined_in(node: ast.AST) -> Iterator[str]:

@@ -21,7 +21,7 @@ _FORMULA = "sinh"
 
 
 def told_texts() -> set[str]:
-    """Return what tables and calculations say in English: titles, questions of jurisdictions, notes of worked lines."""
+    """Return what tables and calculations say in English: titles, questions, agencies, notes of worked lines."""
     folders = ("limits", "jurisdictions", "vapour")
     tables = [path for folder in folders for path in RESOURCES.glob(f"rules/{folder}/*.toml")]
     texts: set[str] = set()
@@ -30,6 +30,9 @@ def told_texts() -> set[str]:
         texts |= {table["title"], *table.get("questions", ())} if "title" in table else set()
         rows = (*table.get("limit", ()), *table.get("figure", ()))
         texts |= {row["title"] for row in rows if "title" in row}
+        for agency in table.get("agency", ()):
+            tests = (*agency.get("tests", ()), *agency.get("further_tests", ()))
+            texts |= {*tests, *(agency[key] for key in ("title", "note", "checklist") if key in agency)}
     app = RESOURCES.parent / "app" / "spoutline"
     for path in (*app.glob("calc/*.py"), *app.glob("rules/checks/*.py")):
         texts |= notes_in(ast.parse(path.read_text(encoding="utf-8")))
@@ -67,3 +70,24 @@ def test_rule_tables_and_calculations_are_told_in_full(language: str) -> None:
 def test_every_fact_of_a_rule_has_a_name(language: str) -> None:
     facts = tomllib.loads((RESOURCES / "phrases" / f"{language}.toml").read_text(encoding="utf-8"))["facts"]
     assert sorted({name for rule in RULES.values() for name in rule.facts} - facts.keys()) == []
+
+
+def cited_texts() -> str:
+    """Return all that tables and the program cite: sources, clauses and editions of rows, and every text of a rule."""
+    found = [path.read_text(encoding="utf-8") for path in (RESOURCES / "rules").rglob("*.toml")]
+    found += [path.read_text(encoding="utf-8") for path in (RESOURCES / "inspection").glob("*.toml")]
+    found += [path.read_text(encoding="utf-8") for path in (RESOURCES / "conversion").glob("steps.toml")]
+    found += [path.read_text(encoding="utf-8") for path in (RESOURCES / "cautions").glob("en.toml")]
+    app = RESOURCES.parent / "app" / "spoutline"
+    for folder in ("rules", "calc", "planning"):
+        found += [path.read_text(encoding="utf-8") for path in (app / folder).rglob("*.py")]
+    return "\n".join(found)
+
+
+@pytest.mark.parametrize("language", TELLING)
+def test_pieces_of_citations_are_those_that_are_cited(language: str) -> None:
+    pieces = tomllib.loads((RESOURCES / "phrases" / f"{language}.toml").read_text(encoding="utf-8"))["cited"]
+    cited = cited_texts()
+    assert sorted(piece for piece in pieces if piece not in cited) == []
+    english = tomllib.loads((RESOURCES / "phrases" / "es.toml").read_text(encoding="utf-8"))["cited"]
+    assert pieces.keys() == english.keys()

@@ -58,7 +58,7 @@ class _SiteText:
         yield from self.positions()
         yield from ("", self.text["terminal_sum"], *self.sum())
         assumed = station_lines(self.site_plan.positions, self.story)
-        told = (f"{one.text} {self.notes.mark(one.finding.source)}" for one in assumed)
+        told = (f"{one.text} {self.notes.mark(self.story.source_told(one.finding.source))}" for one in assumed)
         questions = (*told, *map(phrases.tell, jurisdiction.questions))
         yield from ("", self.text["terminal_ask_before"], *_bullets(questions)) if questions else ()
         yield from ("", self.text["terminal_sources"], *self.notes.lines(_WIDTH))

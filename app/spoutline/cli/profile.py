@@ -91,8 +91,9 @@ def _limits(profile: Jurisdiction, story: Story) -> str:
     lines, tell = [_line(profile, story)], story.phrases.tell
     for limit in profile.limits:
         printed = f"{limit.printed} {limit.printed_unit}".strip() or said("no figure")
-        source = ", ".join(text for text in (limit.source, limit.clause, limit.edition) if text)
-        lines.append(f"{limit.id}: {printed}  [{story.word(limit.status)}]  {tell(limit.title)}. {source}")
+        lines.append(
+            f"{limit.id}: {printed}  [{story.word(limit.status)}]  {tell(limit.title)}. {story.limit_source(limit)}"
+        )
     lines += [said("Ask: {question}", question=tell(question)) for question in profile.questions]
     return "\n".join(lines) + "\n"
 

@@ -193,7 +193,7 @@ def _value(limit: Limit) -> str:
 
 def _row_line(limit: Limit, story: Story) -> str:
     note = f". {limit.note}" if limit.note else ""
-    return f"{_value(limit)}  [{story.word(limit.status)}]  {limit.source}, {limit.clause}, {limit.edition}{note}"
+    return f"{_value(limit)}  [{story.word(limit.status)}]  {story.limit_source(limit)}{note}"
 
 
 def _row_document(limit: Limit) -> dict[str, object]:

@@ -12,6 +12,7 @@ from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.typed import serial
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.supplier_layout import (
@@ -97,7 +98,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.supplier_orders().all()
     lines = [f"{one.supplier}  {', '.join(one.ordered_makers)}  {len(one.columns)}" for one in found]
-    return _say(arguments, lines or ["no suppliers"], {"suppliers": [_document(one) for one in found]})
+    return _say(arguments, lines or [said("no suppliers")], {"suppliers": [_document(one) for one in found]})
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -107,17 +108,17 @@ def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.supplier_orders()
     before = service.of(arguments.name)
-    said: dict[str, object] = {} if before is None else dict(_document(before))
-    said["supplier"] = arguments.name if before is None else before.supplier
+    fields: dict[str, object] = {} if before is None else dict(_document(before))
+    fields["supplier"] = arguments.name if before is None else before.supplier
     named = {field: getattr(arguments, field) for field, _, _ in _CHOICES.values()}
     named |= {"makers": arguments.makers, "headings": arguments.headings}
-    said |= {field: value for field, value in named.items() if value is not None}
+    fields |= {field: value for field, value in named.items() if value is not None}
     if arguments.columns is not None:
-        said["columns"] = [_column(text) for text in arguments.columns]
+        fields["columns"] = [_column(text) for text in arguments.columns]
     elif before is None:
         wanted = "name at least one: --column 'Part number=part_number'"
         raise InputFault((InputProblem("", "--column", "nothing", wanted),))
-    return _told(arguments, service.keep(said, before))
+    return _told(arguments, service.keep(fields, before))
 
 
 def _column(text: str) -> dict[str, object]:
@@ -135,7 +136,7 @@ def _column(text: str) -> dict[str, object]:
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.supplier_orders().remove(arguments.name)
-    return _say(arguments, [f"{gone.supplier}: removed"], {"removed": gone.supplier})
+    return _say(arguments, [said("{name}: removed", name=gone.supplier)], {"removed": gone.supplier})
 
 
 def _orders(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -174,16 +175,15 @@ def _quoted(workbench: Workbench, arguments: argparse.Namespace) -> tuple[Quotat
 
 
 def _told(arguments: argparse.Namespace, layout: SupplierLayout) -> ExitCode:
-    fields = {
-        "supplier": layout.supplier,
-        "makers": ", ".join(layout.ordered_makers),
-        "headings": "yes" if layout.headings else "no",
-        **{option.lstrip("-"): str(getattr(layout, field)) for option, (field, _, _) in _CHOICES.items()},
-    }
-    lines = [f"{name:<12} {text}" for name, text in fields.items()]
-    return _say(
-        arguments, [*lines, *(f"{'column':<12} {_column_text(one)}" for one in layout.columns)], _document(layout)
-    )
+    """Say a layout: whose it is in words, the rest as the options that set it."""
+    lines = [
+        said("{place}: {said}", place=said("supplier"), said=layout.supplier),
+        said("{place}: {said}", place=said("makers"), said=", ".join(layout.ordered_makers)),
+        "--headings" if layout.headings else "--no-headings",
+        *(f"{option} {getattr(layout, field)}" for option, (field, _, _) in _CHOICES.items()),
+        *(f"--column {_column_text(one)!r}" for one in layout.columns),
+    ]
+    return _say(arguments, lines, _document(layout))
 
 
 def _column_text(column: OrderColumn) -> str:

@@ -95,7 +95,7 @@ def _kept_note(conversion: SiteConversion, words: ConversionStory) -> CautionNot
         signal=Signal.WARNING,
         signal_word=words.story.word(PaperWord.WARNING),
         hazard=words.kept_against_rule(conversion.standing),
-        why=words.story.sourced(f"{agency.title}: {agency.source}, {agency.clause}", agency.status),
+        why=words.agency_source(agency),
         what_to_do=words.say("kept_do"),
         source=words.say("defers"),
     )
@@ -110,7 +110,7 @@ def _brought_in_blocks(conversion: SiteConversion, words: ConversionStory) -> It
             signal=Signal.WARNING,
             signal_word=words.story.word(PaperWord.WARNING),
             hazard=words.say("brought_in", positions=", ".join(brought_in)),
-            why=words.story.sourced(f"{agency.title}: {agency.source}, {agency.clause}", agency.status),
+            why=words.agency_source(agency),
             what_to_do=words.what_to_do(Standing.ASK),
             source=words.say("defers"),
         )
@@ -289,7 +289,12 @@ def agency_asks(conversion: SiteConversion, words: ConversionStory) -> tuple[str
     if conversion.standing.standing is Standing.NOT_CONCERNED:
         return ()
     agency = conversion.standing.agency
-    return (words.say("tell_agency", agency=agency.title, source=agency.source), *words.agency(agency))
+    return (
+        words.say(
+            "tell_agency", agency=words.story.phrases.tell(agency.title), source=words.story.cited(agency.source)
+        ),
+        *words.agency(agency),
+    )
 
 
 def others_to_tell(conversion: SiteConversion, words: ConversionStory) -> tuple[str, ...]:

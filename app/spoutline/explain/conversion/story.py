@@ -173,12 +173,17 @@ class ConversionStory:
             if getattr(agency, name):
                 found.append(self.say(f"agency_{name}"))
         if agency.tests:
-            found.append(self.say("agency_tests", tests=", ".join(agency.tests)))
+            found.append(self.say("agency_tests", tests=", ".join(map(self.story.phrases.tell, agency.tests))))
         if agency.checklist:
-            found.append(self.say("agency_checklist", checklist=agency.checklist))
+            found.append(self.say("agency_checklist", checklist=self.story.phrases.tell(agency.checklist)))
         if agency.note:
-            found.append(agency.note)
+            found.append(self.story.phrases.tell(agency.note))
         return tuple(found)
+
+    def agency_source(self, agency: AgencyRow) -> str:
+        """Return where the agency's rule stands, with its status unless the text itself was read."""
+        title = self.story.phrases.tell(agency.title)
+        return self.story.sourced(f"{title}{self.story.writing.colon} {agency.source}, {agency.clause}", agency.status)
 
     # positions
 
@@ -292,7 +297,8 @@ class ConversionStory:
     def _what_is_done(self, task: PlannedTask) -> str:
         """Return the title of the step, in the language of the phrases where they hold it, with subject and tank."""
         title = self.phrases.steps.get(task.step_id, task.title)
-        name = f"{title}{self.story.writing.colon} {task.subject}" if task.subject else title
+        subject = ", ".join(map(self.story.phrases.tell, task.subject.split(", ")))
+        name = f"{title}{self.story.writing.colon} {subject}" if subject else title
         return f"{name} ({self.say('of_tank', tank=task.tank)})" if task.tank else name
 
     def gantt_name(self, task: PlannedTask) -> str:

@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import lru_cache
 from typing import Final
 
 from spoutline.explain.phrases.asked_cases import ASK_PLACEHOLDERS
 from spoutline.explain.phrases.reader import PhraseReader
 from spoutline.explain.phrases.vocabulary import TEXT_PLACEHOLDERS, VOCABULARY
 from spoutline.model.finding import Severity
+from spoutline.model.language import Language
 from spoutline.rules.declared.rule_ids import RuleId
 
 _TABLES: Final = ("text", "asks", "severity_notes", "words", "rules", "facts", "values")
 TOLD: Final = "told"  # texts of rule tables and calculations in another language than theirs, any of them
+CITED: Final = "cited"  # pieces of citations, as TOLD by their English text
 _RULE_FIELDS: Final = ("title", "says")
 # facts whose bare value occurs in several lists of words: the list that is meant
 _FACT_LISTS: Final = {
@@ -53,6 +57,7 @@ class Phrasebook:
     facts: Mapping[str, str]
     values: Mapping[str, str]
     told: Mapping[str, str] = field(default_factory=dict)
+    cited: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def language(self) -> str:
@@ -74,6 +79,10 @@ class Phrasebook:
     def tell(self, text: str) -> str:
         """Return a text of a rule table or a calculation in this language; as it is written where none is there."""
         return self.told.get(text, text)
+
+    def cite(self, source: str) -> str:
+        """Return a citation with what connects and describes in this language; titles, numbers and the rest stay."""
+        return _pieces(tuple(self.cited)).sub(lambda found: self.cited[found[0]], source) if self.cited else source
 
     def fact_name(self, name: str) -> str:
         """Return the readable name of a fact."""
@@ -107,7 +116,7 @@ def phrasebook_from_toml(text: str, place: str, english: str = "") -> Phrasebook
     """
     reader = PhraseReader(text, place, english)
     table = reader.table
-    reader.names("table", {name: part for name, part in table.items() if name != TOLD}, _TABLES)
+    reader.names("table", {name: part for name, part in table.items() if name not in (TOLD, CITED)}, _TABLES)
     sentences = reader.sentences("text", TEXT_PLACEHOLDERS)
     asks = reader.sentences("asks", ASK_PLACEHOLDERS)
     notes = reader.strings("severity_notes", table.get("severity_notes"), [member.value for member in Severity])
@@ -116,8 +125,24 @@ def phrasebook_from_toml(text: str, place: str, english: str = "") -> Phrasebook
     facts = reader.strings("facts", table.get("facts"), None)
     values = reader.strings("values", table.get("values"), None)
     told = reader.strings(TOLD, table.get(TOLD, {}), None)
+    cited = reader.strings(CITED, table.get(CITED, {}), None)
     reader.finish()
-    return Phrasebook(sentences, asks, notes, words, rules, facts, {**_values(words), **values}, told)
+    return Phrasebook(sentences, asks, notes, words, rules, facts, {**_values(words), **values}, told, cited)
+
+
+@lru_cache(maxsize=len(Language))
+def _pieces(known: tuple[str, ...]) -> re.Pattern[str]:
+    """Return what finds pieces of a citation, the longest first.
+
+    A single word counts where a number or a title follows it or where it is a whole piece between signs, so that it is
+    not taken out of the middle of a title.
+    """
+    found = []
+    for one in sorted(known, key=lambda text: (-len(text), text)):
+        word = re.escape(one)
+        alone = rf"(?:(?<![^,;:(]\s)(?<![^\s(\[]){word}(?=$|[,;:)\]])|(?<![\w-]){word}(?= [\dA-Z(]))"
+        found.append(alone if one.isalpha() else rf"(?<![\w-]){word}(?![\w-])")
+    return re.compile("|".join(found))
 
 
 def _rules(reader: PhraseReader) -> dict[str, RulePhrase]:

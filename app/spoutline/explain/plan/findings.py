@@ -20,7 +20,7 @@ def finding_text(finding: Finding, words: Words) -> FindingText:
         severity_word=words.word(finding.severity),
         verdict=finding.verdict,
         verdict_word=words.word(finding.verdict),
-        source=finding.source,
+        source=words.source_told(finding.source),
     )
 
 

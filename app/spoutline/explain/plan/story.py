@@ -95,7 +95,7 @@ class Story(Words):
             reason=f"{self.phrases.rule(line.rule_id).says}.",
             severity=line.severity,
             severity_word=self.word(line.severity),
-            source=line.source,
+            source=self.source_told(line.source),
         )
 
     def finding(self, finding: Finding) -> FindingText:
@@ -136,7 +136,7 @@ class Story(Words):
             formula=formula_text(line.formula),
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
             result=f"{symbol_text(line.result.name)} = {self.display.show_quantity(line.result)}",
-            source=line.source,
+            source=self.source_told(line.source),
             note=formula_text(self.phrases.tell(line.note)),
         )
 
@@ -171,7 +171,7 @@ class Story(Words):
 
     def limit_source(self, limit: Limit) -> str:
         """Return source, clause and edition of a limit row."""
-        return ", ".join(item for item in (self.cited(limit.source), limit.clause, limit.edition) if item)
+        return self.cited(", ".join(item for item in (limit.source, limit.clause, limit.edition) if item))
 
     def limit_status(self, status: LimitStatus) -> str:
         """Return what the status of a figure means to the reader."""

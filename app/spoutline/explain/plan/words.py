@@ -231,7 +231,11 @@ class Words:
             source = source.replace(f"[{status}]", f"[{self._mark(status)}]")
         for written, status in _FOOTING_WRITTEN.items():
             source = source.replace(written, self.word(status))
-        return source
+        return self.phrases.cite(source)
+
+    def source_told(self, source: str) -> str:
+        """Return a source in the language of the phrases; in English as the tables write it."""
+        return source if self.phrases.language == Language.ENGLISH else self.cited(source)
 
     def _mark(self, status: LimitStatus) -> str:
         return status.value if self.phrases.language == Language.ENGLISH else self.word(status)
