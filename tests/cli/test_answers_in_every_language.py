@@ -30,29 +30,33 @@ _DOCUMENTS = (("schema",), ("catalogue", "schema"), ("book", "roles"), ("demo",)
 _DATA = """
 larkspindle couplings quillmere forgeworks mossglimmer hose guild thistledown hosewrights grimbleton fittings
 pebblecap road station invented filler demonstration spoutline sites maine oklahoma administrative code
+colorado division of oil and public safety international fire state handbook near side
 """
 # what is typed to the program as it stands: names of fields and of their values, of a jurisdiction, of --sets
 _TYPED = """
 name maker kind number part price label labels text supplier certificate relation remark description inlet outlet
 materials planes overhead retrieval retractor reel none single balance male female down sideways continuity
-gasoline diesel kerosene def yes comma point europe file path
+gasoline diesel kerosene def yes no comma point europe file path hardwall softwall any ask
 """
 # signs of units, currencies, clocks, threads, materials, standards, agencies and papers
-_SIGNS = (
-    "ft in kg kpa lb lbf gpm mm psi cv usd utc bytes npt un fkm ptfe ul en iec iso ts nfpa sae epa cfr cmr fr def mω kω"
-)
+_SIGNS = """
+ft in kg kpa lb lbf gpm mm psi cv usd utc bytes npt un fkm ptfe mω kω
+ul en iec iso ts nfpa nist pei carb sae epa cfr cmr fr def
+"""
 # words that the language has too
 _OWN = {
     Language.SPANISH: """
-    coaxial en general material no nominal nov restrictor retractor total un use usual vapor
+    axial coaxial en federal general marina material no nominal normal nov plan restrictor retractor selector total
+    un urea use usual vapor
     """,
     Language.GERMAN: """
-    adapter an budget ethanol filter frost hand in mail material mild permeation revision so stand tank was zone
+    adapter an budget ethanol filter frost hand in mail marine material mild normal permeation plan revision so stand
+    tank tanks was zone
     """,
     Language.FRENCH: """
-    air an association axes budget catalogue change client coaxial coefficient compression construction contact
-    conversion distance ignition inspection interface joint joints long note option place range revision service site
-    source stock total type types verdict zone
+    air an angle association axes budget car catalogue change client coaxial coefficient compression construction
+    contact conversion distance ignition inspection interface joint joints long normal note on option place plan
+    positions range revision service site source stock total type types verdict zone
     """,
 }
 _ID = re.compile(r"[\d@_./\\=]")
@@ -60,8 +64,13 @@ _QUOTED = re.compile(r"`[^`]*`|«[^»]*»|“[^”]*”|„[^“]*“|\"[^\"]*\"
 _SOURCES = re.compile(r"^\s*\[1\] .*", re.MULTILINE | re.DOTALL)
 
 
-# what the keeper of the demonstration catalog wrote of its edition
-_EDITION = "First edition. Every maker, part, number and price in it is invented."
+# what the keeper of the demonstration catalog wrote of its edition, and who surveyed the station of what hangs there
+_WRITTEN = (
+    "First edition. Every maker, part, number and price in it is invented.",
+    "coaxial hose without a plate, wide",
+    "nozzle with torn bellows",
+    "breakaway, plate painted over",
+)
 # notes beside the rows of the rule tables that come with the program: told in English alone, as README of explain says
 _NOTES = tuple(
     row["note"]
@@ -75,7 +84,7 @@ _NOTES = tuple(
 
 def words_of(text: str) -> set[str]:
     """Return the words of an answer: quotes, options, ids, paths, figures and the list of sources hold none."""
-    for note in (*_NOTES, _EDITION):
+    for note in (*_NOTES, *_WRITTEN):
         text = text.replace(note, " ")
     plain = _QUOTED.sub(" ", _SOURCES.sub("", text))
     parts = (part.strip("()[],;:.!?¿«»“”…✓✗×→–") for part in plain.split())

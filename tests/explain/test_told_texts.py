@@ -24,6 +24,7 @@ def told_texts() -> set[str]:
     """Return what tables and calculations say in English: titles, questions, agencies, notes of worked lines."""
     folders = ("limits", "jurisdictions", "vapour")
     tables = [path for folder in folders for path in RESOURCES.glob(f"rules/{folder}/*.toml")]
+    tables.append(RESOURCES / "conversion" / "steps.toml")  # its figures; its steps are told by their ids
     texts: set[str] = set()
     for path in tables:
         table = tomllib.loads(path.read_text(encoding="utf-8"))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
 from enum import StrEnum
+from typing import Final
 
 from spoutline.explain.conversion.phrases import ConversionPhrases
 from spoutline.explain.plan.sets_head import sets_text
@@ -28,6 +29,8 @@ from spoutline.units.unit_lines import to_core
 
 _DAY_STARTS = 8 * 60  # a working day is told as starting at eight, until another hour is answered
 _MINUTES_PER_HOUR = 60
+
+_ALL_FIGURES: Final = "figures"  # what a part lacks of which nothing is known
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,8 +243,9 @@ class ConversionStory:
             lines = ", ".join(self.story.word(one) for one in line.conflict)
             return self.say("no_set_with_it", requirements=lines)
         text = self.word(line.reason)
-        if line.missing and line.reason is DifferenceReason.FIGURES_UNKNOWN:
-            text = f"{text} ({', '.join(name.replace('_', ' ') for name in line.missing)})"
+        named = [name.replace("_", " ") for name in line.missing if name != _ALL_FIGURES]
+        if named and line.reason is DifferenceReason.FIGURES_UNKNOWN:
+            text = f"{text} ({', '.join(named)})"
         return f"{text[:1].upper()}{text[1:]}."
 
     def closing(self, closing: Closing) -> str:
@@ -340,7 +344,7 @@ class ConversionStory:
             found.append(self.say("asks_notice", days=change.notice_days, source=source))
         if change.label is not None:
             source = self.story.sourced(change.label.source, change.label.status)
-            found.append(self.say("asks_label", label=change.label.title, source=source))
+            found.append(self.say("asks_label", label=self.story.phrases.tell(change.label.title), source=source))
         return tuple(found)
 
     def task_dates(self, task: PlannedTask, first_day: date | None) -> str:
