@@ -59,6 +59,17 @@ class SupplierOrderService:
 
         return supplier_orders(_option(quotation, option), self.all())
 
+    def foreseen(self, quotation: Quotation, option: str, layout: SupplierLayout) -> SupplierOrder:
+        """Return what would be ordered from a supplier if the book kept this layout for it; nothing is kept."""
+        from spoutline.model.supplier_layout import folded_supplier_name
+        from spoutline.planning.refit.supplier_orders import SupplierOrder, supplier_orders
+
+        name = folded_supplier_name(layout.supplier)
+        others = [one for one in self.all() if folded_supplier_name(one.supplier) != name]
+        orders = supplier_orders(_option(quotation, option), (*others, layout))
+        found = next((one for one in orders if folded_supplier_name(one.supplier) == name), None)
+        return found or SupplierOrder(layout, (), is_usual=False)
+
     def order(self, quotation: Quotation, supplier: str, option: str = "") -> SupplierOrder:
         """Return what is ordered from one supplier; raise ``InputFault`` naming those of whom something is."""
         from spoutline.model.supplier_layout import folded_supplier_name

@@ -162,6 +162,7 @@ class OfferPanel(QWidget):
             widget.setVisible(hand.may_be_answered)
         for button in self.save_buttons.values():
             button.setEnabled(made is not None)
+        self.suppliers_button.setEnabled(made is not None)
         self.option_box.setEnabled(made is not None)
         self._show_ordered(hand)
         self._mark_next(survey_changed=survey_changed and has_terms)
@@ -320,8 +321,11 @@ class OfferPanel(QWidget):
         row.addWidget(self.decline_button)
         return row
 
-    def _saving_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _saving_row(self) -> QVBoxLayout:
+        """Lay out what the whole quotation is saved as, and below it what is for one option."""
+        row, of_option, rows = QHBoxLayout(), QHBoxLayout(), QVBoxLayout()
+        rows.addLayout(row)
+        rows.addLayout(of_option)
         self.save_buttons: dict[FileKind, QPushButton] = {}
         for kind, words in (
             (FileKind.PDF, tr("PD&F…")),
@@ -331,15 +335,22 @@ class OfferPanel(QWidget):
             (FileKind.MARGIN, tr("Mar&gin…")),
         ):
             button = QPushButton(words, self)
-            if kind is not FileKind.PDF:
-                row.addWidget(button)
+            if kind is FileKind.PICK_LIST:
+                of_option.addWidget(button)
+            elif kind is not FileKind.PDF:
+                row.addWidget(button, 1)
             self.save_buttons[kind] = button
         self.save_buttons[FileKind.MARGIN].setToolTip(
             tr("Cost and margin by line and option: internal, never the customer's")
         )
+        self.suppliers_button = QPushButton(tr("Suppliers…"), self)
+        self.suppliers_button.setToolTip(
+            tr("What is ordered from each supplier, as a file in the columns that it wants")
+        )
+        of_option.addWidget(self.suppliers_button)
         self.option_box = QComboBox(self)
-        self.option_box.setAccessibleName(tr("Option of the pick list"))
-        self.option_box.setToolTip(tr("Option of the pick list"))
+        self.option_box.setAccessibleName(tr("Option of the pick list and the suppliers"))
+        self.option_box.setToolTip(tr("Option of the pick list and the suppliers"))
         self.option_box.setMinimumContentsLength(8)
-        row.addWidget(self.option_box, 1)
-        return row
+        of_option.insertWidget(0, self.option_box, 1)
+        return rows

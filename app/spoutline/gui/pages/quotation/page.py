@@ -264,6 +264,20 @@ class QuotationPage(QWidget):
             FOLLOW, lambda _: service.follow_up(stored.id, day), show, self._fail_following, priority=1
         )
 
+    def show_suppliers(self) -> None:
+        """Show what is ordered from each supplier for the option of the pick list, and write the files."""
+        from spoutline.gui.dialogs.supplier_orders import OrderedFrom, SupplierOrdersDialog
+
+        made = self._hand.quotation
+        if made is None:
+            return
+        workbench = self._context.session.workbench
+        option = made.options[self.panel.offer.option].title
+        ordered = OrderedFrom(made, self._hand.revision, option, file_stem)
+        dialog = SupplierOrdersDialog(workbench.supplier_orders(), ordered, workbench.files_in_use, self)
+        dialog.exec()
+        dialog.deleteLater()
+
     def save_as(self, path: Path, kind: FileKind) -> None:
         """Write a paper into a file; an issued one as it was sent."""
         self._files.save(self._hand, path, kind, self.panel.offer.option)
@@ -298,6 +312,7 @@ class QuotationPage(QWidget):
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
         for kind, button in offer.save_buttons.items():
             button.clicked.connect(lambda _=False, wanted=kind: self._ask_file(wanted, offer.option))
+        offer.suppliers_button.clicked.connect(lambda _=False: self.show_suppliers())
         panel.follow_up_wanted.connect(self.follow_up)
         panel.newest_button.clicked.connect(lambda: self._show(self._newest))
         panel.prices.answered.connect(self._answer_price)
