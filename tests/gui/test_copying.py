@@ -99,8 +99,15 @@ def test_cells_that_can_be_pasted_back_are_copied_as_they_are_and_as_a_table(qtb
     table.setModel(model)
     table.selectAll()
     QTest.keyClick(table, Qt.Key.Key_C, _CTRL)
-    assert copied_rows() == [["A-1", "12.50", "=1+1"], ["B & C", "3.00", "<b>two\nlines</b>"]]
+    assert copied_rows() == WHOLE
     assert copied_html() == WHOLE
+    # pasted back the cells are what they were, without titles
+    written: list[dict[tuple[int, int], str]] = []
+    table.written.connect(written.append)
+    table.choose([(0, 0)])
+    table.paste_cells()
+    bare = [["A-1", "12.50", "=1+1"], ["B & C", "3.00", "<b>two\nlines</b>"]]
+    assert written == [{(row, column): bare[row][column] for row in range(2) for column in range(3)}]
     table.choose([(0, 0)])
     QTest.keyClick(table, Qt.Key.Key_C, _CTRL)
     assert copied_rows() == [["A-1"]]

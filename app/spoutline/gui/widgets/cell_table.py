@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.roles import Role
-from spoutline.gui.widgets.copying import whole_table
+from spoutline.gui.widgets.copying import copied_cells, copy_whole
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.model.faults import InputFault
 from spoutline.planning.survey_import.clipboard import pasted_rows
@@ -99,8 +99,8 @@ class CellTable(QTableView):
     def copy_cells(self) -> None:
         """Put the smallest rectangle round the chosen cells on the clipboard; what is not chosen in it stays empty.
 
-        Where all cells are chosen, the table is put there as HTML too, under the titles of its columns: letters and
-        spreadsheets take that, while the text can be pasted back.
+        Where all cells are chosen, the whole table is put there under the titles of its columns, as text and as HTML;
+        the cells alone lie beside it for whoever pastes them back into a table of the program.
         """
         cells = set(self.chosen_cells())
         if not cells:
@@ -111,16 +111,17 @@ class CellTable(QTableView):
         writer = csv.writer(buffer, delimiter="\t", lineterminator="\n")
         for row in rows:
             writer.writerow([self._text(row, column) if (row, column) in cells else "" for column in columns])
+        if len(cells) == self.model().rowCount() * self.model().columnCount() > 1:
+            copy_whole(self, cells=buffer.getvalue())
+            return
         data = QMimeData()
         data.setText(buffer.getvalue())
-        if len(cells) == self.model().rowCount() * self.model().columnCount() > 1:
-            data.setHtml(whole_table(self))
         QGuiApplication.clipboard().setMimeData(data)
 
     def paste_cells(self) -> None:
         """Write the clipboard from the first chosen cell on; one value, or one row, fills every chosen row."""
         try:
-            rows = pasted_rows(QGuiApplication.clipboard().text())
+            rows = pasted_rows(copied_cells() or QGuiApplication.clipboard().text())
         except InputFault as fault:
             self.refused.emit(fault)
             return

@@ -14,6 +14,7 @@ from spoutline.documents.tabular.cells import shielded
 from spoutline.gui.escaping import rich
 
 Index = QModelIndex | QPersistentModelIndex
+_CELLS = "application/x-spoutline-cells"
 _INDENT = "    "  # of a row below another
 _HORIZONTAL, _SHOWN = Qt.Orientation.Horizontal, Qt.ItemDataRole.DisplayRole
 
@@ -36,9 +37,15 @@ def copy_matrix(view: QTableView) -> None:
         _put_on_clipboard(["", *titles], [[name, *cells] for name, cells in zip(names, rows, strict=True)])
 
 
-def whole_table(view: QTableView | QTreeView) -> str:
-    """Return all rows as a table of HTML under the titles of their columns."""
-    return _table(*_seen(view, None))
+def copy_whole(view: QTableView, *, cells: str) -> None:
+    """Put a whole table on the clipboard under the titles of its columns, and beside it its bare ``cells``."""
+    _put_on_clipboard(*_seen(view, None), cells=cells)
+
+
+def copied_cells() -> str:
+    """Return the bare cells of a whole table that was copied in the program; empty for anything else."""
+    data = QGuiApplication.clipboard().mimeData()
+    return bytes(data.data(_CELLS).data()).decode("utf-8") if data.hasFormat(_CELLS) else ""
 
 
 def _seen(view: QTableView | QTreeView, chosen: set[tuple[int, ...]] | None) -> tuple[list[str], list[list[str]]]:
@@ -54,8 +61,11 @@ def _seen(view: QTableView | QTreeView, chosen: set[tuple[int, ...]] | None) -> 
     return titles, rows
 
 
-def _put_on_clipboard(titles: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
-    """Put titles and rows on the clipboard, parted by tabulators, and as HTML; no text is taken for a formula."""
+def _put_on_clipboard(titles: Sequence[str], rows: Sequence[Sequence[str]], cells: str = "") -> None:
+    """Put titles and rows on the clipboard, parted by tabulators, and as HTML; no text is taken for a formula.
+
+    ``cells`` are the same without titles, as they are, for tables of the program.
+    """
     buffer = io.StringIO(newline="")
     writer = csv.writer(buffer, delimiter="\t", lineterminator="\n")
     for row in (titles, *rows) if any(titles) else rows:
@@ -63,6 +73,8 @@ def _put_on_clipboard(titles: Sequence[str], rows: Sequence[Sequence[str]]) -> N
     data = QMimeData()
     data.setText(buffer.getvalue())
     data.setHtml(_table(titles, rows))
+    if cells:
+        data.setData(_CELLS, cells.encode("utf-8"))
     QGuiApplication.clipboard().setMimeData(data)
 
 
@@ -119,7 +131,9 @@ class WholeRows:
         here = self._view.currentIndex()
         if here.isValid():
             flags = self._view.selectionModel().SelectionFlag
-            self._view.selectionModel().select(here, flags.ClearAndSelect | flags.Rows)
+            rows = self._view.selectionBehavior() is QAbstractItemView.SelectionBehavior.SelectRows
+            chosen = flags.ClearAndSelect | flags.Rows if rows else flags.ClearAndSelect
+            self._view.selectionModel().select(here, chosen)
 
     def copy(self) -> None:
         """Put what is chosen on the clipboard."""

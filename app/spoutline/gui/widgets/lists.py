@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeV
 
 from spoutline.gui.position_links import PositionLinks
 from spoutline.gui.roles import Role
-from spoutline.gui.widgets.copying import WholeRows
+from spoutline.gui.widgets.copying import WholeRows, copy_matrix
 from spoutline.gui.widgets.eliding import widths_with_room
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.widgets.theme import colours_now
@@ -269,6 +269,48 @@ class Tree(QTreeView):
         super().resizeEvent(event)
         self.fit_columns()
         self.scheduleDelayedItemsLayout()
+
+
+class Matrix(QTableView):
+    """Cells between named rows and named columns, one chosen at a time.
+
+    Ctrl+A chooses all until the next click or key; Ctrl+C copies the whole, rows and columns under their names.
+    """
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self._whole = WholeRows(self)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(False)
+        self.setItemDelegate(MarkDelegate(self))
+        self.verticalHeader().setDefaultSectionSize(26)
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+
+    def event(self, event: QEvent) -> bool:
+        """Qt: keep the keys of this table from the menu while the keyboard is here."""
+        if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _copies(event):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: Ctrl+A chooses all cells, Ctrl+C copies the whole with the names of rows and columns."""
+        if event.matches(QKeySequence.StandardKey.SelectAll):
+            self._whole.choose_all()
+        elif event.matches(QKeySequence.StandardKey.Copy):
+            copy_matrix(self)
+        else:
+            if not event.modifiers():
+                self._whole.choose_one()
+            super().keyPressEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Qt: a click chooses one cell again."""
+        self._whole.choose_one()
+        super().mousePressEvent(event)
 
 
 def _copies(event: QKeyEvent) -> bool:

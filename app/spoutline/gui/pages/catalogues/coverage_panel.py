@@ -7,18 +7,14 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QComboBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPlainTextEdit,
     QProgressBar,
     QPushButton,
     QSplitter,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -36,8 +32,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import plain_label
-from spoutline.gui.widgets.copying import copy_matrix
-from spoutline.gui.widgets.marks import MarkDelegate
+from spoutline.gui.widgets.lists import Matrix
 from spoutline.gui.wording import told, tr
 from spoutline.model.coverage_kinds import ClimateBand
 from spoutline.model.coverage_map import CoverageCell, CoverageMap, CoverageScope, stock_gaps
@@ -117,22 +112,11 @@ class CoveragePanel(QWidget):
         self.band_box.addItems([climate_text(band, climate_of(band), story) for band in ClimateBand])
         self.band_box.setCurrentIndex(chosen)
 
-    def _matrix(self) -> QTableView:
+    def _matrix(self) -> Matrix:
         self.model = CoverageMatrix(self._context.story, self)
-        self.table = QTableView(self)
-        self.table.setAccessibleName(tr("Coverage map: combinations by outlet"))
+        self.table = Matrix(tr("Coverage map: combinations by outlet"), self)
         self.table.setModel(self.model)
-        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setTabKeyNavigation(False)
-        self.table.setWordWrap(False)
-        self.table.setItemDelegate(MarkDelegate(self.table))
-        self.table.verticalHeader().setDefaultSectionSize(26)
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.selectionModel().currentChanged.connect(self._on_picked)
-        keys = QShortcut(QKeySequence(QKeySequence.StandardKey.Copy), self.table)
-        keys.setContext(Qt.ShortcutContext.WidgetShortcut)
-        keys.activated.connect(lambda: copy_matrix(self.table))
         return self.table
 
     def refresh(self) -> None:
