@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -10,15 +12,18 @@ import pytest
 from documents.readers import story
 from documents.spreadsheet import Workbook
 from paper_text import text_of
-from planning.quoting_terms import terms_of
+from planning.quoting_terms import list_of, terms_of
+from planning.stores import ListStore
 from program_runs import Spoutline
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.quotation.papers import pick_list_pdf, quotation_order_csv, quotation_pdf, quotation_workbook
 from spoutline.gui.models.quotation_amounts import amount_rows
 from spoutline.model.faults import InputFault
+from spoutline.model.part import PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation
+from spoutline.planning.refit.touched import Touch, touched_parts
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -136,3 +141,30 @@ def test_a_terms_file_offers_it_and_the_shell_tells_it(spoutline: Spoutline, tmp
     assert "QW-N143 instead of QW-N103 is not offered" in told
     assert "1A gasoline, 1B gasoline" in told
     assert "TH-H110" not in told
+
+
+def test_a_change_of_an_alternate_touches_the_quotation_that_offers_it(workbench: Workbench) -> None:
+    """What is changed here by hand is what is told: a part gone, superseded, of another mass, at another list price."""
+    made, day = quoted(workbench, alternates=ALTERNATES[:1]), terms_of().heading.dated
+    assert "QW-B101" not in made.part_numbers
+    assert "QW-B101" in {one.number for one in made.pins.parts}
+    parts = {one.number: workbench.part(one.number) for one in made.pins.parts}
+    lists = workbench.quoting().price_lists()
+    assert touched_parts(made, ListStore(parts.values()), lists, day) == ()
+    alternate = parts["QW-B101"]
+    for changed, touch, detail in (
+        (None, Touch.GONE, ""),
+        (replace(alternate, status=PartStatus.SUPERSEDED, superseded_by="XX-B1"), Touch.SUPERSEDED, "XX-B1"),
+        (replace(alternate, mass_kg=alternate.mass_kg + 1), Touch.DATA, "mass_kg"),
+    ):
+        others = [part for number, part in parts.items() if number != "QW-B101"]
+        store = ListStore([*others, *([changed] if changed is not None else [])])
+        (found,) = touched_parts(made, store, lists, day)
+        assert (found.part.number, found.touch, found.detail) == ("QW-B101", touch, detail)
+    dearer = list_of({"QW-B101": {1: "999.00"}}, maker=alternate.maker, valid_from=date(2026, 11, 1))
+    (found,) = touched_parts(made, ListStore(parts.values()), (*lists, dearer), day)
+    assert (found.part.number, found.touch) == ("QW-B101", Touch.PRICE)
+    assert found.detail.endswith("→ 999.00 USD")
+    # a price for which a person answers is on no list, and no list touches it
+    answered = quoted(workbench, overrides=PRICED[1:], alternates=ALTERNATES[:1])
+    assert touched_parts(answered, ListStore(parts.values()), (*lists, dearer), day) == ()

@@ -112,6 +112,9 @@ class QuotedAlternate(_Record):
     difference: Decimal | None
     lead_time_days: int
     misfits: tuple[str, ...] = ()
+    list_id: str = ""  # of the price list; empty in quotations of earlier programs
+    list_currency: str = ""
+    list_price: Decimal | None = None
 
     def name_in(self, language: str) -> str:
         """Return what the part is called in a language; the catalog's own name where it was worded in no other."""
@@ -447,6 +450,11 @@ class Quotation(_Record):
     def parts(self) -> frozenset[PartRef]:
         """Every part in any option."""
         return frozenset(line.part for option in self.options for line in option.lines)
+
+    @property
+    def offered_parts(self) -> frozenset[PartRef]:
+        """Every part in any option, and those offered in the place of one."""
+        return self.parts | {one.part for option in self.options for one in option.offered_alternates}
 
     @property
     def unanswered_options(self) -> tuple[QuotedOption, ...]:

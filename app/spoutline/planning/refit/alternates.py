@@ -75,6 +75,7 @@ def _quoted(
     override = pricer.terms.override(part.ref)
     found = pricer.unit_price(part, ordered)
     price = found.unit_price if isinstance(found, UnitPrice) else None
+    listed = found if isinstance(found, UnitPrice) and override is None else None
     if override is not None:
         price = override.unit_price
     amount = None if price is None or misfits else price * ordered
@@ -90,4 +91,7 @@ def _quoted(
         difference=None if amount is None or line.amount is None else amount - line.amount,
         lead_time_days=part.lead_time_days,
         misfits=misfits,
+        list_id=listed.list_id if listed else "",
+        list_currency=listed.list_currency if listed else "",
+        list_price=listed.list_price if listed else None,
     )

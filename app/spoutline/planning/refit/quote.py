@@ -190,7 +190,7 @@ def _stock_price(survey: Survey, pricer: Pricer) -> int | None:
 
 
 def _parts_in(options: Sequence[QuotedOption], plans: Sequence[RefitPlan], parts: PartStore) -> tuple[Part, ...]:
-    """Return every part that is sold or hangs, as the catalogue states it; one that it lacks as it was surveyed."""
+    """Return every part that is sold, offered instead or hangs, as the catalogue states it; else as it was surveyed."""
     surveyed = {
         link.part.ref: link.part
         for refit in plans
@@ -199,6 +199,7 @@ def _parts_in(options: Sequence[QuotedOption], plans: Sequence[RefitPlan], parts
         for link in plan.chosen.hanging_set.links
     }
     sold = {line.part for option in options for line in option.lines}
+    sold |= {one.part for option in options for one in option.offered_alternates}
     known = {part.ref: part for part in parts.parts(sorted(sold | surveyed.keys()))}
     return tuple(part for _, part in sorted({**surveyed, **known}.items()))
 

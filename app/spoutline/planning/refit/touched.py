@@ -12,7 +12,7 @@ from spoutline.book.quotation_records import StoredQuotation
 from spoutline.model.part import PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
-from spoutline.model.quotation import Quotation
+from spoutline.model.quotation import Quotation, QuotedAlternate, QuotedLine
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore
@@ -42,7 +42,7 @@ class TouchedPart:
 def touched_parts(
     quotation: Quotation, parts: PartStore, lists: Iterable[PriceList], today: date
 ) -> tuple[TouchedPart, ...]:
-    """Return what became of the parts of a quotation, by part number.
+    """Return what became of the parts of a quotation, alternates offered among them, by part number.
 
     The catalogue's own list prices are left aside: the price lists decide what is quoted, and those are compared as
     they hold on ``today``.
@@ -50,7 +50,7 @@ def touched_parts(
     now = {part.ref: part for part in parts.parts([pinned.ref for pinned in quotation.pins.parts])}
     pricer = Pricer(quotation.terms, PriceBook(lists, today))
     found: list[TouchedPart] = []
-    sold = quotation.parts
+    sold = quotation.offered_parts
     for pinned in quotation.pins.parts:
         ref = pinned.ref
         if ref not in sold:  # hangs there and stays, whatever became of it in the catalogue
@@ -60,7 +60,7 @@ def touched_parts(
             found.append(TouchedPart(part=ref, touch=Touch.GONE, detail=""))
             continue
         found.extend(_stated(ref, json.loads(pinned.text), json.loads(part_text(part)), part.successor))
-        quantities = {line.ordered for option in quotation.options for line in option.lines if line.list_id}
+        quantities = {line.ordered for line in _listed(quotation)}
         found.extend(_priced(quotation, ref, {q: pricer.unit_price(part, q) for q in sorted(quantities)}))
     return tuple(found)
 
@@ -99,20 +99,28 @@ def _shown(successor: PartRef | None, part: PartRef) -> str:
 
 def _priced(quotation: Quotation, part: PartRef, prices: dict[int, UnitPrice | PriceGap]) -> Iterator[TouchedPart]:
     told: set[tuple[str, str]] = set()
-    for option in quotation.options:
-        for line in option.lines:
-            if line.part != part or not line.list_id or line.list_price is None:
+    for line in _listed(quotation):
+        if line.part != part or line.list_price is None:
+            continue
+        now = prices[line.ordered]
+        if isinstance(now, PriceGap):
+            key = ("gone", now.reason.value)
+            touch, detail = Touch.PRICE_GONE, f"{now.reason.value}: {now.detail}"
+        else:
+            if (now.list_price, now.list_currency) == (line.list_price, line.list_currency):
                 continue
-            now = prices[line.ordered]
-            if isinstance(now, PriceGap):
-                key = ("gone", now.reason.value)
-                touch, detail = Touch.PRICE_GONE, f"{now.reason.value}: {now.detail}"
-            else:
-                if (now.list_price, now.list_currency) == (line.list_price, line.list_currency):
-                    continue
-                key = (str(line.list_price), str(now.list_price))
-                touch = Touch.PRICE
-                detail = f"{line.list_price:f} {line.list_currency} → {now.list_price:f} {now.list_currency}"
-            if key not in told:
-                told.add(key)
-                yield TouchedPart(part=part, touch=touch, detail=detail)
+            key = (str(line.list_price), str(now.list_price))
+            touch = Touch.PRICE
+            detail = f"{line.list_price:f} {line.list_currency} → {now.list_price:f} {now.list_currency}"
+        if key not in told:
+            told.add(key)
+            yield TouchedPart(part=part, touch=touch, detail=detail)
+
+
+def _listed(quotation: Quotation) -> tuple[QuotedLine | QuotedAlternate, ...]:
+    """Return the lines, and what is offered instead of them, whose price came from a list."""
+    found: list[QuotedLine | QuotedAlternate] = []
+    for option in quotation.options:
+        found.extend(line for line in option.lines if line.list_id)
+        found.extend(one for one in option.offered_alternates if one.list_id)
+    return tuple(found)
