@@ -212,12 +212,20 @@
    <translation>Einbauen und im Protokoll &amp;vermerken</translation>
   </message>
   <message>
+   <source>&amp;Forget</source>
+   <translation>&amp;Vergessen</translation>
+  </message>
+  <message>
    <source>&amp;Freight</source>
    <translation>&amp;Fracht</translation>
   </message>
   <message>
    <source>&amp;Go</source>
    <translation>&amp;Gehe zu</translation>
+  </message>
+  <message>
+   <source>&amp;Headings in the first row</source>
+   <translation>Überschriften in der ersten &amp;Zeile</translation>
   </message>
   <message>
    <source>&amp;Health</source>
@@ -266,6 +274,10 @@
   <message>
    <source>&amp;Joints of a container of sealant</source>
    <translation>&amp;Verbindungen je Behälter Dichtmittel</translation>
+  </message>
+  <message>
+   <source>&amp;Keep for this supplier</source>
+   <translation>Für diesen Lieferanten &amp;behalten</translation>
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
@@ -614,6 +626,10 @@
   <message>
    <source>&amp;Take in a price file…</source>
    <translation>Preisdatei über&amp;nehmen…</translation>
+  </message>
+  <message>
+   <source>&amp;Take it and quote so</source>
+   <translation>&amp;Nehmen und so anbieten</translation>
   </message>
   <message>
    <source>&amp;Take its figures</source>
@@ -1380,6 +1396,10 @@
    <translation>Koaxial, passiv</translation>
   </message>
   <message>
+   <source>Bar ( | )</source>
+   <translation>Strich ( | )</translation>
+  </message>
+  <message>
    <source>Because</source>
    <translation>Weil</translation>
   </message>
@@ -1430,6 +1450,10 @@
   <message>
    <source>Between 0 and 50, written without the sign.</source>
    <translation>Zwischen 0 und 50, ohne das Zeichen geschrieben.</translation>
+  </message>
+  <message>
+   <source>Between cells</source>
+   <translation>Zwischen Zellen</translation>
   </message>
   <message>
    <source>Blend</source>
@@ -1736,8 +1760,20 @@
    <translation>Spalte</translation>
   </message>
   <message>
+   <source>Columns of the file</source>
+   <translation>Spalten der Datei</translation>
+  </message>
+  <message>
    <source>Combinations asked</source>
    <translation>Gefragte Kombinationen</translation>
+  </message>
+  <message>
+   <source>Comma ( , )</source>
+   <translation>Komma ( , )</translation>
+  </message>
+  <message>
+   <source>Comma (1,50)</source>
+   <translation>Komma (1,50)</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1796,6 +1832,10 @@
    <translation>Ansprechpartner</translation>
   </message>
   <message>
+   <source>Content</source>
+   <translation>Inhalt</translation>
+  </message>
+  <message>
    <source>Conventional hardware</source>
    <translation>Ohne Gasrückführung</translation>
   </message>
@@ -1852,6 +1892,14 @@
    <translation>Kosten und Marge je Zeile und Variante: intern, nie für den Kunden</translation>
   </message>
   <message>
+   <source>Cost of one piece</source>
+   <translation>Kosten eines Stücks</translation>
+  </message>
+  <message>
+   <source>Cost of the line</source>
+   <translation>Kosten der Zeile</translation>
+  </message>
+  <message>
    <source>Cost, {0}</source>
    <translation>Kosten, {0}</translation>
   </message>
@@ -1906,6 +1954,14 @@
   <message>
    <source>Currency of prices that name none</source>
    <translation>Währung von Preisen, die keine nennen</translation>
+  </message>
+  <message>
+   <source>Currency of the cost</source>
+   <translation>Währung der Kosten</translation>
+  </message>
+  <message>
+   <source>Currency of the list</source>
+   <translation>Währung der Liste</translation>
   </message>
   <message>
    <source>Currency of the price list</source>
@@ -1980,12 +2036,20 @@
    <translation>Tag des Preises</translation>
   </message>
   <message>
+   <source>Day of the quotation</source>
+   <translation>Tag des Angebots</translation>
+  </message>
+  <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
    <translation>Tag, an dem beim Kunden nachzufassen ist; die Antwort nimmt ihn weg</translation>
   </message>
   <message>
    <source>Days</source>
    <translation>Tage</translation>
+  </message>
+  <message>
+   <source>Days as</source>
+   <translation>Tage als</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2024,6 +2088,10 @@
    <translation>Entscheidet in Europa über die Schwelle des Jahresabsatzes.</translation>
   </message>
   <message>
+   <source>Decimal sign</source>
+   <translation>Dezimalzeichen</translation>
+  </message>
+  <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
    <translation>Abgelehnt. Neu anbieten und aufbewahren: Revision {0} wird eröffnet.</translation>
   </message>
@@ -2046,6 +2114,10 @@
   <message>
    <source>Describe pa&amp;rt</source>
    <translation>Teil besch&amp;reiben</translation>
+  </message>
+  <message>
+   <source>Description</source>
+   <translation>Beschreibung</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
@@ -2396,6 +2468,10 @@
    <translation>Leer: der Preis folgt.</translation>
   </message>
   <message>
+   <source>Encoding</source>
+   <translation>Zeichensatz</translation>
+  </message>
+  <message>
    <source>Encoding of a text file</source>
    <translation>Kodierung einer Textdatei</translation>
   </message>
@@ -2672,6 +2748,10 @@
    <translation>Ordner für Aufnahmen, Angebote, Kataloge und Regeln</translation>
   </message>
   <message>
+   <source>Folder for the orders of all suppliers</source>
+   <translation>Ordner für die Bestellungen aller Lieferanten</translation>
+  </message>
+  <message>
    <source>Folder of survey files</source>
    <translation>Ordner mit Aufnahmedateien</translation>
   </message>
@@ -2710,6 +2790,10 @@
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
    <translation>Für Preislisten in anderer Währung: eine Einheit davon in Einheiten des Angebots.</translation>
+  </message>
+  <message>
+   <source>For quantities and masses.</source>
+   <translation>Für Mengen und Massen.</translation>
   </message>
   <message>
    <source>Forecourt from above</source>
@@ -2884,6 +2968,10 @@
    <translation>Kopf der Stückliste.</translation>
   </message>
   <message>
+   <source>Heading</source>
+   <translation>Überschrift</translation>
+  </message>
+  <message>
    <source>Heigh&amp;t from which the cord pulls</source>
    <translation>Höhe, in der das Sei&amp;l zieht</translation>
   </message>
@@ -3026,6 +3114,10 @@
   <message>
    <source>ISO 4217</source>
    <translation>ISO 4217</translation>
+  </message>
+  <message>
+   <source>ISO 8859-1</source>
+   <translation>ISO 8859-1</translation>
   </message>
   <message>
    <source>Import dispenser types</source>
@@ -3228,6 +3320,10 @@
    <translation>{part} an {label} wird beurteilt…</translation>
   </message>
   <message>
+   <source>Keep an alternate in place of its part and quote so; the money is shown first</source>
+   <translation>Eine Alternative anstelle ihres Teils behalten und so anbieten; das Geld wird zuerst gezeigt</translation>
+  </message>
+  <message>
    <source>Keep as usual terms</source>
    <translation>Als übliche Bedingungen behalten</translation>
   </message>
@@ -3290,6 +3386,10 @@
   <message>
    <source>Keys</source>
    <translation>Tasten</translation>
+  </message>
+  <message>
+   <source>Kilograms</source>
+   <translation>Kilogramm</translation>
   </message>
   <message>
    <source>Kind</source>
@@ -3358,6 +3458,10 @@
   <message>
    <source>Lead time</source>
    <translation>Lieferzeit</translation>
+  </message>
+  <message>
+   <source>Lead time in days</source>
+   <translation>Lieferzeit in Tagen</translation>
   </message>
   <message>
    <source>Leads to</source>
@@ -3504,6 +3608,10 @@
    <translation>Heute verkaufte Flüssigkeit</translation>
   </message>
   <message>
+   <source>List price</source>
+   <translation>Listenpreis</translation>
+  </message>
+  <message>
    <source>List prices of the catalog in this currency.</source>
    <translation>Listenpreise des Katalogs in dieser Währung.</translation>
   </message>
@@ -3616,6 +3724,14 @@
    <translation>Hersteller der Preisliste</translation>
   </message>
   <message>
+   <source>Makers ordered there</source>
+   <translation>Dort bestellte Hersteller</translation>
+  </message>
+  <message>
+   <source>Makers whose parts are ordered there, parted by semicolons</source>
+   <translation>Hersteller, deren Teile dort bestellt werden, durch Strichpunkte getrennt</translation>
+  </message>
+  <message>
    <source>Makes one change of the survey, which can be undone.</source>
    <translation>Macht eine Änderung der Aufnahme, die sich zurücknehmen lässt.</translation>
   </message>
@@ -3642,6 +3758,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Ein Teil markieren, um zu lesen, was hier dagegen spricht.</translation>
+  </message>
+  <message>
+   <source>Mass of the line</source>
+   <translation>Masse der Zeile</translation>
   </message>
   <message>
    <source>Materials, labor, freight: any of them.</source>
@@ -4056,6 +4176,10 @@
    <translation>Nichts ist verborgen: was verletzt ist, was offen ist, was wissenswert ist.</translation>
   </message>
   <message>
+   <source>Nothing is kept; these are the usual columns.</source>
+   <translation>Nichts ist behalten; dies sind die üblichen Spalten.</translation>
+  </message>
+  <message>
    <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
    <translation>Das Ansehen ändert die Aufnahme nicht. Übernehmen macht daraus eine Änderung, die sich zurücknehmen lässt.</translation>
   </message>
@@ -4144,8 +4268,16 @@
    <translation>Nummer des Artikels</translation>
   </message>
   <message>
+   <source>Number of the line</source>
+   <translation>Nummer der Zeile</translation>
+  </message>
+  <message>
    <source>Number of the part</source>
    <translation>Nummer des Teils</translation>
+  </message>
+  <message>
+   <source>Number of the quotation</source>
+   <translation>Nummer des Angebots</translation>
   </message>
   <message>
    <source>Number, customer, site or part</source>
@@ -4284,6 +4416,10 @@
    <translation>Bisher eine Revision.</translation>
   </message>
   <message>
+   <source>One row for each column, from left to right. The customer's price is none of them.</source>
+   <translation>Eine Zeile für jede Spalte, von links nach rechts. Der Preis des Kunden ist keine davon.</translation>
+  </message>
+  <message>
    <source>One search over commands, positions, surveys, quotations, parts and help.</source>
    <translation>Eine Suche über Befehle, Plätze, Aufnahmen, Angebote, Teile und Hilfe.</translation>
   </message>
@@ -4360,8 +4496,8 @@
    <translation>Variante weggelassen, gesamt</translation>
   </message>
   <message>
-   <source>Option of the pick list</source>
-   <translation>Variante der Packliste</translation>
+   <source>Option of the pick list and the suppliers</source>
+   <translation>Variante der Packliste und der Lieferanten</translation>
   </message>
   <message>
    <source>Option “{0}”</source>
@@ -4382,6 +4518,10 @@
   <message>
    <source>Order lot</source>
    <translation>Bestelllos</translation>
+  </message>
+  <message>
+   <source>Orders by supplier: {0}</source>
+   <translation>Bestellungen je Lieferant: {0}</translation>
   </message>
   <message>
    <source>Other answer</source>
@@ -4510,6 +4650,10 @@
   <message>
    <source>Packages with their licenses</source>
    <translation>Pakete mit ihren Lizenzen</translation>
+  </message>
+  <message>
+   <source>Packs</source>
+   <translation>Packungen</translation>
   </message>
   <message>
    <source>Page</source>
@@ -4768,6 +4912,10 @@
    <translation>Stücke</translation>
   </message>
   <message>
+   <source>Pieces in a pack</source>
+   <translation>Stück in einer Packung</translation>
+  </message>
+  <message>
    <source>Pieces of one count add up; another name begins anew.</source>
    <translation>Stücke einer Zählung addieren sich; ein anderer Name beginnt neu.</translation>
   </message>
@@ -4872,6 +5020,10 @@
    <translation>Schild oder Herstellerblatt</translation>
   </message>
   <message>
+   <source>Point (1.50)</source>
+   <translation>Punkt (1.50)</translation>
+  </message>
+  <message>
    <source>Pos&amp;ition today</source>
    <translation>Plat&amp;z heute</translation>
   </message>
@@ -4942,6 +5094,10 @@
   <message>
    <source>Positions with a dated record are counted; a row leads to its station.</source>
    <translation>Gezählt werden Plätze mit datiertem Protokoll; eine Zeile führt zu ihrer Station.</translation>
+  </message>
+  <message>
+   <source>Pounds</source>
+   <translation>Pfund</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
@@ -5150,6 +5306,10 @@
   <message>
    <source>Qty</source>
    <translation>Stk.</translation>
+  </message>
+  <message>
+   <source>Quantity</source>
+   <translation>Menge</translation>
   </message>
   <message>
    <source>Quantity ordered</source>
@@ -5604,6 +5764,10 @@
    <translation>Revision davor</translation>
   </message>
   <message>
+   <source>Revision of the quotation</source>
+   <translation>Revision des Angebots</translation>
+  </message>
+  <message>
    <source>Revision {0} as it was sent on {1}; {2}.</source>
    <translation>Revision {0}, wie am {1} abgegeben; {2}.</translation>
   </message>
@@ -5676,8 +5840,16 @@
    <translation>Erneut &amp;speichern</translation>
   </message>
   <message>
+   <source>Save &amp;all…</source>
+   <translation>&amp;Alle speichern…</translation>
+  </message>
+  <message>
    <source>Save &amp;calendar…</source>
    <translation>Ka&amp;lender speichern…</translation>
+  </message>
+  <message>
+   <source>Save &amp;text…</source>
+   <translation>&amp;Text speichern…</translation>
   </message>
   <message>
    <source>Save &amp;workbook…</source>
@@ -5910,6 +6082,10 @@
   <message>
    <source>Selling</source>
    <translation>Verkauf</translation>
+  </message>
+  <message>
+   <source>Semicolon ( ; )</source>
+   <translation>Strichpunkt ( ; )</translation>
   </message>
   <message>
    <source>Sequence</source>
@@ -6308,6 +6484,14 @@
    <translation>Blatt des Lieferanten</translation>
   </message>
   <message>
+   <source>Suppliers of the order</source>
+   <translation>Lieferanten der Bestellung</translation>
+  </message>
+  <message>
+   <source>Suppliers…</source>
+   <translation>Lieferanten…</translation>
+  </message>
+  <message>
    <source>Supply pressure</source>
    <translation>Druck am Abgang</translation>
   </message>
@@ -6368,6 +6552,10 @@
    <translation>Heraus&amp;nehmen</translation>
   </message>
   <message>
+   <source>Tabulator</source>
+   <translation>Tabulator</translation>
+  </message>
+  <message>
    <source>Take &amp;back the last change</source>
    <translation>Letzte Änderung &amp;zurücknehmen</translation>
   </message>
@@ -6386,6 +6574,10 @@
   <message>
    <source>Take &amp;over the planned set</source>
    <translation>Geplanten Satz über&amp;nehmen</translation>
+  </message>
+  <message>
+   <source>Take an alternate</source>
+   <translation>Alternative nehmen</translation>
   </message>
   <message>
    <source>Take away</source>
@@ -6454,6 +6646,14 @@
   <message>
    <source>Take this list &amp;out</source>
    <translation>Diese Liste her&amp;ausnehmen</translation>
+  </message>
+  <message>
+   <source>Take what is kept for this supplier out of the book</source>
+   <translation>Aus dem Buch nehmen, was für diesen Lieferanten behalten ist</translation>
+  </message>
+  <message>
+   <source>Take {0} instead of {1}</source>
+   <translation>{0} anstelle von {1} nehmen</translation>
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
@@ -6592,6 +6792,10 @@
    <translation>Text der Lizenz</translation>
   </message>
   <message>
+   <source>Text of your own</source>
+   <translation>Eigener Text</translation>
+  </message>
+  <message>
    <source>Text to write</source>
    <translation>Zu schreibender Text</translation>
   </message>
@@ -6630,6 +6834,14 @@
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>Das Buch ist wieder die Sicherung: {count} Aufnahmen. Was vorher dort lag, ist {path}.</translation>
+  </message>
+  <message>
+   <source>The book keeps these columns for every later order</source>
+   <translation>Das Buch behält diese Spalten für jede spätere Bestellung</translation>
+  </message>
+  <message>
+   <source>The book keeps this for {0}.</source>
+   <translation>Das Buch behält dies für {0}.</translation>
   </message>
   <message>
    <source>The book lies on a server.</source>
@@ -6798,6 +7010,10 @@
   <message>
    <source>The same as wanted</source>
    <translation>Dasselbe wie gewünscht</translation>
+  </message>
+  <message>
+   <source>The same in every row: an account number, a unit.</source>
+   <translation>In jeder Zeile gleich: eine Kontonummer, eine Einheit.</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
@@ -7128,12 +7344,24 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>US-Einheiten</translation>
   </message>
   <message>
+   <source>UTF-8 with byte order mark</source>
+   <translation>UTF-8 mit Bytereihenfolgemarke</translation>
+  </message>
+  <message>
+   <source>UTF-8 without a mark</source>
+   <translation>UTF-8 ohne Marke</translation>
+  </message>
+  <message>
    <source>Undo the last agreement</source>
    <translation>Letzte Vereinbarung zurücknehmen</translation>
   </message>
   <message>
    <source>Unified</source>
    <translation>UN (Unified)</translation>
+  </message>
+  <message>
+   <source>Unit</source>
+   <translation>Einheit</translation>
   </message>
   <message>
    <source>Unit or currency of {0}</source>
@@ -7460,6 +7688,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was angeboten wird, was nicht, und zu welchen Verkaufsbedingungen.</translation>
   </message>
   <message>
+   <source>What is ordered from each supplier, as a file in the columns that it wants</source>
+   <translation>Was bei jedem Lieferanten bestellt wird, als Datei in den Spalten, die er will</translation>
+  </message>
+  <message>
    <source>What is otherwise</source>
    <translation>Was anders ist</translation>
   </message>
@@ -7520,6 +7752,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was dafür spricht</translation>
   </message>
   <message>
+   <source>What stands above the column.</source>
+   <translation>Was über der Spalte steht.</translation>
+  </message>
+  <message>
    <source>What stands behind the chosen combination</source>
    <translation>Was hinter der gewählten Kombination steht</translation>
   </message>
@@ -7552,6 +7788,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was die Änderung in Geld bedeutet, ist nicht zu sagen: {0}</translation>
   </message>
   <message>
+   <source>What the column holds.</source>
+   <translation>Was die Spalte enthält.</translation>
+  </message>
+  <message>
    <source>What the columns hold</source>
    <translation>Was die Spalten enthalten</translation>
   </message>
@@ -7566,6 +7806,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What the draft of {0} holds otherwise than its newest edition is lost. Discard it?</source>
    <translation>Was der Entwurf von {0} anders enthält als die neueste Ausgabe, geht verloren. Verwerfen?</translation>
+  </message>
+  <message>
+   <source>What the file holds</source>
+   <translation>Was die Datei enthält</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
@@ -7820,6 +8064,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Warum?</translation>
   </message>
   <message>
+   <source>Windows-1252</source>
+   <translation>Windows-1252</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Wünsche</translation>
   </message>
@@ -8038,6 +8286,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
    <translation>Ihre eigene Angebotsnummer oder ein Muster für das Buch: {year}-{serial:04}.</translation>
+  </message>
+  <message>
+   <source>Your text</source>
+   <translation>Ihr Text</translation>
   </message>
   <message>
    <source>a day is needed</source>
@@ -8888,6 +9140,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0}, wie es vorliegt, und wie Aufnahme und vorliegende Bedingungen jetzt angeboten würden.</translation>
   </message>
   <message>
+   <source>{0} as it is, and with {1} instead of {2}.</source>
+   <translation>{0}, wie es ist, und mit {1} anstelle von {2}.</translation>
+  </message>
+  <message>
    <source>{0} differences</source>
    <translation>{0} Unterschiede</translation>
   </message>
@@ -8898,6 +9154,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} entries, the first {1} shown</source>
    <translation>{0} Einträge, die ersten {1} gezeigt</translation>
+  </message>
+  <message>
+   <source>{0} files are in {1}</source>
+   <translation>{0} Dateien liegen in {1}</translation>
   </message>
   <message>
    <source>{0} instead of {1}</source>
@@ -9122,6 +9382,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0}; another unit may stand behind the number.</source>
    <translation>{0}; hinter der Zahl darf eine andere Einheit stehen.</translation>
+  </message>
+  <message>
+   <source>{0}; lines: {1}, pieces: {2}</source>
+   <translation>{0}; Zeilen: {1}, Stück: {2}</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>

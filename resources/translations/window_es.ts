@@ -212,12 +212,20 @@
    <translation>&amp;Montarla y anotarla</translation>
   </message>
   <message>
+   <source>&amp;Forget</source>
+   <translation>&amp;Olvidar</translation>
+  </message>
+  <message>
    <source>&amp;Freight</source>
    <translation>&amp;Flete</translation>
   </message>
   <message>
    <source>&amp;Go</source>
    <translation>&amp;Ir</translation>
+  </message>
+  <message>
+   <source>&amp;Headings in the first row</source>
+   <translation>&amp;Títulos en la primera fila</translation>
   </message>
   <message>
    <source>&amp;Health</source>
@@ -266,6 +274,10 @@
   <message>
    <source>&amp;Joints of a container of sealant</source>
    <translation>&amp;Uniones por envase de sellador</translation>
+  </message>
+  <message>
+   <source>&amp;Keep for this supplier</source>
+   <translation>&amp;Guardar para este proveedor</translation>
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
@@ -614,6 +626,10 @@
   <message>
    <source>&amp;Take in a price file…</source>
    <translation>&amp;Tomar un archivo de precios…</translation>
+  </message>
+  <message>
+   <source>&amp;Take it and quote so</source>
+   <translation>&amp;Tomarla y cotizar así</translation>
   </message>
   <message>
    <source>&amp;Take its figures</source>
@@ -1380,6 +1396,10 @@
    <translation>Coaxial de equilibrio</translation>
   </message>
   <message>
+   <source>Bar ( | )</source>
+   <translation>Barra ( | )</translation>
+  </message>
+  <message>
    <source>Because</source>
    <translation>Porque</translation>
   </message>
@@ -1430,6 +1450,10 @@
   <message>
    <source>Between 0 and 50, written without the sign.</source>
    <translation>Entre 0 y 50, escrito sin el signo.</translation>
+  </message>
+  <message>
+   <source>Between cells</source>
+   <translation>Entre celdas</translation>
   </message>
   <message>
    <source>Blend</source>
@@ -1736,8 +1760,20 @@
    <translation>Columna</translation>
   </message>
   <message>
+   <source>Columns of the file</source>
+   <translation>Columnas del archivo</translation>
+  </message>
+  <message>
    <source>Combinations asked</source>
    <translation>Combinaciones preguntadas</translation>
+  </message>
+  <message>
+   <source>Comma ( , )</source>
+   <translation>Coma ( , )</translation>
+  </message>
+  <message>
+   <source>Comma (1,50)</source>
+   <translation>Coma (1,50)</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1796,6 +1832,10 @@
    <translation>Contacto</translation>
   </message>
   <message>
+   <source>Content</source>
+   <translation>Contenido</translation>
+  </message>
+  <message>
    <source>Conventional hardware</source>
    <translation>Equipo convencional</translation>
   </message>
@@ -1852,6 +1892,14 @@
    <translation>Costo y margen por línea y opción: interno, nunca para el cliente</translation>
   </message>
   <message>
+   <source>Cost of one piece</source>
+   <translation>Costo de una pieza</translation>
+  </message>
+  <message>
+   <source>Cost of the line</source>
+   <translation>Costo de la línea</translation>
+  </message>
+  <message>
    <source>Cost, {0}</source>
    <translation>Costo, {0}</translation>
   </message>
@@ -1906,6 +1954,14 @@
   <message>
    <source>Currency of prices that name none</source>
    <translation>Moneda de los precios que no nombran ninguna</translation>
+  </message>
+  <message>
+   <source>Currency of the cost</source>
+   <translation>Moneda del costo</translation>
+  </message>
+  <message>
+   <source>Currency of the list</source>
+   <translation>Moneda de la lista</translation>
   </message>
   <message>
    <source>Currency of the price list</source>
@@ -1980,12 +2036,20 @@
    <translation>Día del precio</translation>
   </message>
   <message>
+   <source>Day of the quotation</source>
+   <translation>Día de la cotización</translation>
+  </message>
+  <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
    <translation>Día en que hay que volver a preguntar al cliente; la respuesta lo quita</translation>
   </message>
   <message>
    <source>Days</source>
    <translation>Días</translation>
+  </message>
+  <message>
+   <source>Days as</source>
+   <translation>Días como</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2024,6 +2088,10 @@
    <translation>Decide el umbral de ventas en Europa.</translation>
   </message>
   <message>
+   <source>Decimal sign</source>
+   <translation>Signo decimal</translation>
+  </message>
+  <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
    <translation>Rechazada. Vuelva a cotizarla y guárdela: se abre la revisión {0}.</translation>
   </message>
@@ -2046,6 +2114,10 @@
   <message>
    <source>Describe pa&amp;rt</source>
    <translation>Descri&amp;bir pieza</translation>
+  </message>
+  <message>
+   <source>Description</source>
+   <translation>Descripción</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
@@ -2396,6 +2468,10 @@
    <translation>Vacío: precio pendiente.</translation>
   </message>
   <message>
+   <source>Encoding</source>
+   <translation>Codificación</translation>
+  </message>
+  <message>
    <source>Encoding of a text file</source>
    <translation>Codificación de un archivo de texto</translation>
   </message>
@@ -2672,6 +2748,10 @@
    <translation>Carpeta para levantamientos, cotizaciones, catálogos y reglas</translation>
   </message>
   <message>
+   <source>Folder for the orders of all suppliers</source>
+   <translation>Carpeta para los pedidos de todos los proveedores</translation>
+  </message>
+  <message>
    <source>Folder of survey files</source>
    <translation>Carpeta de archivos de levantamiento</translation>
   </message>
@@ -2710,6 +2790,10 @@
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
    <translation>Para listas de precios en otra moneda: una unidad de la suya en unidades de la cotización.</translation>
+  </message>
+  <message>
+   <source>For quantities and masses.</source>
+   <translation>Para cantidades y masas.</translation>
   </message>
   <message>
    <source>Forecourt from above</source>
@@ -2884,6 +2968,10 @@
    <translation>Encabezado de la lista.</translation>
   </message>
   <message>
+   <source>Heading</source>
+   <translation>Título</translation>
+  </message>
+  <message>
    <source>Heigh&amp;t from which the cord pulls</source>
    <translation>Altura desde la que tira el ca&amp;ble</translation>
   </message>
@@ -3026,6 +3114,10 @@
   <message>
    <source>ISO 4217</source>
    <translation>ISO 4217</translation>
+  </message>
+  <message>
+   <source>ISO 8859-1</source>
+   <translation>ISO 8859-1</translation>
   </message>
   <message>
    <source>Import dispenser types</source>
@@ -3228,6 +3320,10 @@
    <translation>Juzgando {part} en {label}…</translation>
   </message>
   <message>
+   <source>Keep an alternate in place of its part and quote so; the money is shown first</source>
+   <translation>Conservar una alternativa en lugar de su pieza y cotizar así; el dinero se muestra primero</translation>
+  </message>
+  <message>
    <source>Keep as usual terms</source>
    <translation>Guardar como condiciones usuales</translation>
   </message>
@@ -3290,6 +3386,10 @@
   <message>
    <source>Keys</source>
    <translation>Teclas</translation>
+  </message>
+  <message>
+   <source>Kilograms</source>
+   <translation>Kilogramos</translation>
   </message>
   <message>
    <source>Kind</source>
@@ -3358,6 +3458,10 @@
   <message>
    <source>Lead time</source>
    <translation>Plazo de entrega</translation>
+  </message>
+  <message>
+   <source>Lead time in days</source>
+   <translation>Plazo de entrega en días</translation>
   </message>
   <message>
    <source>Leads to</source>
@@ -3504,6 +3608,10 @@
    <translation>Líquido que se vende hoy</translation>
   </message>
   <message>
+   <source>List price</source>
+   <translation>Precio de lista</translation>
+  </message>
+  <message>
    <source>List prices of the catalog in this currency.</source>
    <translation>Precios de lista del catálogo en esta moneda.</translation>
   </message>
@@ -3616,6 +3724,14 @@
    <translation>Fabricante de la lista de precios</translation>
   </message>
   <message>
+   <source>Makers ordered there</source>
+   <translation>Fabricantes pedidos allí</translation>
+  </message>
+  <message>
+   <source>Makers whose parts are ordered there, parted by semicolons</source>
+   <translation>Fabricantes cuyas piezas se piden allí, separados por puntos y comas</translation>
+  </message>
+  <message>
    <source>Makes one change of the survey, which can be undone.</source>
    <translation>Hace un cambio del levantamiento, que se puede deshacer.</translation>
   </message>
@@ -3642,6 +3758,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Marque una pieza para leer aquí qué habla en su contra.</translation>
+  </message>
+  <message>
+   <source>Mass of the line</source>
+   <translation>Masa de la línea</translation>
   </message>
   <message>
    <source>Materials, labor, freight: any of them.</source>
@@ -4056,6 +4176,10 @@
    <translation>No se oculta nada: qué se incumple, qué queda abierto, qué conviene saber.</translation>
   </message>
   <message>
+   <source>Nothing is kept; these are the usual columns.</source>
+   <translation>No se guarda nada; estas son las columnas usuales.</translation>
+  </message>
+  <message>
    <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
    <translation>Mirar no cambia el levantamiento. Aceptar hace un solo cambio, que se puede deshacer.</translation>
   </message>
@@ -4144,8 +4268,16 @@
    <translation>Número del artículo</translation>
   </message>
   <message>
+   <source>Number of the line</source>
+   <translation>Número de la línea</translation>
+  </message>
+  <message>
    <source>Number of the part</source>
    <translation>Número de la pieza</translation>
+  </message>
+  <message>
+   <source>Number of the quotation</source>
+   <translation>Número de la cotización</translation>
   </message>
   <message>
    <source>Number, customer, site or part</source>
@@ -4284,6 +4416,10 @@
    <translation>Una revisión hasta ahora.</translation>
   </message>
   <message>
+   <source>One row for each column, from left to right. The customer's price is none of them.</source>
+   <translation>Una fila por columna, de izquierda a derecha. El precio del cliente no es ninguna de ellas.</translation>
+  </message>
+  <message>
    <source>One search over commands, positions, surveys, quotations, parts and help.</source>
    <translation>Una búsqueda en órdenes, posiciones, levantamientos, cotizaciones, piezas y ayuda.</translation>
   </message>
@@ -4360,8 +4496,8 @@
    <translation>Opción excluida, total</translation>
   </message>
   <message>
-   <source>Option of the pick list</source>
-   <translation>Opción de la lista de surtido</translation>
+   <source>Option of the pick list and the suppliers</source>
+   <translation>Opción de la lista de surtido y de los proveedores</translation>
   </message>
   <message>
    <source>Option “{0}”</source>
@@ -4382,6 +4518,10 @@
   <message>
    <source>Order lot</source>
    <translation>Lote de pedido</translation>
+  </message>
+  <message>
+   <source>Orders by supplier: {0}</source>
+   <translation>Pedidos por proveedor: {0}</translation>
   </message>
   <message>
    <source>Other answer</source>
@@ -4510,6 +4650,10 @@
   <message>
    <source>Packages with their licenses</source>
    <translation>Paquetes con sus licencias</translation>
+  </message>
+  <message>
+   <source>Packs</source>
+   <translation>Paquetes</translation>
   </message>
   <message>
    <source>Page</source>
@@ -4768,6 +4912,10 @@
    <translation>Piezas</translation>
   </message>
   <message>
+   <source>Pieces in a pack</source>
+   <translation>Piezas por paquete</translation>
+  </message>
+  <message>
    <source>Pieces of one count add up; another name begins anew.</source>
    <translation>Las piezas de un recuento se suman; otro nombre empieza de nuevo.</translation>
   </message>
@@ -4872,6 +5020,10 @@
    <translation>Placa u hoja del fabricante</translation>
   </message>
   <message>
+   <source>Point (1.50)</source>
+   <translation>Punto (1.50)</translation>
+  </message>
+  <message>
    <source>Pos&amp;ition today</source>
    <translation>Pos&amp;ición hoy</translation>
   </message>
@@ -4942,6 +5094,10 @@
   <message>
    <source>Positions with a dated record are counted; a row leads to its station.</source>
    <translation>Se cuentan las posiciones con registro fechado; una fila lleva a su estación.</translation>
+  </message>
+  <message>
+   <source>Pounds</source>
+   <translation>Libras</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
@@ -5150,6 +5306,10 @@
   <message>
    <source>Qty</source>
    <translation>Cant.</translation>
+  </message>
+  <message>
+   <source>Quantity</source>
+   <translation>Cantidad</translation>
   </message>
   <message>
    <source>Quantity ordered</source>
@@ -5604,6 +5764,10 @@
    <translation>Revisión anterior</translation>
   </message>
   <message>
+   <source>Revision of the quotation</source>
+   <translation>Revisión de la cotización</translation>
+  </message>
+  <message>
    <source>Revision {0} as it was sent on {1}; {2}.</source>
    <translation>Revisión {0} como se envió el {1}; {2}.</translation>
   </message>
@@ -5676,8 +5840,16 @@
    <translation>&amp;Guardar otra vez</translation>
   </message>
   <message>
+   <source>Save &amp;all…</source>
+   <translation>Guardar &amp;todos…</translation>
+  </message>
+  <message>
    <source>Save &amp;calendar…</source>
    <translation>Guardar &amp;calendario…</translation>
+  </message>
+  <message>
+   <source>Save &amp;text…</source>
+   <translation>Guardar te&amp;xto…</translation>
   </message>
   <message>
    <source>Save &amp;workbook…</source>
@@ -5910,6 +6082,10 @@
   <message>
    <source>Selling</source>
    <translation>Venta</translation>
+  </message>
+  <message>
+   <source>Semicolon ( ; )</source>
+   <translation>Punto y coma ( ; )</translation>
   </message>
   <message>
    <source>Sequence</source>
@@ -6308,6 +6484,14 @@
    <translation>Hoja del proveedor</translation>
   </message>
   <message>
+   <source>Suppliers of the order</source>
+   <translation>Proveedores del pedido</translation>
+  </message>
+  <message>
+   <source>Suppliers…</source>
+   <translation>Proveedores…</translation>
+  </message>
+  <message>
    <source>Supply pressure</source>
    <translation>Presión en salida</translation>
   </message>
@@ -6368,6 +6552,10 @@
    <translation>Re&amp;tirar</translation>
   </message>
   <message>
+   <source>Tabulator</source>
+   <translation>Tabulador</translation>
+  </message>
+  <message>
    <source>Take &amp;back the last change</source>
    <translation>Des&amp;hacer el último cambio</translation>
   </message>
@@ -6386,6 +6574,10 @@
   <message>
    <source>Take &amp;over the planned set</source>
    <translation>T&amp;omar el conjunto planificado</translation>
+  </message>
+  <message>
+   <source>Take an alternate</source>
+   <translation>Tomar una alternativa</translation>
   </message>
   <message>
    <source>Take away</source>
@@ -6454,6 +6646,14 @@
   <message>
    <source>Take this list &amp;out</source>
    <translation>Quitar esta &amp;lista</translation>
+  </message>
+  <message>
+   <source>Take what is kept for this supplier out of the book</source>
+   <translation>Quitar del libro lo que se guarda de este proveedor</translation>
+  </message>
+  <message>
+   <source>Take {0} instead of {1}</source>
+   <translation>Tomar {0} en lugar de {1}</translation>
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
@@ -6592,6 +6792,10 @@
    <translation>Texto de la licencia</translation>
   </message>
   <message>
+   <source>Text of your own</source>
+   <translation>Texto propio</translation>
+  </message>
+  <message>
    <source>Text to write</source>
    <translation>Texto que escribir</translation>
   </message>
@@ -6630,6 +6834,14 @@
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>El libro vuelve a ser el respaldo: {count} levantamientos. Lo que había antes está en {path}.</translation>
+  </message>
+  <message>
+   <source>The book keeps these columns for every later order</source>
+   <translation>El libro guarda estas columnas para cada pedido posterior</translation>
+  </message>
+  <message>
+   <source>The book keeps this for {0}.</source>
+   <translation>El libro guarda esto para {0}.</translation>
   </message>
   <message>
    <source>The book lies on a server.</source>
@@ -6798,6 +7010,10 @@
   <message>
    <source>The same as wanted</source>
    <translation>Lo mismo que se desea</translation>
+  </message>
+  <message>
+   <source>The same in every row: an account number, a unit.</source>
+   <translation>Igual en cada fila: un número de cuenta, una unidad.</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
@@ -7128,12 +7344,24 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Unidades de EE. UU.</translation>
   </message>
   <message>
+   <source>UTF-8 with byte order mark</source>
+   <translation>UTF-8 con marca de orden de bytes</translation>
+  </message>
+  <message>
+   <source>UTF-8 without a mark</source>
+   <translation>UTF-8 sin marca</translation>
+  </message>
+  <message>
    <source>Undo the last agreement</source>
    <translation>Deshacer el último acuerdo</translation>
   </message>
   <message>
    <source>Unified</source>
    <translation>Unificada</translation>
+  </message>
+  <message>
+   <source>Unit</source>
+   <translation>Unidad</translation>
   </message>
   <message>
    <source>Unit or currency of {0}</source>
@@ -7460,6 +7688,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué se ofrece, qué no, y en qué condiciones de venta.</translation>
   </message>
   <message>
+   <source>What is ordered from each supplier, as a file in the columns that it wants</source>
+   <translation>Lo que se pide a cada proveedor, como archivo en las columnas que quiere</translation>
+  </message>
+  <message>
    <source>What is otherwise</source>
    <translation>Qué cambia</translation>
   </message>
@@ -7520,6 +7752,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Qué habla a su favor</translation>
   </message>
   <message>
+   <source>What stands above the column.</source>
+   <translation>Lo que va encima de la columna.</translation>
+  </message>
+  <message>
    <source>What stands behind the chosen combination</source>
    <translation>Qué hay tras la combinación elegida</translation>
   </message>
@@ -7552,6 +7788,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>No se puede decir lo que el cambio significa en dinero: {0}</translation>
   </message>
   <message>
+   <source>What the column holds.</source>
+   <translation>Lo que lleva la columna.</translation>
+  </message>
+  <message>
    <source>What the columns hold</source>
    <translation>Qué contienen las columnas</translation>
   </message>
@@ -7566,6 +7806,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What the draft of {0} holds otherwise than its newest edition is lost. Discard it?</source>
    <translation>Se pierde lo que el borrador de {0} tiene distinto de su última edición. ¿Descartarlo?</translation>
+  </message>
+  <message>
+   <source>What the file holds</source>
+   <translation>Lo que lleva el archivo</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
@@ -7820,6 +8064,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Por qué?</translation>
   </message>
   <message>
+   <source>Windows-1252</source>
+   <translation>Windows-1252</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Deseos</translation>
   </message>
@@ -8038,6 +8286,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
    <translation>Su propio número de cotización, o un patrón para el libro: {year}-{serial:04}.</translation>
+  </message>
+  <message>
+   <source>Your text</source>
+   <translation>Su texto</translation>
   </message>
   <message>
    <source>a day is needed</source>
@@ -8888,6 +9140,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} como está a la vista, y como se cotizarían ahora el levantamiento y los términos a la vista.</translation>
   </message>
   <message>
+   <source>{0} as it is, and with {1} instead of {2}.</source>
+   <translation>{0} como está, y con {1} en lugar de {2}.</translation>
+  </message>
+  <message>
    <source>{0} differences</source>
    <translation>{0} diferencias</translation>
   </message>
@@ -8898,6 +9154,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} entries, the first {1} shown</source>
    <translation>{0} entradas, se muestran las primeras {1}</translation>
+  </message>
+  <message>
+   <source>{0} files are in {1}</source>
+   <translation>{0} archivos están en {1}</translation>
   </message>
   <message>
    <source>{0} instead of {1}</source>
@@ -9122,6 +9382,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0}; another unit may stand behind the number.</source>
    <translation>{0}; detrás del número puede ir otra unidad.</translation>
+  </message>
+  <message>
+   <source>{0}; lines: {1}, pieces: {2}</source>
+   <translation>{0}; líneas: {1}, piezas: {2}</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>

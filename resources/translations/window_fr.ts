@@ -212,12 +212,20 @@
    <translation>&amp;Poser et noter</translation>
   </message>
   <message>
+   <source>&amp;Forget</source>
+   <translation>&amp;Oublier</translation>
+  </message>
+  <message>
    <source>&amp;Freight</source>
    <translation>&amp;Transport</translation>
   </message>
   <message>
    <source>&amp;Go</source>
    <translation>&amp;Aller</translation>
+  </message>
+  <message>
+   <source>&amp;Headings in the first row</source>
+   <translation>&amp;Titres dans la première ligne</translation>
   </message>
   <message>
    <source>&amp;Health</source>
@@ -266,6 +274,10 @@
   <message>
    <source>&amp;Joints of a container of sealant</source>
    <translation>&amp;Joints par récipient de produit</translation>
+  </message>
+  <message>
+   <source>&amp;Keep for this supplier</source>
+   <translation>&amp;Garder pour ce fournisseur</translation>
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
@@ -614,6 +626,10 @@
   <message>
    <source>&amp;Take in a price file…</source>
    <translation>Re&amp;prendre un fichier de prix…</translation>
+  </message>
+  <message>
+   <source>&amp;Take it and quote so</source>
+   <translation>La &amp;prendre et chiffrer ainsi</translation>
   </message>
   <message>
    <source>&amp;Take its figures</source>
@@ -1380,6 +1396,10 @@
    <translation>Coaxial à équilibrage</translation>
   </message>
   <message>
+   <source>Bar ( | )</source>
+   <translation>Barre ( | )</translation>
+  </message>
+  <message>
    <source>Because</source>
    <translation>Raison</translation>
   </message>
@@ -1430,6 +1450,10 @@
   <message>
    <source>Between 0 and 50, written without the sign.</source>
    <translation>Entre 0 et 50, écrit sans le signe.</translation>
+  </message>
+  <message>
+   <source>Between cells</source>
+   <translation>Entre cellules</translation>
   </message>
   <message>
    <source>Blend</source>
@@ -1736,8 +1760,20 @@
    <translation>Colonne</translation>
   </message>
   <message>
+   <source>Columns of the file</source>
+   <translation>Colonnes du fichier</translation>
+  </message>
+  <message>
    <source>Combinations asked</source>
    <translation>Combinaisons demandées</translation>
+  </message>
+  <message>
+   <source>Comma ( , )</source>
+   <translation>Virgule ( , )</translation>
+  </message>
+  <message>
+   <source>Comma (1,50)</source>
+   <translation>Virgule (1,50)</translation>
   </message>
   <message>
    <source>Command</source>
@@ -1796,6 +1832,10 @@
    <translation>Contact</translation>
   </message>
   <message>
+   <source>Content</source>
+   <translation>Contenu</translation>
+  </message>
+  <message>
    <source>Conventional hardware</source>
    <translation>Matériel conventionnel</translation>
   </message>
@@ -1852,6 +1892,14 @@
    <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
   </message>
   <message>
+   <source>Cost of one piece</source>
+   <translation>Coût d’une pièce</translation>
+  </message>
+  <message>
+   <source>Cost of the line</source>
+   <translation>Coût de la ligne</translation>
+  </message>
+  <message>
    <source>Cost, {0}</source>
    <translation>Coût, {0}</translation>
   </message>
@@ -1906,6 +1954,14 @@
   <message>
    <source>Currency of prices that name none</source>
    <translation>Monnaie des prix qui n'en nomment pas</translation>
+  </message>
+  <message>
+   <source>Currency of the cost</source>
+   <translation>Monnaie du coût</translation>
+  </message>
+  <message>
+   <source>Currency of the list</source>
+   <translation>Monnaie de la liste</translation>
   </message>
   <message>
    <source>Currency of the price list</source>
@@ -1980,12 +2036,20 @@
    <translation>Jour du prix</translation>
   </message>
   <message>
+   <source>Day of the quotation</source>
+   <translation>Jour du devis</translation>
+  </message>
+  <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
    <translation>Jour où relancer le client ; la réponse l’enlève</translation>
   </message>
   <message>
    <source>Days</source>
    <translation>Jours</translation>
+  </message>
+  <message>
+   <source>Days as</source>
+   <translation>Jours en</translation>
   </message>
   <message>
    <source>Days for which the offer stands, 1 to 730.</source>
@@ -2024,6 +2088,10 @@
    <translation>Décide du seuil de ventes en Europe.</translation>
   </message>
   <message>
+   <source>Decimal sign</source>
+   <translation>Signe décimal</translation>
+  </message>
+  <message>
    <source>Declined. Requote it and keep it: revision {0} opens.</source>
    <translation>Refusé. Refaites le devis et gardez-le : la révision {0} s'ouvre.</translation>
   </message>
@@ -2046,6 +2114,10 @@
   <message>
    <source>Describe pa&amp;rt</source>
    <translation>Décrire la pi&amp;èce</translation>
+  </message>
+  <message>
+   <source>Description</source>
+   <translation>Désignation</translation>
   </message>
   <message>
    <source>Description of an installed part</source>
@@ -2396,6 +2468,10 @@
    <translation>Vide : le prix suivra.</translation>
   </message>
   <message>
+   <source>Encoding</source>
+   <translation>Encodage</translation>
+  </message>
+  <message>
    <source>Encoding of a text file</source>
    <translation>Encodage d'un fichier texte</translation>
   </message>
@@ -2672,6 +2748,10 @@
    <translation>Dossier pour relevés, devis, catalogues et règles</translation>
   </message>
   <message>
+   <source>Folder for the orders of all suppliers</source>
+   <translation>Dossier pour les commandes de tous les fournisseurs</translation>
+  </message>
+  <message>
    <source>Folder of survey files</source>
    <translation>Dossier de fichiers de relevé</translation>
   </message>
@@ -2710,6 +2790,10 @@
   <message>
    <source>For price lists in another currency: one unit of theirs in units of the quotation's.</source>
    <translation>Pour les listes dans une autre monnaie : une unité de la leur en unités de celle du devis.</translation>
+  </message>
+  <message>
+   <source>For quantities and masses.</source>
+   <translation>Pour les quantités et les masses.</translation>
   </message>
   <message>
    <source>Forecourt from above</source>
@@ -2884,6 +2968,10 @@
    <translation>En-tête de la nomenclature.</translation>
   </message>
   <message>
+   <source>Heading</source>
+   <translation>Titre</translation>
+  </message>
+  <message>
    <source>Heigh&amp;t from which the cord pulls</source>
    <translation>Hauteur d'où ti&amp;re le câble</translation>
   </message>
@@ -3026,6 +3114,10 @@
   <message>
    <source>ISO 4217</source>
    <translation>ISO 4217</translation>
+  </message>
+  <message>
+   <source>ISO 8859-1</source>
+   <translation>ISO 8859-1</translation>
   </message>
   <message>
    <source>Import dispenser types</source>
@@ -3228,6 +3320,10 @@
    <translation>Examen de {part} à {label}…</translation>
   </message>
   <message>
+   <source>Keep an alternate in place of its part and quote so; the money is shown first</source>
+   <translation>Garder une variante à la place de sa pièce et chiffrer ainsi ; l’argent est montré d’abord</translation>
+  </message>
+  <message>
    <source>Keep as usual terms</source>
    <translation>Garder comme conditions usuelles</translation>
   </message>
@@ -3290,6 +3386,10 @@
   <message>
    <source>Keys</source>
    <translation>Touches</translation>
+  </message>
+  <message>
+   <source>Kilograms</source>
+   <translation>Kilogrammes</translation>
   </message>
   <message>
    <source>Kind</source>
@@ -3358,6 +3458,10 @@
   <message>
    <source>Lead time</source>
    <translation>Délai</translation>
+  </message>
+  <message>
+   <source>Lead time in days</source>
+   <translation>Délai de livraison en jours</translation>
   </message>
   <message>
    <source>Leads to</source>
@@ -3504,6 +3608,10 @@
    <translation>Liquide vendu aujourd'hui</translation>
   </message>
   <message>
+   <source>List price</source>
+   <translation>Prix de liste</translation>
+  </message>
+  <message>
    <source>List prices of the catalog in this currency.</source>
    <translation>Prix de liste du catalogue dans cette monnaie.</translation>
   </message>
@@ -3616,6 +3724,14 @@
    <translation>Fabricant de la liste de prix</translation>
   </message>
   <message>
+   <source>Makers ordered there</source>
+   <translation>Fabricants commandés là</translation>
+  </message>
+  <message>
+   <source>Makers whose parts are ordered there, parted by semicolons</source>
+   <translation>Fabricants dont les pièces y sont commandées, séparés par des points-virgules</translation>
+  </message>
+  <message>
    <source>Makes one change of the survey, which can be undone.</source>
    <translation>Fait un changement du relevé, qui peut être annulé.</translation>
   </message>
@@ -3642,6 +3758,10 @@
   <message>
    <source>Mark a part to read what speaks against it here.</source>
    <translation>Marquez une pièce pour lire ce qui s'y oppose ici.</translation>
+  </message>
+  <message>
+   <source>Mass of the line</source>
+   <translation>Masse de la ligne</translation>
   </message>
   <message>
    <source>Materials, labor, freight: any of them.</source>
@@ -4056,6 +4176,10 @@
    <translation>Rien n'est caché : ce qui est enfreint, ce qui est ouvert, ce qui est bon à savoir.</translation>
   </message>
   <message>
+   <source>Nothing is kept; these are the usual columns.</source>
+   <translation>Rien n’est gardé ; ce sont les colonnes usuelles.</translation>
+  </message>
+  <message>
    <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
    <translation>Consulter ne change pas le relevé. Accepter en fait une seule modification, qui peut être annulée.</translation>
   </message>
@@ -4144,8 +4268,16 @@
    <translation>Numéro de l'article</translation>
   </message>
   <message>
+   <source>Number of the line</source>
+   <translation>Numéro de la ligne</translation>
+  </message>
+  <message>
    <source>Number of the part</source>
    <translation>Numéro de la pièce</translation>
+  </message>
+  <message>
+   <source>Number of the quotation</source>
+   <translation>Numéro du devis</translation>
   </message>
   <message>
    <source>Number, customer, site or part</source>
@@ -4284,6 +4416,10 @@
    <translation>Une seule révision jusqu'ici.</translation>
   </message>
   <message>
+   <source>One row for each column, from left to right. The customer's price is none of them.</source>
+   <translation>Une ligne pour chaque colonne, de gauche à droite. Le prix du client n’en est pas.</translation>
+  </message>
+  <message>
    <source>One search over commands, positions, surveys, quotations, parts and help.</source>
    <translation>Une recherche parmi commandes, postes, relevés, devis, pièces et aide.</translation>
   </message>
@@ -4360,8 +4496,8 @@
    <translation>Option ôtée, total</translation>
   </message>
   <message>
-   <source>Option of the pick list</source>
-   <translation>Option de la liste de prélèvement</translation>
+   <source>Option of the pick list and the suppliers</source>
+   <translation>Option de la liste de prélèvement et des fournisseurs</translation>
   </message>
   <message>
    <source>Option “{0}”</source>
@@ -4382,6 +4518,10 @@
   <message>
    <source>Order lot</source>
    <translation>Lot de commande</translation>
+  </message>
+  <message>
+   <source>Orders by supplier: {0}</source>
+   <translation>Commandes par fournisseur : {0}</translation>
   </message>
   <message>
    <source>Other answer</source>
@@ -4510,6 +4650,10 @@
   <message>
    <source>Packages with their licenses</source>
    <translation>Paquets avec leurs licences</translation>
+  </message>
+  <message>
+   <source>Packs</source>
+   <translation>Paquets</translation>
   </message>
   <message>
    <source>Page</source>
@@ -4768,6 +4912,10 @@
    <translation>Pièces</translation>
   </message>
   <message>
+   <source>Pieces in a pack</source>
+   <translation>Pièces par paquet</translation>
+  </message>
+  <message>
    <source>Pieces of one count add up; another name begins anew.</source>
    <translation>Les pièces d'un comptage s'additionnent ; un autre nom recommence.</translation>
   </message>
@@ -4872,6 +5020,10 @@
    <translation>Plaque ou fiche du fabricant</translation>
   </message>
   <message>
+   <source>Point (1.50)</source>
+   <translation>Point (1.50)</translation>
+  </message>
+  <message>
    <source>Pos&amp;ition today</source>
    <translation>Poste aujourd'&amp;hui</translation>
   </message>
@@ -4942,6 +5094,10 @@
   <message>
    <source>Positions with a dated record are counted; a row leads to its station.</source>
    <translation>Sont comptées les positions avec un relevé daté ; une ligne mène à sa station.</translation>
+  </message>
+  <message>
+   <source>Pounds</source>
+   <translation>Livres</translation>
   </message>
   <message>
    <source>Pr&amp;ices</source>
@@ -5150,6 +5306,10 @@
   <message>
    <source>Qty</source>
    <translation>Qté</translation>
+  </message>
+  <message>
+   <source>Quantity</source>
+   <translation>Quantité</translation>
   </message>
   <message>
    <source>Quantity ordered</source>
@@ -5604,6 +5764,10 @@
    <translation>Révision avant</translation>
   </message>
   <message>
+   <source>Revision of the quotation</source>
+   <translation>Révision du devis</translation>
+  </message>
+  <message>
    <source>Revision {0} as it was sent on {1}; {2}.</source>
    <translation>Révision {0} telle qu'envoyée le {1} ; {2}.</translation>
   </message>
@@ -5676,8 +5840,16 @@
    <translation>Enregistrer à &amp;nouveau</translation>
   </message>
   <message>
+   <source>Save &amp;all…</source>
+   <translation>Enregistrer to&amp;ut…</translation>
+  </message>
+  <message>
    <source>Save &amp;calendar…</source>
    <translation>Enregistrer le &amp;calendrier…</translation>
+  </message>
+  <message>
+   <source>Save &amp;text…</source>
+   <translation>Enregistrer le te&amp;xte…</translation>
   </message>
   <message>
    <source>Save &amp;workbook…</source>
@@ -5910,6 +6082,10 @@
   <message>
    <source>Selling</source>
    <translation>Vente</translation>
+  </message>
+  <message>
+   <source>Semicolon ( ; )</source>
+   <translation>Point-virgule ( ; )</translation>
   </message>
   <message>
    <source>Sequence</source>
@@ -6308,6 +6484,14 @@
    <translation>Fiche du fournisseur</translation>
   </message>
   <message>
+   <source>Suppliers of the order</source>
+   <translation>Fournisseurs de la commande</translation>
+  </message>
+  <message>
+   <source>Suppliers…</source>
+   <translation>Fournisseurs…</translation>
+  </message>
+  <message>
    <source>Supply pressure</source>
    <translation>Pression sortie</translation>
   </message>
@@ -6368,6 +6552,10 @@
    <translation>Re&amp;tirer</translation>
   </message>
   <message>
+   <source>Tabulator</source>
+   <translation>Tabulation</translation>
+  </message>
+  <message>
    <source>Take &amp;back the last change</source>
    <translation>Annuler la dernière m&amp;odification</translation>
   </message>
@@ -6386,6 +6574,10 @@
   <message>
    <source>Take &amp;over the planned set</source>
    <translation>Reprendre l'ensemble pré&amp;vu</translation>
+  </message>
+  <message>
+   <source>Take an alternate</source>
+   <translation>Prendre une variante</translation>
   </message>
   <message>
    <source>Take away</source>
@@ -6454,6 +6646,14 @@
   <message>
    <source>Take this list &amp;out</source>
    <translation>Re&amp;tirer cette liste</translation>
+  </message>
+  <message>
+   <source>Take what is kept for this supplier out of the book</source>
+   <translation>Retirer du livre ce qui est gardé pour ce fournisseur</translation>
+  </message>
+  <message>
+   <source>Take {0} instead of {1}</source>
+   <translation>Prendre {0} au lieu de {1}</translation>
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
@@ -6592,6 +6792,10 @@
    <translation>Texte de la licence</translation>
   </message>
   <message>
+   <source>Text of your own</source>
+   <translation>Texte à vous</translation>
+  </message>
+  <message>
    <source>Text to write</source>
    <translation>Texte à écrire</translation>
   </message>
@@ -6630,6 +6834,14 @@
   <message>
    <source>The book is the backup again: {count} surveys. What lay there before is {path}.</source>
    <translation>Le registre est de nouveau la sauvegarde : {count} relevés. Ce qui s'y trouvait est {path}.</translation>
+  </message>
+  <message>
+   <source>The book keeps these columns for every later order</source>
+   <translation>Le livre garde ces colonnes pour chaque commande suivante</translation>
+  </message>
+  <message>
+   <source>The book keeps this for {0}.</source>
+   <translation>Le livre garde ceci pour {0}.</translation>
   </message>
   <message>
    <source>The book lies on a server.</source>
@@ -6798,6 +7010,10 @@
   <message>
    <source>The same as wanted</source>
    <translation>Pareil que souhaité</translation>
+  </message>
+  <message>
+   <source>The same in every row: an account number, a unit.</source>
+   <translation>Le même à chaque ligne : un numéro de compte, une unité.</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
@@ -7128,12 +7344,24 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Unités américaines</translation>
   </message>
   <message>
+   <source>UTF-8 with byte order mark</source>
+   <translation>UTF-8 avec marque d’ordre des octets</translation>
+  </message>
+  <message>
+   <source>UTF-8 without a mark</source>
+   <translation>UTF-8 sans marque</translation>
+  </message>
+  <message>
    <source>Undo the last agreement</source>
    <translation>Annuler le dernier accord</translation>
   </message>
   <message>
    <source>Unified</source>
    <translation>Unifié</translation>
+  </message>
+  <message>
+   <source>Unit</source>
+   <translation>Unité</translation>
   </message>
   <message>
    <source>Unit or currency of {0}</source>
@@ -7460,6 +7688,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui est offert, ce qui ne l'est pas, et à quelles conditions de vente.</translation>
   </message>
   <message>
+   <source>What is ordered from each supplier, as a file in the columns that it wants</source>
+   <translation>Ce qui est commandé à chaque fournisseur, en un fichier aux colonnes qu’il veut</translation>
+  </message>
+  <message>
    <source>What is otherwise</source>
    <translation>Ce qui change</translation>
   </message>
@@ -7520,6 +7752,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce qui parle pour elle</translation>
   </message>
   <message>
+   <source>What stands above the column.</source>
+   <translation>Ce qui est au-dessus de la colonne.</translation>
+  </message>
+  <message>
    <source>What stands behind the chosen combination</source>
    <translation>Ce qu'il y a derrière la combinaison choisie</translation>
   </message>
@@ -7552,6 +7788,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>On ne peut dire ce que le changement signifie en argent : {0}</translation>
   </message>
   <message>
+   <source>What the column holds.</source>
+   <translation>Ce que porte la colonne.</translation>
+  </message>
+  <message>
    <source>What the columns hold</source>
    <translation>Ce que contiennent les colonnes</translation>
   </message>
@@ -7566,6 +7806,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What the draft of {0} holds otherwise than its newest edition is lost. Discard it?</source>
    <translation>Ce que le brouillon de {0} a d'autre que la dernière édition sera perdu. L'abandonner ?</translation>
+  </message>
+  <message>
+   <source>What the file holds</source>
+   <translation>Ce que porte le fichier</translation>
   </message>
   <message>
    <source>What the hose serves, how it is stowed, and what the dispenser gives.</source>
@@ -7820,6 +8064,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Pourquoi ?</translation>
   </message>
   <message>
+   <source>Windows-1252</source>
+   <translation>Windows-1252</translation>
+  </message>
+  <message>
    <source>Wishes</source>
    <translation>Souhaits</translation>
   </message>
@@ -8038,6 +8286,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
    <translation>Votre propre numéro de devis, ou un modèle pour le registre : {year}-{serial:04}.</translation>
+  </message>
+  <message>
+   <source>Your text</source>
+   <translation>Votre texte</translation>
   </message>
   <message>
    <source>a day is needed</source>
@@ -8888,6 +9140,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} tel qu’il est en main, et tel que le relevé et les conditions en main seraient chiffrés maintenant.</translation>
   </message>
   <message>
+   <source>{0} as it is, and with {1} instead of {2}.</source>
+   <translation>{0} tel quel, et avec {1} au lieu de {2}.</translation>
+  </message>
+  <message>
    <source>{0} differences</source>
    <translation>{0} différences</translation>
   </message>
@@ -8898,6 +9154,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} entries, the first {1} shown</source>
    <translation>{0} entrées, les {1} premières montrées</translation>
+  </message>
+  <message>
+   <source>{0} files are in {1}</source>
+   <translation>{0} fichiers sont dans {1}</translation>
   </message>
   <message>
    <source>{0} instead of {1}</source>
@@ -9122,6 +9382,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0}; another unit may stand behind the number.</source>
    <translation>{0} ; une autre unité peut suivre le nombre.</translation>
+  </message>
+  <message>
+   <source>{0}; lines: {1}, pieces: {2}</source>
+   <translation>{0} ; lignes : {1}, pièces : {2}</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>

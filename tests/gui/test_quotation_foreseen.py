@@ -188,3 +188,50 @@ def refused() -> Exception:
     from spoutline.model.faults import InputFault, InputProblem
 
     return InputFault((InputProblem("", "price", "A-1", "no list has it"),))
+
+
+def test_an_alternate_is_taken_in_one_step_with_its_money_shown_first(
+    qtbot: QtBot, page: QuotationPage, session: Session, bench: Workbench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A person's prices make the difference: 95.50 instead of 40.00 for each piece."""
+    nozzle_of = page.quotation
+    assert nozzle_of is not None
+    assert not page.panel.offer.alternate_button.isVisible()
+    prices = [
+        {"part": "LS-B101", "unit_price": "40.00", "by": "Odile"},
+        {"part": "QW-B101", "unit_price": "95.50", "by": "Odile"},
+    ]
+    alternates = [{"part": "LS-B101", "by": "QW-B101"}]
+    options = ({"title": "Any"},)
+    page.terms.hold(TermsInHand(title="terms", base=terms_of(options=options, overrides=prices, alternates=alternates)))
+    page.make()
+    qtbot.waitUntil(lambda: page.quotation is not nozzle_of and not page.is_busy, timeout=30_000)
+    page.keep()
+    qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
+    before, survey = page.quotation, session.survey
+    assert before is not None
+    (offered,) = before.offered_alternates
+    button = page.panel.offer.alternate_button
+    assert button.isVisible()
+    (choice,) = button.choices.actions()
+    answered(monkeypatch, QDialog.DialogCode.Rejected)
+    choice.trigger()
+    qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
+    assert page.quotation is before
+    assert session.survey == survey
+    (line,) = (one for one in before.options[0].lines if one.part == offered.line)
+    shown = answered(monkeypatch, QDialog.DialogCode.Accepted)
+    choice = button.choices.actions()[0]
+    choice.trigger()
+    qtbot.waitUntil(lambda: bool(shown) and not page.is_busy, timeout=30_000)
+    assert page.stored is not None
+    assert page.stored.quotation is page.quotation is not before
+    made = page.stored.quotation
+    assert made.options[0].total - before.options[0].total == line.ordered * Decimal("55.50")
+    assert offered.part in made.parts
+    assert offered.line not in made.parts
+    # the survey that is open keeps the part, as an edit that can be undone, and is what was quoted
+    assert made.pins.survey == session.survey != survey
+    assert (made.pins.survey_id, made.pins.survey_revision) == (session.stored.id, session.stored.revision)
+    session.undo_stack.undo()
+    assert session.survey == survey

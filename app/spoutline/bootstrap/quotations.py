@@ -35,7 +35,7 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part
     from spoutline.model.pricing import PriceList
-    from spoutline.model.quotation import PartName, Quotation
+    from spoutline.model.quotation import PartName, Quotation, QuotedAlternate
     from spoutline.model.quotation_status import QuotationStatus
     from spoutline.model.quotation_terms import Labour, Terms
     from spoutline.model.refit import RefitPlan
@@ -240,6 +240,30 @@ class QuotationService:
         on = before.terms if terms is None else terms
         quoted = self.quote(survey, on, display, origin=origin, logo=logo or before.logo, progress=progress)
         return Foreseen(quoted.quotation, money_change(before, quoted.quotation))
+
+    def with_alternate(
+        self, before: Quotation, taken: QuotedAlternate, display: Display, progress: Progress | None = None
+    ) -> Foreseen:
+        """Return a quotation again with an alternate in the place of its part, and what that means in money.
+
+        Its own survey, in which the alternate is kept, and its own terms hold. Nothing is kept in the book.
+        """
+        from spoutline.planning.refit.alternates import with_alternate
+
+        pins = before.pins
+        origin = None
+        if pins.survey_id is not None and pins.survey_revision is not None:
+            origin = (pins.survey_id, pins.survey_revision)
+        survey = with_alternate(pins.survey, before, taken)
+        return self.foresee(before, survey, None, display, origin=origin, progress=progress)
+
+    def alternate(self, quotation: Quotation, number: str) -> QuotedAlternate:
+        """Return the alternate of this part number that a quotation offers; raise ``InputFault`` with those it does."""
+        found = [one for one in quotation.offered_alternates if one.part_number == number or str(one.part) == number]
+        if len(found) != 1:
+            known = ", ".join(str(one.part) for one in quotation.offered_alternates) or "the quotation offers none"
+            raise InputFault((InputProblem("", "alternate", repr(number), known),))
+        return found[0]
 
     def _part_names(self, display: Display) -> Callable[[Part], tuple[PartName, ...]]:
         """Return what words a part in every language but the catalog's, so that a quotation is printed in any."""

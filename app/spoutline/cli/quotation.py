@@ -84,14 +84,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     def add(name: str, words: str) -> argparse.ArgumentParser:
         return actions.add_parser(name, help=words, parents=[shared_options()])
 
-    listing = add("list", "list quotations, last changed first")
-    listing.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of number, customer, site or part")
-    listing.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
-    listing.add_argument("--sort", choices=tuple(_SORTS), help="sort by this, the least first; default: last changed")
-    listing.add_argument("--status", choices=[status.value for status in QuotationStatus])
-    listing.add_argument("--due", action="store_true", help="those alone that are to be followed up by today")
-    listing.add_argument("--on", metavar="YYYY-MM-DD", type=day, help="to be followed up by this day instead of today")
-    OutputArguments(listing).add_paper("--pdf", "write the list as an internal paper here")
+    _listing(add("list", "list quotations, last changed first"))
     follow = add("follow-up", "keep the day on which to ask the customer again, until the answer comes")
     follow.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     until = follow.add_mutually_exclusive_group(required=True)
@@ -100,6 +93,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     keep = add("keep", "quote a survey and keep it as a draft")
     _quoted(keep)
     _previewed(add("preview", "print what quoting a changed survey again would mean in money; keeps nothing"))
+    _taken(add("alternate", "take an alternate in the place of its part: quote so and keep it as a new revision"))
     show = add("show", "print a quotation's options, amounts and history")
     issue = add("issue", "issue a draft; its papers are kept byte for byte")
     answer = add("answer", "note the customer's answer")
@@ -149,10 +143,28 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=day)
 
 
+def _listing(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of number, customer, site or part")
+    parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+    parser.add_argument("--sort", choices=tuple(_SORTS), help="sort by this, the least first; default: last changed")
+    parser.add_argument("--status", choices=[status.value for status in QuotationStatus])
+    parser.add_argument("--due", action="store_true", help="those alone that are to be followed up by today")
+    parser.add_argument("--on", metavar="YYYY-MM-DD", type=day, help="to be followed up by this day instead of today")
+    OutputArguments(parser).add_paper("--pdf", "write the list as an internal paper here")
+
+
 def _previewed(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     add_survey(parser)
     add_terms(parser, required=False)
+    parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
+
+
+def _taken(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
+    parser.add_argument("part", metavar="PART", help="number of the alternate, or its maker and number")
+    parser.add_argument("--by", metavar="NAME", default="", help="who quotes")
+    parser.add_argument("--preview", action="store_true", help="print what it means in money; keep nothing")
     parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
 
 
@@ -246,6 +258,44 @@ def _preview(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     else:
         write_standard_output("\n".join(money_lines(found.change, workbench.story(display))) + "\n")
     return ExitCode.FITS
+
+
+def _take_alternate(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.documents.quotation.money_change import money_lines
+
+    service = workbench.quoting()
+    stored = service.stored(arguments.id)
+    before = stored.quotation
+    if not arguments.preview and stored.status is QuotationStatus.ACCEPTED:
+        wanted = "the order stands: look with --preview, and make a quotation of its own for the change"
+        raise InputFault((InputProblem("", "status", stored.status.value, wanted),))
+    taken = service.alternate(before, arguments.part)
+    display = display_of(arguments, workbench, before.pins.jurisdiction_id)
+    found = service.with_alternate(before, taken, display, TerminalProgress())
+    if arguments.json:
+        write_standard_output(service.money_json(found.change, before, stored.revision))
+    else:
+        write_standard_output("\n".join(money_lines(found.change, workbench.story(display))) + "\n")
+    if arguments.preview:
+        return ExitCode.FITS
+    quotation = _with_survey_kept(workbench, before, found.quotation)
+    if stored.status is QuotationStatus.DRAFT:
+        kept = service.save_draft(stored, quotation, arguments.by)
+    else:
+        kept = service.revise(stored, quotation, arguments.by)
+    return ExitCode.FITS if arguments.json else _print_state(workbench, arguments, kept)
+
+
+def _with_survey_kept(workbench: Workbench, before: Quotation, made: Quotation) -> Quotation:
+    """Save the survey with the alternate where the book has it as it was quoted; else the quotation alone has it."""
+    number = before.pins.survey_id
+    known = {entry.id for entry in workbench.book().entries()}
+    if number is None or number not in known:
+        return made
+    stored = workbench.book().stored(number)
+    if stored.survey != before.pins.survey:
+        return made
+    return made.of_survey_revision(workbench.book().save(stored, made.pins.survey).revision)
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -425,6 +475,7 @@ _ACTIONS: dict[str, _Action] = {
     "follow-up": _follow_up,
     "keep": _keep,
     "preview": _preview,
+    "alternate": _take_alternate,
     "show": _show,
     "issue": _issue,
     "answer": _answer,

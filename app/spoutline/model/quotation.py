@@ -457,6 +457,19 @@ class Quotation(_Record):
         return self.parts | {one.part for option in self.options for one in option.offered_alternates}
 
     @property
+    def offered_alternates(self) -> tuple[QuotedAlternate, ...]:
+        """The alternates that any option offers, each pair of parts once, in the order of the options."""
+        found: dict[tuple[PartRef, PartRef], QuotedAlternate] = {}
+        for option in self.options:
+            for one in option.offered_alternates:
+                found.setdefault((one.line, one.part), one)
+        return tuple(found.values())
+
+    def of_survey_revision(self, revision: int) -> Quotation:
+        """Return the quotation with another revision of the very survey that it was made from."""
+        return self.model_copy(update={"pins": self.pins.model_copy(update={"survey_revision": revision})})
+
+    @property
     def unanswered_options(self) -> tuple[QuotedOption, ...]:
         """What blocks the issue: options that leave hoses out, for which nobody gives a word."""
         answered = {(one.option, one.labels) for one in self.incomplete_words}

@@ -8,10 +8,10 @@ from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import UnitPrice
-from spoutline.model.quotation import PartName, QuotedAlternate, QuotedLine
+from spoutline.model.quotation import PartName, Quotation, QuotedAlternate, QuotedLine
 from spoutline.model.quotation_terms import AlternateTerms
 from spoutline.model.refit import RefitPlan
-from spoutline.model.survey import Site
+from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position
@@ -39,6 +39,30 @@ def quoted_alternates(
             misfits = _misfits(line.part, part, refit, context)
             quoted = _quoted(wanted, line, part, misfits, pricer)
             yield quoted.model_copy(update={"names": part_names(part)})
+
+
+def with_alternate(survey: Survey, quotation: Quotation, taken: QuotedAlternate) -> Survey:
+    """Return the survey in which an alternate is kept wherever an option that offers it has the part of its line.
+
+    What else a person decided for those positions stays; the part that gives way is kept no longer.
+    """
+    labels = {
+        position.label
+        for option in quotation.options
+        if any((one.line, one.part) == (taken.line, taken.part) for one in option.offered_alternates)
+        for position in option.positions
+        if taken.line in position.parts
+    }
+
+    def kept(position: Position) -> Position:
+        decisions = position.decisions
+        others = tuple(one for one in decisions.pinned if not one.names(taken.line) and not one.names(taken.part))
+        refused = tuple(one for one in decisions.refused if not one.names(taken.part))
+        now = decisions.model_copy(update={"pinned": (*others, taken.part), "refused": refused})
+        return position.model_copy(update={"decisions": now})
+
+    positions = tuple(kept(one) if one.label in labels else one for one in survey.positions)
+    return survey.model_copy(update={"positions": positions})
 
 
 def _misfits(before: PartRef, by: Part, refit: RefitPlan, context: PlanningContext) -> tuple[str, ...]:

@@ -24,6 +24,7 @@ from spoutline.gui.local_days import day_text
 from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, amount_rows
 from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.pages.paper.handing import PaperHands, button_grid
+from spoutline.gui.pages.quotation.alternates import AlternateButton
 from spoutline.gui.pages.quotation.files import FileKind
 from spoutline.gui.pages.quotation.foreseen import MoneyRow
 from spoutline.gui.pages.quotation.guidance import gap_words, next_words
@@ -57,6 +58,8 @@ class OfferPanel(QWidget):
         column.setContentsMargins(12, 10, 12, 10)
         column.addLayout(self._terms_row())
         column.addLayout(self._making_row())
+        self.alternate_button = AlternateButton(self)
+        column.addWidget(self.alternate_button)
         column.addLayout(self._progress_row())
         column.addLayout(self._gap_row())
         self.amounts: RecordTable[AmountRow] = RecordTable((), self)
@@ -155,6 +158,8 @@ class OfferPanel(QWidget):
         self.customer_button.setEnabled(is_free)
         self.take_button.setEnabled(is_free)
         self.own_terms_action.setEnabled(made is not None)
+        self.alternate_button.show_quotation(made, story, is_older=hand.is_older)
+        self.alternate_button.setEnabled(is_free)
         self.keep_button.setEnabled(hand.may_be_kept and is_free)
         self.issue_button.setEnabled(hand.may_be_issued and is_free)
         for widget in (self.note_edit, self.accept_button, self.decline_button):

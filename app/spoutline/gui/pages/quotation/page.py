@@ -18,6 +18,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.handing import Called, PaperHands
 from spoutline.gui.pages.paper.paper_pages import PaperPages
+from spoutline.gui.pages.quotation.alternates import ALTERNATE, TakenAlternate, keep_in_survey, taking
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation.foreseen import FORESEE, Foreseer, MoneyRow
 from spoutline.gui.pages.quotation.guidance import low_texts
@@ -47,8 +48,8 @@ from spoutline.gui.session import Changed
 from spoutline.gui.wording import tr
 from spoutline.model.answered import is_surveyed, surveyed_only
 from spoutline.model.faults import Cancelled, InputFault
-from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation import Quotation
+from spoutline.model.part_ref import PartRef, told_apart
+from spoutline.model.quotation import Quotation, QuotedAlternate
 from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride
 from spoutline.whole_files import InUse
@@ -151,6 +152,16 @@ class QuotationPage(QWidget):
             self.panel.show_panel(self.panel.offer)
             self._quote_pinned(follows, terms_for_revision(follows.stored, self._today()))
 
+    def take_alternate(self, alternate: QuotedAlternate) -> None:
+        """Quote the quotation in hand again with an alternate in the place of its part; the money is shown first."""
+        if self._hand.quotation is None or self._hand.is_older or self.is_busy:
+            return
+        self._quotes_session, self._is_quoting = False, True
+        self.panel.say(self.panel.offer.show_progress(0, 1))
+        self._show_steps()
+        work = taking(self._service, self._hand, alternate, self._context.session.display)
+        self._context.jobs.start(ALTERNATE, work, self._ask_to_take, self._fail_quoting)
+
     def answer_price(self, part: PartRef, override: PriceOverride | None) -> None:
         """Put a person's word about a price into the terms in hand, or take it back with None, and quote again.
 
@@ -185,6 +196,23 @@ class QuotationPage(QWidget):
         if dialog.exec() == ForeseenQuoteDialog.DialogCode.Accepted:
             self._show_made(found.made)
         dialog.deleteLater()
+
+    def _ask_to_take(self, taken: TakenAlternate) -> None:
+        """Show what an alternate means in money; where wanted, keep it in the survey and quote so as the next state."""
+        from spoutline.gui.dialogs.foreseen_quote import ForeseenQuoteDialog, ForeseenWords
+
+        self._end_quoting("")
+        told = told_apart((taken.alternate.part, taken.alternate.line))
+        lead = tr("{0} as it is, and with {1} instead of {2}.").format(self._called().name, *told)
+        words = ForeseenWords(tr("Take an alternate"), lead, tr("&Take it and quote so"))
+        dialog = ForeseenQuoteDialog(taken.foreseen.change, self._context.story, words, self)
+        is_wanted = dialog.exec() == ForeseenQuoteDialog.DialogCode.Accepted
+        dialog.deleteLater()
+        if not is_wanted or taken.hand.quotation is not self._hand.quotation:
+            return
+        self._show(replace(self._hand, quotation=keep_in_survey(self._context, taken)))
+        if self.stored is not None and self.stored.status is not QuotationStatus.ACCEPTED:
+            self.keep()
 
     def stop(self) -> None:
         """Give up the quotation that is being made."""
@@ -312,6 +340,7 @@ class QuotationPage(QWidget):
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
         for kind, button in offer.save_buttons.items():
             button.clicked.connect(lambda _=False, wanted=kind: self._ask_file(wanted, offer.option))
+        offer.alternate_button.taken.connect(self.take_alternate)
         offer.suppliers_button.clicked.connect(lambda _=False: self.show_suppliers())
         panel.follow_up_wanted.connect(self.follow_up)
         panel.newest_button.clicked.connect(lambda: self._show(self._newest))
@@ -418,6 +447,7 @@ class QuotationPage(QWidget):
 
     def _end_quoting(self, words: str) -> None:
         self._context.jobs.cancel(MAKE)
+        self._context.jobs.cancel(ALTERNATE)
         self._is_quoting = False
         self.panel.offer.hide_progress()
         self.panel.say(words)
@@ -533,7 +563,7 @@ class QuotationPage(QWidget):
     def _on_progress(self, key: JobKey, done: int, total: int) -> None:
         if key == FORESEE:
             self.money_row.show_progress(done, total)
-        if key == MAKE and self._is_quoting:
+        if key in (MAKE, ALTERNATE) and self._is_quoting:
             self.panel.say(self.panel.offer.show_progress(done, total))
 
     def _on_changed(self, what: Changed) -> None:

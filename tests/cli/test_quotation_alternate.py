@@ -1,0 +1,104 @@
+"""An alternate taken by the shell in one step: seen in money, kept in the survey, quoted as the next revision.
+
+A person's prices make the difference: four breakaways at 95.50 instead of 40.00 come to 222.00 more.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+
+from program_runs import Spoutline
+from spoutline.bootstrap.demos import demo_survey
+
+TERMS = """
+[seller]
+name = "Hedgerow Supply"
+[customer]
+name = "Hollow Ford Fuels"
+[heading]
+number = "TA-1"
+dated = 2026-11-25
+[[overrides]]
+part = "LS-B101"
+unit_price = 40.00
+by = "Odile"
+reason = "agreed"
+[[overrides]]
+part = "QW-B101"
+unit_price = 95.50
+by = "Odile"
+reason = "agreed"
+[[alternates]]
+part = "LS-B101"
+by = "QW-B101"
+note = "goes together again after a pull"
+[[options]]
+title = "Only"
+"""
+Run = Callable[..., str]
+
+
+@pytest.fixture
+def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
+    monkeypatch.chdir(tmp_path)
+    Path("survey.json").write_text(demo_survey("small_town").model_dump_json(round_trip=True))
+    Path("terms.toml").write_text(TERMS)
+
+    def go(*arguments: object, expect: int = 0) -> str:
+        done = spoutline("--database", own_database, *arguments)
+        assert done.code == expect, done.err
+        return done.out + done.err
+
+    go("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
+    return go
+
+
+def kept(run: Run) -> tuple[int, str, Decimal]:
+    (one,) = json.loads(run("quotation", "list", "--json"))["quotations"]
+    return one["revision"], one["status"], Decimal(one["total_low"])
+
+
+def test_the_money_is_told_first_and_nothing_is_kept(run: Run) -> None:
+    before = kept(run)
+    told = json.loads(run("quotation", "alternate", "TA-1", "QW-B101", "--preview", "--json"))
+    (option,) = told["options"]
+    assert Decimal(option["total"]["difference"]) == Decimal("222.00")
+    changed = {line["part_number"]: (line["pieces_before"], line["pieces_after"]) for line in option["lines"]}
+    assert changed == {"LS-B101": (4, 0), "QW-B101": (0, 4)}
+    assert kept(run) == before
+    assert "+222.00" in run("quotation", "alternate", "TA-1", "QW-B101", "--preview")
+
+
+def test_one_step_pins_the_part_and_opens_the_next_revision(run: Run) -> None:
+    run("quotation", "issue", "TA-1", "--by", "Odile")
+    _, _, total = kept(run)
+    run("quotation", "alternate", "TA-1", "QW-B101", "--by", "Odile")
+    assert kept(run) == (2, "draft", total + Decimal("222.00"))
+    changes = run("quotation", "changes", "TA-1", 1, 2)
+    assert "decisions.pinned" in changes
+    assert "QW-B101" in changes
+    again = run("quotation", "alternate", "TA-1", "QW-B101", expect=2)
+    assert "offers none" in again  # it is a line of its own now
+
+
+def test_a_draft_is_saved_over(run: Run) -> None:
+    run("quotation", "alternate", "TA-1", "QW-B101", "--by", "Odile")
+    assert kept(run)[:2] == (1, "draft")
+
+
+def test_an_order_stands(run: Run) -> None:
+    run("quotation", "issue", "TA-1", "--by", "Odile")
+    run("quotation", "answer", "TA-1", "accepted", "--by", "Odile")
+    before = kept(run)
+    assert "order stands" in run("quotation", "alternate", "TA-1", "QW-B101", expect=2)
+    assert "+222.00" in run("quotation", "alternate", "TA-1", "QW-B101", "--preview")
+    assert kept(run) == before
+
+
+def test_what_is_not_offered_is_told_with_what_is(run: Run) -> None:
+    assert "QW-B101" in run("quotation", "alternate", "TA-1", "QW-N143", expect=2)
