@@ -165,6 +165,16 @@ def _papers(made: Tour, survey: Path, terms: Path) -> None:
     made.go("swap", survey, "1", nozzle, "--stock", stock, codes=(0, 1))
     empty = made.file("empty.csv", "part_number,quantity\nQW-S101,1\n")
     made.go("swap", survey, "1", nozzle, "--stock", empty, codes=(1,))
+    made.go("stock", "count", "Vik", nozzle, "--quantity", "3", "--by", "Brum")
+    made.go("stock", "receive", "Vik", nozzle)
+    made.go("stock", "take", "Vik", nozzle, "--job", SITE)
+    made.go("stock", "return", "Vik", nozzle, "--job", SITE)
+    made.go("stock", "undo", "1")
+    made.go("stock", "entries")
+    made.go("stock", "level", "Vik", nozzle, "--least", "9")
+    made.go("stock", "list")
+    made.go("stock", "reorder", codes=(1,))
+    made.go("stock", "job", survey, "--place", "Vik", codes=(0, 1))
 
 
 def _customers(made: Tour, survey: Path, _terms: Path) -> None:

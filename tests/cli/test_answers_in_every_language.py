@@ -40,14 +40,14 @@ gasoline diesel kerosene def yes no comma point europe file path hardwall softwa
 """
 # signs of units, currencies, clocks, threads, materials, standards, agencies and papers
 _SIGNS = """
-ft in kg kpa lb lbf gpm mm psi cv usd utc bytes npt un fkm ptfe mω kω
+ft in kg kpa lb lbf gpm mm psi cv usd utc bytes npt un epdm fkm ptfe mω kω
 ul en iec iso ts nfpa nist pei carb sae epa cfr cmr fr def
 """
 # words that the language has too
 _OWN = {
     Language.SPANISH: """
-    axial coaxial en federal general marina material no nominal normal nov plan restrictor retractor selector total
-    un urea use usual vapor
+    axial coaxial en federal general manual marina material no nominal normal nov plan restrictor retractor selector
+    total un urea use usual vapor
     """,
     Language.GERMAN: """
     adapter an budget ethanol filter frost hand in mail marine material mild normal permeation plan revision so stand
