@@ -32,6 +32,10 @@
    <translation>Datei &amp;hinzufügen…</translation>
   </message>
   <message>
+   <source>&amp;Add part</source>
+   <translation>Te&amp;il hinzufügen</translation>
+  </message>
+  <message>
    <source>&amp;Address</source>
    <translation>Anschri&amp;ft</translation>
   </message>
@@ -53,7 +57,7 @@
   </message>
   <message>
    <source>&amp;Also those that do not fit</source>
-   <translation>Auch, was nich&amp;t passt</translation>
+   <translation>&amp;Auch, was nicht passt</translation>
   </message>
   <message>
    <source>&amp;Amount or percent</source>
@@ -77,7 +81,7 @@
   </message>
   <message>
    <source>&amp;Backups…</source>
-   <translation>&amp;Sicherungen…</translation>
+   <translation>Sicheru&amp;ngen…</translation>
   </message>
   <message>
    <source>&amp;Begin</source>
@@ -85,19 +89,15 @@
   </message>
   <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
-   <translation>Nach den Jahren, deren A&amp;nteil bekannt ist</translation>
+   <translation>Nach den Jahren, deren Anteil bekannt ist</translation>
   </message>
   <message>
    <source>&amp;Book</source>
-   <translation>B&amp;uch</translation>
+   <translation>&amp;Buch</translation>
   </message>
   <message>
    <source>&amp;Book ({0} touched)</source>
    <translation>B&amp;uch ({0} berührt)</translation>
-  </message>
-  <message>
-   <source>&amp;Calculate</source>
-   <translation>&amp;Berechnen</translation>
   </message>
   <message>
    <source>&amp;Catalog the book plans with</source>
@@ -106,10 +106,6 @@
   <message>
    <source>&amp;Catalogs and editions</source>
    <translation>&amp;Kataloge und Ausgaben</translation>
-  </message>
-  <message>
-   <source>&amp;Choose</source>
-   <translation>&amp;Wählen</translation>
   </message>
   <message>
    <source>&amp;Close</source>
@@ -129,7 +125,7 @@
   </message>
   <message>
    <source>&amp;Copy</source>
-   <translation>&amp;Kopieren</translation>
+   <translation>K&amp;opieren</translation>
   </message>
   <message>
    <source>&amp;Copy answers to…</source>
@@ -140,20 +136,24 @@
    <translation>Bild &amp;kopieren</translation>
   </message>
   <message>
-   <source>&amp;Copy these rules</source>
-   <translation>Diese Regeln &amp;kopieren</translation>
-  </message>
-  <message>
    <source>&amp;Currency</source>
    <translation>Währ&amp;ung</translation>
   </message>
   <message>
+   <source>&amp;Customers…</source>
+   <translation>K&amp;unden…</translation>
+  </message>
+  <message>
    <source>&amp;Day</source>
-   <translation>&amp;Tag</translation>
+   <translation>T&amp;ag</translation>
   </message>
   <message>
    <source>&amp;Declined</source>
-   <translation>Abge&amp;lehnt</translation>
+   <translation>Abgelehnt</translation>
+  </message>
+  <message>
+   <source>&amp;Describe part</source>
+   <translation>Teil besch&amp;reiben</translation>
   </message>
   <message>
    <source>&amp;Dispenser</source>
@@ -173,23 +173,15 @@
   </message>
   <message>
    <source>&amp;Edit</source>
-   <translation>&amp;Bearbeiten</translation>
+   <translation>Bearbei&amp;ten</translation>
   </message>
   <message>
    <source>&amp;Edition</source>
    <translation>Au&amp;sgabe</translation>
   </message>
   <message>
-   <source>&amp;Efficiency at the nozzle in use</source>
-   <translation>Wirkungsgrad am Zapf&amp;ventil im Betrieb</translation>
-  </message>
-  <message>
    <source>&amp;Empty all figures</source>
-   <translation>Alle Zahlen &amp;leeren</translation>
-  </message>
-  <message>
-   <source>&amp;Entries</source>
-   <translation>&amp;Einträge</translation>
+   <translation>&amp;Alle Zahlen leeren</translation>
   </message>
   <message>
    <source>&amp;Export as a table…</source>
@@ -201,7 +193,7 @@
   </message>
   <message>
    <source>&amp;Filler height</source>
-   <translation>Höhe des &amp;Einfüllstutzens</translation>
+   <translation>&amp;Höhe des Einfüllstutzens</translation>
   </message>
   <message>
    <source>&amp;Find anything…</source>
@@ -228,16 +220,16 @@
    <translation>Überschriften in der ersten &amp;Zeile</translation>
   </message>
   <message>
-   <source>&amp;Health</source>
-   <translation>&amp;Zustand</translation>
-  </message>
-  <message>
    <source>&amp;Help</source>
-   <translation>&amp;Hilfe</translation>
+   <translation>Hilf&amp;e</translation>
   </message>
   <message>
    <source>&amp;History</source>
    <translation>&amp;Verlauf</translation>
+  </message>
+  <message>
+   <source>&amp;Hours with a single-use breakaway</source>
+   <translation>Stunden mit &amp;Einmal-Abreißkupplung</translation>
   </message>
   <message>
    <source>&amp;Import a table…</source>
@@ -245,7 +237,7 @@
   </message>
   <message>
    <source>&amp;Import…</source>
-   <translation>&amp;Einlesen…</translation>
+   <translation>Einle&amp;sen…</translation>
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
@@ -296,10 +288,6 @@
    <translation>&amp;Mindestmarge, Prozent</translation>
   </message>
   <message>
-   <source>&amp;Leave as it was</source>
-   <translation>Lassen, wie es &amp;war</translation>
-  </message>
-  <message>
    <source>&amp;Leave it open</source>
    <translation>&amp;Offen lassen</translation>
   </message>
@@ -309,7 +297,7 @@
   </message>
   <message>
    <source>&amp;Let the book plan with it</source>
-   <translation>&amp;Das Buch damit planen lassen</translation>
+   <translation>Das Buc&amp;h damit planen lassen</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
@@ -329,11 +317,7 @@
   </message>
   <message>
    <source>&amp;Make the map</source>
-   <translation>&amp;Karte erstellen</translation>
-  </message>
-  <message>
-   <source>&amp;Margin lost per position and hour</source>
-   <translation>Entgangene &amp;Marge je Platz und Stunde</translation>
+   <translation>Karte erstelle&amp;n</translation>
   </message>
   <message>
    <source>&amp;Measure a distance</source>
@@ -349,7 +333,7 @@
   </message>
   <message>
    <source>&amp;Name of the position</source>
-   <translation>&amp;Name des Platzes</translation>
+   <translation>Name &amp;des Platzes</translation>
   </message>
   <message>
    <source>&amp;Name of the site</source>
@@ -365,15 +349,11 @@
   </message>
   <message>
    <source>&amp;New customer</source>
-   <translation>&amp;Neuer Kunde</translation>
+   <translation>Neuer &amp;Kunde</translation>
   </message>
   <message>
    <source>&amp;New family</source>
    <translation>&amp;Neue Familie</translation>
-  </message>
-  <message>
-   <source>&amp;New part…</source>
-   <translation>&amp;Neues Teil…</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -405,7 +385,7 @@
   </message>
   <message>
    <source>&amp;Old numbers</source>
-   <translation>Alte &amp;Nummern</translation>
+   <translation>Alte N&amp;ummern</translation>
   </message>
   <message>
    <source>&amp;One answer</source>
@@ -417,7 +397,7 @@
   </message>
   <message>
    <source>&amp;Open with</source>
-   <translation>Ö&amp;ffnen mit</translation>
+   <translation>Öffnen &amp;mit</translation>
   </message>
   <message>
    <source>&amp;Other side</source>
@@ -428,20 +408,12 @@
    <translation>&amp;Andere Seite der Zapfsäule…</translation>
   </message>
   <message>
-   <source>&amp;Papers</source>
-   <translation>Papi&amp;ere</translation>
-  </message>
-  <message>
    <source>&amp;Percent</source>
    <translation>&amp;Prozent</translation>
   </message>
   <message>
    <source>&amp;Picture</source>
    <translation>&amp;Bild</translation>
-  </message>
-  <message>
-   <source>&amp;Plan with both</source>
-   <translation>Mit beiden &amp;planen</translation>
   </message>
   <message>
    <source>&amp;Planned, agreed and built</source>
@@ -461,19 +433,15 @@
   </message>
   <message>
    <source>&amp;Price rise, % a year</source>
-   <translation>&amp;Preissteigerung, % im Jahr</translation>
+   <translation>Preissteiger&amp;ung, % im Jahr</translation>
   </message>
   <message>
-   <source>&amp;Publish</source>
-   <translation>&amp;Veröffentlichen</translation>
+   <source>&amp;Publish as next edition</source>
+   <translation>Als &amp;nächste Ausgabe veröffentlichen</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
    <translation>Ins Buch &amp;legen</translation>
-  </message>
-  <message>
-   <source>&amp;Put into the draft</source>
-   <translation>In den Ent&amp;wurf aufnehmen</translation>
   </message>
   <message>
    <source>&amp;Put the article into the draft</source>
@@ -500,10 +468,6 @@
    <translation>So &amp;anbieten</translation>
   </message>
   <message>
-   <source>&amp;Quote this survey</source>
-   <translation>Diese Auf&amp;nahme anbieten</translation>
-  </message>
-  <message>
    <source>&amp;Quote to this customer</source>
    <translation>Diesem Kunden an&amp;bieten</translation>
   </message>
@@ -513,7 +477,7 @@
   </message>
   <message>
    <source>&amp;Read it in</source>
-   <translation>Ein&amp;lesen</translation>
+   <translation>&amp;Einlesen</translation>
   </message>
   <message>
    <source>&amp;Ready ones, written into a file…</source>
@@ -525,7 +489,7 @@
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation>P&amp;rotokoll des Platzes</translation>
+   <translation>Protokoll des Plat&amp;zes</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -536,8 +500,16 @@
    <translation>&amp;Steuernummer</translation>
   </message>
   <message>
+   <source>&amp;Reid vapor pressure</source>
+   <translation>Dampfdruck nac&amp;h Reid</translation>
+  </message>
+  <message>
    <source>&amp;Remove</source>
-   <translation>&amp;Entfernen</translation>
+   <translation>Entfe&amp;rnen</translation>
+  </message>
+  <message>
+   <source>&amp;Rename</source>
+   <translation>&amp;Umbenennen</translation>
   </message>
   <message>
    <source>&amp;Repeat</source>
@@ -548,12 +520,8 @@
    <translation>&amp;Zurückholen…</translation>
   </message>
   <message>
-   <source>&amp;Result</source>
-   <translation>&amp;Ergebnis</translation>
-  </message>
-  <message>
    <source>&amp;Revisions</source>
-   <translation>&amp;Revisionen</translation>
+   <translation>Re&amp;visionen</translation>
   </message>
   <message>
    <source>&amp;Rounding</source>
@@ -568,12 +536,12 @@
    <translation>&amp;Speichern</translation>
   </message>
   <message>
-   <source>&amp;Save the picture…</source>
-   <translation>Bild &amp;speichern…</translation>
+   <source>&amp;Save paper…</source>
+   <translation>Pa&amp;pier speichern…</translation>
   </message>
   <message>
-   <source>&amp;Save the record</source>
-   <translation>Das Protokoll &amp;sichern</translation>
+   <source>&amp;Save the picture…</source>
+   <translation>Bild &amp;speichern…</translation>
   </message>
   <message>
    <source>&amp;Save the type</source>
@@ -617,15 +585,23 @@
   </message>
   <message>
    <source>&amp;Survey</source>
-   <translation>&amp;Aufnahme</translation>
+   <translation>Aufnah&amp;me</translation>
   </message>
   <message>
    <source>&amp;Take away</source>
-   <translation>&amp;Entfernen</translation>
+   <translation>Entfe&amp;rnen</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last change</source>
+   <translation>Letzte Änderung zur&amp;ücknehmen</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last step</source>
+   <translation>Letzten &amp;Schritt zurücknehmen</translation>
   </message>
   <message>
    <source>&amp;Take in a price file…</source>
-   <translation>Preisdatei über&amp;nehmen…</translation>
+   <translation>Prei&amp;sdatei übernehmen…</translation>
   </message>
   <message>
    <source>&amp;Take it and quote so</source>
@@ -645,7 +621,7 @@
   </message>
   <message>
    <source>&amp;Take the marked set</source>
-   <translation>Markierten Satz neh&amp;men</translation>
+   <translation>Markierten Satz &amp;nehmen</translation>
   </message>
   <message>
    <source>&amp;Take this set</source>
@@ -665,7 +641,7 @@
   </message>
   <message>
    <source>&amp;Three jobs in pictures</source>
-   <translation>Drei Aufgaben in &amp;Bildern</translation>
+   <translation>Drei &amp;Aufgaben in Bildern</translation>
   </message>
   <message>
    <source>&amp;Title</source>
@@ -684,20 +660,12 @@
    <translation>&amp;Zurücknehmen</translation>
   </message>
   <message>
-   <source>&amp;Undo the entry</source>
-   <translation>Eintrag a&amp;ufheben</translation>
-  </message>
-  <message>
    <source>&amp;Undo the last agreement…</source>
    <translation>Letzte Vereinbarung &amp;zurücknehmen…</translation>
   </message>
   <message>
    <source>&amp;Unit</source>
    <translation>Ein&amp;heit</translation>
-  </message>
-  <message>
-   <source>&amp;Units</source>
-   <translation>&amp;Einheiten</translation>
   </message>
   <message>
    <source>&amp;Use it in the set</source>
@@ -722,10 +690,6 @@
   <message>
    <source>&amp;View</source>
    <translation>Ansi&amp;cht</translation>
-  </message>
-  <message>
-   <source>&amp;Way</source>
-   <translation>&amp;Verfahren</translation>
   </message>
   <message>
    <source>&amp;Weigh all sets…</source>
@@ -925,7 +889,7 @@
   </message>
   <message>
    <source>A&amp;ll</source>
-   <translation>A&amp;lle</translation>
+   <translation>&amp;Alle</translation>
   </message>
   <message>
    <source>A&amp;ll stations</source>
@@ -934,6 +898,10 @@
   <message>
    <source>A&amp;ll surveys…</source>
    <translation>A&amp;lle Aufnahmen…</translation>
+  </message>
+  <message>
+   <source>A&amp;nnual budget</source>
+   <translation>Jahres&amp;budget</translation>
   </message>
   <message>
    <source>AP-42</source>
@@ -972,10 +940,6 @@
    <translation>Hinzufügen</translation>
   </message>
   <message>
-   <source>Add &amp;part</source>
-   <translation>Te&amp;il hinzufügen</translation>
-  </message>
-  <message>
    <source>Add a filler</source>
    <translation>Einfüllstutzen hinzufügen</translation>
   </message>
@@ -1008,8 +972,8 @@
    <translation>Zapfsäulen mit denselben Plätzen wie diese hinzufügen.</translation>
   </message>
   <message>
-   <source>Add p&amp;hotos…</source>
-   <translation>Fo&amp;tos hinzufügen…</translation>
+   <source>Add pho&amp;tos…</source>
+   <translation>Fotos &amp;hinzufügen…</translation>
   </message>
   <message>
    <source>Add positions from a CSV file or a workbook; columns are mapped first, faults told cell by cell.</source>
@@ -1238,10 +1202,6 @@
   <message>
    <source>And light vans</source>
    <translation>Und leichte Lieferwagen</translation>
-  </message>
-  <message>
-   <source>Annual &amp;budget</source>
-   <translation>Jahres&amp;budget</translation>
   </message>
   <message>
    <source>Another blend to compare</source>
@@ -1496,16 +1456,16 @@
    <translation>Einkauf</translation>
   </message>
   <message>
+   <source>C&amp;hoose</source>
+   <translation>&amp;Wählen</translation>
+  </message>
+  <message>
    <source>C&amp;limate</source>
    <translation>K&amp;lima</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
    <translation>&amp;Kunde</translation>
-  </message>
-  <message>
-   <source>C&amp;ustomers…</source>
-   <translation>K&amp;unden…</translation>
   </message>
   <message>
    <source>CARB 2013</source>
@@ -1536,6 +1496,10 @@
    <translation>&amp;Kataloge</translation>
   </message>
   <message>
+   <source>Calc&amp;ulate</source>
+   <translation>Be&amp;rechnen</translation>
+  </message>
+  <message>
    <source>Called</source>
    <translation>Bezeichnung</translation>
   </message>
@@ -1544,7 +1508,7 @@
    <translation>Lässt sich der Durchfluss anders&amp;wo starten oder stoppen?</translation>
   </message>
   <message>
-   <source>Can the vapor pipe be reached at the tan&amp;k?</source>
+   <source>Can the vapor pipe be reached at the tank?</source>
    <translation>Ist die Gasleitung am Tan&amp;k erreichbar?</translation>
   </message>
   <message>
@@ -1560,12 +1524,12 @@
    <translation>Pkw</translation>
   </message>
   <message>
-   <source>Cas&amp;es</source>
-   <translation>&amp;Fälle</translation>
-  </message>
-  <message>
    <source>Case</source>
    <translation>Fall</translation>
+  </message>
+  <message>
+   <source>Cases</source>
+   <translation>F&amp;älle</translation>
   </message>
   <message>
    <source>Cash</source>
@@ -1676,12 +1640,12 @@
    <translation>Prüfungen mit ihren Rechenzeilen</translation>
   </message>
   <message>
-   <source>Choose &amp;folder…</source>
-   <translation>&amp;Ordner wählen…</translation>
+   <source>Choose &amp;a file…</source>
+   <translation>&amp;Datei wählen…</translation>
   </message>
   <message>
-   <source>Choose a &amp;file…</source>
-   <translation>&amp;Datei wählen…</translation>
+   <source>Choose &amp;folder…</source>
+   <translation>&amp;Ordner wählen…</translation>
   </message>
   <message>
    <source>Choose a day</source>
@@ -1716,12 +1680,12 @@
    <translation>Zwei verschiedene Revisionen wählen.</translation>
   </message>
   <message>
-   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
-   <translation>Klassengrenzen: Anwendungsbereiche von UL 2586A/B, 567A/B, 330A/B</translation>
+   <source>Cl&amp;ause</source>
+   <translation>&amp;Abschnitt</translation>
   </message>
   <message>
-   <source>Clau&amp;se</source>
-   <translation>&amp;Abschnitt</translation>
+   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
+   <translation>Klassengrenzen: Anwendungsbereiche von UL 2586A/B, 567A/B, 330A/B</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -1753,7 +1717,7 @@
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation>&amp;Tiefste Temperatur</translation>
+   <translation>Tiefste Temper&amp;atur</translation>
   </message>
   <message>
    <source>Column</source>
@@ -1880,6 +1844,10 @@
    <translation>Antworten von {label} kopieren</translation>
   </message>
   <message>
+   <source>Copy t&amp;hese rules</source>
+   <translation>Diese Regeln &amp;kopieren</translation>
+  </message>
+  <message>
    <source>Copy the chosen rows (Ctrl+Shift+D)</source>
    <translation>Gewählte Zeilen kopieren (Strg+Umschalt+D)</translation>
   </message>
@@ -1928,8 +1896,8 @@
    <translation>Zählt zur Förderung</translation>
   </message>
   <message>
-   <source>Cover&amp;age</source>
-   <translation>&amp;Abdeckung</translation>
+   <source>Coverage</source>
+   <translation>Abdeckung</translation>
   </message>
   <message>
    <source>Coverage map: combinations by outlet</source>
@@ -2000,7 +1968,7 @@
    <translation>Kunden, niemand vor Ort</translation>
   </message>
   <message>
-   <source>Cut to &amp;length…</source>
+   <source>Cut to le&amp;ngth…</source>
    <translation>Auf &amp;Länge schneiden…</translation>
   </message>
   <message>
@@ -2056,7 +2024,7 @@
    <translation>Tage, für die das Angebot gilt, 1 bis 730.</translation>
   </message>
   <message>
-   <source>Days of &amp;notice</source>
+   <source>Days of noti&amp;ce</source>
    <translation>A&amp;nzeigefrist, Tage</translation>
   </message>
   <message>
@@ -2069,11 +2037,11 @@
   </message>
   <message>
    <source>De&amp;livery address</source>
-   <translation>&amp;Lieferadresse</translation>
+   <translation>Liefera&amp;dresse</translation>
   </message>
   <message>
    <source>Dea&amp;dlines</source>
-   <translation>Fri&amp;sten</translation>
+   <translation>&amp;Fristen</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -2112,10 +2080,6 @@
    <translation>Eingebautes Teil beschreiben</translation>
   </message>
   <message>
-   <source>Describe pa&amp;rt</source>
-   <translation>Teil besch&amp;reiben</translation>
-  </message>
-  <message>
    <source>Description</source>
    <translation>Beschreibung</translation>
   </message>
@@ -2152,7 +2116,7 @@
    <translation>Richtlinie 2009/126/EG, Zusammenfassung der EU</translation>
   </message>
   <message>
-   <source>Discard the dra&amp;ft…</source>
+   <source>Discard &amp;the draft…</source>
    <translation>Ent&amp;wurf verwerfen…</translation>
   </message>
   <message>
@@ -2232,7 +2196,7 @@
    <translation>Nicht ausrechnen, was die Änderung in Geld bedeutet</translation>
   </message>
   <message>
-   <source>Do superseded parts &amp;go?</source>
+   <source>Do superseded parts go?</source>
    <translation>Entfallen ersetzte Te&amp;ile?</translation>
   </message>
   <message>
@@ -2253,7 +2217,7 @@
   </message>
   <message>
    <source>Does it stand under living or working &amp;quarters?</source>
-   <translation>Steht sie unter &amp;Wohn- oder Arbeitsräumen?</translation>
+   <translation>Steht sie unter Wohn- &amp;oder Arbeitsräumen?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
@@ -2272,12 +2236,12 @@
    <translation>Gibt e&amp;s den Platz heute?</translation>
   </message>
   <message>
-   <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
-   <translation>Hält die aktive Rückführung bei Fahrzeugen mit Rückha&amp;ltung an?</translation>
+   <source>Does the vacuum assist stop at vehicles with onboard recovery?</source>
+   <translation>Hält die aktive Rückführung bei Fahrzeugen mit Rückhaltung an?</translation>
   </message>
   <message>
-   <source>Does work go on at week&amp;ends?</source>
-   <translation>Wird am Wochenende gea&amp;rbeitet?</translation>
+   <source>Does wor&amp;k go on at weekends?</source>
+   <translation>Wird am Wochenende gearbeitet?</translation>
   </message>
   <message>
    <source>Down</source>
@@ -2353,7 +2317,7 @@
   </message>
   <message>
    <source>E&amp;dit…</source>
-   <translation>Bear&amp;beiten…</translation>
+   <translation>Be&amp;arbeiten…</translation>
   </message>
   <message>
    <source>E&amp;ffect</source>
@@ -2369,7 +2333,7 @@
   </message>
   <message>
    <source>E&amp;xport as a table…</source>
-   <translation>Als Tabelle aus&amp;geben…</translation>
+   <translation>Al&amp;s Tabelle ausgeben…</translation>
   </message>
   <message>
    <source>E&amp;xport…</source>
@@ -2448,8 +2412,12 @@
    <translation>Wirkung</translation>
   </message>
   <message>
-   <source>Effect on this s&amp;tation</source>
-   <translation>Wirkung auf diese S&amp;tation</translation>
+   <source>Effect &amp;on this station</source>
+   <translation>Wirk&amp;ung auf diese Station</translation>
+  </message>
+  <message>
+   <source>Efficiency at the no&amp;zzle in use</source>
+   <translation>Wirkungsgrad am Zapfventil im Betrieb</translation>
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
@@ -2585,7 +2553,7 @@
   </message>
   <message>
    <source>Fa&amp;milies…</source>
-   <translation>Fa&amp;milien…</translation>
+   <translation>Familien…</translation>
   </message>
   <message>
    <source>Families</source>
@@ -2621,7 +2589,7 @@
   </message>
   <message>
    <source>Fi&amp;les…</source>
-   <translation>Da&amp;teien…</translation>
+   <translation>&amp;Dateien…</translation>
   </message>
   <message>
    <source>Fi&amp;nd</source>
@@ -2648,7 +2616,7 @@
    <translation>Angaben in Texten ({0})</translation>
   </message>
   <message>
-   <source>Figures of a &amp;similar part…</source>
+   <source>Figures of &amp;a similar part…</source>
    <translation>Angaben eines ä&amp;hnlichen Teils…</translation>
   </message>
   <message>
@@ -2881,7 +2849,7 @@
   </message>
   <message>
    <source>Gasoline sold in a &amp;year</source>
-   <translation>Benzin, verkauft im &amp;Jahr</translation>
+   <translation>Benzin, &amp;verkauft im Jahr</translation>
   </message>
   <message>
    <source>Gauge on site, or the pump maker's data</source>
@@ -2940,8 +2908,8 @@
    <translation>Größter Durch&amp;fluss der Zapfsäule</translation>
   </message>
   <message>
-   <source>Greatest share of a grade out of ser&amp;vice</source>
-   <translation>Größter Anteil einer S&amp;orte außer Betrieb</translation>
+   <source>Greatest share of a grade out of service</source>
+   <translation>Grö&amp;ßter Anteil einer Sorte außer Betrieb</translation>
   </message>
   <message>
    <source>HTML page, for screen readers</source>
@@ -2953,7 +2921,7 @@
   </message>
   <message>
    <source>Hand to &amp;mail…</source>
-   <translation>Per E-&amp;Mail…</translation>
+   <translation>Per E-Mail…</translation>
   </message>
   <message>
    <source>Hand to mail</source>
@@ -2970,6 +2938,10 @@
   <message>
    <source>Heading</source>
    <translation>Überschrift</translation>
+  </message>
+  <message>
+   <source>Health</source>
+   <translation>&amp;Zustand</translation>
   </message>
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
@@ -3058,10 +3030,6 @@
   <message>
    <source>Hours with a &amp;reconnectable breakaway</source>
    <translation>Stunden mit &amp;wiederverbindbarer Abreißkupplung</translation>
-  </message>
-  <message>
-   <source>Hours with a &amp;single-use breakaway</source>
-   <translation>Stunden mit &amp;Einmal-Abreißkupplung</translation>
   </message>
   <message>
    <source>How do you want to begin?</source>
@@ -3224,8 +3192,8 @@
    <translation>Wird das DEF-Zapfventil in der explosionsgefährdeten &amp;Zone einer Kraftstoff-Zapfsäule benutzt?</translation>
   </message>
   <message>
-   <source>Is the vapor pipe the only &amp;link between the tanks?</source>
-   <translation>Ist die Gasleitung die einzige &amp;Verbindung der Tanks?</translation>
+   <source>Is the vapor pipe the only link between the tanks?</source>
+   <translation>Ist die Gasleitung die einzige Verbindung der Tanks?</translation>
   </message>
   <message>
    <source>Island</source>
@@ -3249,7 +3217,7 @@
   </message>
   <message>
    <source>Iss&amp;ue</source>
-   <translation>Abg&amp;eben</translation>
+   <translation>Abgeben</translation>
   </message>
   <message>
    <source>Issue although hoses are left out</source>
@@ -3488,6 +3456,10 @@
    <translation>Verlassen und die Änderungen &amp;verlieren</translation>
   </message>
   <message>
+   <source>Leave as it &amp;was</source>
+   <translation>&amp;Lassen, wie es war</translation>
+  </message>
+  <message>
    <source>Leave out every row that shows a text</source>
    <translation>Jede Zeile auslassen, die einen Text zeigt</translation>
   </message>
@@ -3548,7 +3520,7 @@
    <translation>Diese &amp;Aufnahme wie das Buch planen</translation>
   </message>
   <message>
-   <source>Let this s&amp;urvey plan with it</source>
+   <source>Let this survey plan &amp;with it</source>
    <translation>Diese &amp;Aufnahme damit planen</translation>
   </message>
   <message>
@@ -3644,12 +3616,12 @@
    <translation>Längste</translation>
   </message>
   <message>
-   <source>Look at &amp;it</source>
-   <translation>Anse&amp;hen</translation>
+   <source>Look &amp;at its health</source>
+   <translation>Zustand &amp;ansehen</translation>
   </message>
   <message>
-   <source>Look at its &amp;health</source>
-   <translation>&amp;Zustand ansehen</translation>
+   <source>Look at &amp;it</source>
+   <translation>Anse&amp;hen</translation>
   </message>
   <message>
    <source>Look at the demonstration</source>
@@ -3744,12 +3716,16 @@
    <translation>Außen</translation>
   </message>
   <message>
-   <source>Mar&amp;gin…</source>
-   <translation>Mar&amp;ge…</translation>
+   <source>Margi&amp;n…</source>
+   <translation>Ma&amp;rge…</translation>
   </message>
   <message>
    <source>Margin</source>
    <translation>Abstand</translation>
+  </message>
+  <message>
+   <source>Margin lost per position and hour</source>
+   <translation>Entgangene Marge je Platz und Stunde</translation>
   </message>
   <message>
    <source>Margin, %</source>
@@ -3776,8 +3752,8 @@
    <translation>Max. Durchfluss</translation>
   </message>
   <message>
-   <source>May parts that still fit &amp;stay?</source>
-   <translation>Dürfen Teile, die noch passen, b&amp;leiben?</translation>
+   <source>May parts that still fit stay?</source>
+   <translation>D&amp;ürfen Teile, die noch passen, bleiben?</translation>
   </message>
   <message>
    <source>Mean fill of a boat</source>
@@ -3954,6 +3930,10 @@
   <message>
    <source>Names of the new dispensers</source>
    <translation>Namen der neuen Zapfsäulen</translation>
+  </message>
+  <message>
+   <source>Ne&amp;w part…</source>
+   <translation>Neue&amp;s Teil…</translation>
   </message>
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
@@ -4137,7 +4117,7 @@
   </message>
   <message>
    <source>Note it as do&amp;ne today</source>
-   <translation>Als heute erledigt ver&amp;merken</translation>
+   <translation>Als &amp;heute erledigt vermerken</translation>
   </message>
   <message>
    <source>Note to the answer: how it came, what was said</source>
@@ -4440,7 +4420,7 @@
    <translation>Nur Benzin hat Gasrückführung am Zapfventil. Ob sie entfallen darf, sagt die örtliche Luftbehörde.</translation>
   </message>
   <message>
-   <source>Only rows that &amp;differ from where they were copied from</source>
+   <source>Only rows that differ &amp;from where they were copied from</source>
    <translation>Nur Zeilen, die von der &amp;Vorlage abweichen</translation>
   </message>
   <message>
@@ -4448,8 +4428,8 @@
    <translation>Dann zählen nur diese Jahre.</translation>
   </message>
   <message>
-   <source>Only what is not yet &amp;described</source>
-   <translation>Nur noch nicht &amp;Beschriebenes</translation>
+   <source>Only what is not &amp;yet described</source>
+   <translation>Nur n&amp;och nicht Beschriebenes</translation>
   </message>
   <message>
    <source>Only where boats are fueled; such as 120 L.</source>
@@ -4628,8 +4608,16 @@
    <translation>Wunsch des Betreibers</translation>
   </message>
   <message>
+   <source>P&amp;apers</source>
+   <translation>Papie&amp;re</translation>
+  </message>
+  <message>
    <source>P&amp;rice lists</source>
    <translation>P&amp;reislisten</translation>
+  </message>
+  <message>
+   <source>P&amp;ublish</source>
+   <translation>&amp;Veröffentlichen</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
@@ -4716,7 +4704,7 @@
    <translation>Hersteller des Teils</translation>
   </message>
   <message>
-   <source>Part not on the &amp;truck</source>
+   <source>Part not on the tr&amp;uck</source>
    <translation>Teil nicht im &amp;Wagen</translation>
   </message>
   <message>
@@ -4748,10 +4736,6 @@
    <translation>Teile</translation>
   </message>
   <message>
-   <source>Parts &amp;list of the site</source>
-   <translation>Stück&amp;liste der Tankstelle</translation>
-  </message>
-  <message>
    <source>Parts and verdicts alone, a page for ten hoses, with the caution sheet.</source>
    <translation>Nur Teile und Ergebnisse, eine Seite für zehn Schläuche, mit den Warnhinweisen.</translation>
   </message>
@@ -4766,6 +4750,10 @@
   <message>
    <source>Parts list</source>
    <translation>Stückliste</translation>
+  </message>
+  <message>
+   <source>Parts list &amp;of the site</source>
+   <translation>Stück&amp;liste der Tankstelle</translation>
   </message>
   <message>
    <source>Parts list of the site</source>
@@ -4950,6 +4938,10 @@
   <message>
    <source>Places of the work</source>
    <translation>Orte der Arbeit</translation>
+  </message>
+  <message>
+   <source>Plan &amp;with both</source>
+   <translation>Mit beiden pl&amp;anen</translation>
   </message>
   <message>
    <source>Plan as the book does</source>
@@ -5169,7 +5161,7 @@
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation>Preis einer weiteren Teilenu&amp;mmer</translation>
+   <translation>Preis einer weiteren Tei&amp;lenummer</translation>
   </message>
   <message>
    <source>Price of one foot or meter</source>
@@ -5220,10 +5212,6 @@
    <translation>Preise, die folgen</translation>
   </message>
   <message>
-   <source>Prin&amp;t…</source>
-   <translation>Druc&amp;ken…</translation>
-  </message>
-  <message>
    <source>Printed as written.</source>
    <translation>Gedruckt wie geschrieben.</translation>
   </message>
@@ -5248,6 +5236,10 @@
    <translation>Auf der Stückliste gedruckt.</translation>
   </message>
   <message>
+   <source>Print…</source>
+   <translation>Druc&amp;ken…</translation>
+  </message>
+  <message>
    <source>Pro&amp;gram of several sites…</source>
    <translation>Pro&amp;gramm mehrerer Tankstellen…</translation>
   </message>
@@ -5262,10 +5254,6 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Öffentliche Texte, jeder mit seinem Stand</translation>
-  </message>
-  <message>
-   <source>Publish as next editio&amp;n</source>
-   <translation>Als &amp;nächste Ausgabe veröffentlichen</translation>
   </message>
   <message>
    <source>Publish the draft as the next edition</source>
@@ -5290,6 +5278,10 @@
   <message>
    <source>Put away</source>
    <translation>Weglegen</translation>
+  </message>
+  <message>
+   <source>Put into the &amp;draft</source>
+   <translation>In den Ent&amp;wurf aufnehmen</translation>
   </message>
   <message>
    <source>Put it back</source>
@@ -5376,6 +5368,10 @@
    <translation>Die offene Aufnahme anbieten; oder ein Angebot im Buch nachschlagen.</translation>
   </message>
   <message>
+   <source>Quote this surve&amp;y</source>
+   <translation>Diese Auf&amp;nahme anbieten</translation>
+  </message>
+  <message>
    <source>Quote this survey, issue the quotation, note the answer, revise it.</source>
    <translation>Diese Aufnahme anbieten, abgeben, die Antwort vermerken, überarbeiten.</translation>
   </message>
@@ -5408,12 +5404,12 @@
    <translation>Eigene Regeln ent&amp;fernen</translation>
   </message>
   <message>
-   <source>Re&amp;name</source>
-   <translation>&amp;Umbenennen</translation>
-  </message>
-  <message>
    <source>Re&amp;name…</source>
    <translation>&amp;Umbenennen…</translation>
+  </message>
+  <message>
+   <source>Re&amp;quote it</source>
+   <translation>Neu anbieten</translation>
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
@@ -5428,7 +5424,7 @@
    <translation>Revision lesen</translation>
   </message>
   <message>
-   <source>Read a stock &amp;list…</source>
+   <source>Read a sto&amp;ck list…</source>
    <translation>Bestands&amp;liste lesen…</translation>
   </message>
   <message>
@@ -5561,7 +5557,7 @@
   </message>
   <message>
    <source>Reconnectable ones re&amp;placed</source>
-   <translation>Davon &amp;ersetzte wiederverbindbare</translation>
+   <translation>&amp;Davon ersetzte wiederverbindbare</translation>
   </message>
   <message>
    <source>Record an installed part</source>
@@ -5586,10 +5582,6 @@
   <message>
    <source>Registration or tax number, printed as written.</source>
    <translation>Register- oder Steuernummer, gedruckt wie geschrieben.</translation>
-  </message>
-  <message>
-   <source>Reid vapor &amp;pressure</source>
-   <translation>Dampfdruck nach Re&amp;id</translation>
   </message>
   <message>
    <source>Relation</source>
@@ -5704,10 +5696,6 @@
    <translation>Bericht über den Fehler</translation>
   </message>
   <message>
-   <source>Requo&amp;te it</source>
-   <translation>Neu anbie&amp;ten</translation>
-  </message>
-  <message>
    <source>Resistance read</source>
    <translation>Gemessener Widerstand</translation>
   </message>
@@ -5722,6 +5710,10 @@
   <message>
    <source>Restore from a file</source>
    <translation>Aus einer Datei zurückholen</translation>
+  </message>
+  <message>
+   <source>Resu&amp;lt</source>
+   <translation>Erge&amp;bnis</translation>
   </message>
   <message>
    <source>Retractor</source>
@@ -5837,11 +5829,15 @@
   </message>
   <message>
    <source>Save &amp;again</source>
-   <translation>Erneut &amp;speichern</translation>
+   <translation>&amp;Erneut speichern</translation>
   </message>
   <message>
    <source>Save &amp;all…</source>
    <translation>&amp;Alle speichern…</translation>
+  </message>
+  <message>
+   <source>Save &amp;as CSV…</source>
+   <translation>Als CS&amp;V sichern…</translation>
   </message>
   <message>
    <source>Save &amp;calendar…</source>
@@ -5865,7 +5861,7 @@
   </message>
   <message>
    <source>Save a ta&amp;ble…</source>
-   <translation>Ta&amp;belle speichern…</translation>
+   <translation>Tabelle spe&amp;ichern…</translation>
   </message>
   <message>
    <source>Save again</source>
@@ -5878,10 +5874,6 @@
   <message>
    <source>Save as &amp;paper…</source>
    <translation>Als &amp;Papier speichern…</translation>
-  </message>
-  <message>
-   <source>Save as CS&amp;V…</source>
-   <translation>Als CS&amp;V sichern…</translation>
   </message>
   <message>
    <source>Save as P&amp;DF…</source>
@@ -5916,12 +5908,8 @@
    <translation>Sichern: Revision {0} wird als Entwurf eröffnet, Abgegebenes bleibt.</translation>
   </message>
   <message>
-   <source>Save pape&amp;r…</source>
-   <translation>Pa&amp;pier speichern…</translation>
-  </message>
-  <message>
    <source>Save ta&amp;ble…</source>
-   <translation>Ta&amp;belle speichern…</translation>
+   <translation>Tabelle spe&amp;ichern…</translation>
   </message>
   <message>
    <source>Save the &amp;bill as built…</source>
@@ -5958,6 +5946,10 @@
   <message>
    <source>Save the plan as P&amp;DF…</source>
    <translation>Plan als P&amp;DF…</translation>
+  </message>
+  <message>
+   <source>Save the re&amp;cord</source>
+   <translation>Das Protokoll &amp;sichern</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
@@ -6077,7 +6069,7 @@
   </message>
   <message>
    <source>Sell made &amp;up…</source>
-   <translation>Fertig &amp;montiert verkaufen…</translation>
+   <translation>Fertig montiert &amp;verkaufen…</translation>
   </message>
   <message>
    <source>Selling</source>
@@ -6165,7 +6157,7 @@
   </message>
   <message>
    <source>Sh&amp;ort bill</source>
-   <translation>&amp;Kurze Stückliste</translation>
+   <translation>Kurze &amp;Stückliste</translation>
   </message>
   <message>
    <source>Share of gasoline</source>
@@ -6204,6 +6196,10 @@
    <translation>Zeigen</translation>
   </message>
   <message>
+   <source>Show &amp;the station</source>
+   <translation>&amp;Station zeigen</translation>
+  </message>
+  <message>
    <source>Show quotations of this status</source>
    <translation>Angebote dieses Stands zeigen</translation>
   </message>
@@ -6214,10 +6210,6 @@
   <message>
    <source>Show rows that hold…</source>
    <translation>Zeilen zeigen mit…</translation>
-  </message>
-  <message>
-   <source>Show the &amp;station</source>
-   <translation>&amp;Station zeigen</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
@@ -6249,7 +6241,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>Antworten zur &amp;Tankstelle</translation>
+   <translation>&amp;Antworten zur Tankstelle</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -6361,7 +6353,7 @@
   </message>
   <message>
    <source>Step of the &amp;total</source>
-   <translation>Schritt der &amp;Summe</translation>
+   <translation>Schritt &amp;der Summe</translation>
   </message>
   <message>
    <source>Step of the amount payable.</source>
@@ -6552,28 +6544,20 @@
    <translation>Heraus&amp;nehmen</translation>
   </message>
   <message>
-   <source>Tabulator</source>
-   <translation>Tabulator</translation>
+   <source>Ta&amp;ke over the planned set</source>
+   <translation>Geplanten Satz über&amp;nehmen</translation>
   </message>
   <message>
-   <source>Take &amp;back the last change</source>
-   <translation>Letzte Änderung &amp;zurücknehmen</translation>
+   <source>Tabulator</source>
+   <translation>Tabulator</translation>
   </message>
   <message>
    <source>Take &amp;over into the book</source>
    <translation>Ins Buch &amp;übernehmen</translation>
   </message>
   <message>
-   <source>Take &amp;over into the draft</source>
-   <translation>In den Entwurf &amp;übernehmen</translation>
-  </message>
-  <message>
    <source>Take &amp;over into the price list</source>
    <translation>In die Preisliste &amp;übernehmen</translation>
-  </message>
-  <message>
-   <source>Take &amp;over the planned set</source>
-   <translation>Geplanten Satz über&amp;nehmen</translation>
   </message>
   <message>
    <source>Take an alternate</source>
@@ -6582,10 +6566,6 @@
   <message>
    <source>Take away</source>
    <translation>Wegnehmen</translation>
-  </message>
-  <message>
-   <source>Take back the last &amp;step</source>
-   <translation>Letzten &amp;Schritt zurücknehmen</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -6608,8 +6588,12 @@
    <translation>Was fehlt, herausnehmen</translation>
   </message>
   <message>
-   <source>Take ter&amp;ms</source>
-   <translation>Bedingungen neh&amp;men</translation>
+   <source>Take over into the &amp;draft</source>
+   <translation>In den Entwurf &amp;übernehmen</translation>
+  </message>
+  <message>
+   <source>Take terms</source>
+   <translation>Bedingungen nehmen</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
@@ -6621,7 +6605,7 @@
   </message>
   <message>
    <source>Take the marked &amp;number out</source>
-   <translation>Markierte N&amp;ummer herausnehmen</translation>
+   <translation>Markierte Nummer &amp;herausnehmen</translation>
   </message>
   <message>
    <source>Take the nearest, everywhere</source>
@@ -6644,7 +6628,7 @@
    <translation>Das andere nehmen</translation>
   </message>
   <message>
-   <source>Take this list &amp;out</source>
+   <source>Take this &amp;list out</source>
    <translation>Diese Liste her&amp;ausnehmen</translation>
   </message>
   <message>
@@ -7100,10 +7084,6 @@
    <translation>Der Wert steht, wie ihn die Quelle druckt: Ziffern, ja oder nein, ein Wort, Fälle mit Komma getrennt; leer für keine Zahl. Die geltende Vorschrift und die zuständige Behörde entscheiden; diese Tabelle hält sie nur fest.</translation>
   </message>
   <message>
-   <source>The&amp;me</source>
-   <translation>&amp;Farben</translation>
-  </message>
-  <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
    <translation>Dann kann eine Verzweigung beide zu einem koaxialen Schlauch verbinden.</translation>
   </message>
@@ -7225,7 +7205,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Those of &amp;this quotation</source>
-   <translation>Die &amp;dieses Angebots</translation>
+   <translation>Die dieses &amp;Angebots</translation>
   </message>
   <message>
    <source>Thread si&amp;ze</source>
@@ -7336,6 +7316,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Windungen, die beim Tanken auf der Tro&amp;mmel bleiben</translation>
   </message>
   <message>
+   <source>U&amp;nits</source>
+   <translation>&amp;Einheiten</translation>
+  </message>
+  <message>
    <source>UL 2586, 567 and 330 with supplements A (ethanol) and B (diesel, biodiesel)</source>
    <translation>UL 2586, 567 und 330 mit Zusätzen A (Ethanol) und B (Diesel, Biodiesel)</translation>
   </message>
@@ -7350,6 +7334,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>UTF-8 without a mark</source>
    <translation>UTF-8 ohne Marke</translation>
+  </message>
+  <message>
+   <source>Undo the entry</source>
+   <translation>Eintrag aufheben</translation>
   </message>
   <message>
    <source>Undo the last agreement</source>
@@ -7420,10 +7408,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{part} verwenden</translation>
   </message>
   <message>
-   <source>Va&amp;n and store</source>
-   <translation>Wagen und &amp;Lager</translation>
-  </message>
-  <message>
    <source>Vacuum assist</source>
    <translation>Aktiv</translation>
   </message>
@@ -7454,6 +7438,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Van</source>
    <translation>Wagen</translation>
+  </message>
+  <message>
+   <source>Van and store</source>
+   <translation>Wagen und Lager</translation>
   </message>
   <message>
    <source>Van or store</source>
@@ -7510,6 +7498,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Visits and deadlines; the first year must be named</source>
    <translation>Einsätze und Fristen; das erste Jahr muss genannt sein</translation>
+  </message>
+  <message>
+   <source>W&amp;ay</source>
+   <translation>&amp;Verfahren</translation>
   </message>
   <message>
    <source>W&amp;eigh sets…</source>
@@ -7705,7 +7697,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>What is the s&amp;tation?</source>
-   <translation>Was für eine Tankstelle i&amp;st es?</translation>
+   <translation>Was für eine Tankstelle ist es?</translation>
   </message>
   <message>
    <source>What is weighed</source>
@@ -7936,10 +7928,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Welcher Tan&amp;k speist den Platz?</translation>
   </message>
   <message>
-   <source>Which &amp;way do lists, sequence and money follow?</source>
-   <translation>Welchem Weg &amp;folgen Listen, Ablauf und Geld?</translation>
-  </message>
-  <message>
    <source>Which answers</source>
    <translation>Welche Antworten</translation>
   </message>
@@ -7962,6 +7950,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Which way a rest goes.</source>
    <translation>Wohin ein Rest geht.</translation>
+  </message>
+  <message>
+   <source>Which way do lists, sequence and money follow?</source>
+   <translation>Welchem Weg folgen Listen, Ablauf und Geld?</translation>
   </message>
   <message>
    <source>While out of service.</source>
@@ -8020,11 +8012,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Für wen die Stückliste ist. Neue Angebote gehen an den Kunden dieses Namens im Buch.</translation>
   </message>
   <message>
-   <source>Whose &amp;rule on removal applies?</source>
-   <translation>Wessen &amp;Regel zum Abbau gilt?</translation>
-  </message>
-  <message>
-   <source>Whose emission &amp;factors?</source>
+   <source>Whose e&amp;mission factors?</source>
    <translation>Wessen Emissions&amp;faktoren?</translation>
   </message>
   <message>
@@ -8034,6 +8022,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Whose pages</source>
    <translation>Wessen Seiten</translation>
+  </message>
+  <message>
+   <source>Whose rule on removal applies?</source>
+   <translation>&amp;Wessen Regel zum Abbau gilt?</translation>
   </message>
   <message>
    <source>Why</source>
@@ -8136,8 +8128,8 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Rechnungen</translation>
   </message>
   <message>
-   <source>Working &amp;hours of a day</source>
-   <translation>Arbeitsstunden a&amp;m Tag</translation>
+   <source>Working hours o&amp;f a day</source>
+   <translation>A&amp;rbeitsstunden am Tag</translation>
   </message>
   <message>
    <source>Working out all positions…</source>
@@ -8257,7 +8249,7 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
-   <translation>Jährlicher Unterhalt &amp;danach</translation>
+   <translation>&amp;Jährlicher Unterhalt danach</translation>
   </message>
   <message>
    <source>Years that are compared</source>

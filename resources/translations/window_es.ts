@@ -21,7 +21,7 @@
   </message>
   <message>
    <source>&amp;Accepted</source>
-   <translation>&amp;Aceptada</translation>
+   <translation>Acepta&amp;da</translation>
   </message>
   <message>
    <source>&amp;Add</source>
@@ -30,6 +30,10 @@
   <message>
    <source>&amp;Add a file…</source>
    <translation>&amp;Añadir un archivo…</translation>
+  </message>
+  <message>
+   <source>&amp;Add part</source>
+   <translation>Añadir pie&amp;za</translation>
   </message>
   <message>
    <source>&amp;Address</source>
@@ -61,7 +65,7 @@
   </message>
   <message>
    <source>&amp;Answer for it</source>
-   <translation>&amp;Responder por ello</translation>
+   <translation>Respon&amp;der por ello</translation>
   </message>
   <message>
    <source>&amp;Back</source>
@@ -73,11 +77,11 @@
   </message>
   <message>
    <source>&amp;Back up now</source>
-   <translation>&amp;Respaldar ahora</translation>
+   <translation>Respaldar ah&amp;ora</translation>
   </message>
   <message>
    <source>&amp;Backups…</source>
-   <translation>&amp;Copias de seguridad…</translation>
+   <translation>Copias &amp;de seguridad…</translation>
   </message>
   <message>
    <source>&amp;Begin</source>
@@ -85,19 +89,15 @@
   </message>
   <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
-   <translation>&amp;Más allá de los años cuya parte a bordo se conoce</translation>
+   <translation>Más allá de los a&amp;ños cuya parte a bordo se conoce</translation>
   </message>
   <message>
    <source>&amp;Book</source>
-   <translation>&amp;Libro</translation>
+   <translation>Lib&amp;ro</translation>
   </message>
   <message>
    <source>&amp;Book ({0} touched)</source>
    <translation>&amp;Libro ({0} tocadas)</translation>
-  </message>
-  <message>
-   <source>&amp;Calculate</source>
-   <translation>&amp;Calcular</translation>
   </message>
   <message>
    <source>&amp;Catalog the book plans with</source>
@@ -105,11 +105,7 @@
   </message>
   <message>
    <source>&amp;Catalogs and editions</source>
-   <translation>&amp;Catálogos y ediciones</translation>
-  </message>
-  <message>
-   <source>&amp;Choose</source>
-   <translation>&amp;Elegir</translation>
+   <translation>Catálogos y ediciones</translation>
   </message>
   <message>
    <source>&amp;Close</source>
@@ -140,20 +136,24 @@
    <translation>&amp;Copiar la imagen</translation>
   </message>
   <message>
-   <source>&amp;Copy these rules</source>
-   <translation>&amp;Copiar estas reglas</translation>
-  </message>
-  <message>
    <source>&amp;Currency</source>
    <translation>&amp;Moneda</translation>
   </message>
   <message>
+   <source>&amp;Customers…</source>
+   <translation>Cliente&amp;s…</translation>
+  </message>
+  <message>
    <source>&amp;Day</source>
-   <translation>&amp;Día</translation>
+   <translation>Dí&amp;a</translation>
   </message>
   <message>
    <source>&amp;Declined</source>
-   <translation>&amp;Rechazada</translation>
+   <translation>Rec&amp;hazada</translation>
+  </message>
+  <message>
+   <source>&amp;Describe part</source>
+   <translation>Descri&amp;bir pieza</translation>
   </message>
   <message>
    <source>&amp;Dispenser</source>
@@ -173,23 +173,15 @@
   </message>
   <message>
    <source>&amp;Edit</source>
-   <translation>&amp;Editar</translation>
+   <translation>Edit&amp;ar</translation>
   </message>
   <message>
    <source>&amp;Edition</source>
    <translation>&amp;Edición</translation>
   </message>
   <message>
-   <source>&amp;Efficiency at the nozzle in use</source>
-   <translation>&amp;Eficiencia en la pistola en servicio</translation>
-  </message>
-  <message>
    <source>&amp;Empty all figures</source>
    <translation>&amp;Vaciar todas las cifras</translation>
-  </message>
-  <message>
-   <source>&amp;Entries</source>
-   <translation>&amp;Entradas</translation>
   </message>
   <message>
    <source>&amp;Export as a table…</source>
@@ -201,7 +193,7 @@
   </message>
   <message>
    <source>&amp;Filler height</source>
-   <translation>&amp;Altura de la boca de llenado</translation>
+   <translation>Alt&amp;ura de la boca de llenado</translation>
   </message>
   <message>
    <source>&amp;Find anything…</source>
@@ -228,10 +220,6 @@
    <translation>&amp;Títulos en la primera fila</translation>
   </message>
   <message>
-   <source>&amp;Health</source>
-   <translation>E&amp;stado</translation>
-  </message>
-  <message>
    <source>&amp;Help</source>
    <translation>A&amp;yuda</translation>
   </message>
@@ -240,16 +228,20 @@
    <translation>&amp;Historial</translation>
   </message>
   <message>
+   <source>&amp;Hours with a single-use breakaway</source>
+   <translation>&amp;Horas con una válvula de ruptura de un solo uso</translation>
+  </message>
+  <message>
    <source>&amp;Import a table…</source>
    <translation>&amp;Importar una tabla…</translation>
   </message>
   <message>
    <source>&amp;Import…</source>
-   <translation>&amp;Importar…</translation>
+   <translation>Imp&amp;ortar…</translation>
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
-   <translation>&amp;Inspecciones y desgaste</translation>
+   <translation>Insp&amp;ecciones y desgaste</translation>
   </message>
   <message>
    <source>&amp;Installer's work</source>
@@ -296,10 +288,6 @@
    <translation>Margen &amp;mínimo, por ciento</translation>
   </message>
   <message>
-   <source>&amp;Leave as it was</source>
-   <translation>&amp;Dejar como estaba</translation>
-  </message>
-  <message>
    <source>&amp;Leave it open</source>
    <translation>De&amp;jarlo abierto</translation>
   </message>
@@ -332,20 +320,16 @@
    <translation>&amp;Hacer el mapa</translation>
   </message>
   <message>
-   <source>&amp;Margin lost per position and hour</source>
-   <translation>&amp;Margen perdido por posición y hora</translation>
-  </message>
-  <message>
    <source>&amp;Measure a distance</source>
    <translation>&amp;Medir una distancia</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
-   <translation>Unidades &amp;métricas</translation>
+   <translation>&amp;Unidades métricas</translation>
   </message>
   <message>
    <source>&amp;Name</source>
-   <translation>&amp;Nombre</translation>
+   <translation>No&amp;mbre</translation>
   </message>
   <message>
    <source>&amp;Name of the position</source>
@@ -370,10 +354,6 @@
   <message>
    <source>&amp;New family</source>
    <translation>&amp;Nueva familia</translation>
-  </message>
-  <message>
-   <source>&amp;New part…</source>
-   <translation>Pieza &amp;nueva…</translation>
   </message>
   <message>
    <source>&amp;New survey…</source>
@@ -401,11 +381,11 @@
   </message>
   <message>
    <source>&amp;Offer</source>
-   <translation>&amp;Oferta</translation>
+   <translation>Oferta</translation>
   </message>
   <message>
    <source>&amp;Old numbers</source>
-   <translation>Números &amp;antiguos</translation>
+   <translation>Números anti&amp;guos</translation>
   </message>
   <message>
    <source>&amp;One answer</source>
@@ -413,7 +393,7 @@
   </message>
   <message>
    <source>&amp;Open</source>
-   <translation>&amp;Abrir</translation>
+   <translation>Ab&amp;rir</translation>
   </message>
   <message>
    <source>&amp;Open with</source>
@@ -428,20 +408,12 @@
    <translation>&amp;Otro lado del surtidor…</translation>
   </message>
   <message>
-   <source>&amp;Papers</source>
-   <translation>&amp;Documentos</translation>
-  </message>
-  <message>
    <source>&amp;Percent</source>
    <translation>&amp;Porcentaje</translation>
   </message>
   <message>
    <source>&amp;Picture</source>
    <translation>&amp;Imagen</translation>
-  </message>
-  <message>
-   <source>&amp;Plan with both</source>
-   <translation>&amp;Planificar con ambas</translation>
   </message>
   <message>
    <source>&amp;Planned, agreed and built</source>
@@ -461,19 +433,15 @@
   </message>
   <message>
    <source>&amp;Price rise, % a year</source>
-   <translation>Alza de &amp;precios, % al año</translation>
+   <translation>Alza &amp;de precios, % al año</translation>
   </message>
   <message>
-   <source>&amp;Publish</source>
-   <translation>&amp;Publicar</translation>
+   <source>&amp;Publish as next edition</source>
+   <translation>&amp;Publicar como próxima edición</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
    <translation>&amp;Poner en el libro</translation>
-  </message>
-  <message>
-   <source>&amp;Put into the draft</source>
-   <translation>&amp;Poner en el borrador</translation>
   </message>
   <message>
    <source>&amp;Put the article into the draft</source>
@@ -500,12 +468,8 @@
    <translation>&amp;Cotizarlo así</translation>
   </message>
   <message>
-   <source>&amp;Quote this survey</source>
-   <translation>Coti&amp;zar este levantamiento</translation>
-  </message>
-  <message>
    <source>&amp;Quote to this customer</source>
-   <translation>&amp;Cotizar a este cliente</translation>
+   <translation>Cotizar &amp;a este cliente</translation>
   </message>
   <message>
    <source>&amp;Read from file…</source>
@@ -525,7 +489,7 @@
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation>&amp;Registro de la posición</translation>
+   <translation>Registro de la posició&amp;n</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -536,8 +500,16 @@
    <translation>&amp;Registro fiscal</translation>
   </message>
   <message>
+   <source>&amp;Reid vapor pressure</source>
+   <translation>Presión de vap&amp;or Reid</translation>
+  </message>
+  <message>
    <source>&amp;Remove</source>
    <translation>&amp;Quitar</translation>
+  </message>
+  <message>
+   <source>&amp;Rename</source>
+   <translation>Cam&amp;biar nombre</translation>
   </message>
   <message>
    <source>&amp;Repeat</source>
@@ -548,12 +520,8 @@
    <translation>&amp;Restaurar…</translation>
   </message>
   <message>
-   <source>&amp;Result</source>
-   <translation>&amp;Resultado</translation>
-  </message>
-  <message>
    <source>&amp;Revisions</source>
-   <translation>&amp;Revisiones</translation>
+   <translation>R&amp;evisiones</translation>
   </message>
   <message>
    <source>&amp;Rounding</source>
@@ -568,12 +536,12 @@
    <translation>&amp;Guardar</translation>
   </message>
   <message>
-   <source>&amp;Save the picture…</source>
-   <translation>&amp;Guardar la imagen…</translation>
+   <source>&amp;Save paper…</source>
+   <translation>Guardar pape&amp;l…</translation>
   </message>
   <message>
-   <source>&amp;Save the record</source>
-   <translation>&amp;Guardar el registro</translation>
+   <source>&amp;Save the picture…</source>
+   <translation>&amp;Guardar la imagen…</translation>
   </message>
   <message>
    <source>&amp;Save the type</source>
@@ -581,7 +549,7 @@
   </message>
   <message>
    <source>&amp;Separations at a position in a year</source>
-   <translation>&amp;Separaciones en una posición al año</translation>
+   <translation>Separaciones &amp;en una posición al año</translation>
   </message>
   <message>
    <source>&amp;Show it</source>
@@ -589,7 +557,7 @@
   </message>
   <message>
    <source>&amp;Side that is there</source>
-   <translation>&amp;Lado que ya existe</translation>
+   <translation>Lado que ya &amp;existe</translation>
   </message>
   <message>
    <source>&amp;Site data</source>
@@ -622,6 +590,14 @@
   <message>
    <source>&amp;Take away</source>
    <translation>&amp;Quitar</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last change</source>
+   <translation>Des&amp;hacer el último cambio</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last step</source>
+   <translation>&amp;Deshacer el último paso</translation>
   </message>
   <message>
    <source>&amp;Take in a price file…</source>
@@ -665,7 +641,7 @@
   </message>
   <message>
    <source>&amp;Three jobs in pictures</source>
-   <translation>Tres trabajos en &amp;imágenes</translation>
+   <translation>Tres trabajos en i&amp;mágenes</translation>
   </message>
   <message>
    <source>&amp;Title</source>
@@ -684,20 +660,12 @@
    <translation>&amp;Deshacerlo</translation>
   </message>
   <message>
-   <source>&amp;Undo the entry</source>
-   <translation>An&amp;ular el apunte</translation>
-  </message>
-  <message>
    <source>&amp;Undo the last agreement…</source>
    <translation>Deshacer el ú&amp;ltimo acuerdo…</translation>
   </message>
   <message>
    <source>&amp;Unit</source>
-   <translation>&amp;Unidad</translation>
-  </message>
-  <message>
-   <source>&amp;Units</source>
-   <translation>&amp;Unidades</translation>
+   <translation>Unid&amp;ad</translation>
   </message>
   <message>
    <source>&amp;Use it in the set</source>
@@ -705,7 +673,7 @@
   </message>
   <message>
    <source>&amp;Use these</source>
-   <translation>&amp;Usar estas</translation>
+   <translation>Usar &amp;estas</translation>
   </message>
   <message>
    <source>&amp;Use this part</source>
@@ -722,10 +690,6 @@
   <message>
    <source>&amp;View</source>
    <translation>&amp;Ver</translation>
-  </message>
-  <message>
-   <source>&amp;Way</source>
-   <translation>&amp;Camino</translation>
   </message>
   <message>
    <source>&amp;Weigh all sets…</source>
@@ -917,7 +881,7 @@
   </message>
   <message>
    <source>A&amp;ddress</source>
-   <translation>Di&amp;rección</translation>
+   <translation>&amp;Dirección</translation>
   </message>
   <message>
    <source>A&amp;gree on these sets…</source>
@@ -929,11 +893,15 @@
   </message>
   <message>
    <source>A&amp;ll stations</source>
-   <translation>T&amp;odas las estaciones</translation>
+   <translation>Toda&amp;s las estaciones</translation>
   </message>
   <message>
    <source>A&amp;ll surveys…</source>
-   <translation>Todos &amp;los levantamientos…</translation>
+   <translation>&amp;Todos los levantamientos…</translation>
+  </message>
+  <message>
+   <source>A&amp;nnual budget</source>
+   <translation>P&amp;resupuesto anual</translation>
   </message>
   <message>
    <source>AP-42</source>
@@ -972,10 +940,6 @@
    <translation>Añadir</translation>
   </message>
   <message>
-   <source>Add &amp;part</source>
-   <translation>Añadir pie&amp;za</translation>
-  </message>
-  <message>
    <source>Add a filler</source>
    <translation>Añadir boca de llenado</translation>
   </message>
@@ -1008,7 +972,7 @@
    <translation>Añadir surtidores con las mismas posiciones que este.</translation>
   </message>
   <message>
-   <source>Add p&amp;hotos…</source>
+   <source>Add pho&amp;tos…</source>
    <translation>Añadir &amp;fotos…</translation>
   </message>
   <message>
@@ -1021,7 +985,7 @@
   </message>
   <message>
    <source>Add to the &amp;wear log</source>
-   <translation>Añadir al registro de &amp;desgaste</translation>
+   <translation>Añadir al registr&amp;o de desgaste</translation>
   </message>
   <message>
    <source>Address</source>
@@ -1238,10 +1202,6 @@
   <message>
    <source>And light vans</source>
    <translation>Y camionetas</translation>
-  </message>
-  <message>
-   <source>Annual &amp;budget</source>
-   <translation>&amp;Presupuesto anual</translation>
   </message>
   <message>
    <source>Another blend to compare</source>
@@ -1496,16 +1456,16 @@
    <translation>Compra</translation>
   </message>
   <message>
+   <source>C&amp;hoose</source>
+   <translation>Elegi&amp;r</translation>
+  </message>
+  <message>
    <source>C&amp;limate</source>
-   <translation>C&amp;lima</translation>
+   <translation>&amp;Clima</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
    <translation>&amp;Cliente</translation>
-  </message>
-  <message>
-   <source>C&amp;ustomers…</source>
-   <translation>C&amp;lientes…</translation>
   </message>
   <message>
    <source>CARB 2013</source>
@@ -1536,6 +1496,10 @@
    <translation>Ca&amp;tálogos</translation>
   </message>
   <message>
+   <source>Calc&amp;ulate</source>
+   <translation>Calc&amp;ular</translation>
+  </message>
+  <message>
    <source>Called</source>
    <translation>Se llama</translation>
   </message>
@@ -1544,8 +1508,8 @@
    <translation>¿Se puede iniciar o detener el caudal en &amp;otro lugar?</translation>
   </message>
   <message>
-   <source>Can the vapor pipe be reached at the tan&amp;k?</source>
-   <translation>¿Se puede llegar a la tubería de vapor en el tanq&amp;ue?</translation>
+   <source>Can the vapor pipe be reached at the tank?</source>
+   <translation>¿Se puede llegar a la tubería de vapor en el tanque?</translation>
   </message>
   <message>
    <source>Capitals and double blanks do not count.</source>
@@ -1560,12 +1524,12 @@
    <translation>Automóviles</translation>
   </message>
   <message>
-   <source>Cas&amp;es</source>
-   <translation>C&amp;asos</translation>
-  </message>
-  <message>
    <source>Case</source>
    <translation>Caso</translation>
+  </message>
+  <message>
+   <source>Cases</source>
+   <translation>Ca&amp;sos</translation>
   </message>
   <message>
    <source>Cash</source>
@@ -1676,12 +1640,12 @@
    <translation>Comprobaciones con su cálculo</translation>
   </message>
   <message>
-   <source>Choose &amp;folder…</source>
-   <translation>&amp;Elegir carpeta…</translation>
+   <source>Choose &amp;a file…</source>
+   <translation>Elegir &amp;un archivo…</translation>
   </message>
   <message>
-   <source>Choose a &amp;file…</source>
-   <translation>Elegir un &amp;archivo…</translation>
+   <source>Choose &amp;folder…</source>
+   <translation>&amp;Elegir carpeta…</translation>
   </message>
   <message>
    <source>Choose a day</source>
@@ -1716,12 +1680,12 @@
    <translation>Elija dos revisiones distintas.</translation>
   </message>
   <message>
-   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
-   <translation>Límites de las clases: alcances de UL 2586A/B, 567A/B, 330A/B</translation>
+   <source>Cl&amp;ause</source>
+   <translation>Clá&amp;usula</translation>
   </message>
   <message>
-   <source>Clau&amp;se</source>
-   <translation>Clá&amp;usula</translation>
+   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
+   <translation>Límites de las clases: alcances de UL 2586A/B, 567A/B, 330A/B</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -1753,7 +1717,7 @@
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation>Mínim&amp;a</translation>
+   <translation>M&amp;ínima</translation>
   </message>
   <message>
    <source>Column</source>
@@ -1880,6 +1844,10 @@
    <translation>Copiar respuestas de {label}</translation>
   </message>
   <message>
+   <source>Copy t&amp;hese rules</source>
+   <translation>C&amp;opiar estas reglas</translation>
+  </message>
+  <message>
    <source>Copy the chosen rows (Ctrl+Shift+D)</source>
    <translation>Copiar las filas elegidas (Ctrl+Shift+D)</translation>
   </message>
@@ -1928,8 +1896,8 @@
    <translation>Cuenta para un subsidio</translation>
   </message>
   <message>
-   <source>Cover&amp;age</source>
-   <translation>Cobertur&amp;a</translation>
+   <source>Coverage</source>
+   <translation>Cobertura</translation>
   </message>
   <message>
    <source>Coverage map: combinations by outlet</source>
@@ -2000,8 +1968,8 @@
    <translation>Clientes, sin personal</translation>
   </message>
   <message>
-   <source>Cut to &amp;length…</source>
-   <translation>Cortar a &amp;medida…</translation>
+   <source>Cut to le&amp;ngth…</source>
+   <translation>&amp;Cortar a medida…</translation>
   </message>
   <message>
    <source>DEF</source>
@@ -2056,7 +2024,7 @@
    <translation>Días que vale la oferta, 1 a 730.</translation>
   </message>
   <message>
-   <source>Days of &amp;notice</source>
+   <source>Days of noti&amp;ce</source>
    <translation>&amp;Días de aviso</translation>
   </message>
   <message>
@@ -2112,10 +2080,6 @@
    <translation>Describir una pieza instalada</translation>
   </message>
   <message>
-   <source>Describe pa&amp;rt</source>
-   <translation>Descri&amp;bir pieza</translation>
-  </message>
-  <message>
    <source>Description</source>
    <translation>Descripción</translation>
   </message>
@@ -2152,8 +2116,8 @@
    <translation>Directiva 2009/126/CE, resumen de la UE</translation>
   </message>
   <message>
-   <source>Discard the dra&amp;ft…</source>
-   <translation>Descartar el &amp;borrador…</translation>
+   <source>Discard &amp;the draft…</source>
+   <translation>Descar&amp;tar el borrador…</translation>
   </message>
   <message>
    <source>Discard the draft</source>
@@ -2232,8 +2196,8 @@
    <translation>No calcular lo que el cambio significa en dinero</translation>
   </message>
   <message>
-   <source>Do superseded parts &amp;go?</source>
-   <translation>¿&amp;Salen las piezas sustituidas?</translation>
+   <source>Do superseded parts go?</source>
+   <translation>¿Salen las piezas sustituidas?</translation>
   </message>
   <message>
    <source>Do the tanks lie underground?</source>
@@ -2253,7 +2217,7 @@
   </message>
   <message>
    <source>Does it stand under living or working &amp;quarters?</source>
-   <translation>¿Está bajo &amp;viviendas o lugares de trabajo?</translation>
+   <translation>¿Está bajo viviendas o lugares de trabajo?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
@@ -2272,12 +2236,12 @@
    <translation>¿La posición e&amp;xiste hoy?</translation>
   </message>
   <message>
-   <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
-   <translation>¿Se detiene la aspiración con vehículos de recuperación a b&amp;ordo?</translation>
+   <source>Does the vacuum assist stop at vehicles with onboard recovery?</source>
+   <translation>¿Se detiene la aspiración con vehículos de recuperación a bordo?</translation>
   </message>
   <message>
-   <source>Does work go on at week&amp;ends?</source>
-   <translation>¿Se trabaja los &amp;fines de semana?</translation>
+   <source>Does wor&amp;k go on at weekends?</source>
+   <translation>¿Se trabaja los fines de semana?</translation>
   </message>
   <message>
    <source>Down</source>
@@ -2448,8 +2412,12 @@
    <translation>Efecto</translation>
   </message>
   <message>
-   <source>Effect on this s&amp;tation</source>
+   <source>Effect &amp;on this station</source>
    <translation>Efecto en es&amp;ta estación</translation>
+  </message>
+  <message>
+   <source>Efficiency at the no&amp;zzle in use</source>
+   <translation>Eficiencia en la pistola en servicio</translation>
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
@@ -2621,7 +2589,7 @@
   </message>
   <message>
    <source>Fi&amp;les…</source>
-   <translation>A&amp;rchivos…</translation>
+   <translation>Archiv&amp;os…</translation>
   </message>
   <message>
    <source>Fi&amp;nd</source>
@@ -2648,8 +2616,8 @@
    <translation>Datos en textos ({0})</translation>
   </message>
   <message>
-   <source>Figures of a &amp;similar part…</source>
-   <translation>Datos de una pieza &amp;similar…</translation>
+   <source>Figures of &amp;a similar part…</source>
+   <translation>Datos de &amp;una pieza similar…</translation>
   </message>
   <message>
    <source>Figures of a described part</source>
@@ -2717,7 +2685,7 @@
   </message>
   <message>
    <source>First &amp;day of the plan</source>
-   <translation>Primer día del pl&amp;an</translation>
+   <translation>Primer d&amp;ía del plan</translation>
   </message>
   <message>
    <source>First day</source>
@@ -2940,8 +2908,8 @@
    <translation>Caudal má&amp;ximo del surtidor</translation>
   </message>
   <message>
-   <source>Greatest share of a grade out of ser&amp;vice</source>
-   <translation>Mayor parte de un producto fuera de ser&amp;vicio</translation>
+   <source>Greatest share of a grade out of service</source>
+   <translation>Mayor parte de un producto fuera de servicio</translation>
   </message>
   <message>
    <source>HTML page, for screen readers</source>
@@ -2970,6 +2938,10 @@
   <message>
    <source>Heading</source>
    <translation>Título</translation>
+  </message>
+  <message>
+   <source>Health</source>
+   <translation>E&amp;stado</translation>
   </message>
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
@@ -3058,10 +3030,6 @@
   <message>
    <source>Hours with a &amp;reconnectable breakaway</source>
    <translation>Horas con una válvula de ruptura &amp;reconectable</translation>
-  </message>
-  <message>
-   <source>Hours with a &amp;single-use breakaway</source>
-   <translation>Horas con una válvula de ruptura de un &amp;solo uso</translation>
   </message>
   <message>
    <source>How do you want to begin?</source>
@@ -3217,15 +3185,15 @@
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
-   <translation>¿Es un lugar cercado con tanques sobre el suelo, cerrado al p&amp;úblico?</translation>
+   <translation>¿Es un lugar cercado con tanques &amp;sobre el suelo, cerrado al público?</translation>
   </message>
   <message>
    <source>Is the DEF nozzle used inside the flammable &amp;zone of a fuel dispenser?</source>
    <translation>¿La pistola de DEF se usa dentro de la &amp;zona inflamable de un surtidor de combustible?</translation>
   </message>
   <message>
-   <source>Is the vapor pipe the only &amp;link between the tanks?</source>
-   <translation>¿Es la tubería de vapor el único en&amp;lace entre los tanques?</translation>
+   <source>Is the vapor pipe the only link between the tanks?</source>
+   <translation>¿Es la tubería de vapor el único enlace entre los tanques?</translation>
   </message>
   <message>
    <source>Island</source>
@@ -3488,6 +3456,10 @@
    <translation>Salir y &amp;perder los cambios</translation>
   </message>
   <message>
+   <source>Leave as it &amp;was</source>
+   <translation>De&amp;jar como estaba</translation>
+  </message>
+  <message>
    <source>Leave out every row that shows a text</source>
    <translation>Omitir toda fila que muestra un texto</translation>
   </message>
@@ -3548,8 +3520,8 @@
    <translation>Que este lev&amp;antamiento planifique como el libro</translation>
   </message>
   <message>
-   <source>Let this s&amp;urvey plan with it</source>
-   <translation>Que este lev&amp;antamiento planifique con ella</translation>
+   <source>Let this survey plan &amp;with it</source>
+   <translation>Que este levantamiento planifique &amp;con ella</translation>
   </message>
   <message>
    <source>Letterhead</source>
@@ -3644,12 +3616,12 @@
    <translation>La más larga</translation>
   </message>
   <message>
-   <source>Look at &amp;it</source>
-   <translation>&amp;Verla</translation>
+   <source>Look &amp;at its health</source>
+   <translation>Ver s&amp;u estado</translation>
   </message>
   <message>
-   <source>Look at its &amp;health</source>
-   <translation>Ver su e&amp;stado</translation>
+   <source>Look at &amp;it</source>
+   <translation>V&amp;erla</translation>
   </message>
   <message>
    <source>Look at the demonstration</source>
@@ -3744,12 +3716,16 @@
    <translation>Macho</translation>
   </message>
   <message>
-   <source>Mar&amp;gin…</source>
+   <source>Margi&amp;n…</source>
    <translation>Mar&amp;gen…</translation>
   </message>
   <message>
    <source>Margin</source>
    <translation>Margen</translation>
+  </message>
+  <message>
+   <source>Margin lost per position and hour</source>
+   <translation>&amp;Margen perdido por posición y hora</translation>
   </message>
   <message>
    <source>Margin, %</source>
@@ -3776,8 +3752,8 @@
    <translation>Caudal máximo</translation>
   </message>
   <message>
-   <source>May parts that still fit &amp;stay?</source>
-   <translation>¿Pueden &amp;quedarse las piezas que aún encajan?</translation>
+   <source>May parts that still fit stay?</source>
+   <translation>¿Pueden quedarse las pie&amp;zas que aún encajan?</translation>
   </message>
   <message>
    <source>Mean fill of a boat</source>
@@ -3909,7 +3885,7 @@
   </message>
   <message>
    <source>Name of the &amp;catalog</source>
-   <translation>Nombre del &amp;catálogo</translation>
+   <translation>&amp;Nombre del catálogo</translation>
   </message>
   <message>
    <source>Name of the dispenser</source>
@@ -3925,7 +3901,7 @@
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation>Nombre del prod&amp;ucto</translation>
+   <translation>Nombre &amp;del producto</translation>
   </message>
   <message>
    <source>Name of the new site</source>
@@ -3954,6 +3930,10 @@
   <message>
    <source>Names of the new dispensers</source>
    <translation>Nombres de los surtidores nuevos</translation>
+  </message>
+  <message>
+   <source>Ne&amp;w part…</source>
+   <translation>Pie&amp;za nueva…</translation>
   </message>
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
@@ -4440,7 +4420,7 @@
    <translation>Solo la gasolina tiene recuperación de vapor en la pistola. Si se puede quitar lo dice la agencia local del aire.</translation>
   </message>
   <message>
-   <source>Only rows that &amp;differ from where they were copied from</source>
+   <source>Only rows that differ &amp;from where they were copied from</source>
    <translation>Solo filas que &amp;difieren de su origen</translation>
   </message>
   <message>
@@ -4448,8 +4428,8 @@
    <translation>Entonces solo cuentan esos años.</translation>
   </message>
   <message>
-   <source>Only what is not yet &amp;described</source>
-   <translation>Solo lo aún no &amp;descrito</translation>
+   <source>Only what is not &amp;yet described</source>
+   <translation>Solo lo aún &amp;no descrito</translation>
   </message>
   <message>
    <source>Only where boats are fueled; such as 120 L.</source>
@@ -4473,7 +4453,7 @@
   </message>
   <message>
    <source>Open a&amp;ll</source>
-   <translation>&amp;Abrir todo</translation>
+   <translation>Abrir &amp;todo</translation>
   </message>
   <message>
    <source>Open, add or remove surveys of the book.</source>
@@ -4628,8 +4608,16 @@
    <translation>Deseo del propietario</translation>
   </message>
   <message>
+   <source>P&amp;apers</source>
+   <translation>Doc&amp;umentos</translation>
+  </message>
+  <message>
    <source>P&amp;rice lists</source>
    <translation>Listas de p&amp;recios</translation>
+  </message>
+  <message>
+   <source>P&amp;ublish</source>
+   <translation>P&amp;ublicar</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
@@ -4709,14 +4697,14 @@
   </message>
   <message>
    <source>Part &amp;number</source>
-   <translation>&amp;Número de pieza</translation>
+   <translation>Número &amp;de pieza</translation>
   </message>
   <message>
    <source>Part maker</source>
    <translation>Fabricante de la pieza</translation>
   </message>
   <message>
-   <source>Part not on the &amp;truck</source>
+   <source>Part not on the tr&amp;uck</source>
    <translation>Falta en la camione&amp;ta</translation>
   </message>
   <message>
@@ -4748,10 +4736,6 @@
    <translation>Piezas</translation>
   </message>
   <message>
-   <source>Parts &amp;list of the site</source>
-   <translation>&amp;Lista de piezas de la estación</translation>
-  </message>
-  <message>
    <source>Parts and verdicts alone, a page for ten hoses, with the caution sheet.</source>
    <translation>Solo piezas y resultados, una página por cada diez mangueras, con la hoja de advertencias.</translation>
   </message>
@@ -4766,6 +4750,10 @@
   <message>
    <source>Parts list</source>
    <translation>Lista de piezas</translation>
+  </message>
+  <message>
+   <source>Parts list &amp;of the site</source>
+   <translation>&amp;Lista de piezas de la estación</translation>
   </message>
   <message>
    <source>Parts list of the site</source>
@@ -4873,7 +4861,7 @@
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation>&amp;Surtido…</translation>
+   <translation>S&amp;urtido…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -4952,6 +4940,10 @@
    <translation>Lugares del trabajo</translation>
   </message>
   <message>
+   <source>Plan &amp;with both</source>
+   <translation>Planificar &amp;con ambas</translation>
+  </message>
+  <message>
    <source>Plan as the book does</source>
    <translation>Planificar como el libro</translation>
   </message>
@@ -4961,7 +4953,7 @@
   </message>
   <message>
    <source>Plan this position &amp;again</source>
-   <translation>Pl&amp;anificar otra vez</translation>
+   <translation>Planificar &amp;otra vez</translation>
   </message>
   <message>
    <source>Plan with {0}</source>
@@ -5025,7 +5017,7 @@
   </message>
   <message>
    <source>Pos&amp;ition today</source>
-   <translation>Pos&amp;ición hoy</translation>
+   <translation>Posición &amp;hoy</translation>
   </message>
   <message>
    <source>Position</source>
@@ -5101,7 +5093,7 @@
   </message>
   <message>
    <source>Pr&amp;ices</source>
-   <translation>&amp;Precios</translation>
+   <translation>Precios</translation>
   </message>
   <message>
    <source>Preferences</source>
@@ -5161,7 +5153,7 @@
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation>Precio de una &amp;hora de trabajo</translation>
+   <translation>Precio de una hora de tra&amp;bajo</translation>
   </message>
   <message>
    <source>Price of one</source>
@@ -5220,10 +5212,6 @@
    <translation>Precios pendientes</translation>
   </message>
   <message>
-   <source>Prin&amp;t…</source>
-   <translation>Imprimi&amp;r…</translation>
-  </message>
-  <message>
    <source>Printed as written.</source>
    <translation>Impreso como está escrito.</translation>
   </message>
@@ -5248,6 +5236,10 @@
    <translation>Impreso en la lista.</translation>
   </message>
   <message>
+   <source>Print…</source>
+   <translation>Imprimir…</translation>
+  </message>
+  <message>
    <source>Pro&amp;gram of several sites…</source>
    <translation>Pro&amp;grama de varias estaciones…</translation>
   </message>
@@ -5262,10 +5254,6 @@
   <message>
    <source>Public texts, each with its status</source>
    <translation>Textos públicos, cada uno con su estado</translation>
-  </message>
-  <message>
-   <source>Publish as next editio&amp;n</source>
-   <translation>Publicar como próxima edició&amp;n</translation>
   </message>
   <message>
    <source>Publish the draft as the next edition</source>
@@ -5290,6 +5278,10 @@
   <message>
    <source>Put away</source>
    <translation>Guardar el aviso</translation>
+  </message>
+  <message>
+   <source>Put into the &amp;draft</source>
+   <translation>P&amp;oner en el borrador</translation>
   </message>
   <message>
    <source>Put it back</source>
@@ -5376,6 +5368,10 @@
    <translation>Cotice el levantamiento abierto, o busque una cotización en el libro.</translation>
   </message>
   <message>
+   <source>Quote this surve&amp;y</source>
+   <translation>Coti&amp;zar este levantamiento</translation>
+  </message>
+  <message>
    <source>Quote this survey, issue the quotation, note the answer, revise it.</source>
    <translation>Cotizar este levantamiento, emitir la cotización, anotar la respuesta, revisarla.</translation>
   </message>
@@ -5408,12 +5404,12 @@
    <translation>&amp;Quitar reglas propias</translation>
   </message>
   <message>
-   <source>Re&amp;name</source>
-   <translation>Cam&amp;biar nombre</translation>
-  </message>
-  <message>
    <source>Re&amp;name…</source>
    <translation>Cam&amp;biar nombre…</translation>
+  </message>
+  <message>
+   <source>Re&amp;quote it</source>
+   <translation>Volver a co&amp;tizarla</translation>
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
@@ -5428,7 +5424,7 @@
    <translation>Leer una revisión</translation>
   </message>
   <message>
-   <source>Read a stock &amp;list…</source>
+   <source>Read a sto&amp;ck list…</source>
    <translation>Leer e&amp;xistencias…</translation>
   </message>
   <message>
@@ -5461,7 +5457,7 @@
   </message>
   <message>
    <source>Read from &amp;file…</source>
-   <translation>Leer de un &amp;archivo…</translation>
+   <translation>Leer &amp;de un archivo…</translation>
   </message>
   <message>
    <source>Read positions from a &amp;table…</source>
@@ -5588,10 +5584,6 @@
    <translation>Registro o número fiscal, impreso como está escrito.</translation>
   </message>
   <message>
-   <source>Reid vapor &amp;pressure</source>
-   <translation>&amp;Presión de vapor Reid</translation>
-  </message>
-  <message>
    <source>Relation</source>
    <translation>Relación</translation>
   </message>
@@ -5704,10 +5696,6 @@
    <translation>Informe de la falla</translation>
   </message>
   <message>
-   <source>Requo&amp;te it</source>
-   <translation>Volver a co&amp;tizarla</translation>
-  </message>
-  <message>
    <source>Resistance read</source>
    <translation>Resistencia leída</translation>
   </message>
@@ -5722,6 +5710,10 @@
   <message>
    <source>Restore from a file</source>
    <translation>Restaurar de un archivo</translation>
+  </message>
+  <message>
+   <source>Resu&amp;lt</source>
+   <translation>&amp;Resultado</translation>
   </message>
   <message>
    <source>Retractor</source>
@@ -5844,6 +5836,10 @@
    <translation>Guardar &amp;todos…</translation>
   </message>
   <message>
+   <source>Save &amp;as CSV…</source>
+   <translation>G&amp;uardar como CSV…</translation>
+  </message>
+  <message>
    <source>Save &amp;calendar…</source>
    <translation>Guardar &amp;calendario…</translation>
   </message>
@@ -5853,7 +5849,7 @@
   </message>
   <message>
    <source>Save &amp;workbook…</source>
-   <translation>Guardar li&amp;bro de hojas…</translation>
+   <translation>Guardar libro de &amp;hojas…</translation>
   </message>
   <message>
    <source>Save P&amp;DF…</source>
@@ -5880,12 +5876,8 @@
    <translation>Guardar como &amp;papel…</translation>
   </message>
   <message>
-   <source>Save as CS&amp;V…</source>
-   <translation>Guardar como CS&amp;V…</translation>
-  </message>
-  <message>
    <source>Save as P&amp;DF…</source>
-   <translation>Guardar como P&amp;DF…</translation>
+   <translation>Guardar co&amp;mo PDF…</translation>
   </message>
   <message>
    <source>Save as a file…</source>
@@ -5897,7 +5889,7 @@
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
-   <translation>Guardar c&amp;alendario…</translation>
+   <translation>&amp;Guardar calendario…</translation>
   </message>
   <message>
    <source>Save in the boo&amp;k</source>
@@ -5914,10 +5906,6 @@
   <message>
    <source>Save it: revision {0} opens as a draft, what was sent stays.</source>
    <translation>Guárdela: la revisión {0} se abre como borrador, lo enviado se queda.</translation>
-  </message>
-  <message>
-   <source>Save pape&amp;r…</source>
-   <translation>Guardar pape&amp;l…</translation>
   </message>
   <message>
    <source>Save ta&amp;ble…</source>
@@ -5960,6 +5948,10 @@
    <translation>Plan en P&amp;DF…</translation>
   </message>
   <message>
+   <source>Save the re&amp;cord</source>
+   <translation>&amp;Guardar el registro</translation>
+  </message>
+  <message>
    <source>Save the record as P&amp;DF…</source>
    <translation>Registro en P&amp;DF…</translation>
   </message>
@@ -5973,7 +5965,7 @@
   </message>
   <message>
    <source>Save this ro&amp;w</source>
-   <translation>Guardar esta &amp;fila</translation>
+   <translation>&amp;Guardar esta fila</translation>
   </message>
   <message>
    <source>Save what an answer would do</source>
@@ -6077,7 +6069,7 @@
   </message>
   <message>
    <source>Sell made &amp;up…</source>
-   <translation>Vender &amp;montado…</translation>
+   <translation>Vender montado…</translation>
   </message>
   <message>
    <source>Selling</source>
@@ -6097,7 +6089,7 @@
   </message>
   <message>
    <source>Set a f&amp;ield…</source>
-   <translation>Fijar un c&amp;ampo…</translation>
+   <translation>Fi&amp;jar un campo…</translation>
   </message>
   <message>
    <source>Set for the part</source>
@@ -6204,6 +6196,10 @@
    <translation>Mostrar</translation>
   </message>
   <message>
+   <source>Show &amp;the station</source>
+   <translation>&amp;Mostrar la estación</translation>
+  </message>
+  <message>
    <source>Show quotations of this status</source>
    <translation>Mostrar cotizaciones de este estado</translation>
   </message>
@@ -6214,10 +6210,6 @@
   <message>
    <source>Show rows that hold…</source>
    <translation>Mostrar filas que contienen…</translation>
-  </message>
-  <message>
-   <source>Show the &amp;station</source>
-   <translation>Mostrar la e&amp;stación</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
@@ -6249,7 +6241,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>Respues&amp;tas</translation>
+   <translation>Resp&amp;uestas</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -6349,7 +6341,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Qué se queda y qué &amp;sale</translation>
+   <translation>Qué s&amp;e queda y qué sale</translation>
   </message>
   <message>
    <source>Step</source>
@@ -6545,35 +6537,27 @@
   </message>
   <message>
    <source>Ta&amp;ke it back</source>
-   <translation>&amp;Anularlo</translation>
+   <translation>A&amp;nularlo</translation>
   </message>
   <message>
    <source>Ta&amp;ke out</source>
    <translation>Re&amp;tirar</translation>
   </message>
   <message>
-   <source>Tabulator</source>
-   <translation>Tabulador</translation>
+   <source>Ta&amp;ke over the planned set</source>
+   <translation>T&amp;omar el conjunto planificado</translation>
   </message>
   <message>
-   <source>Take &amp;back the last change</source>
-   <translation>Des&amp;hacer el último cambio</translation>
+   <source>Tabulator</source>
+   <translation>Tabulador</translation>
   </message>
   <message>
    <source>Take &amp;over into the book</source>
    <translation>&amp;Pasar al libro</translation>
   </message>
   <message>
-   <source>Take &amp;over into the draft</source>
-   <translation>Inc&amp;orporar al borrador</translation>
-  </message>
-  <message>
    <source>Take &amp;over into the price list</source>
    <translation>&amp;Pasar a la lista de precios</translation>
-  </message>
-  <message>
-   <source>Take &amp;over the planned set</source>
-   <translation>T&amp;omar el conjunto planificado</translation>
   </message>
   <message>
    <source>Take an alternate</source>
@@ -6582,10 +6566,6 @@
   <message>
    <source>Take away</source>
    <translation>Quitar</translation>
-  </message>
-  <message>
-   <source>Take back the last &amp;step</source>
-   <translation>Deshacer el último &amp;paso</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -6608,8 +6588,12 @@
    <translation>Sacar lo que no contiene</translation>
   </message>
   <message>
-   <source>Take ter&amp;ms</source>
-   <translation>Tomar co&amp;ndiciones</translation>
+   <source>Take over into the &amp;draft</source>
+   <translation>Inc&amp;orporar al borrador</translation>
+  </message>
+  <message>
+   <source>Take terms</source>
+   <translation>Tomar condiciones</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
@@ -6644,8 +6628,8 @@
    <translation>Tomar el ajeno</translation>
   </message>
   <message>
-   <source>Take this list &amp;out</source>
-   <translation>Quitar esta &amp;lista</translation>
+   <source>Take this &amp;list out</source>
+   <translation>Q&amp;uitar esta lista</translation>
   </message>
   <message>
    <source>Take what is kept for this supplier out of the book</source>
@@ -7100,10 +7084,6 @@
    <translation>El valor se escribe como lo imprime la fuente: cifras, sí o no, una palabra, casos separados por comas; vacío si no hay cifra. Deciden el código adoptado y la autoridad competente; esta tabla solo los anota.</translation>
   </message>
   <message>
-   <source>The&amp;me</source>
-   <translation>Te&amp;ma</translation>
-  </message>
-  <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
    <translation>Entonces una bifurcación puede unir ambos a una manguera coaxial.</translation>
   </message>
@@ -7336,6 +7316,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Vueltas que &amp;quedan en el tambor en la boca de llenado</translation>
   </message>
   <message>
+   <source>U&amp;nits</source>
+   <translation>&amp;Unidades</translation>
+  </message>
+  <message>
    <source>UL 2586, 567 and 330 with supplements A (ethanol) and B (diesel, biodiesel)</source>
    <translation>UL 2586, 567 y 330 con suplementos A (etanol) y B (diésel, biodiésel)</translation>
   </message>
@@ -7350,6 +7334,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>UTF-8 without a mark</source>
    <translation>UTF-8 sin marca</translation>
+  </message>
+  <message>
+   <source>Undo the entry</source>
+   <translation>Anular el apunte</translation>
   </message>
   <message>
    <source>Undo the last agreement</source>
@@ -7420,10 +7408,6 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Usar {part}</translation>
   </message>
   <message>
-   <source>Va&amp;n and store</source>
-   <translation>Furgoneta y almacé&amp;n</translation>
-  </message>
-  <message>
    <source>Vacuum assist</source>
    <translation>Asistida por vacío</translation>
   </message>
@@ -7454,6 +7438,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Van</source>
    <translation>Furgoneta</translation>
+  </message>
+  <message>
+   <source>Van and store</source>
+   <translation>Furgoneta y almacén</translation>
   </message>
   <message>
    <source>Van or store</source>
@@ -7510,6 +7498,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Visits and deadlines; the first year must be named</source>
    <translation>Visitas y plazos; el primer año debe estar indicado</translation>
+  </message>
+  <message>
+   <source>W&amp;ay</source>
+   <translation>&amp;Camino</translation>
   </message>
   <message>
    <source>W&amp;eigh sets…</source>
@@ -7605,7 +7597,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>What d&amp;oes the hose serve?</source>
-   <translation>¿Qué &amp;abastece la manguera?</translation>
+   <translation>¿Qué abastece la &amp;manguera?</translation>
   </message>
   <message>
    <source>What differs between two agreements</source>
@@ -7745,7 +7737,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>What passes through the dispenser's &amp;outlet?</source>
-   <translation>¿Qué pasa por la &amp;salida del surtidor?</translation>
+   <translation>¿Qué pasa por la salida &amp;del surtidor?</translation>
   </message>
   <message>
    <source>What speaks for it</source>
@@ -7936,10 +7928,6 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Qué &amp;tanque abastece la posición?</translation>
   </message>
   <message>
-   <source>Which &amp;way do lists, sequence and money follow?</source>
-   <translation>¿Qué &amp;camino siguen listas, secuencia y dinero?</translation>
-  </message>
-  <message>
    <source>Which answers</source>
    <translation>Qué respuestas</translation>
   </message>
@@ -7962,6 +7950,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Which way a rest goes.</source>
    <translation>Hacia dónde va el resto.</translation>
+  </message>
+  <message>
+   <source>Which way do lists, sequence and money follow?</source>
+   <translation>¿Qué &amp;camino siguen listas, secuencia y dinero?</translation>
   </message>
   <message>
    <source>While out of service.</source>
@@ -8020,11 +8012,7 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Para quién es la lista. Las cotizaciones nuevas van al cliente de este nombre en el libro.</translation>
   </message>
   <message>
-   <source>Whose &amp;rule on removal applies?</source>
-   <translation>¿De quién es la &amp;regla sobre el retiro?</translation>
-  </message>
-  <message>
-   <source>Whose emission &amp;factors?</source>
+   <source>Whose e&amp;mission factors?</source>
    <translation>¿Qué &amp;factores de emisión?</translation>
   </message>
   <message>
@@ -8034,6 +8022,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Whose pages</source>
    <translation>Páginas de quién</translation>
+  </message>
+  <message>
+   <source>Whose rule on removal applies?</source>
+   <translation>¿De &amp;quién es la regla sobre el retiro?</translation>
   </message>
   <message>
    <source>Why</source>
@@ -8136,7 +8128,7 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Cálculos</translation>
   </message>
   <message>
-   <source>Working &amp;hours of a day</source>
+   <source>Working hours o&amp;f a day</source>
    <translation>Horas de traba&amp;jo por día</translation>
   </message>
   <message>
@@ -8257,7 +8249,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>Yearly upkeep &amp;afterwards</source>
-   <translation>Mantenimiento anual &amp;después</translation>
+   <translation>Mantenimiento anual despu&amp;és</translation>
   </message>
   <message>
    <source>Years that are compared</source>
@@ -9037,7 +9029,7 @@ Su nombre y el motivo constan en el documento.</translation>
   </message>
   <message>
    <source>to follow up b&amp;y today</source>
-   <translation>seguimiento hasta ho&amp;y</translation>
+   <translation>&amp;seguimiento hasta hoy</translation>
   </message>
   <message>
    <source>to the nearest, a half to the even digit</source>

@@ -32,8 +32,12 @@
    <translation>&amp;Ajouter un fichier…</translation>
   </message>
   <message>
+   <source>&amp;Add part</source>
+   <translation>Ajouter la &amp;pièce</translation>
+  </message>
+  <message>
    <source>&amp;Address</source>
-   <translation>&amp;Adresse</translation>
+   <translation>Adre&amp;sse</translation>
   </message>
   <message>
    <source>&amp;Add…</source>
@@ -61,7 +65,7 @@
   </message>
   <message>
    <source>&amp;Answer for it</source>
-   <translation>&amp;En répondre</translation>
+   <translation>En &amp;répondre</translation>
   </message>
   <message>
    <source>&amp;Back</source>
@@ -85,19 +89,15 @@
   </message>
   <message>
    <source>&amp;Beyond the years whose onboard share is known</source>
-   <translation>&amp;Au-delà des années dont la part embarquée est connue</translation>
+   <translation>Au-delà des années dont la part embarquée est connue</translation>
   </message>
   <message>
    <source>&amp;Book</source>
-   <translation>&amp;Registre</translation>
+   <translation>Regis&amp;tre</translation>
   </message>
   <message>
    <source>&amp;Book ({0} touched)</source>
    <translation>&amp;Registre ({0} touchés)</translation>
-  </message>
-  <message>
-   <source>&amp;Calculate</source>
-   <translation>&amp;Calculer</translation>
   </message>
   <message>
    <source>&amp;Catalog the book plans with</source>
@@ -108,12 +108,8 @@
    <translation>&amp;Catalogues et éditions</translation>
   </message>
   <message>
-   <source>&amp;Choose</source>
-   <translation>&amp;Choisir</translation>
-  </message>
-  <message>
    <source>&amp;Close</source>
-   <translation>&amp;Fermer</translation>
+   <translation>Fer&amp;mer</translation>
   </message>
   <message>
    <source>&amp;Close all</source>
@@ -140,12 +136,12 @@
    <translation>&amp;Copier l’image</translation>
   </message>
   <message>
-   <source>&amp;Copy these rules</source>
-   <translation>&amp;Copier ces règles</translation>
-  </message>
-  <message>
    <source>&amp;Currency</source>
    <translation>&amp;Monnaie</translation>
+  </message>
+  <message>
+   <source>&amp;Customers…</source>
+   <translation>C&amp;lients…</translation>
   </message>
   <message>
    <source>&amp;Day</source>
@@ -154,6 +150,10 @@
   <message>
    <source>&amp;Declined</source>
    <translation>&amp;Refusé</translation>
+  </message>
+  <message>
+   <source>&amp;Describe part</source>
+   <translation>Décrire la pi&amp;èce</translation>
   </message>
   <message>
    <source>&amp;Dispenser</source>
@@ -177,23 +177,15 @@
   </message>
   <message>
    <source>&amp;Edition</source>
-   <translation>É&amp;dition</translation>
-  </message>
-  <message>
-   <source>&amp;Efficiency at the nozzle in use</source>
-   <translation>R&amp;endement au pistolet en service</translation>
+   <translation>&amp;Édition</translation>
   </message>
   <message>
    <source>&amp;Empty all figures</source>
    <translation>&amp;Vider tous les chiffres</translation>
   </message>
   <message>
-   <source>&amp;Entries</source>
-   <translation>&amp;Entrées</translation>
-  </message>
-  <message>
    <source>&amp;Export as a table…</source>
-   <translation>&amp;Exporter en tableau…</translation>
+   <translation>Exporter en &amp;tableau…</translation>
   </message>
   <message>
    <source>&amp;Fill it</source>
@@ -221,23 +213,23 @@
   </message>
   <message>
    <source>&amp;Go</source>
-   <translation>&amp;Aller</translation>
+   <translation>All&amp;er</translation>
   </message>
   <message>
    <source>&amp;Headings in the first row</source>
    <translation>&amp;Titres dans la première ligne</translation>
   </message>
   <message>
-   <source>&amp;Health</source>
-   <translation>É&amp;tat</translation>
-  </message>
-  <message>
    <source>&amp;Help</source>
-   <translation>Aid&amp;e</translation>
+   <translation>A&amp;ide</translation>
   </message>
   <message>
    <source>&amp;History</source>
    <translation>&amp;Historique</translation>
+  </message>
+  <message>
+   <source>&amp;Hours with a single-use breakaway</source>
+   <translation>Heures, raccord à &amp;usage unique</translation>
   </message>
   <message>
    <source>&amp;Import a table…</source>
@@ -245,11 +237,11 @@
   </message>
   <message>
    <source>&amp;Import…</source>
-   <translation>&amp;Importer…</translation>
+   <translation>I&amp;mporter…</translation>
   </message>
   <message>
    <source>&amp;Inspections and wear</source>
-   <translation>&amp;Contrôles et usure</translation>
+   <translation>Contr&amp;ôles et usure</translation>
   </message>
   <message>
    <source>&amp;Installer's work</source>
@@ -296,16 +288,12 @@
    <translation>Marge &amp;minimale, pour cent</translation>
   </message>
   <message>
-   <source>&amp;Leave as it was</source>
-   <translation>&amp;Laisser tel quel</translation>
-  </message>
-  <message>
    <source>&amp;Leave it open</source>
    <translation>&amp;Laisser libre</translation>
   </message>
   <message>
    <source>&amp;Let all parts go</source>
-   <translation>&amp;Libérer toutes les pièces</translation>
+   <translation>Libérer &amp;toutes les pièces</translation>
   </message>
   <message>
    <source>&amp;Let the book plan with it</source>
@@ -332,16 +320,12 @@
    <translation>&amp;Faire la carte</translation>
   </message>
   <message>
-   <source>&amp;Margin lost per position and hour</source>
-   <translation>&amp;Marge perdue par poste et heure</translation>
-  </message>
-  <message>
    <source>&amp;Measure a distance</source>
    <translation>&amp;Mesurer une distance</translation>
   </message>
   <message>
    <source>&amp;Metric units</source>
-   <translation>Unités &amp;métriques</translation>
+   <translation>&amp;Unités métriques</translation>
   </message>
   <message>
    <source>&amp;Name</source>
@@ -372,10 +356,6 @@
    <translation>&amp;Nouvelle famille</translation>
   </message>
   <message>
-   <source>&amp;New part…</source>
-   <translation>&amp;Nouvelle pièce…</translation>
-  </message>
-  <message>
    <source>&amp;New survey…</source>
    <translation>&amp;Nouveau relevé…</translation>
   </message>
@@ -401,11 +381,11 @@
   </message>
   <message>
    <source>&amp;Offer</source>
-   <translation>&amp;Offre</translation>
+   <translation>Offre</translation>
   </message>
   <message>
    <source>&amp;Old numbers</source>
-   <translation>&amp;Anciens numéros</translation>
+   <translation>Ancien&amp;s numéros</translation>
   </message>
   <message>
    <source>&amp;One answer</source>
@@ -413,7 +393,7 @@
   </message>
   <message>
    <source>&amp;Open</source>
-   <translation>&amp;Ouvrir</translation>
+   <translation>O&amp;uvrir</translation>
   </message>
   <message>
    <source>&amp;Open with</source>
@@ -428,20 +408,12 @@
    <translation>Autre côté du distri&amp;buteur…</translation>
   </message>
   <message>
-   <source>&amp;Papers</source>
-   <translation>&amp;Documents</translation>
-  </message>
-  <message>
    <source>&amp;Percent</source>
    <translation>&amp;Pourcentage</translation>
   </message>
   <message>
    <source>&amp;Picture</source>
-   <translation>&amp;Image</translation>
-  </message>
-  <message>
-   <source>&amp;Plan with both</source>
-   <translation>&amp;Planifier avec les deux</translation>
+   <translation>I&amp;mage</translation>
   </message>
   <message>
    <source>&amp;Planned, agreed and built</source>
@@ -449,7 +421,7 @@
   </message>
   <message>
    <source>&amp;Position</source>
-   <translation>&amp;Poste</translation>
+   <translation>P&amp;oste</translation>
   </message>
   <message>
    <source>&amp;Preferences…</source>
@@ -464,16 +436,12 @@
    <translation>Hausse des &amp;prix, % par an</translation>
   </message>
   <message>
-   <source>&amp;Publish</source>
-   <translation>&amp;Publier</translation>
+   <source>&amp;Publish as next edition</source>
+   <translation>&amp;Publier comme édition suivante</translation>
   </message>
   <message>
    <source>&amp;Put into the book</source>
-   <translation>&amp;Mettre au registre</translation>
-  </message>
-  <message>
-   <source>&amp;Put into the draft</source>
-   <translation>&amp;Mettre dans le brouillon</translation>
+   <translation>Mettre &amp;au registre</translation>
   </message>
   <message>
    <source>&amp;Put the article into the draft</source>
@@ -481,7 +449,7 @@
   </message>
   <message>
    <source>&amp;Put the family into the draft</source>
-   <translation>&amp;Mettre la famille dans le brouillon</translation>
+   <translation>Mettre la famille dans le &amp;brouillon</translation>
   </message>
   <message>
    <source>&amp;Put the lengths into the draft</source>
@@ -498,10 +466,6 @@
   <message>
    <source>&amp;Quote it so</source>
    <translation>Le &amp;chiffrer ainsi</translation>
-  </message>
-  <message>
-   <source>&amp;Quote this survey</source>
-   <translation>Faire le &amp;devis du relevé</translation>
   </message>
   <message>
    <source>&amp;Quote to this customer</source>
@@ -525,7 +489,7 @@
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation>&amp;Procès-verbal du poste</translation>
+   <translation>Proc&amp;ès-verbal du poste</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -536,8 +500,16 @@
    <translation>&amp;Immatriculation</translation>
   </message>
   <message>
+   <source>&amp;Reid vapor pressure</source>
+   <translation>&amp;Pression de vapeur Reid</translation>
+  </message>
+  <message>
    <source>&amp;Remove</source>
    <translation>&amp;Retirer</translation>
+  </message>
+  <message>
+   <source>&amp;Rename</source>
+   <translation>&amp;Renommer</translation>
   </message>
   <message>
    <source>&amp;Repeat</source>
@@ -548,12 +520,8 @@
    <translation>&amp;Restaurer…</translation>
   </message>
   <message>
-   <source>&amp;Result</source>
-   <translation>&amp;Résultat</translation>
-  </message>
-  <message>
    <source>&amp;Revisions</source>
-   <translation>&amp;Révisions</translation>
+   <translation>Révisions</translation>
   </message>
   <message>
    <source>&amp;Rounding</source>
@@ -565,15 +533,15 @@
   </message>
   <message>
    <source>&amp;Save</source>
-   <translation>&amp;Enregistrer</translation>
+   <translation>Enregi&amp;strer</translation>
+  </message>
+  <message>
+   <source>&amp;Save paper…</source>
+   <translation>Enregistrer &amp;le papier…</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
    <translation>&amp;Enregistrer l’image…</translation>
-  </message>
-  <message>
-   <source>&amp;Save the record</source>
-   <translation>&amp;Enregistrer</translation>
   </message>
   <message>
    <source>&amp;Save the type</source>
@@ -617,11 +585,19 @@
   </message>
   <message>
    <source>&amp;Survey</source>
-   <translation>&amp;Relevé</translation>
+   <translation>Rele&amp;vé</translation>
   </message>
   <message>
    <source>&amp;Take away</source>
    <translation>&amp;Retirer</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last change</source>
+   <translation>Annuler la derni&amp;ère modification</translation>
+  </message>
+  <message>
+   <source>&amp;Take back the last step</source>
+   <translation>Annuler la dernière é&amp;tape</translation>
   </message>
   <message>
    <source>&amp;Take in a price file…</source>
@@ -665,7 +641,7 @@
   </message>
   <message>
    <source>&amp;Three jobs in pictures</source>
-   <translation>Trois métiers en &amp;images</translation>
+   <translation>Trois &amp;métiers en images</translation>
   </message>
   <message>
    <source>&amp;Title</source>
@@ -684,20 +660,12 @@
    <translation>&amp;L'annuler</translation>
   </message>
   <message>
-   <source>&amp;Undo the entry</source>
-   <translation>Ann&amp;uler l'écriture</translation>
-  </message>
-  <message>
    <source>&amp;Undo the last agreement…</source>
    <translation>Ann&amp;uler le dernier accord…</translation>
   </message>
   <message>
    <source>&amp;Unit</source>
    <translation>&amp;Unité</translation>
-  </message>
-  <message>
-   <source>&amp;Units</source>
-   <translation>&amp;Unités</translation>
   </message>
   <message>
    <source>&amp;Use it in the set</source>
@@ -709,7 +677,7 @@
   </message>
   <message>
    <source>&amp;Use this part</source>
-   <translation>&amp;Utiliser cette pièce</translation>
+   <translation>Utiliser &amp;cette pièce</translation>
   </message>
   <message>
    <source>&amp;Valid for</source>
@@ -721,11 +689,7 @@
   </message>
   <message>
    <source>&amp;View</source>
-   <translation>A&amp;ffichage</translation>
-  </message>
-  <message>
-   <source>&amp;Way</source>
-   <translation>&amp;Voie</translation>
+   <translation>Afficha&amp;ge</translation>
   </message>
   <message>
    <source>&amp;Weigh all sets…</source>
@@ -741,7 +705,7 @@
   </message>
   <message>
    <source>&amp;Who fuels?</source>
-   <translation>Qui fait l&amp;e plein ?</translation>
+   <translation>&amp;Qui fait le plein ?</translation>
   </message>
   <message>
    <source>&amp;Whole drawing</source>
@@ -936,6 +900,10 @@
    <translation>Tous &amp;les relevés…</translation>
   </message>
   <message>
+   <source>A&amp;nnual budget</source>
+   <translation>B&amp;udget annuel</translation>
+  </message>
+  <message>
    <source>AP-42</source>
    <translation>AP-42</translation>
   </message>
@@ -972,16 +940,12 @@
    <translation>Ajouter</translation>
   </message>
   <message>
-   <source>Add &amp;part</source>
-   <translation>Ajouter la &amp;pièce</translation>
-  </message>
-  <message>
    <source>Add a filler</source>
    <translation>Ajouter un orifice</translation>
   </message>
   <message>
    <source>Add a further f&amp;iller</source>
-   <translation>Ajouter un autre or&amp;ifice</translation>
+   <translation>Ajouter &amp;un autre orifice</translation>
   </message>
   <message>
    <source>Add a hose position to this or another dispenser.</source>
@@ -1008,7 +972,7 @@
    <translation>Ajouter des distributeurs aux mêmes postes que celui-ci.</translation>
   </message>
   <message>
-   <source>Add p&amp;hotos…</source>
+   <source>Add pho&amp;tos…</source>
    <translation>Ajouter des p&amp;hotos…</translation>
   </message>
   <message>
@@ -1093,7 +1057,7 @@
   </message>
   <message>
    <source>Agree on the &amp;way shown…</source>
-   <translation>Convenir de la &amp;voie montrée…</translation>
+   <translation>Convenir de &amp;la voie montrée…</translation>
   </message>
   <message>
    <source>Agree on the planned sets of one position, several or all: papers show them from then on.</source>
@@ -1238,10 +1202,6 @@
   <message>
    <source>And light vans</source>
    <translation>Et utilitaires légers</translation>
-  </message>
-  <message>
-   <source>Annual &amp;budget</source>
-   <translation>&amp;Budget annuel</translation>
   </message>
   <message>
    <source>Another blend to compare</source>
@@ -1496,16 +1456,16 @@
    <translation>Achat</translation>
   </message>
   <message>
+   <source>C&amp;hoose</source>
+   <translation>&amp;Choisir</translation>
+  </message>
+  <message>
    <source>C&amp;limate</source>
    <translation>C&amp;limat</translation>
   </message>
   <message>
    <source>C&amp;ustomer</source>
    <translation>C&amp;lient</translation>
-  </message>
-  <message>
-   <source>C&amp;ustomers…</source>
-   <translation>C&amp;lients…</translation>
   </message>
   <message>
    <source>CARB 2013</source>
@@ -1536,6 +1496,10 @@
    <translation>Ca&amp;talogues</translation>
   </message>
   <message>
+   <source>Calc&amp;ulate</source>
+   <translation>&amp;Calculer</translation>
+  </message>
+  <message>
    <source>Called</source>
    <translation>Désignation</translation>
   </message>
@@ -1544,8 +1508,8 @@
    <translation>Le débit peut-il être lancé ou arrêté d'aille&amp;urs ?</translation>
   </message>
   <message>
-   <source>Can the vapor pipe be reached at the tan&amp;k?</source>
-   <translation>La conduite de vapeur est-elle accessible à la &amp;cuve ?</translation>
+   <source>Can the vapor pipe be reached at the tank?</source>
+   <translation>La conduite de vapeur est-elle accessible &amp;à la cuve ?</translation>
   </message>
   <message>
    <source>Capitals and double blanks do not count.</source>
@@ -1560,12 +1524,12 @@
    <translation>Voitures</translation>
   </message>
   <message>
-   <source>Cas&amp;es</source>
-   <translation>Cas nomm&amp;és</translation>
-  </message>
-  <message>
    <source>Case</source>
    <translation>Cas</translation>
+  </message>
+  <message>
+   <source>Cases</source>
+   <translation>Cas no&amp;mmés</translation>
   </message>
   <message>
    <source>Cash</source>
@@ -1676,12 +1640,12 @@
    <translation>Contrôles avec leurs lignes de calcul</translation>
   </message>
   <message>
-   <source>Choose &amp;folder…</source>
-   <translation>Choisir un &amp;dossier…</translation>
+   <source>Choose &amp;a file…</source>
+   <translation>Choisir un &amp;fichier…</translation>
   </message>
   <message>
-   <source>Choose a &amp;file…</source>
-   <translation>Choisir un &amp;fichier…</translation>
+   <source>Choose &amp;folder…</source>
+   <translation>Choisir un &amp;dossier…</translation>
   </message>
   <message>
    <source>Choose a day</source>
@@ -1716,12 +1680,12 @@
    <translation>Choisissez deux révisions différentes.</translation>
   </message>
   <message>
-   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
-   <translation>Limites des classes : domaines d'UL 2586A/B, 567A/B, 330A/B</translation>
+   <source>Cl&amp;ause</source>
+   <translation>&amp;Article</translation>
   </message>
   <message>
-   <source>Clau&amp;se</source>
-   <translation>Ar&amp;ticle</translation>
+   <source>Class limits: scopes of UL 2586A/B, 567A/B, 330A/B</source>
+   <translation>Limites des classes : domaines d'UL 2586A/B, 567A/B, 330A/B</translation>
   </message>
   <message>
    <source>Climate</source>
@@ -1753,7 +1717,7 @@
   </message>
   <message>
    <source>Col&amp;dest</source>
-   <translation>Le plus fr&amp;oid</translation>
+   <translation>Le plus &amp;froid</translation>
   </message>
   <message>
    <source>Column</source>
@@ -1880,6 +1844,10 @@
    <translation>Copier les réponses de {label}</translation>
   </message>
   <message>
+   <source>Copy t&amp;hese rules</source>
+   <translation>&amp;Copier ces règles</translation>
+  </message>
+  <message>
    <source>Copy the chosen rows (Ctrl+Shift+D)</source>
    <translation>Copier les lignes choisies (Ctrl+Maj+D)</translation>
   </message>
@@ -1928,8 +1896,8 @@
    <translation>Compte pour une subvention</translation>
   </message>
   <message>
-   <source>Cover&amp;age</source>
-   <translation>Couv&amp;erture</translation>
+   <source>Coverage</source>
+   <translation>Co&amp;uverture</translation>
   </message>
   <message>
    <source>Coverage map: combinations by outlet</source>
@@ -1981,7 +1949,7 @@
   </message>
   <message>
    <source>Customer of this s&amp;tation</source>
-   <translation>Client de cette s&amp;tation</translation>
+   <translation>&amp;Client de cette station</translation>
   </message>
   <message>
    <source>Customer of this station.</source>
@@ -2000,8 +1968,8 @@
    <translation>Clients, personne sur place</translation>
   </message>
   <message>
-   <source>Cut to &amp;length…</source>
-   <translation>Couper à &amp;longueur…</translation>
+   <source>Cut to le&amp;ngth…</source>
+   <translation>Couper &amp;à longueur…</translation>
   </message>
   <message>
    <source>DEF</source>
@@ -2056,8 +2024,8 @@
    <translation>Jours de validité de l'offre, 1 à 730.</translation>
   </message>
   <message>
-   <source>Days of &amp;notice</source>
-   <translation>Jours d'a&amp;vis</translation>
+   <source>Days of noti&amp;ce</source>
+   <translation>Jours &amp;d'avis</translation>
   </message>
   <message>
    <source>Days overdue</source>
@@ -2112,10 +2080,6 @@
    <translation>Décrire une pièce en place</translation>
   </message>
   <message>
-   <source>Describe pa&amp;rt</source>
-   <translation>Décrire la pi&amp;èce</translation>
-  </message>
-  <message>
    <source>Description</source>
    <translation>Désignation</translation>
   </message>
@@ -2152,8 +2116,8 @@
    <translation>Directive 2009/126/CE, synthèse de l'UE</translation>
   </message>
   <message>
-   <source>Discard the dra&amp;ft…</source>
-   <translation>Abandonner le &amp;brouillon…</translation>
+   <source>Discard &amp;the draft…</source>
+   <translation>Aban&amp;donner le brouillon…</translation>
   </message>
   <message>
    <source>Discard the draft</source>
@@ -2232,8 +2196,8 @@
    <translation>Ne pas calculer ce que le changement signifie en argent</translation>
   </message>
   <message>
-   <source>Do superseded parts &amp;go?</source>
-   <translation>Les pièces remplacées partent-elle&amp;s ?</translation>
+   <source>Do superseded parts go?</source>
+   <translation>Les pièces remplacées partent-elles ?</translation>
   </message>
   <message>
    <source>Do the tanks lie underground?</source>
@@ -2253,7 +2217,7 @@
   </message>
   <message>
    <source>Does it stand under living or working &amp;quarters?</source>
-   <translation>Est-elle sous des &amp;logements ou des bureaux ?</translation>
+   <translation>Est-elle sous des logements ou des &amp;bureaux ?</translation>
   </message>
   <message>
    <source>Does not fit: {reason}</source>
@@ -2272,12 +2236,12 @@
    <translation>Le poste e&amp;xiste-t-il aujourd'hui ?</translation>
   </message>
   <message>
-   <source>Does the vacuum assist stop at vehicles with onboard rec&amp;overy?</source>
-   <translation>L'aspiration s'arrête-t-elle aux véhicules à récupération &amp;embarquée ?</translation>
+   <source>Does the vacuum assist stop at vehicles with onboard recovery?</source>
+   <translation>L'aspiration s'arr&amp;ête-t-elle aux véhicules à récupération embarquée ?</translation>
   </message>
   <message>
-   <source>Does work go on at week&amp;ends?</source>
-   <translation>Travaille-t-on le week-en&amp;d ?</translation>
+   <source>Does wor&amp;k go on at weekends?</source>
+   <translation>Travaille-t-on le &amp;week-end ?</translation>
   </message>
   <message>
    <source>Down</source>
@@ -2357,7 +2321,7 @@
   </message>
   <message>
    <source>E&amp;ffect</source>
-   <translation>E&amp;ffet</translation>
+   <translation>Effet</translation>
   </message>
   <message>
    <source>E&amp;xclude it</source>
@@ -2369,11 +2333,11 @@
   </message>
   <message>
    <source>E&amp;xport as a table…</source>
-   <translation>E&amp;xporter en tableau…</translation>
+   <translation>Exporter en &amp;tableau…</translation>
   </message>
   <message>
    <source>E&amp;xport…</source>
-   <translation>E&amp;xporter…</translation>
+   <translation>Expor&amp;ter…</translation>
   </message>
   <message>
    <source>E-mail</source>
@@ -2448,8 +2412,12 @@
    <translation>Effet</translation>
   </message>
   <message>
-   <source>Effect on this s&amp;tation</source>
-   <translation>Effe&amp;t sur cette station</translation>
+   <source>Effect &amp;on this station</source>
+   <translation>&amp;Effet sur cette station</translation>
+  </message>
+  <message>
+   <source>Efficiency at the no&amp;zzle in use</source>
+   <translation>Rendement au pistolet en service</translation>
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
@@ -2585,7 +2553,7 @@
   </message>
   <message>
    <source>Fa&amp;milies…</source>
-   <translation>Fa&amp;milles…</translation>
+   <translation>Fami&amp;lles…</translation>
   </message>
   <message>
    <source>Families</source>
@@ -2648,8 +2616,8 @@
    <translation>Données dans les textes ({0})</translation>
   </message>
   <message>
-   <source>Figures of a &amp;similar part…</source>
-   <translation>Valeurs d'une pièce &amp;semblable…</translation>
+   <source>Figures of &amp;a similar part…</source>
+   <translation>Valeurs d'une &amp;pièce semblable…</translation>
   </message>
   <message>
    <source>Figures of a described part</source>
@@ -2881,7 +2849,7 @@
   </message>
   <message>
    <source>Gasoline sold in a &amp;year</source>
-   <translation>Essence vendue par &amp;an</translation>
+   <translation>Essen&amp;ce vendue par an</translation>
   </message>
   <message>
    <source>Gauge on site, or the pump maker's data</source>
@@ -2940,8 +2908,8 @@
    <translation>&amp;Débit maximal du distributeur</translation>
   </message>
   <message>
-   <source>Greatest share of a grade out of ser&amp;vice</source>
-   <translation>Part maximale d'un produit hors &amp;service</translation>
+   <source>Greatest share of a grade out of service</source>
+   <translation>Part maximale d'un produit hors service</translation>
   </message>
   <message>
    <source>HTML page, for screen readers</source>
@@ -2949,11 +2917,11 @@
   </message>
   <message>
    <source>Ha&amp;ng this one</source>
-   <translation>S&amp;uspendre celui-ci</translation>
+   <translation>&amp;Suspendre celui-ci</translation>
   </message>
   <message>
    <source>Hand to &amp;mail…</source>
-   <translation>Confier au &amp;mail…</translation>
+   <translation>Confier au mail…</translation>
   </message>
   <message>
    <source>Hand to mail</source>
@@ -2970,6 +2938,10 @@
   <message>
    <source>Heading</source>
    <translation>Titre</translation>
+  </message>
+  <message>
+   <source>Health</source>
+   <translation>Ét&amp;at</translation>
   </message>
   <message>
    <source>Heigh&amp;t from which the cord pulls</source>
@@ -3058,10 +3030,6 @@
   <message>
    <source>Hours with a &amp;reconnectable breakaway</source>
    <translation>Heures, raccord &amp;réarmable</translation>
-  </message>
-  <message>
-   <source>Hours with a &amp;single-use breakaway</source>
-   <translation>Heures, raccord à &amp;usage unique</translation>
   </message>
   <message>
    <source>How do you want to begin?</source>
@@ -3213,7 +3181,7 @@
   </message>
   <message>
    <source>Is a re&amp;connectable breakaway wanted?</source>
-   <translation>Un raccord cassant &amp;réarmable est-il souhaité ?</translation>
+   <translation>&amp;Un raccord cassant réarmable est-il souhaité ?</translation>
   </message>
   <message>
    <source>Is it a &amp;fenced above-ground site, closed to the public?</source>
@@ -3224,7 +3192,7 @@
    <translation>Le pistolet DEF sert-il dans la &amp;zone inflammable d'un distributeur de carburant ?</translation>
   </message>
   <message>
-   <source>Is the vapor pipe the only &amp;link between the tanks?</source>
+   <source>Is the vapor pipe the only link between the tanks?</source>
    <translation>La conduite de vapeur est-elle le seul &amp;lien entre les cuves ?</translation>
   </message>
   <message>
@@ -3353,7 +3321,7 @@
   </message>
   <message>
    <source>Keep the invented catalog &amp;Demonstration in this book</source>
-   <translation>Garder le catalogue inventé &amp;Demonstration dans ce livre</translation>
+   <translation>Garder le catalogue inventé Demonstration dans ce livre</translation>
   </message>
   <message>
    <source>Keep the parts that the file does not hold</source>
@@ -3488,6 +3456,10 @@
    <translation>Quitter et &amp;perdre les modifications</translation>
   </message>
   <message>
+   <source>Leave as it &amp;was</source>
+   <translation>Laisser tel &amp;quel</translation>
+  </message>
+  <message>
    <source>Leave out every row that shows a text</source>
    <translation>Écarter toute ligne qui montre un texte</translation>
   </message>
@@ -3548,8 +3520,8 @@
    <translation>Planifier ce rele&amp;vé comme le registre</translation>
   </message>
   <message>
-   <source>Let this s&amp;urvey plan with it</source>
-   <translation>Planifier ce rele&amp;vé avec elle</translation>
+   <source>Let this survey plan &amp;with it</source>
+   <translation>Plani&amp;fier ce relevé avec elle</translation>
   </message>
   <message>
    <source>Letterhead</source>
@@ -3644,12 +3616,12 @@
    <translation>La plus longue</translation>
   </message>
   <message>
-   <source>Look at &amp;it</source>
-   <translation>&amp;Voir</translation>
+   <source>Look &amp;at its health</source>
+   <translation>Voir son é&amp;tat</translation>
   </message>
   <message>
-   <source>Look at its &amp;health</source>
-   <translation>Voir son é&amp;tat</translation>
+   <source>Look at &amp;it</source>
+   <translation>Voi&amp;r</translation>
   </message>
   <message>
    <source>Look at the demonstration</source>
@@ -3744,12 +3716,16 @@
    <translation>Mâle</translation>
   </message>
   <message>
-   <source>Mar&amp;gin…</source>
-   <translation>Mar&amp;ge…</translation>
+   <source>Margi&amp;n…</source>
+   <translation>Marge…</translation>
   </message>
   <message>
    <source>Margin</source>
    <translation>Marge</translation>
+  </message>
+  <message>
+   <source>Margin lost per position and hour</source>
+   <translation>Marge perdue par poste et heure</translation>
   </message>
   <message>
    <source>Margin, %</source>
@@ -3776,8 +3752,8 @@
    <translation>Débit maximal</translation>
   </message>
   <message>
-   <source>May parts that still fit &amp;stay?</source>
-   <translation>Les pièces qui conviennent encore peuvent-elles &amp;rester ?</translation>
+   <source>May parts that still fit stay?</source>
+   <translation>Les pi&amp;èces qui conviennent encore peuvent-elles rester ?</translation>
   </message>
   <message>
    <source>Mean fill of a boat</source>
@@ -3857,7 +3833,7 @@
   </message>
   <message>
    <source>N&amp;one</source>
-   <translation>Au&amp;cun</translation>
+   <translation>&amp;Aucun</translation>
   </message>
   <message>
    <source>NFPA 30A as reproduced by state agencies</source>
@@ -3909,7 +3885,7 @@
   </message>
   <message>
    <source>Name of the &amp;catalog</source>
-   <translation>Nom du &amp;catalogue</translation>
+   <translation>&amp;Nom du catalogue</translation>
   </message>
   <message>
    <source>Name of the dispenser</source>
@@ -3925,7 +3901,7 @@
   </message>
   <message>
    <source>Name of the g&amp;rade</source>
-   <translation>Nom du p&amp;roduit</translation>
+   <translation>Nom &amp;du produit</translation>
   </message>
   <message>
    <source>Name of the new site</source>
@@ -3954,6 +3930,10 @@
   <message>
    <source>Names of the new dispensers</source>
    <translation>Noms des nouveaux distributeurs</translation>
+  </message>
+  <message>
+   <source>Ne&amp;w part…</source>
+   <translation>&amp;Nouvelle pièce…</translation>
   </message>
   <message>
    <source>Near side, far side, high tank, boat deck.</source>
@@ -3997,7 +3977,7 @@
   </message>
   <message>
    <source>No &amp;type</source>
-   <translation>Aucun &amp;type</translation>
+   <translation>A&amp;ucun type</translation>
   </message>
   <message>
    <source>No catalog part has this in its number, name or maker.</source>
@@ -4297,7 +4277,7 @@
   </message>
   <message>
    <source>O&amp;utlet height</source>
-   <translation>&amp;Hauteur de sortie</translation>
+   <translation>Hauteur &amp;de sortie</translation>
   </message>
   <message>
    <source>OAR 340-244-0247(1)</source>
@@ -4440,16 +4420,16 @@
    <translation>Seule l'essence a une récupération des vapeurs au pistolet. L'agence de l'air dit si elle peut être ôtée.</translation>
   </message>
   <message>
-   <source>Only rows that &amp;differ from where they were copied from</source>
-   <translation>Seulement les lignes qui &amp;diffèrent de leur origine</translation>
+   <source>Only rows that differ &amp;from where they were copied from</source>
+   <translation>Seulement les lignes qui diffèrent de leur &amp;origine</translation>
   </message>
   <message>
    <source>Only these years count then.</source>
    <translation>Seules ces années comptent alors.</translation>
   </message>
   <message>
-   <source>Only what is not yet &amp;described</source>
-   <translation>Seulement ce qui n'est pas &amp;décrit</translation>
+   <source>Only what is not &amp;yet described</source>
+   <translation>Seulement ce &amp;qui n'est pas décrit</translation>
   </message>
   <message>
    <source>Only where boats are fueled; such as 120 L.</source>
@@ -4573,7 +4553,7 @@
   </message>
   <message>
    <source>Outlet p&amp;oints</source>
-   <translation>Sortie &amp;orientée</translation>
+   <translation>Sortie orie&amp;ntée</translation>
   </message>
   <message>
    <source>Outlet path</source>
@@ -4593,7 +4573,7 @@
   </message>
   <message>
    <source>Outlet to fille&amp;r, level</source>
-   <translation>So&amp;rtie à orifice, à plat</translation>
+   <translation>&amp;Sortie à orifice, à plat</translation>
   </message>
   <message>
    <source>Outlet to filler, level</source>
@@ -4628,8 +4608,16 @@
    <translation>Souhait du propriétaire</translation>
   </message>
   <message>
+   <source>P&amp;apers</source>
+   <translation>Docume&amp;nts</translation>
+  </message>
+  <message>
    <source>P&amp;rice lists</source>
-   <translation>Listes de p&amp;rix</translation>
+   <translation>Listes de pri&amp;x</translation>
+  </message>
+  <message>
+   <source>P&amp;ublish</source>
+   <translation>&amp;Publier</translation>
   </message>
   <message>
    <source>PD&amp;F…</source>
@@ -4716,8 +4704,8 @@
    <translation>Fabricant de la pièce</translation>
   </message>
   <message>
-   <source>Part not on the &amp;truck</source>
-   <translation>Pièce absente du &amp;fourgon</translation>
+   <source>Part not on the tr&amp;uck</source>
+   <translation>Pièce absente du fou&amp;rgon</translation>
   </message>
   <message>
    <source>Part number</source>
@@ -4748,10 +4736,6 @@
    <translation>Pièces</translation>
   </message>
   <message>
-   <source>Parts &amp;list of the site</source>
-   <translation>&amp;Liste des pièces de la station</translation>
-  </message>
-  <message>
    <source>Parts and verdicts alone, a page for ten hoses, with the caution sheet.</source>
    <translation>Pièces et résultats seuls, une page pour dix flexibles, avec la feuille d'avertissements.</translation>
   </message>
@@ -4766,6 +4750,10 @@
   <message>
    <source>Parts list</source>
    <translation>Liste des pièces</translation>
+  </message>
+  <message>
+   <source>Parts list &amp;of the site</source>
+   <translation>&amp;Liste des pièces de la station</translation>
   </message>
   <message>
    <source>Parts list of the site</source>
@@ -4873,7 +4861,7 @@
   </message>
   <message>
    <source>Pick &amp;list…</source>
-   <translation>&amp;Prélèvement…</translation>
+   <translation>Prél&amp;èvement…</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -4950,6 +4938,10 @@
   <message>
    <source>Places of the work</source>
    <translation>Lieux du travail</translation>
+  </message>
+  <message>
+   <source>Plan &amp;with both</source>
+   <translation>&amp;Planifier avec les deux</translation>
   </message>
   <message>
    <source>Plan as the book does</source>
@@ -5101,7 +5093,7 @@
   </message>
   <message>
    <source>Pr&amp;ices</source>
-   <translation>Pr&amp;ix</translation>
+   <translation>Prix</translation>
   </message>
   <message>
    <source>Preferences</source>
@@ -5161,7 +5153,7 @@
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
-   <translation>Prix d'une heure de tra&amp;vail</translation>
+   <translation>Pri&amp;x d'une heure de travail</translation>
   </message>
   <message>
    <source>Price of one</source>
@@ -5169,7 +5161,7 @@
   </message>
   <message>
    <source>Price of one &amp;more part number</source>
-   <translation>Coût d'une réfé&amp;rence de plus</translation>
+   <translation>Coût d'&amp;une référence de plus</translation>
   </message>
   <message>
    <source>Price of one foot or meter</source>
@@ -5220,10 +5212,6 @@
    <translation>Prix à suivre</translation>
   </message>
   <message>
-   <source>Prin&amp;t…</source>
-   <translation>Im&amp;primer…</translation>
-  </message>
-  <message>
    <source>Printed as written.</source>
    <translation>Imprimé comme écrit.</translation>
   </message>
@@ -5248,6 +5236,10 @@
    <translation>Imprimé dans la nomenclature.</translation>
   </message>
   <message>
+   <source>Print…</source>
+   <translation>Im&amp;primer…</translation>
+  </message>
+  <message>
    <source>Pro&amp;gram of several sites…</source>
    <translation>Pro&amp;gramme de plusieurs stations…</translation>
   </message>
@@ -5264,10 +5256,6 @@
    <translation>Textes publics, chacun avec son état</translation>
   </message>
   <message>
-   <source>Publish as next editio&amp;n</source>
-   <translation>Publier comme éditio&amp;n suivante</translation>
-  </message>
-  <message>
    <source>Publish the draft as the next edition</source>
    <translation>Publier le brouillon comme édition suivante</translation>
   </message>
@@ -5281,7 +5269,7 @@
   </message>
   <message>
    <source>Pull that the outlet &amp;bears</source>
-   <translation>Effort que supporte &amp;la sortie</translation>
+   <translation>Effort &amp;que supporte la sortie</translation>
   </message>
   <message>
    <source>Put a survey file into the book and open it.</source>
@@ -5290,6 +5278,10 @@
   <message>
    <source>Put away</source>
    <translation>Ranger</translation>
+  </message>
+  <message>
+   <source>Put into the &amp;draft</source>
+   <translation>Mettre &amp;dans le brouillon</translation>
   </message>
   <message>
    <source>Put it back</source>
@@ -5376,6 +5368,10 @@
    <translation>Faites le devis du relevé ouvert, ou ouvrez un devis du registre.</translation>
   </message>
   <message>
+   <source>Quote this surve&amp;y</source>
+   <translation>Faire le &amp;devis du relevé</translation>
+  </message>
+  <message>
    <source>Quote this survey, issue the quotation, note the answer, revise it.</source>
    <translation>Faire le devis du relevé, l'émettre, noter la réponse, le réviser.</translation>
   </message>
@@ -5408,12 +5404,12 @@
    <translation>Ô&amp;ter ses propres règles</translation>
   </message>
   <message>
-   <source>Re&amp;name</source>
-   <translation>Re&amp;nommer</translation>
-  </message>
-  <message>
    <source>Re&amp;name…</source>
    <translation>Re&amp;nommer…</translation>
+  </message>
+  <message>
+   <source>Re&amp;quote it</source>
+   <translation>Refaire le devi&amp;s</translation>
   </message>
   <message>
    <source>Read a &amp;filled form…</source>
@@ -5428,7 +5424,7 @@
    <translation>Lire une révision</translation>
   </message>
   <message>
-   <source>Read a stock &amp;list…</source>
+   <source>Read a sto&amp;ck list…</source>
    <translation>Lire une &amp;liste de stock…</translation>
   </message>
   <message>
@@ -5588,10 +5584,6 @@
    <translation>Numéro d'immatriculation ou fiscal, imprimé comme écrit.</translation>
   </message>
   <message>
-   <source>Reid vapor &amp;pressure</source>
-   <translation>&amp;Pression de vapeur Reid</translation>
-  </message>
-  <message>
    <source>Relation</source>
    <translation>Relation</translation>
   </message>
@@ -5704,10 +5696,6 @@
    <translation>Rapport de la faute</translation>
   </message>
   <message>
-   <source>Requo&amp;te it</source>
-   <translation>Re&amp;faire le devis</translation>
-  </message>
-  <message>
    <source>Resistance read</source>
    <translation>Résistance lue</translation>
   </message>
@@ -5722,6 +5710,10 @@
   <message>
    <source>Restore from a file</source>
    <translation>Restaurer d'un fichier</translation>
+  </message>
+  <message>
+   <source>Resu&amp;lt</source>
+   <translation>&amp;Résultat</translation>
   </message>
   <message>
    <source>Retractor</source>
@@ -5809,7 +5801,7 @@
   </message>
   <message>
    <source>S&amp;top</source>
-   <translation>A&amp;rrêter</translation>
+   <translation>Arrê&amp;ter</translation>
   </message>
   <message>
    <source>S&amp;urvey, position by position</source>
@@ -5829,7 +5821,7 @@
   </message>
   <message>
    <source>Save &amp;CSV…</source>
-   <translation>Enregistrer le CS&amp;V…</translation>
+   <translation>Enregistrer le &amp;CSV…</translation>
   </message>
   <message>
    <source>Save &amp;XLSX…</source>
@@ -5837,11 +5829,15 @@
   </message>
   <message>
    <source>Save &amp;again</source>
-   <translation>Enregistrer à &amp;nouveau</translation>
+   <translation>&amp;Enregistrer à nouveau</translation>
   </message>
   <message>
    <source>Save &amp;all…</source>
    <translation>Enregistrer to&amp;ut…</translation>
+  </message>
+  <message>
+   <source>Save &amp;as CSV…</source>
+   <translation>E&amp;nregistrer en CSV…</translation>
   </message>
   <message>
    <source>Save &amp;calendar…</source>
@@ -5853,7 +5849,7 @@
   </message>
   <message>
    <source>Save &amp;workbook…</source>
-   <translation>Enregistrer le &amp;classeur…</translation>
+   <translation>E&amp;nregistrer le classeur…</translation>
   </message>
   <message>
    <source>Save P&amp;DF…</source>
@@ -5877,11 +5873,7 @@
   </message>
   <message>
    <source>Save as &amp;paper…</source>
-   <translation>Enregistrer sur &amp;papier…</translation>
-  </message>
-  <message>
-   <source>Save as CS&amp;V…</source>
-   <translation>Enregistrer en CS&amp;V…</translation>
+   <translation>&amp;Enregistrer sur papier…</translation>
   </message>
   <message>
    <source>Save as P&amp;DF…</source>
@@ -5897,11 +5889,11 @@
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
-   <translation>Enregistrer le c&amp;alendrier…</translation>
+   <translation>&amp;Enregistrer le calendrier…</translation>
   </message>
   <message>
    <source>Save in the boo&amp;k</source>
-   <translation>Enregistrer au re&amp;gistre</translation>
+   <translation>Enregistrer a&amp;u registre</translation>
   </message>
   <message>
    <source>Save it in the book as a draft.</source>
@@ -5914,10 +5906,6 @@
   <message>
    <source>Save it: revision {0} opens as a draft, what was sent stays.</source>
    <translation>Enregistrez : la révision {0} s'ouvre en brouillon, ce qui est parti reste.</translation>
-  </message>
-  <message>
-   <source>Save pape&amp;r…</source>
-   <translation>Enregistrer le papie&amp;r…</translation>
   </message>
   <message>
    <source>Save ta&amp;ble…</source>
@@ -5958,6 +5946,10 @@
   <message>
    <source>Save the plan as P&amp;DF…</source>
    <translation>Plan en P&amp;DF…</translation>
+  </message>
+  <message>
+   <source>Save the re&amp;cord</source>
+   <translation>Enregi&amp;strer</translation>
   </message>
   <message>
    <source>Save the record as P&amp;DF…</source>
@@ -6165,7 +6157,7 @@
   </message>
   <message>
    <source>Sh&amp;ort bill</source>
-   <translation>Nomenclature abré&amp;gée</translation>
+   <translation>&amp;Nomenclature abrégée</translation>
   </message>
   <message>
    <source>Share of gasoline</source>
@@ -6204,6 +6196,10 @@
    <translation>Montrer</translation>
   </message>
   <message>
+   <source>Show &amp;the station</source>
+   <translation>Montrer la &amp;station</translation>
+  </message>
+  <message>
    <source>Show quotations of this status</source>
    <translation>Montrer les devis de cet état</translation>
   </message>
@@ -6214,10 +6210,6 @@
   <message>
    <source>Show rows that hold…</source>
    <translation>Montrer les lignes qui contiennent…</translation>
-  </message>
-  <message>
-   <source>Show the &amp;station</source>
-   <translation>Montrer la &amp;station</translation>
   </message>
   <message>
    <source>Show the whole drawing.</source>
@@ -6249,7 +6241,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>Réponses de la &amp;station</translation>
+   <translation>Répo&amp;nses de la station</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -6349,7 +6341,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Ce qui reste et &amp;part</translation>
+   <translation>Ce qui reste et p&amp;art</translation>
   </message>
   <message>
    <source>Step</source>
@@ -6545,35 +6537,27 @@
   </message>
   <message>
    <source>Ta&amp;ke it back</source>
-   <translation>L'a&amp;nnuler</translation>
+   <translation>L'&amp;annuler</translation>
   </message>
   <message>
    <source>Ta&amp;ke out</source>
    <translation>Re&amp;tirer</translation>
   </message>
   <message>
-   <source>Tabulator</source>
-   <translation>Tabulation</translation>
+   <source>Ta&amp;ke over the planned set</source>
+   <translation>Reprendre l'ensem&amp;ble prévu</translation>
   </message>
   <message>
-   <source>Take &amp;back the last change</source>
-   <translation>Annuler la dernière m&amp;odification</translation>
+   <source>Tabulator</source>
+   <translation>Tabulation</translation>
   </message>
   <message>
    <source>Take &amp;over into the book</source>
    <translation>&amp;Reprendre dans le livre</translation>
   </message>
   <message>
-   <source>Take &amp;over into the draft</source>
-   <translation>&amp;Reprendre dans le brouillon</translation>
-  </message>
-  <message>
    <source>Take &amp;over into the price list</source>
    <translation>&amp;Reprendre dans le tarif</translation>
-  </message>
-  <message>
-   <source>Take &amp;over the planned set</source>
-   <translation>Reprendre l'ensemble pré&amp;vu</translation>
   </message>
   <message>
    <source>Take an alternate</source>
@@ -6582,10 +6566,6 @@
   <message>
    <source>Take away</source>
    <translation>Retirer</translation>
-  </message>
-  <message>
-   <source>Take back the last &amp;step</source>
-   <translation>Annuler la dernière é&amp;tape</translation>
   </message>
   <message>
    <source>Take back the last change.</source>
@@ -6608,8 +6588,12 @@
    <translation>Retirer ce qu'il n'a pas</translation>
   </message>
   <message>
-   <source>Take ter&amp;ms</source>
-   <translation>Prendre des co&amp;nditions</translation>
+   <source>Take over into the &amp;draft</source>
+   <translation>Reprendre &amp;dans le brouillon</translation>
+  </message>
+  <message>
+   <source>Take terms</source>
+   <translation>Prendre des conditions</translation>
   </message>
   <message>
    <source>Take terms, then quote the survey; or look a quotation up in the book.</source>
@@ -6644,7 +6628,7 @@
    <translation>Prendre l'autre</translation>
   </message>
   <message>
-   <source>Take this list &amp;out</source>
+   <source>Take this &amp;list out</source>
    <translation>Re&amp;tirer cette liste</translation>
   </message>
   <message>
@@ -7100,10 +7084,6 @@
    <translation>La valeur s'écrit comme la source l'imprime : chiffres, oui ou non, un mot, cas séparés par des virgules ; vide pour aucun chiffre. Les règles adoptées et l'autorité compétente décident ; cette table ne fait que les noter.</translation>
   </message>
   <message>
-   <source>The&amp;me</source>
-   <translation>Thè&amp;me</translation>
-  </message>
-  <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
    <translation>Une dérivation peut alors réunir les deux vers un flexible coaxial.</translation>
   </message>
@@ -7225,7 +7205,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Those of &amp;this quotation</source>
-   <translation>Celles de &amp;ce devis</translation>
+   <translation>Celles &amp;de ce devis</translation>
   </message>
   <message>
    <source>Thread si&amp;ze</source>
@@ -7336,6 +7316,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>To&amp;urs restant au tambour, à l'orifice</translation>
   </message>
   <message>
+   <source>U&amp;nits</source>
+   <translation>U&amp;nités</translation>
+  </message>
+  <message>
    <source>UL 2586, 567 and 330 with supplements A (ethanol) and B (diesel, biodiesel)</source>
    <translation>UL 2586, 567 et 330 avec suppléments A (éthanol) et B (gazole, biodiesel)</translation>
   </message>
@@ -7350,6 +7334,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>UTF-8 without a mark</source>
    <translation>UTF-8 sans marque</translation>
+  </message>
+  <message>
+   <source>Undo the entry</source>
+   <translation>Annuler l'écriture</translation>
   </message>
   <message>
    <source>Undo the last agreement</source>
@@ -7420,10 +7408,6 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Utiliser {part}</translation>
   </message>
   <message>
-   <source>Va&amp;n and store</source>
-   <translation>Camion et ma&amp;gasin</translation>
-  </message>
-  <message>
    <source>Vacuum assist</source>
    <translation>Aspiration</translation>
   </message>
@@ -7454,6 +7438,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Van</source>
    <translation>Camion</translation>
+  </message>
+  <message>
+   <source>Van and store</source>
+   <translation>Camion et magasin</translation>
   </message>
   <message>
    <source>Van or store</source>
@@ -7512,12 +7500,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Passages et échéances ; la première année doit être nommée</translation>
   </message>
   <message>
+   <source>W&amp;ay</source>
+   <translation>&amp;Voie</translation>
+  </message>
+  <message>
    <source>W&amp;eigh sets…</source>
    <translation>Co&amp;mparer des ensembles…</translation>
   </message>
   <message>
    <source>Wa&amp;y round the vehicle</source>
-   <translation>Chemin autour du &amp;véhicule</translation>
+   <translation>Chemin &amp;autour du véhicule</translation>
   </message>
   <message>
    <source>Wait no &amp;longer</source>
@@ -7605,7 +7597,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What d&amp;oes the hose serve?</source>
-   <translation>Que d&amp;essert le flexible ?</translation>
+   <translation>Que dessert le &amp;flexible ?</translation>
   </message>
   <message>
    <source>What differs between two agreements</source>
@@ -7613,7 +7605,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What else would &amp;do here</source>
-   <translation>Ce qui &amp;irait aussi ici</translation>
+   <translation>&amp;Ce qui irait aussi ici</translation>
   </message>
   <message>
    <source>What else would do here</source>
@@ -7705,7 +7697,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What is the s&amp;tation?</source>
-   <translation>Quelle s&amp;tation est-ce ?</translation>
+   <translation>&amp;Quelle station est-ce ?</translation>
   </message>
   <message>
    <source>What is weighed</source>
@@ -7936,10 +7928,6 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Quelle &amp;cuve alimente le poste ?</translation>
   </message>
   <message>
-   <source>Which &amp;way do lists, sequence and money follow?</source>
-   <translation>Quelle &amp;voie suivent listes, déroulement et argent ?</translation>
-  </message>
-  <message>
    <source>Which answers</source>
    <translation>Quelles réponses</translation>
   </message>
@@ -7962,6 +7950,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Which way a rest goes.</source>
    <translation>Dans quel sens va un reste.</translation>
+  </message>
+  <message>
+   <source>Which way do lists, sequence and money follow?</source>
+   <translation>Quelle voie suivent listes, déroulement et argent ?</translation>
   </message>
   <message>
    <source>While out of service.</source>
@@ -8020,11 +8012,7 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Pour qui est la nomenclature. Les nouveaux devis vont au client de ce nom dans le registre.</translation>
   </message>
   <message>
-   <source>Whose &amp;rule on removal applies?</source>
-   <translation>Quelle &amp;règle de dépose s'applique ?</translation>
-  </message>
-  <message>
-   <source>Whose emission &amp;factors?</source>
+   <source>Whose e&amp;mission factors?</source>
    <translation>Quels &amp;facteurs d'émission ?</translation>
   </message>
   <message>
@@ -8034,6 +8022,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Whose pages</source>
    <translation>Pages de qui</translation>
+  </message>
+  <message>
+   <source>Whose rule on removal applies?</source>
+   <translation>Quelle règle de dépose s'applique ?</translation>
   </message>
   <message>
    <source>Why</source>
@@ -8136,8 +8128,8 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Calculs</translation>
   </message>
   <message>
-   <source>Working &amp;hours of a day</source>
-   <translation>&amp;Heures de travail par jour</translation>
+   <source>Working hours o&amp;f a day</source>
+   <translation>Heures de &amp;travail par jour</translation>
   </message>
   <message>
    <source>Working out all positions…</source>

@@ -16,9 +16,11 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.collection import WindowCollector
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.theme import dress
+from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.verbs import Verbs
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.language import Language
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
 
@@ -76,6 +78,33 @@ def window(qtbot: QtBot, qapp: QApplication, session: Session, plans_once: None)
     wait_for_plans(qtbot, workplace)
     yield window
     window.jobs.close()
+
+
+@pytest.fixture(params=list(Language))
+def spoken(
+    request: pytest.FixtureRequest,
+    qtbot: QtBot,
+    qapp: QApplication,
+    bench: Workbench,
+    survey: Survey,
+    plans_once: None,
+) -> Iterator[tuple[Language, MainWindow]]:
+    """Yield the window in one language, both positions planned."""
+    language = Language(request.param)
+    before, words = bench.language, WindowLanguage()
+    bench.speak(language)
+    words.use(language)
+    dress(qapp, dark=False)
+    window = MainWindow()
+    qtbot.addWidget(window)
+    workplace = window.attach(Session(bench, bench.book().create(survey), UnitSystem.SI))
+    window.verbs = Verbs(window, workplace)  # type: ignore[attr-defined]
+    window.show()
+    wait_for_plans(qtbot, workplace)
+    yield language, window
+    window.jobs.close()
+    words.use(Language.ENGLISH)
+    bench.speak(before)
 
 
 @pytest.fixture

@@ -2,24 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from gui.conftest import wait_for_plans
 from gui.page_rooms import laid_over, settle, with_steps, with_tabs
 from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.weighing import WeighingDialog
-from spoutline.gui.session import Session
-from spoutline.gui.widgets.theme import dress
-from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import MainWindow
-from spoutline.gui.window.verbs import Verbs
 from spoutline.model.language import Language
 from spoutline.model.survey import Survey
 from spoutline.planning.survey_import.fields import FIELDS
@@ -42,33 +35,6 @@ GASOLINE = {
     Language.GERMAN: "Benzin",
     Language.FRENCH: "essence",
 }
-
-
-@pytest.fixture(params=list(Language))
-def spoken(
-    request: pytest.FixtureRequest,
-    qtbot: QtBot,
-    qapp: QApplication,
-    bench: Workbench,
-    survey: Survey,
-    plans_once: None,
-) -> Iterator[tuple[Language, MainWindow]]:
-    """Yield the window in one language, both positions planned."""
-    language = Language(request.param)
-    before, words = bench.language, WindowLanguage()
-    bench.speak(language)
-    words.use(language)
-    dress(qapp, dark=False)
-    window = MainWindow()
-    qtbot.addWidget(window)
-    workplace = window.attach(Session(bench, bench.book().create(survey), UnitSystem.SI))
-    window.verbs = Verbs(window, workplace)  # type: ignore[attr-defined]
-    window.show()
-    wait_for_plans(qtbot, workplace)
-    yield language, window
-    window.jobs.close()
-    words.use(Language.ENGLISH)
-    bench.speak(before)
 
 
 def cut_off(window: QWidget) -> list[str]:

@@ -78,7 +78,8 @@ def test_a_translation_keeps_placeholders_and_claims_nothing(tool: ModuleType, l
     for source, text in tool.translated(language).items():
         assert sorted(re.findall(r"\{[^{}]*\}", text)) == sorted(re.findall(r"\{[^{}]*\}", source)), source
         assert claim_in(text.replace("&", "")) is None
-        assert ("&" in text) == ("&" in source), source
+        # a letter for Alt may be left out where another control in view has it: see `test_mnemonics.py`
+        assert text.replace("&&", "").count("&") <= 1, source
 
 
 @pytest.mark.parametrize("language", OTHERS)
@@ -125,7 +126,7 @@ def test_the_window_is_exchanged_for_one_in_another_language(
     second = shown.window
     assert second is not first
     assert second.workplace is not None
-    assert second.menuBar().actions()[0].text() == "&Aufnahme"
+    assert second.menuBar().actions()[0].text().replace("&", "") == "Aufnahme"
     assert second.workplace.session.label == labels[1]
     assert not shiboken6.isValid(first) or not first.isVisible()
     assert remembered_language() is Language.GERMAN

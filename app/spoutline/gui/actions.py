@@ -317,7 +317,7 @@ ACTIONS: tuple[ActionRecord, ...] = (
     ActionRecord(
         id=ActionId.BILL,
         menu=MenuId.GO,
-        title="Parts &list of the site",
+        title="Parts list &of the site",
         keys="Ctrl+B",
         hint="All parts with sums, the paper to print, and files to save.",
     ),

@@ -105,7 +105,7 @@ class DispenserTypesDialog(FormDialog):
         here = self.dispenser_box.findData(self._session.position.dispenser)
         self.dispenser_box.setCurrentIndex(max(here, 0))
         self.take_all_box = QCheckBox(tr("its answers go &before those of the positions"), self)
-        self.choose_button = self._button(tr("&Choose"), self._choose)
+        self.choose_button = self._button(tr("C&hoose"), self._choose)
         self.choose_button.setObjectName("primary")
         self.none_button = self._button(tr("No &type"), self._choose_none)
         for widget in (self.dispenser_box, self.take_all_box, self.none_button, self.choose_button):

@@ -73,7 +73,7 @@ class EntryDialog(FormDialog):
         self.body.addLayout(halves, 1)
         self._fill(is_figure=False)
         self._fill(is_figure=True)
-        self.add_buttons(tr("&Put into the draft"))
+        self.add_buttons(tr("Put into the &draft"))
         self.resize(1040, 640)
 
     def _identity(self) -> Card:

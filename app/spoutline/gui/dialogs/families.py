@@ -54,7 +54,7 @@ class FamiliesDialog(FormDialog):
         self.state_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.state_label)
         self._past: list[tuple[PartFamily | None, PartFamily | None]] = []
-        self.back_button = self._button(tr("Take &back the last change"), self.take_back)
+        self.back_button = self._button(tr("&Take back the last change"), self.take_back)
         self.back_button.setEnabled(False)
         self.foot.addWidget(self.back_button)
         self.save_button = self._button(tr("&Put the family into the draft"), self.save)

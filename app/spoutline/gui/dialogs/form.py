@@ -39,7 +39,7 @@ class FormDialog(QDialog):
 
     def add_buttons(self, accept_words: str) -> QPushButton:
         """Add a button that takes the dialog's answer and one that leaves everything as it was."""
-        leave = QPushButton(tr("&Leave as it was"), self)
+        leave = QPushButton(tr("Leave as it &was"), self)
         leave.setAutoDefault(False)
         leave.clicked.connect(self.reject)
         self.accept_button = QPushButton(accept_words, self)
@@ -52,7 +52,7 @@ class FormDialog(QDialog):
 
     def add_leave(self) -> None:
         """Add a button that leaves everything as it was, where something in the body takes the dialog's answer."""
-        leave = QPushButton(tr("&Leave as it was"), self)
+        leave = QPushButton(tr("Leave as it &was"), self)
         leave.setAutoDefault(False)
         leave.clicked.connect(self.reject)
         self.foot.addWidget(leave)

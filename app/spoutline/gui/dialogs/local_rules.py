@@ -90,7 +90,7 @@ class LocalRulesDialog(FormDialog):
         self.title_edit = QLineEdit(self)
         self.title_edit.setAccessibleName(tr("Title of the copy"))
         self.title_edit.setPlaceholderText(tr("title of the copy"))
-        self.copy_button = QPushButton(tr("&Copy these rules"), self)
+        self.copy_button = QPushButton(tr("Copy t&hese rules"), self)
         self.copy_button.clicked.connect(self._copy)
         self.remove_button = QPushButton(tr("Re&move own rules"), self)
         self.remove_button.clicked.connect(self._remove)
@@ -123,7 +123,7 @@ class LocalRulesDialog(FormDialog):
             (tr("&Value"), self.value_edit),
             (tr("&Unit"), self.unit_edit),
             (tr("&Source"), self.source_edit),
-            (tr("Clau&se"), self.clause_edit),
+            (tr("Cl&ause"), self.clause_edit),
             (tr("&Edition"), self.edition_edit),
             (tr("S&tanding"), self.status_box),
             (tr("&Note"), self.note_edit),

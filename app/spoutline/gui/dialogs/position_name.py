@@ -44,7 +44,7 @@ class PositionNameDialog(FormDialog):
         self.dispenser_box.editTextChanged.connect(self._show_island)
         form.addRow(tr("&Island of the dispenser"), self.island_edit)
         self.body.addLayout(form)
-        self.add_buttons(tr("Re&name") if label else tr("&Add"))
+        self.add_buttons(tr("&Rename") if label else tr("&Add"))
         self.label_edit.selectAll()
         self.resize(420, 210)
 

@@ -64,7 +64,7 @@ class PreferencesDialog(FormDialog):
             tr("&Language"), [(name, one) for one, name in LANGUAGE_NAMES.items()], now.language
         )
         units = [(tr("Metric units"), UnitSystem.SI), (tr("US units"), UnitSystem.US)]
-        self.units_box = self._choice(tr("&Units"), units, now.units)
+        self.units_box = self._choice(tr("U&nits"), units, now.units)
         self.theme_box = self._choice(tr("&Theme"), [(theme_words(one), one) for one in ThemeChoice], now.theme)
         self.opening_box = self._choice(tr("&Open with"), _openings(), now.open_with)
         self.catalogue_box = self._choice(tr("&Catalog the book plans with"), self._catalogues(), now.catalogue)

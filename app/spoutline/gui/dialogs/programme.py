@@ -89,7 +89,7 @@ class ProgrammeDialog(FormDialog):
 
     def _run_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.run_button = QPushButton(tr("&Calculate"), self)
+        self.run_button = QPushButton(tr("Calc&ulate"), self)
         self.run_button.setObjectName("primary")
         self.run_button.clicked.connect(self.run)
         self.stop_button = QPushButton(tr("S&top"), self)

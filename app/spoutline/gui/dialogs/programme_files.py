@@ -44,7 +44,7 @@ class ProgrammeFiles(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         self.buttons: dict[FileForm, QPushButton] = {}
         for form, words, hint in (
-            (FileForm.PDF, tr("Save pape&r…"), tr("As pages (PDF), or as one HTML page for screen readers and mails.")),
+            (FileForm.PDF, tr("&Save paper…"), tr("As pages (PDF), or as one HTML page for screen readers and mails.")),
             (FileForm.XLSX, tr("Save &workbook…"), tr("Years, sites, visits and terms (XLSX)")),
             (FileForm.CSV, tr("Save ta&ble…"), tr("One line for each site (CSV)")),
             (FileForm.ICS, tr("Save c&alendar…"), tr("Visits and deadlines; the first year must be named")),

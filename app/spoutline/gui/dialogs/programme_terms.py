@@ -24,7 +24,7 @@ class ProgrammeTermsForm(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(10)
-        self.budget_edit = self._field(0, 0, tr("Annual &budget"), tr("empty: no limit"))
+        self.budget_edit = self._field(0, 0, tr("A&nnual budget"), tr("empty: no limit"))
         self.first_year_edit = self._field(0, 2, tr("Fi&rst year"), tr("such as 2027"))
         self.years_box = QSpinBox(self)
         self.years_box.setRange(1, _MOST_YEARS)

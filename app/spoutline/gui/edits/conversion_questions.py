@@ -31,7 +31,7 @@ def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
         conversion_question(
             "agency",
             _LAW,
-            "Whose &rule on removal applies?",
+            "Whose rule on removal applies?",
             "Ask in writing; what is not known is said in the report.",
             "Public texts, each with its status",
             Entry.CHOICE,
@@ -69,7 +69,7 @@ def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
         conversion_question(
             "follow",
             _WAY,
-            "Which &way do lists, sequence and money follow?",
+            "Which way do lists, sequence and money follow?",
             "Each way keeps every must.",
             _OWNER,
             Entry.CHOICE,
@@ -80,12 +80,12 @@ def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
             ),
         ),
         conversion_question(
-            "keep_parts", _WAY, "May parts that still fit &stay?", "Each is judged again.", _OWNER, Entry.YES_NO
+            "keep_parts", _WAY, "May parts that still fit stay?", "Each is judged again.", _OWNER, Entry.YES_NO
         ),
         conversion_question(
             "retire_superseded",
             _WAY,
-            "Do superseded parts &go?",
+            "Do superseded parts go?",
             "Superseded and discontinued ones.",
             _OWNER,
             Entry.YES_NO,
@@ -117,7 +117,7 @@ def _work_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.notice_days",
             _WORK,
-            "Days of &notice",
+            "Days of noti&ce",
             "Empty takes the agency's figure.",
             "Agency table",
             Entry.QUANTITY,
@@ -137,7 +137,7 @@ def _work_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.most_out_of_service",
             _WORK,
-            "Greatest share of a grade out of ser&vice",
+            "Greatest share of a grade out of service",
             "Between 0 and 1; the rest goes on selling.",
             _OWNER,
             Entry.QUANTITY,
@@ -146,7 +146,7 @@ def _work_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.hours_per_day",
             _WORK,
-            "Working &hours of a day",
+            "Working hours o&f a day",
             "Of a crew.",
             _OWNER,
             Entry.QUANTITY,
@@ -161,7 +161,7 @@ def _work_questions() -> tuple[Question, ...]:
             Entry.QUANTITY,
             measure=_NUMBER,
         ),
-        conversion_question("sequence.weekend_work", _WORK, "Does work go on at week&ends?", "", _OWNER, Entry.YES_NO),
+        conversion_question("sequence.weekend_work", _WORK, "Does wor&k go on at weekends?", "", _OWNER, Entry.YES_NO),
     )
 
 
@@ -170,7 +170,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.tank_end_reachable",
             _PIPES,
-            "Can the vapor pipe be reached at the tan&k?",
+            "Can the vapor pipe be reached at the tank?",
             "Without breaking the ground.",
             "Georgia page",
             Entry.YES_NO_OPEN,
@@ -178,7 +178,7 @@ def _pipe_questions() -> tuple[Question, ...]:
         conversion_question(
             "sequence.vapour_pipe_links_tanks",
             _PIPES,
-            "Is the vapor pipe the only &link between the tanks?",
+            "Is the vapor pipe the only link between the tanks?",
             "Then another link is needed, and a test shows it.",
             "Arizona test list",
             Entry.YES_NO_OPEN,
@@ -229,7 +229,7 @@ def _money_questions() -> tuple[Question, ...]:
         amount("labour_rate_per_hour", "Price of an hour of &work", "Without it no payback is shown."),
         amount("upkeep_today_per_year", "Yearly &upkeep today", "Tests, repairs, spare parts of the recovery system."),
         amount("upkeep_after_per_year", "Yearly upkeep &afterwards", "Of the converted hardware."),
-        amount("margin_lost_per_hour", "&Margin lost per position and hour", "While out of service."),
+        amount("margin_lost_per_hour", "Margin lost per position and hour", "While out of service."),
         amount("grant", "Grant that was promised", "Taken off the cost of the conversion, in the site's currency."),
         conversion_question(
             "money.discount_percent",

@@ -35,7 +35,7 @@ def _sales_questions() -> tuple[Question, ...]:
         conversion_question(
             "emissions.basis",
             _AIR,
-            "Whose emission &factors?",
+            "Whose e&mission factors?",
             "One balance never mixes two.",
             "See the figures in the report",
             Entry.CHOICE,
@@ -48,7 +48,7 @@ def _sales_questions() -> tuple[Question, ...]:
         conversion_question(
             "emissions.in_use_efficiency",
             _AIR,
-            "&Efficiency at the nozzle in use",
+            "Efficiency at the no&zzle in use",
             "Between 0 and 1; empty takes the table's figure.",
             "Trade-association paper, 2020 (secondary)",
             Entry.QUANTITY,
@@ -63,7 +63,7 @@ def _fleet_questions() -> tuple[Question, ...]:
         conversion_question(
             "emissions.assist_works_with_onboard",
             _FLEET,
-            "Does the vacuum assist stop at vehicles with onboard rec&overy?",
+            "Does the vacuum assist stop at vehicles with onboard recovery?",
             "Then it does no harm there.",
             "OAR 340-244-0247(1)",
             Entry.YES_NO,
@@ -111,7 +111,7 @@ def _tank_questions() -> tuple[Question, ...]:
         conversion_question(
             "emissions.reid_vapour_pressure_kpa",
             _TANKS,
-            "Reid vapor &pressure",
+            "&Reid vapor pressure",
             "Of the gasoline in the season that counts, such as 62 kPa.",
             "Supplier's sheet",
             Entry.QUANTITY,

@@ -192,7 +192,7 @@ SELLING = Subject(
     lead="How the customer's prices are made.",
     parts=(
         TermsField(
-            path="selling.method", title="&Way", help="What the percentage is taken from.", entry=TermsEntry.CHOICE,
+            path="selling.method", title="W&ay", help="What the percentage is taken from.", entry=TermsEntry.CHOICE,
             options=(
                 Option(SellingMethod.LIST_LESS_DISCOUNT, "list price less a discount"),
                 Option(SellingMethod.MARK_UP_ON_COST, "cost and a mark-up on it"),
@@ -338,7 +338,7 @@ DRIVE_OFFS = Subject(
         ),
         TermsField(path="drive_offs.years", title="&Years", help="1 to 30.", entry=TermsEntry.COUNT),
         TermsField(
-            path="drive_offs.single_use_hours", title="Hours with a &single-use breakaway",
+            path="drive_offs.single_use_hours", title="&Hours with a single-use breakaway",
             help="To put a position back into service.", entry=TermsEntry.NUMBER,
         ),
         TermsField(

@@ -108,7 +108,7 @@ class ImportPanel(QWidget):
     def _foot(self) -> QHBoxLayout:
         row = QHBoxLayout()
         self.many_button = QPushButton(tr("Change &many rows…"), self)
-        self.back_button = QPushButton(tr("Take back the last &step"), self)
+        self.back_button = QPushButton(tr("&Take back the last step"), self)
         words = self._work.words
         self.missing_box = QCheckBox(words.missing, self)
         self.missing_box.setToolTip(words.missing_hint)

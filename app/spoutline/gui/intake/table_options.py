@@ -60,7 +60,7 @@ class TableOptions(QWidget):
 
     def _file_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.choose_button = QPushButton(tr("Choose a &file…"), self)
+        self.choose_button = QPushButton(tr("Choose &a file…"), self)
         self.choose_button.clicked.connect(lambda _=False: self.file_wanted.emit())
         self.file_label = ElidedLabel(self._file_hint, self)
         self.file_label.setTextFormat(Qt.TextFormat.PlainText)

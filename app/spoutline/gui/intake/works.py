@@ -103,7 +103,7 @@ class PartsWork(TableWork):
         """How the view names what it does."""
         return WorkWords(
             file_hint=tr("CSV or XLSX, as the supplier sends it"),
-            take=tr("Take &over into the draft"),
+            take=tr("Take over into the &draft"),
             rows=tr("{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions."),
             missing=tr("Take out what it does not hold"),
             missing_hint=tr("Parts of the table's makers that the draft holds and the table does not"),
@@ -153,7 +153,7 @@ class ReferencesWork(PartsWork):
         """How the view names what it does."""
         return WorkWords(
             file_hint=tr("CSV or XLSX: old number and its maker, the part it leads to and its maker"),
-            take=tr("Take &over into the draft"),
+            take=tr("Take over into the &draft"),
             rows=tr("{parts} old numbers in {rows} rows, {left} left out; {faults} faults, {questions} questions."),
             missing=tr("Take out what it does not hold"),
             missing_hint=tr("Old numbers of the table's makers that the draft holds and the table does not"),

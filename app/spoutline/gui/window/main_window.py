@@ -150,7 +150,7 @@ class MainWindow(QMainWindow):
 
     def _build_themes(self, menu: QMenu) -> None:
         menu.addSeparator()
-        self.theme_menu = menu.addMenu(tr("The&me"))
+        self.theme_menu = menu.addMenu(tr("&Theme"))
         group = QActionGroup(self)
         for choice in ThemeChoice:
             action = QAction(theme_words(choice), self)

@@ -93,7 +93,7 @@ class CoveragePanel(QWidget):
         self.stop_button.clicked.connect(lambda _=False: self.stop())
         self.stop_button.hide()
         self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
-        self.csv_button = QPushButton(tr("Save as CS&V…"), self)
+        self.csv_button = QPushButton(tr("Save &as CSV…"), self)
         self.pdf_button.clicked.connect(lambda _=False: self._ask_file(FileForm.PDF))
         self.csv_button.clicked.connect(lambda _=False: self._ask_file(FileForm.CSV))
         row.addWidget(label)

@@ -131,7 +131,7 @@ class EffectPanel(QWidget):
         self.state_label = plain_label("", "quiet", wraps=True)
         self.stop_button = QPushButton(tr("Sto&p"), self)
         self.stop_button.clicked.connect(lambda _=False: self.stop())
-        self.plan_button = QPushButton(tr("&Plan with both"), self)
+        self.plan_button = QPushButton(tr("Plan &with both"), self)
         self.plan_button.setObjectName("primary")
         self.plan_button.clicked.connect(lambda _=False: self.plan())
         row.addWidget(self.state_label, 1)

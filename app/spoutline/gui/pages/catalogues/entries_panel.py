@@ -61,7 +61,7 @@ class EntriesPanel(QWidget):
         self.search_edit.setPlaceholderText(tr("Number, old number, name, maker, item number, GTIN or supplier"))
         self.search_edit.setClearButtonEnabled(True)
         self.search_edit.textChanged.connect(lambda _: self.refresh())
-        self.lacking_box = QCheckBox(tr("Only what is not yet &described"), self)
+        self.lacking_box = QCheckBox(tr("Only what is not &yet described"), self)
         self.lacking_box.toggled.connect(lambda _: self.refresh())
         row.addWidget(self.search_edit, 1)
         row.addWidget(self.lacking_box)
@@ -69,7 +69,7 @@ class EntriesPanel(QWidget):
         row.addWidget(self.families_button)
         column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
-        self.back_button = self._button(tr("Take &back the last change"), self.take_back)
+        self.back_button = self._button(tr("&Take back the last change"), self.take_back)
         state = QHBoxLayout()
         state.addWidget(self.state_label, 1)
         state.addWidget(self.back_button)
@@ -90,11 +90,11 @@ class EntriesPanel(QWidget):
 
     def _buttons(self) -> QVBoxLayout:
         """Return what is done with one entry, and below it what is made of several; both fit in any language."""
-        self.new_button = self._button(tr("&New part…"), self.add_part)
+        self.new_button = self._button(tr("Ne&w part…"), self.add_part)
         self.edit_button = self._button(tr("E&dit…"), self.edit_part)
         self.field_button = self._button(tr("Set a f&ield…"), self.set_field)
-        self.similar_button = self._button(tr("Figures of a &similar part…"), self.take_figures)
-        self.cut_button = self._button(tr("Cut to &length…"), self.cut_to_length)
+        self.similar_button = self._button(tr("Figures of &a similar part…"), self.take_figures)
+        self.cut_button = self._button(tr("Cut to le&ngth…"), self.cut_to_length)
         self.made_up_button = self._button(tr("Sell made &up…"), self.sell_made_up)
         self.files_button = self._button(tr("Fi&les…"), self.show_files)
         self.out_button = self._button(tr("Ta&ke out"), self.take_out)

@@ -45,7 +45,7 @@ class HealthPanel(QWidget):
         column.setContentsMargins(12, 10, 12, 10)
         row = QHBoxLayout()
         self.state_label = plain_label("", "quiet", wraps=True)
-        self.look_button = QPushButton(tr("Look at its &health"), self)
+        self.look_button = QPushButton(tr("Look &at its health"), self)
         self.look_button.setObjectName("primary")
         self.look_button.clicked.connect(lambda _=False: self.look())
         row.addWidget(self.state_label, 1)

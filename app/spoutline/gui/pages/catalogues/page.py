@@ -69,11 +69,11 @@ class CataloguesPage(QWidget):
         for panel, words in (
             (self.shelf_panel, tr("&Catalogs and editions")),
             (self.import_panel, tr("A supplier's ta&ble")),
-            (self.entries_panel, tr("&Entries")),
+            (self.entries_panel, tr("Entries")),
             (self.references_panel, tr("&Old numbers")),
-            (self.health_panel, tr("&Health")),
+            (self.health_panel, tr("Health")),
             (self.effect_panel, tr("E&ffect")),
-            (self.coverage_panel, tr("Cover&age")),
+            (self.coverage_panel, tr("Coverage")),
             (self.prices_panel, tr("P&rice lists")),
         ):
             self.tabs.addTab(panel, words)

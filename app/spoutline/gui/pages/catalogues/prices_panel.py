@@ -86,7 +86,7 @@ class PricesPanel(QWidget):
         self.to_edit = self._edit(tr("Last day of the price list"), tr("to; empty: open"))
         self.take_button = QPushButton(tr("&Take in a price file…"), self)
         self.take_button.clicked.connect(lambda _=False: self._choose_file())
-        self.remove_button = QPushButton(tr("Take this list &out"), self)
+        self.remove_button = QPushButton(tr("Take this &list out"), self)
         self.remove_button.clicked.connect(lambda _=False: self.remove())
         row = QHBoxLayout()
         for edit in (

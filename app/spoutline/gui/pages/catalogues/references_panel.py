@@ -73,7 +73,7 @@ class ReferencesPanel(QWidget):
         self.relation_box.addItem(tr("offered in its place"), NumberRelation.EQUIVALENT)
         self.relation_box.addItem(tr("the very part"), NumberRelation.SAME)
         self.remark_edit = self._line(tr("Remark"))
-        self.put_button = QPushButton(tr("&Put into the draft"), self)
+        self.put_button = QPushButton(tr("Put into the &draft"), self)
         self.put_button.clicked.connect(self.put)
         self.edits = (self.maker_edit, self.number_edit, self.part_maker_edit, self.part_number_edit)
         for widget in (*self.edits, self.relation_box, self.remark_edit, self.put_button):

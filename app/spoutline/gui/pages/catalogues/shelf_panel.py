@@ -106,11 +106,11 @@ class ShelfPanel(QWidget):
         grid = QGridLayout()
         grid.setColumnStretch(0, 1)
         self.book_button = self._button(tr("&Let the book plan with it"), self.plan_book_with_it)
-        self.survey_button = self._button(tr("Let this s&urvey plan with it"), self.plan_survey_with_it)
+        self.survey_button = self._button(tr("Let this survey plan &with it"), self.plan_survey_with_it)
         self.read_button = self._button(tr("&Import…"), self.ask_and_read)
         self.read_button.setToolTip(tr("Read an exchange file of the program into the draft"))
         self.export_button = self._button(tr("E&xport…"), self.ask_and_export)
-        self.discard_button = self._button(tr("Discard the dra&ft…"), self.ask_and_discard)
+        self.discard_button = self._button(tr("Discard &the draft…"), self.ask_and_discard)
         for row, buttons in enumerate(
             ((self.book_button, self.survey_button), (self.read_button, self.export_button, self.discard_button))
         ):
@@ -130,7 +130,7 @@ class ShelfPanel(QWidget):
         self.publisher_edit = LineEditor(self)
         self.publisher_edit.setPlaceholderText(tr("Who publishes it"))
         self.publisher_edit.setAccessibleName(tr("Who publishes it"))
-        self.publish_button = self._button(tr("&Publish"), self.publish)
+        self.publish_button = self._button(tr("P&ublish"), self.publish)
         self.publish_button.setObjectName("primary")
         row.addWidget(self.note_edit, 2)
         row.addWidget(self.publisher_edit, 1)
@@ -318,7 +318,7 @@ class ShelfPanel(QWidget):
         row = self._in_hand.row
         is_draft = row is not None and row.edition is None
         names_it = row is not None and row.by_survey and bool(self._context.session.survey.catalogue)
-        words = tr("Let this s&urvey plan as the book does") if names_it else tr("Let this s&urvey plan with it")
+        words = tr("Let this s&urvey plan as the book does") if names_it else tr("Let this survey plan &with it")
         self.survey_button.setText(words)
         self.create_button.setEnabled(bool(self.name_edit.text().strip()))
         self.book_button.setEnabled(row is not None and not row.by_book)

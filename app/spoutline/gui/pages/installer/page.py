@@ -54,12 +54,12 @@ class InstallerPage(QWidget):
         self.stations_panel = StationsPanel(context, self.language, notify, pages)
         self.stock_panel = StockPanel(context, self.language, notify, pages)
         for panel, words in (
-            (self.pack_panel, tr("&Papers")),
+            (self.pack_panel, tr("P&apers")),
             (self.record_panel, tr("&Record of the position")),
-            (self.swap_panel, tr("Part not on the &truck")),
+            (self.swap_panel, tr("Part not on the tr&uck")),
             (self.inspection_panel, tr("&Inspections and wear")),
             (self.stations_panel, tr("A&ll stations")),
-            (self.stock_panel, tr("Va&n and store")),
+            (self.stock_panel, tr("Van and store")),
         ):
             self.tabs.addTab(panel, words)
         column.addWidget(self.tabs, 1)

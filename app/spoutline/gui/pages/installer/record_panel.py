@@ -62,7 +62,7 @@ class RecordPanel(QWidget):
 
     def _photo_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.photo_button = QPushButton(tr("Add p&hotos…"), self)
+        self.photo_button = QPushButton(tr("Add pho&tos…"), self)
         self.photo_button.clicked.connect(self._ask_photos)
         self.photo_label = plain_label("", "quiet", wraps=True)
         row.addWidget(self.photo_button)
@@ -73,7 +73,7 @@ class RecordPanel(QWidget):
         row = QHBoxLayout()
         self.read_button = QPushButton(tr("Read a &filled form…"), self)
         self.read_button.clicked.connect(self._ask_form)
-        self.keep_button = QPushButton(tr("&Save the record"), self)
+        self.keep_button = QPushButton(tr("Save the re&cord"), self)
         self.keep_button.setObjectName("primary")
         self.keep_button.clicked.connect(self.keep)
         self.save_button = QPushButton(tr("Save the record as P&DF…"), self)

@@ -73,7 +73,7 @@ class StationsPanel(QWidget):
         self.table.opened.connect(lambda _: self.open_picked())
         card.body.addWidget(self.table, 1)
         row = QHBoxLayout()
-        self.open_button = QPushButton(tr("Show the &station"), self)
+        self.open_button = QPushButton(tr("Show &the station"), self)
         self.open_button.clicked.connect(self.open_picked)
         self.table_button = QPushButton(tr("Save a ta&ble…"), self)
         self.table_button.clicked.connect(lambda: self._ask_and_save(FileForm.CSV))

@@ -103,7 +103,7 @@ class StockPanel(QWidget):
         self.last_table.setModel(self.last_model)
         self.last_table.teach(tr("What is scanned comes here; an entry is taken back by another one."))
         card.body.addWidget(self.last_table, 1)
-        self.undo_button = QPushButton(tr("&Undo the entry"), self)
+        self.undo_button = QPushButton(tr("Undo the entry"), self)
         self.undo_button.clicked.connect(self.undo)
         card.body.addWidget(self.undo_button)
         return card

@@ -68,7 +68,7 @@ class SwapPanel(QWidget):
         self.stock_edit.setTabChangesFocus(True)
         card.body.addWidget(self.stock_edit, 1)
         row = QHBoxLayout()
-        self.file_button = QPushButton(tr("Read a stock &list…"), self)
+        self.file_button = QPushButton(tr("Read a sto&ck list…"), self)
         self.file_button.clicked.connect(self._ask_file)
         self.ask_button = QPushButton(tr("What else would &do here"), self)
         self.ask_button.setObjectName("primary")

@@ -69,7 +69,7 @@ class PaperHands(QObject):
         self._context, self._document, self._called = context, document, called
         self._key, self._notify, self._window = key, notify, parent
         self.open_file: Callable[[Path], bool] = open_with_desktop
-        self.print_button = QPushButton(tr("Prin&t…"), parent)
+        self.print_button = QPushButton(tr("Print…"), parent)
         self.print_button.clicked.connect(lambda _=False: self.print_shown())
         self.mail_button = QPushButton(tr("Hand to &mail…"), parent)
         self.mail_button.setToolTip(

@@ -183,7 +183,7 @@ class BookPanel(QWidget):
         self.check_button = QPushButton(tr("Check again"), self)
         self.check_button.setToolTip(tr("Read the price lists and the open quotations anew"))
         self.check_button.clicked.connect(lambda _=False: self.check_touched(read_lists=True))
-        self.anew_button = QPushButton(tr("Requo&te it"), self)
+        self.anew_button = QPushButton(tr("Re&quote it"), self)
         self.anew_button.setToolTip(tr("Quote the marked quotation again: its own survey and terms, prices of today"))
         self.anew_button.clicked.connect(self._quote_anew)
         self.anew_button.hide()

@@ -67,7 +67,7 @@ class OfferPanel(QWidget):
         self.amount_table.setModel(self.amounts)
         self.amount_table.setMinimumHeight(120)
         self.middle = QStackedWidget(self)
-        self.empty = EmptyPage(tr("No quotation yet"), "", tr("&Quote this survey"), self.middle)
+        self.empty = EmptyPage(tr("No quotation yet"), "", tr("Quote this surve&y"), self.middle)
         self.empty.begun.connect(self._begin)
         self.middle.addWidget(self.empty)
         self.middle.addWidget(self.amount_table)
@@ -182,7 +182,7 @@ class OfferPanel(QWidget):
             if has_terms
             else tr("It begins with terms: whose offer it is, prices, labor, charges, days.")
         )
-        self.empty.ask_for(f"{lead} {next_step}", tr("&Quote this survey") if has_terms else tr("Take ter&ms"))
+        self.empty.ask_for(f"{lead} {next_step}", tr("Quote this surve&y") if has_terms else tr("Take terms"))
 
     def _begin(self) -> None:
         if self._terms is not None:
@@ -257,7 +257,7 @@ class OfferPanel(QWidget):
         self.example_action = QAction(tr("&Ready ones, written into a file…"), self)
         for action in (self.file_action, self.own_terms_action, self.example_action):
             menu.addAction(action)
-        self.take_button = QPushButton(tr("Take ter&ms"), self)
+        self.take_button = QPushButton(tr("Take terms"), self)
         self.take_button.setMenu(menu)
         self.take_button.setToolTip(tr("Where the terms of the next quotation come from"))
         self.terms_button = QPushButton(tr("&Terms…"), self)
@@ -265,16 +265,16 @@ class OfferPanel(QWidget):
         row.addWidget(self.terms_label, 1)
         row.addWidget(self.take_button)
         row.addWidget(self.terms_button)
-        self.customer_button = QPushButton(tr("C&ustomers…"), self)
+        self.customer_button = QPushButton(tr("&Customers…"), self)
         self.customer_button.setToolTip(tr("Keep the customers of the book, and choose whom to quote to"))
         row.addWidget(self.customer_button)
         return row
 
     def _making_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.make_button = QPushButton(tr("&Quote this survey"), self)
+        self.make_button = QPushButton(tr("Quote this surve&y"), self)
         self.make_button.setToolTip(tr("Quote the survey that is open, on the terms in hand"))
-        self.anew_button = QPushButton(tr("Requo&te it"), self)
+        self.anew_button = QPushButton(tr("Re&quote it"), self)
         self.anew_button.setToolTip(
             tr("Quote the quotation looked at again: its own survey and terms, prices and catalog of today")
         )
@@ -337,7 +337,7 @@ class OfferPanel(QWidget):
             (FileKind.WORKBOOK, tr("&XLSX…")),
             (FileKind.ORDER, tr("CSV…")),
             (FileKind.PICK_LIST, tr("Pick &list…")),
-            (FileKind.MARGIN, tr("Mar&gin…")),
+            (FileKind.MARGIN, tr("Margi&n…")),
         ):
             button = QPushButton(words, self)
             if kind is FileKind.PICK_LIST:
