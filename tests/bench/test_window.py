@@ -27,6 +27,7 @@ def started_once(folder: Path, database: Path) -> dict[str, Any]:
     own = Path(shutil.copy(database, folder / "own.sqlite3"))
     tests = Path(__file__).parents[1]
     environment = os.environ | {"HOME": str(folder), "PYTHONPATH": str(tests)}
+    environment.pop("QT_QPA_PLATFORM", None)  # tests run without a screen; here it is the matter
     environment |= {f"XDG_{name}_HOME": str(folder / name) for name in ("CONFIG", "DATA", "STATE", "CACHE")}
     command = [sys.executable, str(tests / "bench" / "window_run.py"), str(own), str(folder / "profiles")]
     done = subprocess.run([*command, str(time.time())], env=environment, capture_output=True, text=True, check=False)
