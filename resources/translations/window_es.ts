@@ -5833,7 +5833,7 @@
   </message>
   <message>
    <source>Save &amp;all…</source>
-   <translation>Guardar &amp;todos…</translation>
+   <translation>Guardar to&amp;dos…</translation>
   </message>
   <message>
    <source>Save &amp;as CSV…</source>
@@ -5845,7 +5845,7 @@
   </message>
   <message>
    <source>Save &amp;text…</source>
-   <translation>Guardar te&amp;xto…</translation>
+   <translation>Guardar t&amp;exto…</translation>
   </message>
   <message>
    <source>Save &amp;workbook…</source>

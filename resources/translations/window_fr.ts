@@ -5845,7 +5845,7 @@
   </message>
   <message>
    <source>Save &amp;text…</source>
-   <translation>Enregistrer le te&amp;xte…</translation>
+   <translation>Enregistrer le text&amp;e…</translation>
   </message>
   <message>
    <source>Save &amp;workbook…</source>

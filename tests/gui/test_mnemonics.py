@@ -51,6 +51,7 @@ from spoutline.gui.dialogs.no_set import NoSetDialog, NoSetTools
 from spoutline.gui.dialogs.part_files import PartFilesDialog
 from spoutline.gui.dialogs.set_field import SetFieldDialog
 from spoutline.gui.dialogs.similar_part import SimilarPartDialog
+from spoutline.gui.dialogs.supplier_orders import OrderedFrom, SupplierOrdersDialog
 from spoutline.gui.dialogs.table_repair import TableRepairDialog
 from spoutline.gui.dialogs.terms import TermsDialog
 from spoutline.gui.dialogs.unsaved import UnsavedDialog
@@ -184,6 +185,7 @@ def by_hand(qtbot: QtBot, window: MainWindow, place: Workplace, bench: Workbench
         intake,
         TableRepairDialog(mapping, mapping[0].slot, "x", parent=window),
         ForeseenQuoteDialog(money_change(made, made), story, money, window),
+        SupplierOrdersDialog(bench.supplier_orders(), OrderedFrom(made, 1, made.options[0].title), tuple, window),
         NoSetDialog(session.survey, plan, NoSetTools(bench.no_set(), window.jobs, story), window),
     ]
     return dialogs
