@@ -93,7 +93,10 @@ def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flo
             yield from _whole_table(block, table or _table(block, width_pt), _note_height(block, following, width_pt))
         elif isinstance(block, blocks.PageBreak) and block.opening:
             yield CondPageBreak(_opening_height(content[number + 1 : number + 1 + block.opening], width_pt))
-            yield Spacer(1, _ROOM_ABOVE_CHAPTER)  # nothing at the top of a page
+        elif isinstance(block, blocks.Heading) and number and _may_go_on(content[number - 1]):
+            heading = OutlineHeading(block.text, block.level, block.anchor)
+            heading.spaceBefore = _ROOM_ABOVE_CHAPTER  # nothing at the top of a page
+            yield heading
         else:
             yield from _set_block(block, width_pt)
 
@@ -191,7 +194,11 @@ def _page_break(block: blocks.PageBreak) -> Iterator[Flowable]:
         yield NextPage()
     else:
         yield CondPageBreak(styles.TEXT_HEIGHT_LEAST * block.unless_left)
-        yield Spacer(1, _ROOM_ABOVE_CHAPTER)  # nothing at the top of a page
+
+
+def _may_go_on(block: blocks.Block) -> bool:
+    """Say whether what follows a block may stand below other things of its page."""
+    return isinstance(block, blocks.PageBreak) and bool(block.opening or block.unless_left < 1.0)
 
 
 def _in_one_piece(flowables: Iterable[Flowable]) -> Iterator[Flowable]:
