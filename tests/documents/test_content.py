@@ -12,7 +12,7 @@ from documents.readers import cautions, story
 from spoutline.documents.content.bill_content import bill_content
 from spoutline.documents.content.blocks import (
     Bullets,
-    CautionNote,
+    CautionSheet,
     Document,
     Figure,
     Heading,
@@ -76,8 +76,8 @@ def test_chapters_run_from_the_site_to_the_caution_sheet() -> None:
 
 def test_nothing_follows_the_cautions() -> None:
     blocks = content().blocks
-    first = next(number for number, block in enumerate(blocks) if isinstance(block, CautionNote))
-    assert all(isinstance(block, CautionNote) for block in blocks[first:])
+    assert isinstance(blocks[-1], CautionSheet)
+    assert all(one.sign is not None for one in blocks[-1].notes)
 
 
 def test_the_caution_sheet_defers_to_local_codes_authority_and_licensed_installers() -> None:
@@ -93,7 +93,9 @@ def test_the_caution_sheet_defers_to_local_codes_authority_and_licensed_installe
 
 def test_cautions_come_gravest_first() -> None:
     order = list(Signal)
-    signals = [order.index(block.signal) for block in content().blocks if isinstance(block, CautionNote)]
+    sheet = content().blocks[-1]
+    assert isinstance(sheet, CautionSheet)
+    signals = [order.index(one.note.signal) for one in sheet.notes]
     assert signals == sorted(signals)
     assert len(signals) > 5
 

@@ -17,7 +17,7 @@ from spoutline import assets
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.calendar import calendar_bytes
-from spoutline.documents.content.blocks import CautionNote, Figure, Heading, PageBreak, Table
+from spoutline.documents.content.blocks import CautionNote, CautionSheet, Figure, Heading, PageBreak, Table
 from spoutline.documents.conversion.content import conversion_content
 from spoutline.documents.conversion.gantt import gantt_drawings
 from spoutline.documents.drawing.shapes import Dot
@@ -104,7 +104,7 @@ def test_every_position_has_a_sheet_of_its_own_and_the_caution_sheet_comes_last(
     for at, block in enumerate(blocks):
         if isinstance(block, Heading) and block.text in sheets:
             assert isinstance(blocks[at - 1], PageBreak)
-    assert isinstance(blocks[-1], CautionNote)
+    assert isinstance(blocks[-1], CautionSheet)
 
 
 def test_the_critical_path_is_told_without_color(bench: Workbench) -> None:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.claims import ADVICE_ONLY, claim_in
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import LimitStatus
+from spoutline.ruletables.caution_signs import CautionSign, load_caution_signs
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.schema import CautionHead, CautionRow, read_toml, row_name, validated
 
@@ -18,7 +19,7 @@ _FOLDER = "cautions"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Caution:
-    """One caution. It is printed when every condition in ``applies`` holds."""
+    """One caution. It is printed, with its sign, when every condition in ``applies`` holds."""
 
     id: str
     severity: CautionSeverity
@@ -28,6 +29,7 @@ class Caution:
     applies: frozenset[CautionCondition]
     source: str
     status: LimitStatus
+    sign: CautionSign | None = None
 
     def applies_to(self, conditions: AbstractSet[CautionCondition]) -> bool:
         """Say whether the caution belongs on the sheet of a job with these conditions; ``always`` need not be named."""
@@ -63,7 +65,8 @@ def load_cautions(resources: Path, language: str = "en") -> tuple[Caution, ...]:
 def load_caution_table(resources: Path, language: str = "en") -> CautionTable:
     """Return the cautions with language and edition; fails as ``load_cautions`` does."""
     path = resources / _FOLDER / f"{language}.toml"
-    return cautions_from_toml(read_text(path), path.name)
+    table, signs = cautions_from_toml(read_text(path), path.name), load_caution_signs(resources)
+    return replace(table, cautions=tuple(replace(one, sign=signs.get(one.id)) for one in table.cautions))
 
 
 def cautions_from_toml(text: str, place: str) -> CautionTable:

@@ -264,12 +264,14 @@ class ScanCode:
 class CautionSheet:
     """Cautions with their signs on at most ``pages`` pages, set smaller where they are many.
 
-    ``signed_by`` are the labels of lines to be signed below the last of them.
+    ``signed_by`` are the labels of lines to be signed below the last of them; ``leads`` counts the paragraphs between
+    the heading of the page and the cautions.
     """
 
     notes: tuple[SignedCaution, ...]
     pages: int
     signed_by: tuple[str, ...] = ()
+    leads: int = 1
 
 
 @dataclass(frozen=True, slots=True)

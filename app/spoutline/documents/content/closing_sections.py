@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from spoutline.documents.content.blocks import (
     Block,
     CautionNote,
+    CautionSheet,
     Column,
     Emphasis,
     Heading,
@@ -15,6 +16,7 @@ from spoutline.documents.content.blocks import (
     Role,
     Row,
     Signal,
+    SignedCaution,
     Table,
 )
 from spoutline.documents.content.references import References
@@ -26,6 +28,7 @@ from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.cautions import Caution
 
 _SIGNALS = tuple(Signal)
+_MOST_CAUTION_PAGES = 3  # set larger than in the pack, which is carried
 
 
 def reference_blocks(references: References, story: Story) -> Iterator[Block]:
@@ -60,16 +63,23 @@ def caution_blocks(site_plan: SitePlan, story: Story, cautions: tuple[Caution, .
     yield Heading(story.word(Word.CAUTION_SHEET), 1)
     yield Paragraph(story.word(Word.DEFERENCE), Role.LEAD)
     yield Paragraph(f"{story.word(Word.CAUTION_NOTE)} {site_plan.survey.site.name}.", Role.NOTE)
-    for caution in chosen:
-        signal = Signal(caution.severity.value)
-        yield CautionNote(
-            signal=signal,
-            signal_word=story.word(Word(signal.value)),
-            hazard=caution.hazard,
-            why=caution.why,
-            what_to_do=caution.what_to_do,
-            source=story.sourced(caution.source, caution.status),
-        )
+    notes = tuple(SignedCaution(_note(caution, story), caution.sign) for caution in chosen if caution.sign is not None)
+    if len(notes) == len(chosen):
+        yield CautionSheet(notes, _MOST_CAUTION_PAGES, leads=2)
+    else:  # cautions of a table of one's own need no signs
+        yield from (_note(caution, story) for caution in chosen)
+
+
+def _note(caution: Caution, story: Story) -> CautionNote:
+    signal = Signal(caution.severity.value)
+    return CautionNote(
+        signal=signal,
+        signal_word=story.word(Word(signal.value)),
+        hazard=caution.hazard,
+        why=caution.why,
+        what_to_do=caution.what_to_do,
+        source=story.sourced(caution.source, caution.status),
+    )
 
 
 def _limit_row(mark: str, limit: Limit, story: Story) -> Row:

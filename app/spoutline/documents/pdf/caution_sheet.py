@@ -19,6 +19,7 @@ from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 _SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is taken
 _GAP: Final = 14.0
 _HEAD_ROOM: Final = 74.0  # heading and lead above the first page's columns
+_LEAD_ROOM: Final = 30.0  # each further paragraph there
 _ROOM_BELOW: Final = 4.0
 _SIGNED_ROOM: Final = 56.0  # for the lines to be signed
 _LEADING: Final = 1.2
@@ -94,7 +95,8 @@ def _pages(
     def room(number: int) -> float:
         page = (number - 1) // 2 + 1
         signed = _SIGNED_ROOM if block.signed_by and page == block.pages else 0.0
-        return height_pt - (_HEAD_ROOM if page == 1 else 0.0) - signed
+        above = _HEAD_ROOM + _LEAD_ROOM * (block.leads - 1) if page == 1 else 0.0
+        return height_pt - above - signed
 
     columns: list[list[Flowable]] = [[]]
     left = room(1)
