@@ -207,6 +207,7 @@ def _quotations(made: Tour, survey: Path, terms: Path) -> None:
     made.go("quotation", "revise", 1, survey, "--terms", terms, "--by", "Brum")
     made.go("quotation", "changes", 1, 1, 2)
     made.go("quotation", "preview", 1, first, codes=(0, 1))
+    made.go("quotation", "alternate", 1, "QW-N103", "--preview", codes=(0, 1, 2))
     made.go("supplier", "list")
     made.go("supplier", "set", MAKER, "--column", "Vik=part_number", "--maker", "Oln")
     made.go("supplier", "list")

@@ -34,9 +34,10 @@ colorado division of oil and public safety international fire state handbook nea
 """
 # what is typed to the program as it stands: names of fields and of their values, of a jurisdiction, of --sets
 _TYPED = """
-name maker kind number part price label labels text supplier certificate relation remark description inlet outlet
-materials planes overhead retrieval retractor reel none single balance male female down sideways continuity
-gasoline diesel kerosene def yes no comma point europe file path hardwall softwall any ask
+name maker kind number part price label labels text supplier certificate alternate relation remark
+description inlet outlet materials planes overhead retrieval retractor reel none single balance male female
+down sideways continuity gasoline diesel kerosene def yes no comma point europe file path hardwall softwall
+any ask
 """
 # signs of units, currencies, clocks, threads, materials, standards, agencies and papers
 _SIGNS = """
@@ -46,17 +47,18 @@ ul en iec iso ts nfpa nist pei carb sae epa cfr cmr fr def
 # words that the language has too
 _OWN = {
     Language.SPANISH: """
-    axial coaxial en federal general manual marina material no nominal normal nov plan restrictor retractor selector
-    total un urea use usual vapor
+    axial coaxial en federal general manual marina material no nominal normal nov plan restrictor retractor
+    selector total un urea use usual vapor
     """,
     Language.GERMAN: """
-    adapter an budget ethanol filter frost hand in mail marine material mild normal permeation plan revision so stand
-    tank tanks was zone
+    adapter an biodiesel budget ethanol filter frost hand in mail marine material mild permeation plan
+    revision so stand tank tanks was zone
     """,
     Language.FRENCH: """
-    air an angle association axes budget car catalogue change client coaxial coefficient compression construction
-    contact conversion distance ignition inspection interface joint joints long normal note on option place plan
-    positions range revision service site source stock total type types verdict zone
+    air an angle association axes biodiesel car catalogue change charge client coaxial coefficient
+    compression construction contact conversion distance ignition information inspection interface joint joints
+    long lots non normal note nov on option place plan positions range relaxation service site source
+    sources stock total type types verdict zone
     """,
 }
 _ID = re.compile(r"[\d@_./\\=]")
