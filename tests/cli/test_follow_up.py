@@ -102,7 +102,8 @@ def test_a_book_of_before_is_brought_up_to_date(run: Run, drafts: Path) -> None:
         raw.execute("UPDATE book_version SET version_num = 'book_0010'")
         raw.execute("ALTER TABLE quotations DROP COLUMN follow_up")
         raw.execute("ALTER TABLE quotation_revisions DROP COLUMN html")
-        raw.execute("DROP TABLE supplier_layouts")
+        for table in ("supplier_layouts", "stock_entries", "stock_levels"):
+            raw.execute(f"DROP TABLE {table}")
     assert [one for one, _ in listed(run)] == ["F-3", "F-2", "F-1"]
     run("quotation", "follow-up", 2, "2026-12-05")
     assert listed(run, "--on", "2026-12-05") == [("F-2", "2026-12-05")]
