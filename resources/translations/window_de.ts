@@ -7488,6 +7488,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Gas gewünscht</translation>
   </message>
   <message>
+   <source>Vehicle filler</source>
+   <translation>Einfüllstutzen des Fahrzeugs</translation>
+  </message>
+  <message>
    <source>Vehicles and their onboard recovery</source>
    <translation>Fahrzeuge und Tankdampfrückhaltung</translation>
   </message>

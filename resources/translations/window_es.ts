@@ -7488,6 +7488,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Vapor deseado</translation>
   </message>
   <message>
+   <source>Vehicle filler</source>
+   <translation>Boca de llenado del vehículo</translation>
+  </message>
+  <message>
    <source>Vehicles and their onboard recovery</source>
    <translation>Vehículos y su recuperación a bordo</translation>
   </message>

@@ -7488,6 +7488,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Vapeur voulue</translation>
   </message>
   <message>
+   <source>Vehicle filler</source>
+   <translation>Orifice du véhicule</translation>
+  </message>
+  <message>
    <source>Vehicles and their onboard recovery</source>
    <translation>Véhicules et récupération embarquée</translation>
   </message>

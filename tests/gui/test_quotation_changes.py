@@ -2,10 +2,62 @@
 
 from __future__ import annotations
 
-import pytest
+import re
+from collections.abc import Iterator
+from xml.etree import ElementTree
 
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from spoutline import assets
+from spoutline.gui.edits.conversion_questions import position_conversion_questions
+from spoutline.gui.edits.field_titles import site_field, undo_words
+from spoutline.gui.edits.place_questions import OUTLET_QUESTIONS, filler_questions
+from spoutline.gui.edits.question import Entry, Question
+from spoutline.gui.edits.questions import DUTY_QUESTIONS, LIQUID_QUESTIONS, SET_QUESTIONS, VAPOUR_QUESTIONS
+from spoutline.gui.edits.site_questions import site_questions
+from spoutline.gui.edits.terms_subjects import SUBJECTS
 from spoutline.gui.models.quotation_changes import change_nodes
+from spoutline.gui.window.language import WindowLanguage
+from spoutline.model.language import Language
 from spoutline.planning.refit.revision_changes import Changed, RevisionChange
+
+OF_POSITION = (
+    *LIQUID_QUESTIONS,
+    *DUTY_QUESTIONS,
+    *VAPOUR_QUESTIONS,
+    *OUTLET_QUESTIONS,
+    *filler_questions(None),
+    *filler_questions(1),
+    *SET_QUESTIONS,
+    *position_conversion_questions(),
+)
+
+
+@pytest.fixture
+def spanish(qapp: QApplication) -> Iterator[dict[str, str]]:
+    """Let the window speak Spanish; yield its texts by the English ones, without letters for Alt."""
+    words = WindowLanguage()
+    words.use(Language.SPANISH)
+    root = ElementTree.parse(assets.resources_folder() / "translations" / "window_es.ts").getroot()
+    yield {one.findtext("source", ""): one.findtext("translation", "").replace("&", "") for one in root.iter("message")}
+    words.use(Language.ENGLISH)
+
+
+def _path(question: Question) -> str:
+    """Return the path of a question's field as a list of changes has it: ``other_fillers[1].height_m``."""
+    path = re.sub(r"\.(\d+)", r"[\1]", question.name)
+    return f"{path}[2]" if question.entry is Entry.QUANTITIES else path
+
+
+def _row(changed: Changed, path: str, position: str = "") -> str:
+    change = RevisionChange(changed=changed, option="", subject=path, before="1", after="2", position=position)
+    (head,) = change_nodes((change,))
+    return head.children[0].cells[0]
+
+
+def _words(*texts: str) -> set[str]:
+    return {word for text in texts for word in re.findall(r"[^\W\d_]+", text.lower())}
 
 
 @pytest.mark.parametrize("label", ["site", "fingerprint", "3A: diesel, site: address"])
@@ -17,7 +69,7 @@ def test_no_label_of_a_position_is_taken_for_anything_else(label: str) -> None:
     (head,) = change_nodes((dropped, changed))
     assert [node.cells for node in head.children] == [
         (f"Position {label}", "there", "–"),
-        (f"Position {label}: filler, distance m", "1.8", "2.5"),
+        (f"Position {label}: Vehicle filler · Outlet to filler, level", "1.8", "2.5"),
     ]
 
 
@@ -27,6 +79,61 @@ def test_every_kind_of_change_has_words(changed: Changed) -> None:
     (head,) = change_nodes((RevisionChange(changed=changed, option=option, subject="X-1", before="1", after="2"),))
     assert head.cells[0]
     assert head.children[0].cells[0]
+
+
+@pytest.mark.parametrize("question", OF_POSITION, ids=lambda one: one.name)
+def test_a_field_of_a_position_is_told_by_its_question(question: Question, spanish: dict[str, str]) -> None:
+    row = _row(Changed.POSITION, _path(question), "7")
+    assert spanish[question.title] in row
+    assert not (_words(row) - _words(spanish[question.title])) & _words(question.name, question.title, question.group)
+
+
+@pytest.mark.parametrize("question", site_questions((), ()), ids=lambda one: one.name)
+def test_a_field_of_the_site_is_told_by_its_question(question: Question, spanish: dict[str, str]) -> None:
+    row = _row(Changed.SITE, _path(question))
+    assert row == f"Estación: {spanish[question.group]} · {spanish[question.title]}"
+
+
+def test_every_entry_of_the_terms_is_told_by_its_title(spanish: dict[str, str]) -> None:
+    for subject in SUBJECTS:
+        for field in subject.fields:
+            assert _row(Changed.TERMS, field.path) == f"{spanish[subject.title]} · {spanish[field.title]}"
+        for table in subject.tables:
+            for column in table.columns:
+                row = _row(Changed.TERMS, f"{table.path}[1].{column.name}".rstrip("."))
+                assert spanish[column.title] in row
+                assert spanish[table.title] in row
+                assert "2" in row
+
+
+@pytest.mark.parametrize(
+    ("changed", "path", "words"),
+    [
+        (
+            Changed.POSITION,
+            "other_fillers[1].plan_legs_m[2]",
+            "Position 1A: Further filler 2 · Way round the vehicle 3",
+        ),
+        (Changed.POSITION, "liquid_today.blend_percent", "Position 1A: Liquid sold today · Blend"),
+        (Changed.POSITION, "dispenser_type.outlet.height_m", "Position 1A: Dispenser type · Outlet height"),
+        (Changed.POSITION, "island", "Position 1A: Island"),
+        (Changed.POSITION, "installed[1].path", "Position 1A: installed 2, path"),
+        (Changed.TERMS, "labour.hourly_rate", "Labor · Rate of an hour"),
+        (Changed.TERMS, "labour.tasks[1].hours", "Tasks 2 · Hours"),
+        (Changed.TERMS, "heading.exclusions[0]", "Not included · What is not included 1"),
+    ],
+)
+def test_places_in_lists_count_from_one(changed: Changed, path: str, words: str) -> None:
+    assert _row(changed, path, "1A") == words
+
+
+def test_a_field_of_the_conversion_is_told_by_its_question(spanish: dict[str, str]) -> None:
+    assert site_field("deadline_year") == f"{spanish['Agency']} · {spanish['Year in which the agency wants it done']}"
+
+
+def test_the_undo_menu_names_an_answer_in_the_language_of_the_window(spanish: dict[str, str]) -> None:
+    family = LIQUID_QUESTIONS[0]
+    assert f"¿{undo_words(family)}?" == spanish[family.title]
 
 
 OF_AN_OPTION = {

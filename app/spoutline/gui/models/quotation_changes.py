@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
+from spoutline.gui.edits.field_titles import position_field, site_field, terms_field
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
@@ -37,7 +37,6 @@ _KINDS = {
     Changed.POSITION_DROPPED: "Position {0}",
 }
 _SHOWN = 12  # signs of a fingerprint, as on paper
-_NUMBERED = re.compile(r"\[(\d+)\]")
 
 
 def change_titles(before: str, after: str) -> tuple[str, str, str]:
@@ -84,26 +83,16 @@ def _positions(change: RevisionChange) -> tuple[str, ...]:
 def _what(change: RevisionChange) -> str:
     match change.changed:
         case Changed.SITE:
-            return f"{tr('Site')}: {field_words(change.subject)}"
+            return f"{tr('Site')}: {site_field(change.subject)}"
         case Changed.POSITION:
-            return f"{tr('Position {0}').format(change.position)}: {field_words(change.subject)}"
+            return f"{tr('Position {0}').format(change.position)}: {position_field(change.subject)}"
         case Changed.RULES:
             return tr("Rules of") if change.subject == "jurisdiction" else tr("Edition")
         case Changed.PRICE_LIST:
             return change.subject
         case Changed.TERMS:
-            return field_words(change.subject)
+            return terms_field(change.subject)
     return tr(_KINDS[change.changed]).format(change.subject)
-
-
-def field_words(path: str) -> str:
-    """Return the path of a field in words: ``labour.tasks[1].hours`` reads ``labour, tasks 2, hours``."""
-    counted = _NUMBERED.sub(lambda found: f" {int(found.group(1)) + 1}", path)
-    return ", ".join(_spaced(counted))
-
-
-def _spaced(path: str) -> Iterator[str]:
-    return (part.replace("_", " ") for part in path.split("."))
 
 
 def _values(change: RevisionChange) -> tuple[str, str]:

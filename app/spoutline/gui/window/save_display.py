@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QLabel
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.dialogs.unsaved import Leaving, UnsavedDialog
+from spoutline.gui.edits.field_titles import position_field, site_field
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import SaveState, Session
@@ -170,4 +171,5 @@ class SaveDisplay(QObject):
 
 
 def _conflict_line(one: MergeConflict) -> str:
-    return f"{one.position or tr('site')} {one.field}: {one.mine or '–'} / {one.theirs or '–'}"
+    field = position_field(one.field) if one.position else site_field(one.field)
+    return f"{one.position or tr('site')} {field}: {one.mine or '–'} / {one.theirs or '–'}"

@@ -6,7 +6,8 @@ from collections.abc import Callable, Mapping
 
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
-from spoutline.gui.edits.answers import field_words, read_answer, set_answer, shown_answer, told_of
+from spoutline.gui.edits.answers import read_answer, set_answer, shown_answer, told_of
+from spoutline.gui.edits.field_titles import undo_words
 from spoutline.gui.edits.outlet_size import size_readings
 from spoutline.gui.edits.question import Entry, Question, Step, answer_in
 from spoutline.gui.pages.context import Context
@@ -125,7 +126,7 @@ class QuestionForm(QWidget):
             field.show_fault(told_of(fault, question, text))
             return
         field.accept()
-        if not self._context.edit(after, f"{field_words(question)}"):
+        if not self._context.edit(after, undo_words(question)):
             self._show_answer(question)
         self._show_notes(size_readings(question, text, after, session.label))
 

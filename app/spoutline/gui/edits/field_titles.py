@@ -1,0 +1,120 @@
+"""What a field of the survey or of the terms is called where it is told by its path: the title of what asks for it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import cache
+
+from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
+from spoutline.gui.edits.place_questions import OUTLET_QUESTIONS, filler_questions
+from spoutline.gui.edits.question import Question
+from spoutline.gui.edits.questions import DUTY_QUESTIONS, LIQUID_QUESTIONS, SET_QUESTIONS, VAPOUR_QUESTIONS
+from spoutline.gui.edits.site_questions import site_questions
+from spoutline.gui.edits.terms_subjects import SUBJECTS
+from spoutline.gui.wording import tr
+from spoutline.model.type_columns import TYPE_COLUMNS
+from spoutline.planning.survey_import.fields import FIELDS
+
+_NUMBERED = re.compile(r"\[(\d+)\]")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Asking:
+    """What asks for a field, in English: the group it stands in, empty for none, and its title."""
+
+    group: str = ""
+    title: str
+
+
+def position_field(path: str) -> str:
+    """Return what a field of a position is called in the language of the window."""
+    return _called(_of_position(), path)
+
+
+def site_field(path: str) -> str:
+    """Return what a field of the site, or of the conversion of the site, is called in the language of the window."""
+    return _called(_of_site(), path)
+
+
+def terms_field(path: str) -> str:
+    """Return what a field of the terms is called in the language of the window; a row by its table and number."""
+    return _called(_of_terms(), path)
+
+
+def undo_words(question: Question) -> str:
+    """Return the title of a question as the undo menu says it, in the language of the window."""
+    return _plain(question.title).strip("¿? \u00a0\u202f")  # French sets a narrow or wide space before its mark
+
+
+def _called(asked: Mapping[str, _Asking], path: str) -> str:
+    """Return ``group · title``, places in lists counted from 1; the path in words where nothing asks for it."""
+    found = asked.get(_NUMBERED.sub("", path))
+    if found is None:
+        return ", ".join(_counted(part.replace("_", " "), part) for part in path.split("."))
+    *above, last = path.split(".")
+    title = _counted(_plain(found.title), last)
+    if found.group in ("", found.title):
+        return title
+    return f"{_counted(_plain(found.group), '.'.join(above))} · {title}"
+
+
+def _counted(words: str, path: str) -> str:
+    """Return the words with the places of ``path`` in lists, put where they ask for it, else at their end."""
+    bare = _NUMBERED.sub("", words)
+    places = " ".join(str(int(place) + 1) for place in _NUMBERED.findall(path))
+    if "{0}" in bare:
+        return bare.format(places)
+    return f"{bare} {places}" if places else bare
+
+
+def _plain(text: str) -> str:
+    return tr(text).replace("&", "")
+
+
+@cache
+def _of_position() -> dict[str, _Asking]:
+    """Return what asks for the fields of a position; the words of columns of tables where no question does."""
+    asked = {field.key: _Asking(title=field.title) for field in FIELDS}
+    asked |= {
+        field.key.replace("liquid.", "liquid_today."): _Asking(group="Liquid sold today", title=field.title)
+        for field in FIELDS
+        if field.path[0] == "liquid"
+    }
+    asked |= {
+        f"dispenser_type.{column.key}": _Asking(group="Dispenser type", title=column.title) for column in TYPE_COLUMNS
+    }
+    asked |= _by_path((*LIQUID_QUESTIONS, *DUTY_QUESTIONS, *VAPOUR_QUESTIONS, *OUTLET_QUESTIONS, *SET_QUESTIONS))
+    asked |= _by_path(position_conversion_questions(), group="")
+    asked |= _by_path(filler_questions(None), group="Vehicle filler")
+    return asked | _by_path(filler_questions(0), group="Further filler {0}")
+
+
+@cache
+def _of_site() -> dict[str, _Asking]:
+    return _by_path((*conversion_questions(()), *site_questions((), ())))
+
+
+def _by_path(questions: Iterable[Question], *, group: str | None = None) -> dict[str, _Asking]:
+    """Return the questions by their paths, without the places in lists; in their own groups where ``group`` is None."""
+    return {
+        ".".join(step for step in one.path if isinstance(step, str)): _Asking(
+            group=one.group if group is None else group, title=one.title
+        )
+        for one in questions
+    }
+
+
+@cache
+def _of_terms() -> dict[str, _Asking]:
+    """Return the entries and columns of the terms form by their paths; a bare row is known by that of its table."""
+    asked = {
+        field.path: _Asking(group=subject.title, title=field.title) for subject in SUBJECTS for field in subject.fields
+    }
+    return asked | {
+        ".".join(filter(None, (table.path, column.name))): _Asking(group=table.title, title=column.title)
+        for subject in SUBJECTS
+        for table in subject.tables
+        for column in table.columns
+    }
