@@ -15,8 +15,6 @@ import pytest
 
 from command_tour import NAMES, Step, commands, tour
 from program_runs import Spoutline
-from spoutline import assets
-from spoutline.input_bounds import toml_table
 from spoutline.model.language import Language
 
 TOLD = [
@@ -73,20 +71,11 @@ _WRITTEN = (
     "nozzle with torn bellows",
     "breakaway, plate painted over",
 )
-# notes beside the rows of the rule tables that come with the program: told in English alone, as README of explain says
-_NOTES = tuple(
-    row["note"]
-    for path in (assets.resources_folder() / "rules").rglob("*.toml")
-    for rows in toml_table(path.read_text(encoding="utf-8"), path.name, "rules").values()
-    if isinstance(rows, list)
-    for row in rows
-    if isinstance(row, dict) and "note" in row
-)
 
 
 def words_of(text: str) -> set[str]:
     """Return the words of an answer: quotes, options, ids, paths, figures and the list of sources hold none."""
-    for note in (*_NOTES, *_WRITTEN):
+    for note in _WRITTEN:
         text = text.replace(note, " ")
     plain = _QUOTED.sub(" ", _SOURCES.sub("", text))
     parts = (part.strip("()[],;:.!?¿«»“”…✓✗×→–") for part in plain.split())

@@ -17,6 +17,7 @@ from spoutline.gui.dialogs.local_rules import LocalRulesDialog
 from spoutline.gui.dialogs.position_name import PositionNameDialog
 from spoutline.gui.dialogs.surveys import SurveysDialog
 from spoutline.gui.edits.positions import AnswerGroup
+from spoutline.model.language import Language
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.survey import Position, Site, Survey
 
@@ -75,6 +76,29 @@ def test_a_new_figure_does_not_inherit_the_standing_of_the_old_one(rules: LocalR
     dialog.value_edit.setText("15")
     dialog.save_button.click()
     assert bench.jurisdictions().one("county_unsourced").limit(LimitId.HOSE_LENGTH_MAX).status is LimitStatus.MEMORY
+
+
+def test_note_is_told_in_the_language_and_kept_as_it_was_written(qtbot: QtBot, bench: Workbench) -> None:
+    spoken, typed = bench.language, "Ask Vik; the county differs."
+    bench.speak(Language.SPANISH)
+    try:
+        dialog = LocalRulesDialog(bench, "us_general")
+        qtbot.addWidget(dialog)
+        copied(dialog, "county_told")
+        dialog.table.selectRow(row_of(dialog, LimitId.HOSE_LENGTH_MAX))
+        assert dialog.limit is not None
+        english = dialog.limit.note
+        assert english.startswith("One state's text")  # resources/rules/limits/hose.toml
+        assert dialog.note_edit.text().startswith("Texto de un estado")  # resources/phrases/es.toml
+        dialog.value_edit.setText("15")
+        dialog.save_button.click()
+        assert bench.jurisdictions().one("county_told").limit(LimitId.HOSE_LENGTH_MAX).note == english
+        dialog.note_edit.setText(typed)
+        dialog.save_button.click()
+        assert bench.jurisdictions().one("county_told").limit(LimitId.HOSE_LENGTH_MAX).note == typed
+        assert dialog.note_edit.text() == typed
+    finally:
+        bench.speak(spoken)
 
 
 @pytest.mark.parametrize(("value", "unit"), [("long", "ft"), ("18", "psi"), ("-3", "ft")])

@@ -192,7 +192,7 @@ def _value(limit: Limit) -> str:
 
 
 def _row_line(limit: Limit, story: Story) -> str:
-    note = f". {limit.note}" if limit.note else ""
+    note = f". {story.limit_note(limit)}" if limit.note else ""
     return f"{_value(limit)}  [{story.word(limit.status)}]  {story.limit_source(limit)}{note}"
 
 

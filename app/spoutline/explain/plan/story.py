@@ -173,6 +173,10 @@ class Story(Words):
         """Return source, clause and edition of a limit row."""
         return self.cited(", ".join(item for item in (limit.source, limit.clause, limit.edition) if item))
 
+    def limit_note(self, limit: Limit) -> str:
+        """Return the note beside a limit row; one that a keeper typed stays as it was typed."""
+        return self.phrases.tell(limit.note)
+
     def limit_status(self, status: LimitStatus) -> str:
         """Return what the status of a figure means to the reader."""
         return self.word(status)

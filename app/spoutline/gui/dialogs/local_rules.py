@@ -27,6 +27,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitStatus
 from spoutline.model.survey import Survey
+from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -42,6 +44,7 @@ class LocalRulesDialog(FormDialog):
     ) -> None:
         super().__init__(tr("Local rules"), parent)
         self._workbench = workbench
+        self._story = workbench.story(Display(UnitSystem.US))  # for words alone: figures stand as printed
         self.changed = False
         self._profiles: tuple[Jurisdiction, ...] = ()
         self.body.addLayout(self._head_row())
@@ -52,7 +55,7 @@ class LocalRulesDialog(FormDialog):
         self.editions = RuleEditions(workbench, survey, self)
         self.editions.narrowed.connect(self._show_profile)
         self.finished.connect(lambda _: self.editions.close_jobs())
-        self.model: RecordTable[Limit] = RecordTable(limit_columns(self.editions.before), self)
+        self.model: RecordTable[Limit] = RecordTable(limit_columns(self.editions.before, self._story), self)
         self.table = Table(tr("Rows of the local rules"), self, shares=(42, 13, 13, 18, 20))
         self.table.setModel(self.model)
         self.table.picked.connect(self._show_row)
@@ -155,8 +158,9 @@ class LocalRulesDialog(FormDialog):
             return
         self.profile_box.blockSignals(True)
         self.profile_box.clear()
+        tell = self._story.phrases.tell
         self.profile_box.addItems(
-            [f"{one.title}  ({tr('built in') if one.built_in else tr('own')})" for one in self._profiles]
+            [f"{tell(one.title)}  ({tr('built in') if one.built_in else tr('own')})" for one in self._profiles]
         )
         ids = [one.id for one in self._profiles]
         self.profile_box.setCurrentIndex(ids.index(wanted_id) if wanted_id in ids else 0)
@@ -175,7 +179,7 @@ class LocalRulesDialog(FormDialog):
         self.remove_button.setEnabled(not profile.built_in)
         self.save_button.setEnabled(not profile.built_in)
         kind = tr("Built-in rules stay as they are; copy them to change a row.") if profile.built_in else ""
-        questions = " ".join(profile.questions)
+        questions = " ".join(map(self._story.phrases.tell, profile.questions))
         self.lead_label.setText(
             " ".join(part for part in (tr("Edition: {0}.").format(profile.edition), kind, questions) if part)
         )
@@ -193,14 +197,14 @@ class LocalRulesDialog(FormDialog):
     def _show_row(self, record: object) -> None:
         if not isinstance(record, Limit):
             return
-        self.row_title.setText(record.title)
+        self.row_title.setText(self._story.phrases.tell(record.title))
         for editor, text in (
             (self.value_edit, record.printed),
             (self.unit_edit, record.printed_unit),
             (self.source_edit, record.source),
             (self.clause_edit, record.clause),
             (self.edition_edit, record.edition),
-            (self.note_edit, record.note),
+            (self.note_edit, self._story.limit_note(record)),
         ):
             editor.setText(text)
             editor.setCursorPosition(0)
@@ -245,7 +249,7 @@ class LocalRulesDialog(FormDialog):
                 clause=self.clause_edit.text(),
                 edition=self.edition_edit.text(),
                 status=self._status_for(limit),
-                note=self.note_edit.text(),
+                note=self._note_for(limit),
             )
             self._workbench.jurisdictions().save(after)
         except (InputFault, StoreFault) as fault:
@@ -253,6 +257,11 @@ class LocalRulesDialog(FormDialog):
             return
         self.changed = True
         self._load(profile.id)
+
+    def _note_for(self, before: Limit) -> str:
+        """Return the note as typed; one that was only told in another language stays as the row holds it."""
+        shown = self.note_edit.text()
+        return before.note if shown == self._story.limit_note(before) else shown
 
     def _status_for(self, before: Limit) -> LimitStatus:
         """Return the chosen status; a new figure does not inherit how well the old one was founded."""

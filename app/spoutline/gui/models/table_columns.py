@@ -117,18 +117,24 @@ def survey_columns(cannot_be_read: Container[int] = ()) -> tuple[Column[SurveyEn
 _UNREAD = (LimitStatus.MEMORY, LimitStatus.SECONDARY)
 
 
-def limit_columns(before: Callable[[Limit], Limit | None]) -> tuple[Column[Limit], ...]:
+def limit_columns(before: Callable[[Limit], Limit | None], story: Story) -> tuple[Column[Limit], ...]:
     """Return the columns of the rows of local rules, figures as their source prints them.
 
     ``before`` returns the row of the parent where it differs.
     """
 
+    def title(limit: Limit) -> str:
+        return story.phrases.tell(limit.title)
+
     def was(limit: Limit) -> str:
         parent = before(limit)
         return "" if parent is None else f"{parent.printed} {parent.printed_unit}".strip() or tr("no figure")
 
+    def source(limit: Limit) -> str:
+        return story.source_told(", ".join(item for item in (limit.source, limit.clause, limit.edition) if item))
+
     return (
-        Column(title=tr("Limit"), text=lambda limit: limit.title, hint=lambda limit: f"{limit.title}\n{limit.id}"),
+        Column(title=tr("Limit"), text=title, hint=lambda limit: f"{title(limit)}\n{limit.id}"),
         Column(
             title=tr("Value"), text=lambda limit: f"{limit.printed} {limit.printed_unit}".strip() or tr("no figure")
         ),
@@ -140,8 +146,8 @@ def limit_columns(before: Callable[[Limit], Limit | None]) -> tuple[Column[Limit
         ),
         Column(
             title=tr("Source"),
-            text=lambda limit: ", ".join(item for item in (limit.source, limit.clause, limit.edition) if item),
-            hint=lambda limit: limit.note or limit.source,
+            text=source,
+            hint=lambda limit: story.limit_note(limit) or story.source_told(limit.source),
         ),
     )
 
