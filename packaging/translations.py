@@ -30,7 +30,7 @@ CONTEXT = "window"
 # texts that stand in records and are translated where they are shown
 _TEXT_FIELDS = {"title", "help", "hint", "lead", "group", "words", "empty_means", "source"}
 _TEXT_CALLS = {"StepWords", "Option", "_yes_no", "yes_no", "amount", "number"}
-_TEXT_TABLES = {"_GROUPS", "_KINDS", "_WORDS"}
+_TEXT_TABLES = {"_GROUPS", "_KINDS", "_WORDS", "GROUP_WORDS"}
 # rows whose texts stand in order behind the name of the field: group, title, help, source
 _QUESTION_ROWS = {"conversion_question": slice(1, 5)}
 

@@ -2316,6 +2316,10 @@
    <translation>Einsatz und Schlauchführung</translation>
   </message>
   <message>
+   <source>Duty, latch, prepay, overhead</source>
+   <translation>Einsatz, Raste, Vorauszahlung, Abgang von oben</translation>
+  </message>
+  <message>
    <source>E&amp;dit…</source>
    <translation>Be&amp;arbeiten…</translation>
   </message>
@@ -4744,6 +4748,10 @@
    <translation>Einmal eingebaute Teile</translation>
   </message>
   <message>
+   <source>Parts kept and refused, lead time</source>
+   <translation>Festgehaltene und abgelehnte Teile, Lieferzeit</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Verbleibende Teile je Stelle</translation>
   </message>
@@ -5106,6 +5114,10 @@
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
    <translation>Freigabe an Karte oder Kasse. Ein eingerastetes Zapfventil liefe beim nächsten Start aus.</translation>
+  </message>
+  <message>
+   <source>Pressure and flow</source>
+   <translation>Druck und Durchfluss</translation>
   </message>
   <message>
    <source>Pressure at the outlet while flow&amp;ing</source>
@@ -7468,6 +7480,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Gasrückführung</translation>
   </message>
   <message>
+   <source>Vapor recovery today and in future</source>
+   <translation>Gasrückführung heute und künftig</translation>
+  </message>
+  <message>
    <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
    <translation>Die heutige Gasrückführung ist als {0} aufgenommen; der geplante Satz ist von anderer Art.</translation>
   </message>
@@ -7489,6 +7505,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   </message>
   <message>
    <source>Vehicle filler</source>
+   <translation>Einfüllstutzen des Fahrzeugs</translation>
+  </message>
+  <message>
+   <source>Vehicle fillers</source>
    <translation>Einfüllstutzen des Fahrzeugs</translation>
   </message>
   <message>
@@ -7626,6 +7646,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What hangs there now decides which vapor openings have to be closed in a conversion.</source>
    <translation>Was heute dort hängt, bestimmt, welche Gasöffnungen bei einem Umbau zu verschließen sind.</translation>
+  </message>
+  <message>
+   <source>What hangs there today</source>
+   <translation>Was heute dort hängt</translation>
   </message>
   <message>
    <source>What hangs there today, what is to hang there, and what the outlet offers.</source>

@@ -2316,6 +2316,10 @@
    <translation>Uso y recogida</translation>
   </message>
   <message>
+   <source>Duty, latch, prepay, overhead</source>
+   <translation>Servicio, traba, prepago, salida en alto</translation>
+  </message>
+  <message>
    <source>E&amp;dit…</source>
    <translation>E&amp;ditar…</translation>
   </message>
@@ -4744,6 +4748,10 @@
    <translation>Piezas instaladas una vez</translation>
   </message>
   <message>
+   <source>Parts kept and refused, lead time</source>
+   <translation>Piezas fijadas y descartadas, plazo</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Piezas que quedan por lugar</translation>
   </message>
@@ -5106,6 +5114,10 @@
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
    <translation>Prepago, tarjeta o consola. Una pistola trabada derramaría al siguiente arranque.</translation>
+  </message>
+  <message>
+   <source>Pressure and flow</source>
+   <translation>Presión y caudal</translation>
   </message>
   <message>
    <source>Pressure at the outlet while flow&amp;ing</source>
@@ -7468,6 +7480,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Recuperación de vapor</translation>
   </message>
   <message>
+   <source>Vapor recovery today and in future</source>
+   <translation>Recuperación de vapores hoy y en el futuro</translation>
+  </message>
+  <message>
    <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
    <translation>La recuperación de vapor de hoy está registrada como {0}; el conjunto planificado es de otro tipo.</translation>
   </message>
@@ -7490,6 +7506,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Vehicle filler</source>
    <translation>Boca de llenado del vehículo</translation>
+  </message>
+  <message>
+   <source>Vehicle fillers</source>
+   <translation>Bocas de llenado del vehículo</translation>
   </message>
   <message>
    <source>Vehicles and their onboard recovery</source>
@@ -7626,6 +7646,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What hangs there now decides which vapor openings have to be closed in a conversion.</source>
    <translation>Lo que cuelga ahora decide qué aberturas de vapor hay que cerrar en una conversión.</translation>
+  </message>
+  <message>
+   <source>What hangs there today</source>
+   <translation>Lo que cuelga allí hoy</translation>
   </message>
   <message>
    <source>What hangs there today, what is to hang there, and what the outlet offers.</source>

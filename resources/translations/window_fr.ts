@@ -2316,6 +2316,10 @@
    <translation>Service et rappel du flexible</translation>
   </message>
   <message>
+   <source>Duty, latch, prepay, overhead</source>
+   <translation>Service, cran, prépaiement, sortie en hauteur</translation>
+  </message>
+  <message>
    <source>E&amp;dit…</source>
    <translation>Mo&amp;difier…</translation>
   </message>
@@ -4744,6 +4748,10 @@
    <translation>Pièces montées une fois</translation>
   </message>
   <message>
+   <source>Parts kept and refused, lead time</source>
+   <translation>Pièces retenues et refusées, délai</translation>
+  </message>
+  <message>
    <source>Parts left per place</source>
    <translation>Pièces restantes par place</translation>
   </message>
@@ -5106,6 +5114,10 @@
   <message>
    <source>Prepay, card or console. A latched nozzle would then spill at the next start.</source>
    <translation>Prépaiement, carte ou pupitre. Un pistolet enclenché déborderait alors à la vente suivante.</translation>
+  </message>
+  <message>
+   <source>Pressure and flow</source>
+   <translation>Pression et débit</translation>
   </message>
   <message>
    <source>Pressure at the outlet while flow&amp;ing</source>
@@ -7468,6 +7480,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Récupération des vapeurs</translation>
   </message>
   <message>
+   <source>Vapor recovery today and in future</source>
+   <translation>Récupération des vapeurs aujourd'hui et à l'avenir</translation>
+  </message>
+  <message>
    <source>Vapor recovery today is recorded as {0}; the planned set is of another kind.</source>
    <translation>La récupération actuelle est relevée comme {0} ; l'ensemble prévu est d'un autre type.</translation>
   </message>
@@ -7490,6 +7506,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Vehicle filler</source>
    <translation>Orifice du véhicule</translation>
+  </message>
+  <message>
+   <source>Vehicle fillers</source>
+   <translation>Orifices du véhicule</translation>
   </message>
   <message>
    <source>Vehicles and their onboard recovery</source>
@@ -7626,6 +7646,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What hangs there now decides which vapor openings have to be closed in a conversion.</source>
    <translation>Ce qui y pend aujourd'hui décide quelles ouvertures de vapeur sont à fermer lors d'une conversion.</translation>
+  </message>
+  <message>
+   <source>What hangs there today</source>
+   <translation>Ce qui y pend aujourd'hui</translation>
   </message>
   <message>
    <source>What hangs there today, what is to hang there, and what the outlet offers.</source>

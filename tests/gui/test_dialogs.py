@@ -16,7 +16,7 @@ from spoutline.gui.dialogs.keys import AboutDialog, KeysDialog
 from spoutline.gui.dialogs.local_rules import LocalRulesDialog
 from spoutline.gui.dialogs.position_name import PositionNameDialog
 from spoutline.gui.dialogs.surveys import SurveysDialog
-from spoutline.gui.edits.positions import AnswerGroup
+from spoutline.gui.edits.positions import GROUP_WORDS, AnswerGroup
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.survey import Position, Site, Survey
@@ -320,3 +320,18 @@ def test_dialogs_name_everything_that_takes_the_keyboard(
     for dialog in dialogs:
         qtbot.addWidget(dialog)
         assert unnamed(dialog) == [], type(dialog).__name__
+
+
+def test_the_groups_of_answers_to_copy_are_named_in_the_language(qtbot: QtBot, survey: Survey) -> None:
+    from spoutline.gui.window.language import WindowLanguage
+
+    language = WindowLanguage()
+    language.use(Language.SPANISH)
+    try:
+        dialog = CopyAnswersDialog(survey, survey.positions[0].label)
+        qtbot.addWidget(dialog)
+        said = {group: box.text() for group, box in dialog.boxes.items()}
+    finally:
+        language.use(Language.ENGLISH)
+    assert said[AnswerGroup.LIQUID] == "Líquido y mezcla"
+    assert {group for group, text in said.items() if text == GROUP_WORDS[group]} == set()

@@ -44,7 +44,7 @@ class CopyAnswersDialog(FormDialog):
         side = QGroupBox(tr("Which answers"), self)
         grid = QGridLayout(side)
         for row, group in enumerate(AnswerGroup):
-            box = QCheckBox(GROUP_WORDS[group], side)
+            box = QCheckBox(tr(GROUP_WORDS[group]), side)
             box.toggled.connect(lambda _: self._recount())
             self.boxes[group] = box
             grid.addWidget(box, row, 0)

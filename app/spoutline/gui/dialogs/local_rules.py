@@ -119,7 +119,7 @@ class LocalRulesDialog(FormDialog):
         self.source_edit, self.clause_edit, self.edition_edit = QLineEdit(side), QLineEdit(side), QLineEdit(side)
         self.note_edit = QLineEdit(side)
         self.status_box = QComboBox(side)
-        self.status_box.addItems([str(status) for status in LimitStatus])
+        self.status_box.addItems([self._story.limit_status(status) for status in LimitStatus])
         self.row_fault = plain_label("", "fault", wraps=True)
         self.row_fault.hide()
         for words, editor in (
@@ -208,7 +208,7 @@ class LocalRulesDialog(FormDialog):
         ):
             editor.setText(text)
             editor.setCursorPosition(0)
-        self.status_box.setCurrentText(str(record.status))
+        self.status_box.setCurrentIndex(tuple(LimitStatus).index(record.status))
         self._tell_row("")
 
     def _tell_row(self, text: str) -> None:
@@ -265,7 +265,7 @@ class LocalRulesDialog(FormDialog):
 
     def _status_for(self, before: Limit) -> LimitStatus:
         """Return the chosen status; a new figure does not inherit how well the old one was founded."""
-        status = LimitStatus(self.status_box.currentText())
+        status = tuple(LimitStatus)[self.status_box.currentIndex()]
         same_figure = self.value_edit.text().strip() == before.printed.strip()
         same_source = self.source_edit.text().strip() == before.source.strip()
         return LimitStatus.MEMORY if same_source and not same_figure and status is before.status else status

@@ -141,7 +141,7 @@ def limit_columns(before: Callable[[Limit], Limit | None], story: Story) -> tupl
         Column(title=tr("Copied from"), text=was, tone=lambda limit: Tone.CAUTION if before(limit) else None),
         Column(
             title=tr("Standing"),
-            text=lambda limit: str(limit.status),
+            text=lambda limit: story.limit_status(limit.status),
             tone=lambda limit: Tone.QUESTION if limit.status in _UNREAD else Tone.NOTE,
         ),
         Column(
