@@ -62,6 +62,7 @@ def session(qtbot: QtBot, bench: Workbench, survey: Survey, station_name: str) -
     All tests share the book, and what was agreed for a station stays and is shown: a test that agrees or orders does so
     for a station of a name of its own.
     """
+    bench.speak(Language.ENGLISH)  # whatever a test before left
     yield Session(bench, bench.book().create(survey), UnitSystem.SI)
     assert not bench.book().agreements.lines(station_name), "agreed for the station that other tests show"
 

@@ -251,7 +251,7 @@ def test_the_command_line_keeps_shows_and_writes_files(
         return str(done.out or done.err)  # type: ignore[attr-defined]
 
     (tmp_path / "how.pdf").write_bytes(document())
-    assert "has 1 files" in run("attach", NAME, "A-1", tmp_path / "how.pdf", "--matter", "instructions")
+    assert ": 1 file\n" in run("attach", NAME, "A-1", tmp_path / "how.pdf", "--matter", "instructions")
     assert "instructions: how (application/pdf" in run("show", NAME, "A-1")
     (shown,) = json.loads(run("show", NAME, "A-1", "--json"))["files"]
     assert (shown["title"], shown["matter"]) == ("how", "instructions")

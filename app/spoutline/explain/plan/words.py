@@ -35,9 +35,9 @@ _FOOTING_WRITTEN = {
 }
 # how the catalogue names its editions and drafts, and the one of the invented catalogue
 _EDITION_TITLES: Final = (
-    (re.compile(r"(?P<catalogue>.+), edition (?P<number>\d+)"), "edition_published"),
-    (re.compile(r"(?P<catalogue>.+), draft"), "edition_draft"),
-    (re.compile(r"(?P<catalogue>.+), draft after edition (?P<number>\d+)"), "edition_draft_after"),
+    (re.compile(r"(?P<kept>.+), edition (?P<number>\d+)"), "edition_published"),
+    (re.compile(r"(?P<kept>.+), draft"), "edition_draft"),
+    (re.compile(r"(?P<kept>.+), draft after edition (?P<number>\d+)"), "edition_draft_after"),
     (re.compile(r"Invented catalog (?P<edition>\S+)"), "edition_invented"),
 )
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)

@@ -7,7 +7,7 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.inspection_sheet import item_text
@@ -20,6 +20,7 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.tile_grid import TileGrid
 from spoutline.gui.wording import told, tr
 from spoutline.model.due_work import DueWork, StationDue
 from spoutline.model.inspection import InspectionInterval
@@ -72,7 +73,7 @@ class StationsPanel(QWidget):
         self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         self.table.opened.connect(lambda _: self.open_picked())
         card.body.addWidget(self.table, 1)
-        row = QHBoxLayout()
+        tiles = TileGrid(4, self)
         self.open_button = QPushButton(tr("Show &the station"), self)
         self.open_button.clicked.connect(self.open_picked)
         self.table_button = QPushButton(tr("Save a ta&ble…"), self)
@@ -83,8 +84,8 @@ class StationsPanel(QWidget):
         self.paper_button.setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         self.paper_button.clicked.connect(lambda: self._ask_and_save(FileForm.PDF))
         for button in (self.open_button, self.paper_button, self.table_button, self.calendar_button):
-            row.addWidget(button, 1)
-        card.body.addLayout(row)
+            tiles.add(button)
+        card.body.addWidget(tiles)
 
     def refresh(self) -> None:
         """Work out what is due at every station."""
