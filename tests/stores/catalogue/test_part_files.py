@@ -258,5 +258,5 @@ def test_the_command_line_keeps_shows_and_writes_files(
     run("file", NAME, "A-1", "how", "--out", tmp_path / "out.pdf")
     assert (tmp_path / "out.pdf").read_bytes() == document()
     assert "one of: how" in run("file", NAME, "A-1", "why", "--out", tmp_path / "out2.pdf", code=2)
-    assert "has no files" in run("detach", NAME, "A-1", "HOW")
+    assert ": no files" in run("detach", NAME, "A-1", "HOW")
     assert "a PNG or JPEG picture is needed" in run("attach", NAME, "A-1", Path(__file__), code=2)
