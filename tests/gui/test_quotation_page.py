@@ -318,7 +318,7 @@ def test_what_changed_between_revisions_is_told_in_words(
         for row in range(history.changes.rowCount(head))
     }
     assert rows["Position A3"] == ("–", "there")
-    assert rows["freight, amount"] == ("0", "12")
+    assert rows["Freight and taxes · Amount or percent"] == ("0", "12")
     assert "Total" in rows
     # the other way round
     history.before_box.setCurrentIndex(1)
