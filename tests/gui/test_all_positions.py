@@ -374,7 +374,7 @@ def test_edits_of_two_people_are_merged(bench: Workbench, window: MainWindow, pa
     assert session.settle()
     kept = bench.book().stored(session.stored.id).survey.positions[0]
     assert (kept.hold_open_wanted, kept.notes) == (True, "mine")
-    assert "1A regular notes: mine / theirs" in window.notices.text
+    assert "1A regular Wishes · Notes: mine / theirs" in window.notices.text
     assert not session.undo_stack.canUndo()
 
 
