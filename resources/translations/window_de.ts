@@ -3900,7 +3900,7 @@
    <translation>Name der Familie</translation>
   </message>
   <message>
-   <source>Name of the first &amp;site</source>
+   <source>Name of the first s&amp;ite</source>
    <translation>Name des ersten &amp;Standorts</translation>
   </message>
   <message>

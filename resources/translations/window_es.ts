@@ -313,7 +313,7 @@
   </message>
   <message>
    <source>&amp;Look at the demonstration</source>
-   <translation>&amp;Ver la demostración</translation>
+   <translation>Ver la demo&amp;stración</translation>
   </message>
   <message>
    <source>&amp;Make the map</source>
@@ -2189,7 +2189,7 @@
   </message>
   <message>
    <source>Do &amp;without the demonstration in this book</source>
-   <translation>&amp;Prescindir de la demostración en este libro</translation>
+   <translation>P&amp;rescindir de la demostración en este libro</translation>
   </message>
   <message>
    <source>Do not work out what the change means in money</source>
@@ -3900,7 +3900,7 @@
    <translation>Nombre de la familia</translation>
   </message>
   <message>
-   <source>Name of the first &amp;site</source>
+   <source>Name of the first s&amp;ite</source>
    <translation>Nombre del primer &amp;emplazamiento</translation>
   </message>
   <message>

@@ -313,7 +313,7 @@
   </message>
   <message>
    <source>&amp;Look at the demonstration</source>
-   <translation>&amp;Voir la démonstration</translation>
+   <translation>Voir la &amp;démonstration</translation>
   </message>
   <message>
    <source>&amp;Make the map</source>
@@ -3900,7 +3900,7 @@
    <translation>Nom de la famille</translation>
   </message>
   <message>
-   <source>Name of the first &amp;site</source>
+   <source>Name of the first s&amp;ite</source>
    <translation>Nom du premier &amp;site</translation>
   </message>
   <message>

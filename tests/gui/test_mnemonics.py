@@ -227,6 +227,8 @@ def test_no_letter_goes_with_alt_for_two_things_in_view(
     qtbot.addWidget(beginning)
     beginning.show()
     views += inner_views(beginning, window, beginning, "beginning")
+    titles = [action.text() for action in window.menuBar().actions()]  # which stand above it in the window
+    views.append(("beginning, below the menus", [*titles, *texts_in_view(beginning)]))
     views += [(f"menu {name}", texts) for one in (window, *dialogs) for name, texts in texts_of_menus(one)]
     assert len(views) > 120
     assert sum(len(texts) for _, texts in views) > 1_000  # the walk went somewhere

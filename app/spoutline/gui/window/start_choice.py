@@ -83,7 +83,7 @@ class StartChoice(QWidget):
         words = tr("A catalog that you fill from your suppliers' tables, and the survey of your first site.")
         card.body.addWidget(plain_label(words, wraps=True))
         self.catalogue_edit = self._entry(card, tr("Name of the &catalog"), own_catalogues[0] if own_catalogues else "")
-        self.site_edit = self._entry(card, tr("Name of the first &site"), "")
+        self.site_edit = self._entry(card, tr("Name of the first s&ite"), "")
         self.without_box = QCheckBox(tr("Do &without the demonstration in this book"), card)
         card.body.addWidget(self.without_box)
         self.own_button = QPushButton(tr("&Begin"), card)
