@@ -33,7 +33,8 @@ from spoutline.book.survey_text import read_survey, survey_from_json, survey_to_
 from spoutline.book.terms_files import TermsFolders, read_logo
 from spoutline.book.terms_text import read_terms
 from spoutline.bootstrap.agreements import read_agreed_file
-from spoutline.catalogue.exchange import ExchangeReader, exchange_bytes
+from spoutline.catalogue.exchange import exchange_bytes
+from spoutline.catalogue.exchange_reader import ExchangeReader
 from spoutline.catalogue.price_lists import read_price_lists
 from spoutline.catalogue.source import read_source
 from spoutline.documents.own_files import FileForm, is_own

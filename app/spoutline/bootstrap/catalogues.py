@@ -569,7 +569,7 @@ class CatalogueService:
 
         With ``keep_others`` the entries that the file has not stay; a ``dry_run`` only counts.
         """
-        from spoutline.catalogue.exchange import ExchangeReader
+        from spoutline.catalogue.exchange_reader import ExchangeReader
 
         reader = ExchangeReader(path)
         with self.shelf().draft(name, dry_run=dry_run) as desk:

@@ -15,7 +15,8 @@ from sqlalchemy import Engine
 from examples import up_to
 from spoutline.catalogue.checking import edition_faults
 from spoutline.catalogue.cross_references import going_round
-from spoutline.catalogue.exchange import ExchangeReader, exchange_bytes
+from spoutline.catalogue.exchange import exchange_bytes
+from spoutline.catalogue.exchange_reader import ExchangeReader
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.shelf import CatalogueShelf
 from spoutline.database.engine import open_engine

@@ -17,7 +17,9 @@ from hypothesis import strategies as st
 from examples import up_to
 from spoutline.catalogue.descriptions import COLUMNS, describe, entry_of, figure_cells
 from spoutline.catalogue.entry_text import entry_from_text, entry_text
-from spoutline.catalogue.exchange import DESCRIPTOR, ExchangeReader, exchange_bytes
+from spoutline.catalogue.exchange import exchange_bytes
+from spoutline.catalogue.exchange_format import DESCRIPTOR
+from spoutline.catalogue.exchange_reader import ExchangeReader
 from spoutline.catalogue.source import SourceCatalogue
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, Origin
@@ -182,7 +184,7 @@ def test_a_member_that_does_not_belong_there_is_refused(tmp_path: Path) -> None:
 def test_a_file_that_unpacks_to_far_too_much_is_refused_before_it_is_unpacked(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("spoutline.catalogue.exchange.BOUNDS", type(BOUNDS)(exchange_unpacked_bytes=1000))
+    monkeypatch.setattr("spoutline.catalogue.exchange_reader.BOUNDS", type(BOUNDS)(exchange_unpacked_bytes=1000))
     with pytest.raises(InputFault, match="unpacked"):
         read_back(exchange_bytes([swivel()]), tmp_path)
 
