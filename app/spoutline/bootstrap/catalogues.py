@@ -21,7 +21,8 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.catalogue.descriptions import EntryFault
     from spoutline.catalogue.draft import DraftCounts
-    from spoutline.catalogue.shelf import CatalogueFacts, CatalogueShelf, EntryChange
+    from spoutline.catalogue.shelf import CatalogueShelf
+    from spoutline.catalogue.shelf_lookup import CatalogueFacts, EntryChange
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.catalogue_entry import CatalogueEntry

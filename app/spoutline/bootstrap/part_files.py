@@ -10,7 +10,8 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
-    from spoutline.catalogue.shelf import CatalogueShelf, EntryChange
+    from spoutline.catalogue.shelf import CatalogueShelf
+    from spoutline.catalogue.shelf_lookup import EntryChange
     from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.part_file import FileMatter, PartFile
     from spoutline.model.part_ref import PartRef
@@ -81,7 +82,7 @@ class PartFileService:
         change: Callable[[tuple[PartFile, ...]], tuple[PartFile, ...]],
         kept: tuple[PartFile, bytes] | None = None,
     ) -> EntryChange:
-        from spoutline.catalogue.shelf import EntryChange
+        from spoutline.catalogue.shelf_lookup import EntryChange
         from spoutline.model.part_file import MOST_FILES
 
         with self._shelf().draft(name) as desk:

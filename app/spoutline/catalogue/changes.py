@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Final
 
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS
 from spoutline.model.catalogue_entry import CatalogueEntry, Origin
 from spoutline.model.worded import Worded

@@ -10,8 +10,9 @@ from sqlalchemy import Engine, insert, select, update
 from spoutline.catalogue.descriptions import entry_of
 from spoutline.catalogue.draft import DraftDesk
 from spoutline.catalogue.editions import catalogue_row, published
+from spoutline.catalogue.publishing import create_catalogue, publish_draft
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
-from spoutline.catalogue.shelf import FIRST_STATE, create_catalogue, publish_draft
+from spoutline.catalogue.shelf_lookup import FIRST_STATE
 from spoutline.catalogue.source import SourceCatalogue, read_source
 from spoutline.catalogue.tables import CatalogueRow, StateRow
 from spoutline.database.engine import writing

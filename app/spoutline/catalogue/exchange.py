@@ -38,7 +38,7 @@ from spoutline.catalogue.exchange_format import (
     member_of,
     shielded,
 )
-from spoutline.catalogue.shelf import fingerprint_of_states
+from spoutline.catalogue.publishing import fingerprint_of_states
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, UNKNOWN_KIND
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, Origin
 from spoutline.model.cross_reference import CrossReference

@@ -2,44 +2,48 @@
 
 from __future__ import annotations
 
-import hashlib
 import threading
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from datetime import date
 from itertools import islice
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
-from sqlalchemy import Connection, Engine, func, insert, or_, select, update
+from sqlalchemy import Connection, Engine, insert, select, update
 
 from spoutline.catalogue.cross_references import references_held
 from spoutline.catalogue.editions import (
     CatalogueKey,
     OpenedEdition,
     catalogue_row,
-    currencies_of,
-    draft_of,
     folded,
     held_by,
     published,
 )
 from spoutline.catalogue.entry_search import contents_of, count_entries, find_entries, first_entries
 from spoutline.catalogue.entry_text import entry_from_text
-from spoutline.catalogue.family_store import families_held, family_text
-from spoutline.catalogue.list_store import list_text, lists_held
-from spoutline.catalogue.named_states import states_changed
+from spoutline.catalogue.family_store import families_held
+from spoutline.catalogue.list_store import lists_held
 from spoutline.catalogue.part_files import content_kept
+from spoutline.catalogue.publishing import create_catalogue, publish_draft
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA, store_faults
+from spoutline.catalogue.shelf_lookup import (
+    CATALOGUES,
+    FIRST_STATE,
+    CatalogueFacts,
+    EntryChange,
+    EntryCount,
+    ReferenceChange,
+    facts_of,
+    known_catalogue,
+    opened_edition,
+    state_of,
+    writable_catalogue,
+)
 from spoutline.catalogue.store import CatalogueStore, PartMemory
 from spoutline.catalogue.tables import (
-    OPEN,
     CatalogueRow,
-    CrossReferenceRow,
-    EditionRow,
     EntryRow,
-    FamilyRow,
-    PriceListRow,
     StateRow,
 )
 from spoutline.database.engine import writing
@@ -58,65 +62,7 @@ if TYPE_CHECKING:
     from spoutline.catalogue.edition_columns import EditionColumns
     from spoutline.model.pricing import PriceList
 
-_STATE_KEY = 1  # the only row of its table
 _FETCHED = 2_000  # rows that are held in memory at once
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CatalogueFacts:
-    """A catalogue of the book: its published editions from the first on, and how far its draft differs."""
-
-    name: str
-    editions: tuple[CatalogueEdition, ...]
-    draft_parts: int
-    draft_put: int  # entries that the newest edition has not, or has otherwise
-    draft_gone: int  # entries that the newest edition has and the draft has not, or has otherwise
-    references: int = 0  # cross-references of the draft
-    references_changed: bool = False  # whether those of the newest edition are others
-    price_lists_changed: bool = False  # likewise
-    families_changed: bool = False  # likewise
-
-    @property
-    def is_demonstration(self) -> bool:
-        """Whether it is the invented one, which nobody writes to."""
-        return self.name == DEMONSTRATION
-
-    @property
-    def newest(self) -> CatalogueEdition | None:
-        """The edition that was published last; None before the first."""
-        return self.editions[-1] if self.editions else None
-
-    @property
-    def has_changes(self) -> bool:
-        """Whether the draft differs from the newest edition."""
-        beside = (self.references_changed, self.price_lists_changed, self.families_changed)
-        return bool(self.draft_put or self.draft_gone or any(beside))
-
-
-@dataclass(frozen=True, slots=True)
-class EntryCount:
-    """How many entries were found; ``is_all`` is false where there are more than are counted."""
-
-    number: int
-    is_all: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class EntryChange:
-    """An entry in two editions: None where one has it not."""
-
-    ref: PartRef
-    before: CatalogueEntry | None
-    after: CatalogueEntry | None
-
-
-@dataclass(frozen=True, slots=True)
-class ReferenceChange:
-    """A cross-reference in two editions: None where one has it not."""
-
-    ref: PartRef
-    before: CrossReference | None
-    after: CrossReference | None
 
 
 class _OnlyTried(Exception):
@@ -145,16 +91,16 @@ class CatalogueShelf:
     def catalogues(self) -> tuple[CatalogueFacts, ...]:
         """Return the catalogues of the book by name, *Demonstration* first unless it is left out."""
         with self._reading() as connection:
-            left_out = _state(connection).demonstration_left_out
-            rows = [CatalogueKey(*row) for row in connection.execute(_CATALOGUES.order_by(CatalogueRow.folded_name))]
+            left_out = state_of(connection).demonstration_left_out
+            rows = [CatalogueKey(*row) for row in connection.execute(CATALOGUES.order_by(CatalogueRow.folded_name))]
             shown = [row for row in rows if not (left_out and row.name == DEMONSTRATION)]
             shown.sort(key=lambda row: row.name != DEMONSTRATION)
-            return tuple(_facts(connection, row) for row in shown)
+            return tuple(facts_of(connection, row) for row in shown)
 
     def catalogue(self, name: str) -> CatalogueFacts:
         """Return what is known of a catalogue."""
         with self._reading() as connection:
-            return _facts(connection, _known(connection, name))
+            return facts_of(connection, known_catalogue(connection, name))
 
     def opened(self, ref: EditionRef) -> OpenedEdition:
         """Return the edition that ``ref`` names; raise ``InputFault`` where there is none.
@@ -162,7 +108,7 @@ class CatalogueShelf:
         What is the name of no catalogue may be the title of an edition, as papers print it.
         """
         with self._reading() as connection:
-            return _opened(connection, ref)
+            return opened_edition(connection, ref)
 
     def parts(self, ref: EditionRef) -> CatalogueStore:
         """Return the described parts of an edition as planning reads them."""
@@ -181,13 +127,13 @@ class CatalogueShelf:
     def entries(self, ref: EditionRef, *, described: bool | None = None) -> Iterator[CatalogueEntry]:
         """Yield the entries of an edition by number and maker; only the described ones, or only the others."""
         with self._reading() as connection:
-            opened = _opened(connection, ref)
+            opened = opened_edition(connection, ref)
             yield from _entries(connection, opened, described)
 
     def entry(self, ref: EditionRef, part: PartRef) -> CatalogueEntry | None:
         """Return one entry of an edition; None where it has none of this maker and number."""
         with self._reading() as connection:
-            opened = _opened(connection, ref)
+            opened = opened_edition(connection, ref)
             held = held_by(EntryRow, opened.catalogue_id, opened.at)
             query = select(EntryRow.content).where(*held, EntryRow.number == part.number, EntryRow.maker == part.maker)
             text = connection.execute(query).scalar()
@@ -201,7 +147,7 @@ class CatalogueShelf:
         An empty text finds every entry, by number and maker; ``find_entries`` says what any other does.
         """
         with self._reading() as connection:
-            opened = _opened(connection, ref)
+            opened = opened_edition(connection, ref)
             if not text.strip():
                 entries = tuple(islice(first_entries(connection, opened, described, limit), limit))
                 return entries, EntryCount(count_entries(connection, opened, described))
@@ -212,7 +158,7 @@ class CatalogueShelf:
     def changes(self, before: EditionRef, after: EditionRef) -> tuple[EntryChange, ...]:
         """Return what differs between two editions of the book's catalogues, by number and maker."""
         with self._reading() as connection:
-            one, other = _opened(connection, before), _opened(connection, after)
+            one, other = opened_edition(connection, before), opened_edition(connection, after)
             old, new = _differing(connection, one, other), _differing(connection, other, one)
         return tuple(
             EntryChange(ref, old.get(ref), new.get(ref)) for ref in sorted({*old, *new}) if old.get(ref) != new.get(ref)
@@ -221,18 +167,18 @@ class CatalogueShelf:
     def references(self, ref: EditionRef) -> tuple[CrossReference, ...]:
         """Return the cross-references of an edition by old number and maker."""
         with self._reading() as connection:
-            return tuple(references_held(connection, _opened(connection, ref)))
+            return tuple(references_held(connection, opened_edition(connection, ref)))
 
     def price_lists(self, ref: EditionRef) -> tuple[PriceList, ...]:
         """Return the price lists of an edition by id."""
         with self._reading() as connection:
-            opened = _opened(connection, ref)
+            opened = opened_edition(connection, ref)
             return tuple(lists_held(connection, opened.catalogue_id, opened.at))
 
     def families(self, ref: EditionRef) -> tuple[PartFamily, ...]:
         """Return the families of parts of an edition by name."""
         with self._reading() as connection:
-            opened = _opened(connection, ref)
+            opened = opened_edition(connection, ref)
             return tuple(families_held(connection, opened.catalogue_id, opened.at))
 
     def file_content(self, digest: str) -> bytes | None:
@@ -262,7 +208,7 @@ class CatalogueShelf:
                     "{demonstration} is the name of the invented catalog", demonstration=DEMONSTRATION
                 )
                 raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
-            return _facts(connection, create_catalogue(connection, name.strip()))
+            return facts_of(connection, create_catalogue(connection, name.strip()))
 
     @contextmanager
     def looking(self, name: str) -> Iterator[DraftDesk]:
@@ -271,7 +217,7 @@ class CatalogueShelf:
         Nobody else waits for it. Raise ``InputFault`` for *Demonstration*, which has no draft.
         """
         with self._reading() as connection:
-            row = _writable(connection, name)
+            row = writable_catalogue(connection, name)
             yield _desk(connection, row)
 
     @contextmanager
@@ -282,7 +228,7 @@ class CatalogueShelf:
         """
         try:
             with self._writing() as connection:
-                row = _writable(connection, name)
+                row = writable_catalogue(connection, name)
                 yield _desk(connection, row)
                 if dry_run:
                     raise _OnlyTried
@@ -292,7 +238,7 @@ class CatalogueShelf:
     def discard_draft(self, name: str) -> None:
         """Let the draft be as the newest edition again."""
         with self._writing() as connection:
-            row = _writable(connection, name)
+            row = writable_catalogue(connection, name)
             desk = _desk(connection, row)
             families = tuple(families_held(connection, row.id, row.last_edition)) if row.last_edition else ()
             desk.families.keep_only({one.name for one in families})
@@ -319,8 +265,8 @@ class CatalogueShelf:
     def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
         """Publish the draft of a catalogue as its next edition; raise ``InputFault`` where nothing changed in it."""
         with self._writing() as connection:
-            row = _writable(connection, name)
-            facts = _facts(connection, row)
+            row = writable_catalogue(connection, name)
+            facts = facts_of(connection, row)
             if not facts.has_changes:
                 wanted = "the draft is empty: import parts first" if not facts.editions else "nothing changed in it"
                 raise InputFault((InputProblem("", "catalogue", repr(row.name), wanted),))
@@ -334,13 +280,13 @@ class CatalogueShelf:
     def chosen(self) -> EditionRef:
         """Return what the book plans with unasked."""
         with self._reading() as connection:
-            state = _state(connection)
+            state = state_of(connection)
         return EditionRef.from_text(state.chosen) if state.chosen else EditionRef(DEMONSTRATION)
 
     def choose(self, ref: EditionRef) -> EditionRef:
         """Plan with this edition unasked from here on; without a number with the newest one of its day."""
         with self._writing() as connection:
-            opened = _opened(connection, ref)
+            opened = opened_edition(connection, ref)
             chosen = EditionRef(opened.edition.catalogue, ref.number, ref.is_draft)
             connection.execute(update(StateRow).values(chosen="" if chosen.catalogue == DEMONSTRATION else str(chosen)))
         return chosen
@@ -351,7 +297,7 @@ class CatalogueShelf:
         Raise ``InputFault`` where the book still plans with it: there must be another to choose.
         """
         with self._writing() as connection:
-            if left_out and not _state(connection).chosen:
+            if left_out and not state_of(connection).chosen:
                 wanted = "choose another catalog of the book first"
                 raise InputFault((InputProblem("", "catalogue", repr(DEMONSTRATION), wanted),))
             connection.execute(update(StateRow).values(demonstration_left_out=left_out))
@@ -369,105 +315,6 @@ class CatalogueShelf:
             yield connection
 
 
-_CATALOGUES = select(CatalogueRow.id, CatalogueRow.name, CatalogueRow.last_edition)
-FIRST_STATE: dict[str, Any] = {
-    "id": _STATE_KEY,
-    "last_entry_id": 0,
-    "chosen": "",
-    "demonstration_left_out": False,
-}
-
-
-@dataclass(frozen=True, slots=True)
-class _State:
-    chosen: str = ""
-    demonstration_left_out: bool = False
-
-
-def _state(connection: Connection) -> _State:
-    row = connection.execute(select(StateRow.chosen, StateRow.demonstration_left_out)).one_or_none()
-    return _State() if row is None else _State(row.chosen, row.demonstration_left_out)
-
-
-def _known(connection: Connection, name: str) -> CatalogueKey:
-    row = catalogue_row(connection, name)
-    if row is None or (row.name == DEMONSTRATION and _state(connection).demonstration_left_out):
-        known = connection.execute(select(CatalogueRow.name).order_by(CatalogueRow.folded_name)).scalars().all()
-        if _state(connection).demonstration_left_out:
-            known = [one for one in known if one != DEMONSTRATION]
-        wanted = Worded("the book has these catalogs: {known}", known=", ".join(known) or "none yet")
-        raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
-    return row
-
-
-def _writable(connection: Connection, name: str) -> CatalogueKey:
-    row = _known(connection, name)
-    if row.name == DEMONSTRATION:
-        wanted = "the invented catalog is only read; begin one of your own"
-        raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
-    return row
-
-
-def _opened(connection: Connection, ref: EditionRef) -> OpenedEdition:
-    if ref.number is None and not ref.is_draft and catalogue_row(connection, ref.catalogue) is None:
-        ref = _of_title(connection, ref.catalogue) or ref
-    row = _known(connection, ref.catalogue)
-    if ref.is_draft:
-        return draft_of(row)
-    number = ref.number or row.last_edition
-    found = published(connection, row, number)
-    if found is None:
-        wanted = (
-            Worded("{row_name} has editions 1 to {last_edition}", row_name=row.name, last_edition=row.last_edition)
-            if row.last_edition
-            else Worded(
-                "{row_name} has no published edition yet: publish its draft, or name {row_name}@draft",
-                row_name=row.name,
-            )
-        )
-        raise InputFault((InputProblem("", "catalogue", repr(str(ref)), wanted),))
-    return found
-
-
-def _of_title(connection: Connection, title: str) -> EditionRef | None:
-    """Return the edition that papers call so, the newest of several; None where there is none."""
-    query = (
-        select(CatalogueRow.name, EditionRow.number)
-        .join(CatalogueRow, CatalogueRow.id == EditionRow.catalogue_id)
-        .where(EditionRow.title == title)
-        .order_by(EditionRow.number.desc())
-    )
-    row = connection.execute(query).first()
-    return None if row is None else EditionRef(row.name, row.number)
-
-
-def _facts(connection: Connection, row: CatalogueKey) -> CatalogueFacts:
-    numbers = range(1, row.last_edition + 1)
-    editions = [published(connection, row, number) for number in numbers]
-    draft = row.last_edition + 1
-    own = EntryRow.catalogue_id == row.id
-
-    def count(*conditions: Any) -> int:  # noqa: ANN401  (conditions of SQLAlchemy)
-        return connection.execute(select(func.count()).select_from(EntryRow).where(*conditions)).scalar_one()
-
-    references = CrossReferenceRow
-    touched = [references.first_edition == draft]
-    if row.last_edition:
-        touched.append(references.last_edition == row.last_edition)
-    of_catalogue = select(func.count()).select_from(references).where(references.catalogue_id == row.id)
-    return CatalogueFacts(
-        name=row.name,
-        editions=tuple(one.edition for one in editions if one is not None),
-        draft_parts=count(own, EntryRow.last_edition == OPEN),
-        draft_put=count(own, EntryRow.first_edition == draft),
-        draft_gone=count(own, EntryRow.last_edition == row.last_edition) if row.last_edition else 0,
-        references=connection.execute(of_catalogue.where(references.last_edition == OPEN)).scalar_one(),
-        references_changed=connection.execute(of_catalogue.where(or_(*touched))).scalar_one() > 0,
-        price_lists_changed=states_changed(connection, PriceListRow, row),
-        families_changed=states_changed(connection, FamilyRow, row),
-    )
-
-
 def _entries(connection: Connection, opened: OpenedEdition, described: bool | None) -> Iterator[CatalogueEntry]:
     query = select(EntryRow.content).where(*held_by(EntryRow, opened.catalogue_id, opened.at))
     if described is not None:
@@ -483,74 +330,6 @@ def _differing(connection: Connection, one: OpenedEdition, other: OpenedEdition)
     shared = select(EntryRow.id).where(*held_by(EntryRow, other.catalogue_id, other.at))
     rows = connection.execute(held.where(EntryRow.id.not_in(shared)))
     return {PartRef(row.number, row.maker): entry_from_text(row.content) for row in rows}
-
-
-def create_catalogue(connection: Connection, name: str) -> CatalogueKey:
-    """Make an empty catalogue, in the caller's transaction."""
-    key = (connection.execute(select(func.max(CatalogueRow.id))).scalar() or 0) + 1
-    values = {"id": key, "name": name, "folded_name": folded(name), "last_edition": 0, "source_fingerprint": ""}
-    connection.execute(insert(CatalogueRow), [values])
-    return _known(connection, name)
-
-
-def publish_draft(
-    connection: Connection,
-    row: CatalogueKey,
-    *,
-    title: str,
-    notes: str,
-    publisher: str,
-    on: date | None,
-) -> CatalogueEdition:
-    """Make the draft of a catalogue its next edition, in the caller's transaction."""
-    number = row.last_edition + 1
-    held = held_by(EntryRow, row.id, number)
-    columns = (EntryRow.number, EntryRow.maker, EntryRow.digest, EntryRow.is_described)
-    states = connection.execute(select(*columns).where(*held)).all()
-    references = references_held(connection, draft_of(row))
-    lists = lists_held(connection, row.id, number)
-    families = families_held(connection, row.id, number)
-    values = {
-        "catalogue_id": row.id,
-        "number": number,
-        "title": title,
-        "fingerprint": fingerprint_of_states(
-            ((one.number, one.maker, one.digest) for one in states), references, lists, families
-        ),
-        "published_on": on,
-        "publisher": publisher,
-        "notes": notes,
-        "parts_count": len(states),
-        "described_count": sum(one.is_described for one in states),
-        "currencies": " ".join(currencies_of(connection, row.id, number)),
-    }
-    connection.execute(insert(EditionRow), [values])
-    connection.execute(update(CatalogueRow).where(CatalogueRow.id == row.id).values(last_edition=number))
-    return _opened(connection, EditionRef(row.name, number)).edition
-
-
-def fingerprint_of_states(
-    states: Iterable[tuple[str, str, str]],
-    references: Iterable[CrossReference] = (),
-    lists: Iterable[PriceList] = (),
-    families: Iterable[PartFamily] = (),
-) -> str:
-    """Return the fingerprint of an edition.
-
-    It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references, price
-    lists and families, in their order.
-    """
-    digest = hashlib.sha256()
-    for number, maker, content in sorted(states):
-        digest.update(f"{number}\0{maker}\0{content}\n".encode())
-    for one in sorted(references, key=lambda one: one.ref):
-        texts = (one.number, one.maker, one.part_number, one.part_maker, one.relation, one.remark)
-        digest.update(("\1" + "\0".join(texts) + "\n").encode())
-    for text in sorted(map(list_text, lists)):
-        digest.update(f"\2{text}\n".encode())
-    for text in sorted(map(family_text, families)):
-        digest.update(f"\3{text}\n".encode())
-    return digest.hexdigest()
 
 
 def _desk(connection: Connection, row: CatalogueKey) -> DraftDesk:

@@ -41,7 +41,7 @@ from spoutline.model.language import Language
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.catalogue.descriptions import EntryFault
-    from spoutline.catalogue.shelf import CatalogueFacts
+    from spoutline.catalogue.shelf_lookup import CatalogueFacts
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.survey import Survey

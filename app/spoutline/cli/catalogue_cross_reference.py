@@ -32,7 +32,7 @@ from spoutline.model.part_ref import PartRef
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
-    from spoutline.catalogue.shelf import ReferenceChange
+    from spoutline.catalogue.shelf_lookup import ReferenceChange
     from spoutline.explain.plan.story import Story
     from spoutline.model.cross_reference import NumberTrace
     from spoutline.planning.table_intake.into_draft import OpenedTable

@@ -23,7 +23,7 @@ from spoutline.model.worded import Worded
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.bootstrap.catalogues import EntryLine
-    from spoutline.catalogue.shelf import EntryChange
+    from spoutline.catalogue.shelf_lookup import EntryChange
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_entry import CatalogueEntry
     from spoutline.model.part_family import PartFamily
@@ -319,7 +319,7 @@ def _document(entry: CatalogueEntry) -> dict[str, object]:
 
 
 def _set(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    from spoutline.catalogue.shelf import EntryChange
+    from spoutline.catalogue.shelf_lookup import EntryChange
 
     texts = _texts(arguments.fields)
     held = _held(workbench, EditionRef(arguments.name, is_draft=True), arguments.part)
@@ -329,7 +329,7 @@ def _set(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 
 def _add(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    from spoutline.catalogue.shelf import EntryChange
+    from spoutline.catalogue.shelf_lookup import EntryChange
     from spoutline.model.catalogue_entry import CatalogueEntry
 
     try:
@@ -343,7 +343,7 @@ def _add(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    from spoutline.catalogue.shelf import EntryChange
+    from spoutline.catalogue.shelf_lookup import EntryChange
 
     held = _held(workbench, EditionRef(arguments.name, is_draft=True), arguments.part)
     entries = {entry.ref: entry for entry in held}

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Final
 
 from spoutline.catalogue.changes import changed_fields
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.cli.catalogue_import import change_word, fields_told
 from spoutline.cli.voice import counted, said, told
 from spoutline.model.worded import Worded

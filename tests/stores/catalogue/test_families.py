@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.catalogue.families import with_family
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry, FigureCell, Origin
 from spoutline.model.faults import InputFault

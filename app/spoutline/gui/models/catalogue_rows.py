@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from spoutline.bootstrap.catalogues import EntryLine
-from spoutline.catalogue.shelf import CatalogueFacts
+from spoutline.catalogue.shelf_lookup import CatalogueFacts
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone

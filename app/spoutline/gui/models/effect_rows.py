@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from spoutline.bootstrap.catalogues import SurveyEffect
 from spoutline.catalogue.changes import changed_fields
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone

@@ -8,7 +8,7 @@ from enum import StrEnum
 from typing import Final
 
 from spoutline.catalogue.changes import FieldChange, changed_fields
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.part_ref import PartRef

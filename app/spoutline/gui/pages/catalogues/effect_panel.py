@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from spoutline.book.records import SurveyEntry
 from spoutline.bootstrap.catalogues import SurveyEffect
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.models.catalogue_rows import EditionRow, edition_words
 from spoutline.gui.models.effect_rows import (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from spoutline.catalogue.shelf import EntryChange
+from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.gui.pages.catalogues.chosen import InHand
 from spoutline.gui.pages.context import Context
 from spoutline.gui.waiting import wait_for
