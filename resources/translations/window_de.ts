@@ -888,6 +888,10 @@
    <translation>Diese &amp;Sätze vereinbaren…</translation>
   </message>
   <message>
+   <source>A&amp;gree on this set…</source>
+   <translation>Diesen &amp;Satz vereinbaren…</translation>
+  </message>
+  <message>
    <source>A&amp;ll</source>
    <translation>&amp;Alle</translation>
   </message>
@@ -4688,6 +4692,10 @@
    <translation>Papier</translation>
   </message>
   <message>
+   <source>Papers show it from then on. At a station, the sets of all positions at once.</source>
+   <translation>Papiere zeigen ihn von da an. Bei einer Tankstelle sind es die Sätze aller Plätze auf einmal.</translation>
+  </message>
+  <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
    <translation>Papiere zum Mitnehmen, das Protokoll jedes Platzes, Ersatz aus dem Wagen, Inspektionen.</translation>
   </message>
@@ -7042,6 +7050,10 @@
   <message>
    <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
    <translation>Die Sätze der bestellten Variante sind vereinbart: Papiere der Aufnahme zeigen sie von nun an.</translation>
+  </message>
+  <message>
+   <source>The sets picked: {0}. Papers show what is agreed from then on.</source>
+   <translation>Die ausgesuchten Sätze: {0}. Papiere zeigen von da an, was vereinbart ist.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>

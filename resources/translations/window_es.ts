@@ -888,6 +888,10 @@
    <translation>Acordar estos con&amp;juntos…</translation>
   </message>
   <message>
+   <source>A&amp;gree on this set…</source>
+   <translation>Ac&amp;ordar este conjunto…</translation>
+  </message>
+  <message>
    <source>A&amp;ll</source>
    <translation>&amp;Todas</translation>
   </message>
@@ -4688,6 +4692,10 @@
    <translation>Documento</translation>
   </message>
   <message>
+   <source>Papers show it from then on. At a station, the sets of all positions at once.</source>
+   <translation>Los documentos lo muestran desde entonces. En una estación, los conjuntos de todas las posiciones a la vez.</translation>
+  </message>
+  <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
    <translation>Documentos para llevar, el registro de cada posición, cambios de la camioneta, inspecciones.</translation>
   </message>
@@ -7042,6 +7050,10 @@
   <message>
    <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
    <translation>Los conjuntos de la opción pedida están acordados: los documentos del levantamiento los muestran desde ahora.</translation>
+  </message>
+  <message>
+   <source>The sets picked: {0}. Papers show what is agreed from then on.</source>
+   <translation>Los conjuntos elegidos: {0}. Los documentos muestran desde entonces lo acordado.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>

@@ -888,6 +888,10 @@
    <translation>Convenir de ces &amp;ensembles…</translation>
   </message>
   <message>
+   <source>A&amp;gree on this set…</source>
+   <translation>&amp;Convenir de cet ensemble…</translation>
+  </message>
+  <message>
    <source>A&amp;ll</source>
    <translation>&amp;Toutes</translation>
   </message>
@@ -4688,6 +4692,10 @@
    <translation>Document</translation>
   </message>
   <message>
+   <source>Papers show it from then on. At a station, the sets of all positions at once.</source>
+   <translation>Les documents le montrent dès lors. Pour une station, les ensembles de toutes les positions à la fois.</translation>
+  </message>
+  <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
    <translation>Documents à emporter, procès-verbal de chaque poste, remplacements depuis le fourgon, contrôles.</translation>
   </message>
@@ -7042,6 +7050,10 @@
   <message>
    <source>The sets of the option ordered are agreed: papers of the survey show them from now on.</source>
    <translation>Les ensembles de l'option commandée sont convenus : les documents du relevé les montrent désormais.</translation>
+  </message>
+  <message>
+   <source>The sets picked: {0}. Papers show what is agreed from then on.</source>
+   <translation>Les ensembles choisis : {0}. Les documents montrent dès lors ce qui est convenu.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>

@@ -12,11 +12,15 @@ from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
 from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.agreement import AgreeDialog
 from spoutline.gui.dialogs.weighing import WeighingDialog
 from spoutline.gui.edits.question import Step
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.agreed_sets import AgreedStanding
 from spoutline.model.front import FrontAxis, PositionFront, StationFront
+from spoutline.planning.agreement.standing import standing_of
+from spoutline.planning.weighing.station_front import points_taken
 
 
 @pytest.fixture
@@ -87,6 +91,56 @@ def test_a_set_taken_is_one_change_that_can_be_undone_and_is_planned_then(
     assert plan.chosen.hanging_set.refs == taken[0]
     session.undo_stack.undo()
     assert session.survey == before
+
+
+@pytest.mark.parametrize("is_station", [False, True])
+def test_a_point_picked_becomes_the_agreed_set(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, monkeypatch: pytest.MonkeyPatch, is_station: bool
+) -> None:
+    session = workplace.session
+    named = f"Agreed among those weighed, {'all' if is_station else 'one'}"
+    workplace.context.edit(
+        session.survey.model_copy(update={"site": session.survey.site.model_copy(update={"name": named})}), "Name"
+    )
+    survey = session.survey
+    wanted: dict[str, tuple[object, ...]] = {}
+
+    def pick() -> None:
+        dialog = workplace.weighing.dialog
+        assert dialog is not None
+        if is_station:
+            dialog.scope_box.setCurrentIndex(1)
+            dialog.scope_box.activated.emit(1)
+        done(qtbot, dialog)
+        found = dialog.found
+        assert found is not None
+        last = len(found.points) - 1
+        assert last > 0
+        dialog.pick(last)
+        if isinstance(found, StationFront):
+            taken = points_taken(found, found.points[last])
+            wanted.update({one: point.judged.hanging_set.refs for group, point in taken for one in group.labels})
+        else:
+            wanted[found.label] = found.points[last].judged.hanging_set.refs
+        QTest.mouseClick(dialog.agree_button, Qt.MouseButton.LeftButton)
+
+    def sign(dialog: AgreeDialog) -> int:
+        assert set(dialog.labels) == set(wanted)
+        dialog.name_edit.setText("O. Owner")
+        return int(AgreeDialog.DialogCode.Accepted)
+
+    monkeypatch.setattr(AgreeDialog, "exec", sign)
+    QTimer.singleShot(0, pick)
+    window.actions_by_id[ActionId.WEIGH].trigger()
+    qtbot.waitUntil(lambda: workplace.sets.agreed is not None and workplace.sets.is_ready, timeout=60_000)
+    assert session.survey is survey, "agreeing changes no answer"
+    agreed = workplace.sets.agreed
+    assert agreed is not None
+    assert {one.label: tuple(link.ref for link in one.set) for one in agreed.positions} == wanted
+    for label in wanted:
+        plan = workplace.sets.agreed_plan(label)
+        assert plan is not None
+        assert standing_of(plan) is AgreedStanding.HOLDS
 
 
 def test_chart_and_table_hold_the_same_points_in_hand(qtbot: QtBot, dialog: WeighingDialog) -> None:

@@ -275,6 +275,23 @@ class AgreementService:
         origin = AgreementOrigin(kind=AgreementKind.CONVERSION, by=by, reason=reason, way=way)
         return self.agree_plan(self.converted_plan(shown), origin, only, survey_id)
 
+    def agree_picked(
+        self,
+        picked: SitePlan,
+        *,
+        by: str,
+        reason: str = "",
+        only: Sequence[str] = (),
+        survey_id: int | None = None,
+    ) -> AgreedSets:
+        """Agree on sets that a person picked among others, whatever would be planned; other positions stay as agreed.
+
+        ``only`` names some of those picked. Raise ``InputFault``.
+        """
+        _check_name(by, reason)
+        origin = AgreementOrigin(kind=AgreementKind.PERSON, by=by, reason=reason)
+        return self.agree_plan(picked, origin, only or [one.position.label for one in picked.positions], survey_id)
+
     def agree_plan(
         self, site_plan: SitePlan, origin: AgreementOrigin, only: Sequence[str] = (), survey_id: int | None = None
     ) -> AgreedSets:

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.front import FrontAxis, PositionFront, StationFront
     from spoutline.model.limit import RuleTables
+    from spoutline.model.plan import SitePlan
     from spoutline.model.pricing import PriceList
     from spoutline.model.quotation_terms import Terms
     from spoutline.model.survey import Position, Survey
@@ -98,6 +99,15 @@ class WeighingService:
             (axis,), tuple(one for one in FrontAxis if one in there and one is not FrontAxis.PRICE) if there else ()
         )
         return station_front(survey, context, StationQuestion(axis, free, cost), progress)
+
+    def picked_sets(self, survey: Survey, found: PositionFront | StationFront, at: int) -> SitePlan:
+        """Return the sets of a point, place ``at``, as a plan of the positions that it is of.
+
+        Raise ``InputFault`` where a position asks for a part that the point does not have.
+        """
+        from spoutline.planning.weighing.agreeing import picked_sets
+
+        return picked_sets(survey, found, at, self._context(survey, None))
 
     def paper(
         self,

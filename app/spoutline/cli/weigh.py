@@ -21,6 +21,7 @@ from spoutline.model.worded import Worded
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.model.front import FrontAxis, PositionFront, StationFront
+    from spoutline.model.plan import SitePlan
     from spoutline.model.quotation_terms import Terms
     from spoutline.model.survey import Survey
 
@@ -60,21 +61,40 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--take", metavar="NUMBER", type=int, help="number of a line: --accept then asks for the parts of that set"
     )
+    parser.add_argument(
+        "--agree", metavar="NUMBER", type=int, help="number of a line: its sets are agreed on in the book"
+    )
+    parser.add_argument("--by", metavar="NAME", default="", help="who agrees")
+    parser.add_argument("--reason", metavar="TEXT", default="", help="why; kept with the agreement")
     outputs = OutputArguments(parser)
     outputs.add_paper("--pdf", "write chart and table here")
     outputs.add("--accept", FileForm.JSON, "write the survey that asks for the parts of the set taken here")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
-def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+def _check_wishes(arguments: argparse.Namespace) -> None:
+    """Refuse what a set is taken or agreed on by where half of it is missing, or both are wanted."""
+    wrong = []
     if (arguments.take is None) != (arguments.accept is None):
         wanted = "name the number of a line with --take and the file for the survey with --accept"
-        raise InputFault((InputProblem("", "--take", repr(arguments.take), wanted),))
+        wrong.append(InputProblem("", "--take", repr(arguments.take), wanted))
+    if (arguments.agree is None) != (not arguments.by):
+        wanted = "name the number of a line with --agree and who agrees with --by"
+        wrong.append(InputProblem("", "--agree", repr(arguments.agree), wanted))
+    if arguments.take is not None and arguments.agree is not None:
+        wrong.append(InputProblem("", "--agree", str(arguments.agree), "write either --take or --agree, not both"))
+    if wrong:
+        raise InputFault(tuple(wrong))
+
+
+def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    _check_wishes(arguments)
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     terms = None if arguments.terms is None else workbench.quoting().read_terms(arguments.terms)
     found = _found(workbench, survey, arguments, terms)
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
+    picked = None if arguments.agree is None else _picked(workbench, survey, found, arguments.agree)
     contents: dict[Path, bytes] = {}
     if arguments.pdf is not None:
         form = form_of(arguments.pdf)
@@ -85,6 +105,12 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.accept] = survey_to_json(_taken(survey, found, arguments.take)).encode()
     with arguments.output_plan.staged(contents) as files:
         files.place()
+    told = [f"written to {path}" for path in contents]
+    if picked is not None:
+        from spoutline.cli.agree import entry_line
+
+        entry = workbench.agreeing().agree_picked(picked, by=arguments.by, reason=arguments.reason)
+        told.append(entry_line(entry, story))
     if arguments.json:
         _print_json(workbench, survey, found)
     else:
@@ -92,8 +118,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         from spoutline.cli.weigh_text import weigh_lines
 
         write_standard_output("".join(f"{printable(line)}\n" for line in weigh_lines(found, story)))
-    for path in contents:
-        sys.stderr.write(f"written to {path}\n")
+    sys.stderr.write("".join(f"{line}\n" for line in told))
     return ExitCode.FITS if found.points else ExitCode.DOES_NOT_FIT
 
 
@@ -127,12 +152,21 @@ def _taken(survey: Survey, found: PositionFront | StationFront, number: int) -> 
     from spoutline.model.front import PositionFront
     from spoutline.planning.weighing.taking import station_taking, survey_taking
 
-    if not 1 <= number <= len(found.points):
-        wanted = Worded("use a number from 1 to {count}", count=len(found.points))
-        raise InputFault((InputProblem("", "--take", str(number), wanted),))
+    _check_number(found, number, "--take")
     if isinstance(found, PositionFront):
         return survey_taking(survey, (found.label,), found.points[number - 1])
     return station_taking(found, found.points[number - 1])
+
+
+def _picked(workbench: Workbench, survey: Survey, found: PositionFront | StationFront, number: int) -> SitePlan:
+    _check_number(found, number, "--agree")
+    return workbench.weighing().picked_sets(survey, found, number - 1)
+
+
+def _check_number(found: PositionFront | StationFront, number: int, option: str) -> None:
+    if not 1 <= number <= len(found.points):
+        wanted = Worded("use a number from 1 to {count}", count=len(found.points))
+        raise InputFault((InputProblem("", option, str(number), wanted),))
 
 
 def _print_json(workbench: Workbench, survey: Survey, found: PositionFront | StationFront) -> None:

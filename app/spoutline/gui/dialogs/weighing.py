@@ -38,16 +38,21 @@ from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.front import FrontAxis, PositionFront, StationFront
+from spoutline.model.plan import SitePlan
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.survey import Survey
 from spoutline.whole_files import write_file
 
-_ASK, _FILE = JobKey(JobKind.WEIGH), JobKey(JobKind.FILE, "weighing")
+_ASK, _PICK, _FILE = JobKey(JobKind.WEIGH), JobKey(JobKind.WEIGH, "picked"), JobKey(JobKind.FILE, "weighing")
 _USUAL = (FrontAxis.PRICE, FrontAxis.LEAD, FrontAxis.FLOW)
 
 
 class WeighingDialog(FormDialog):
-    """Weighs sets; once accepted, ``after`` is the survey that asks for the parts taken, ``said`` names the change."""
+    """Weighs sets; once accepted, one of two things was wanted.
+
+    ``after`` is the survey that asks for the parts taken, ``said`` names the change. ``agreed`` are the sets to agree
+    on, as a plan of their positions.
+    """
 
     help_topic = "weighing"
 
@@ -58,6 +63,7 @@ class WeighingDialog(FormDialog):
         self._known: dict[bool, PositionFront | StationFront] = {}
         self.found: PositionFront | StationFront | None = None
         self.after: Survey | None = None
+        self.agreed: SitePlan | None = None
         self.said = ""
         lead = tr("Every set shown is one that no other outdoes on the axes chosen. Taking one asks for its parts.")
         self.body.addWidget(plain_label(lead, "quiet", wraps=True))
@@ -72,7 +78,14 @@ class WeighingDialog(FormDialog):
         self.paper_button.setAutoDefault(False)
         self.paper_button.clicked.connect(self.save_paper)
         self.foot.insertWidget(0, self.paper_button)
+        self.agree_button = QPushButton(tr("A&gree on this set…"), self)
+        self.agree_button.setToolTip(
+            tr("Papers show it from then on. At a station, the sets of all positions at once.")
+        )
+        self.agree_button.setAutoDefault(False)
+        self.agree_button.clicked.connect(self.agree)
         self.add_buttons(tr("&Take this set"))
+        self.foot.insertWidget(self.foot.count() - 1, self.agree_button)
         self.accept_button.setDefault(False)
         self.accept_button.setAutoDefault(False)
         self.resize(1080, 640)
@@ -278,8 +291,8 @@ class WeighingDialog(FormDialog):
         self.chart.show_chart(None)
         self.model.show_nodes(())
         self.told_label.clear()
-        self.accept_button.setEnabled(False)
-        self.paper_button.setEnabled(False)
+        for button in (self.accept_button, self.agree_button, self.paper_button):
+            button.setEnabled(False)
         self.progress_row.show_running(False)
 
     def _fail(self, fault: Exception) -> None:
@@ -305,6 +318,7 @@ class WeighingDialog(FormDialog):
         self.chart.show_picked(at, words)
         self.tree.pick(self.model.index(at, 0))
         self.accept_button.setEnabled(True)
+        self.agree_button.setEnabled(True)
 
     def _on_row(self, record: object) -> None:
         if isinstance(record, int) and record != self.picked:
@@ -323,6 +337,20 @@ class WeighingDialog(FormDialog):
             self.after = station_taking(found, found.points[at])
         self.said = f"{title_text(found, self._tools.story)}, {at + 1}"
         super().accept()
+
+    def agree(self) -> None:
+        """Close with the set in hand, or with those of all positions, as sets to agree on; a fault is told."""
+        found, at, service, survey = self.found, self.picked, self._tools.workbench.weighing(), self._survey
+        if found is None or at is None:
+            return
+        self._tools.jobs.cancel(_ASK)
+
+        def close(picked: SitePlan) -> None:
+            self.agreed = picked
+            self.said = f"{title_text(found, self._tools.story)}, {at + 1}"
+            super(WeighingDialog, self).accept()
+
+        self._tools.jobs.start(_PICK, lambda _: service.picked_sets(survey, found, at), close, self._fail)
 
     def save_paper(self) -> None:
         """Ask for a file and write chart and table into it."""

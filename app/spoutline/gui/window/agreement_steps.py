@@ -65,6 +65,14 @@ class AgreementSteps(QObject):
         agree = partial(service.agree_on, conversion, survey_id=survey_id)
         self._ask(lead, plans, (), lambda by, why, only: agree(by=by, reason=why, only=only))
 
+    def agree_picked(self, picked: SitePlan, said: str) -> None:
+        """Ask who agrees on sets that a person picked, and on which of them; ``said`` tells where they come from."""
+        session = self._context.session
+        agree = partial(session.workbench.agreeing().agree_picked, picked, survey_id=session.stored.id)
+        lead = tr("The sets picked: {0}. Papers show what is agreed from then on.").format(said)
+        labels = [one.position.label for one in picked.positions]
+        self._ask(lead, picked.positions, labels, lambda by, why, only: agree(by=by, reason=why, only=only))
+
     def withdraw(self) -> None:
         """Ask who takes the last agreement back, and why."""
         session, sets = self._context.session, self._context.sets

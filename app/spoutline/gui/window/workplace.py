@@ -117,7 +117,7 @@ class Workplace(QWidget):
         self.agreeing = AgreementSteps(self.context, notify, self)
         self.what_if = WhatIfSteps(self.context, self)
         self.no_set = NoSetSteps(self.context, self)
-        self.weighing = WeighingSteps(self.context, self)
+        self.weighing = WeighingSteps(self.context, self.agreeing.agree_picked, self)
         self._is_narrow, self._stacking = False, Stacking()
         self._divided: dict[str, list[int]] = {}
         self._build()
