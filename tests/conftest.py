@@ -25,7 +25,7 @@ from hypothesis.internal.conjecture import providers
 
 from examples import QUICK, WHOLE
 from postgresql_server import server_programs
-from program_runs import Done, Spoutline
+from program_runs import Done, Run, Spoutline
 
 if TYPE_CHECKING:
     from open_stores import OpenStores
@@ -300,5 +300,21 @@ def spoutline(
         assert "Traceback" not in err
         assert "Traceback" not in out
         return Done(int(code), out, err)
+
+    return go
+
+
+@pytest.fixture
+def own_run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
+    """Return a function that runs commands on a book of the test's own, in its folder, and returns what they say.
+
+    A command that ends with another code than ``expect`` fails the test.
+    """
+    monkeypatch.chdir(tmp_path)
+
+    def go(*arguments: object, expect: int = 0) -> str:
+        done = spoutline("--database", own_database, *arguments)
+        assert done.code == expect, done.err
+        return done.out + done.err
 
     return go

@@ -16,3 +16,4 @@ class Done:
 
 
 Spoutline = Callable[..., Done]
+Run = Callable[..., str]  # of the arguments of a command: what it said; `own_run` is one

@@ -5,7 +5,6 @@ from __future__ import annotations
 import contextlib
 import json
 import re
-from collections.abc import Callable
 from decimal import Decimal
 from html import unescape
 from pathlib import Path
@@ -13,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from paper_text import text_of
-from program_runs import Spoutline
+from program_runs import Run
 from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.bootstrap.demos import demo_survey
@@ -41,21 +40,14 @@ FIELDS = (
     "--telephone", "555-0134", "--email", "merle@example.org", "--tax-number", "TX-77", "--payment", "Net 45",
     "--discount", "hoses = 20", "--discount", "nozzles=15",
 )  # fmt: skip
-Run = Callable[..., str]
 
 
 @pytest.fixture
-def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
-    monkeypatch.chdir(tmp_path)
+def run(own_run: Run) -> Run:
     Path("survey.json").write_text(demo_survey("marina").model_dump_json(round_trip=True))
     Path("terms.toml").write_text(TERMS.format(method="list_less_discount"))
 
-    def go(*arguments: object, expect: int = 0) -> str:
-        done = spoutline("--database", own_database, *arguments)
-        assert done.code == expect, done.err
-        return done.out + done.err
-
-    return go
+    return own_run
 
 
 def names(run: Run, *words: str) -> list[str]:

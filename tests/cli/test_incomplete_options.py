@@ -6,14 +6,15 @@ The expectations are relations between what the program says in different places
 from __future__ import annotations
 
 import io
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 import openpyxl
 import pytest
 
 from paper_text import page_text, text_of
-from program_runs import Spoutline
+from program_runs import Run
+from short_terms import RECONNECTABLE, SINGLE_USE, short_terms
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.quotation import Quotation
@@ -21,14 +22,7 @@ from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
-TERMS = """
-[seller]
-name = "Hedgerow Supply"
-[customer]
-name = "Hollow Ford Fuels"
-[heading]
-number = "HS-{number}"
-dated = 2026-11-25
+TRADE = """
 [labour]
 hourly_rate = 62.00
 [[labour.tasks]]
@@ -39,29 +33,10 @@ hours = 0.75
 name = "Sales tax"
 percent = 6.25
 on = ["goods"]
-[[options]]
-title = "Single-use"
-breakaway = "single_use"
-[[options]]
-title = "Reconnectable"
-breakaway = "reconnectable"
 """
 SI = Display(UnitSystem.SI)
 # a position of this station asks for a breakaway that can be put together again, so that one option leaves it out
 STATION, LEFT_OUT = "conversion_balance", "2B E10"
-Run = Callable[..., str]
-
-
-@pytest.fixture
-def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
-    monkeypatch.chdir(tmp_path)
-
-    def go(*arguments: object, expect: int = 0) -> str:
-        done = spoutline("--database", own_database, *arguments)
-        assert done.code == expect, done.err
-        return done.out + done.err
-
-    return go
 
 
 @pytest.fixture
@@ -73,7 +48,7 @@ def bench(own_database: Path) -> Iterator[Workbench]:
 
 def terms(number: int) -> Path:
     path = Path(f"terms{number}.toml")
-    path.write_text(TERMS.format(number=number))
+    path.write_text(short_terms(f"HS-{number}", TRADE, SINGLE_USE, RECONNECTABLE))
     return path
 
 
@@ -107,9 +82,9 @@ def test_the_difference_for_common_hoses_is_that_of_a_quotation_of_those_alone(
     assert other_alone.on_common is None, "both cover the same hoses now"
 
 
-def test_coverage_stands_on_page_one_in_the_columns_and_in_the_workbook(run: Run) -> None:
+def test_coverage_stands_on_page_one_in_the_columns_and_in_the_workbook(own_run: Run) -> None:
     survey = survey_file(demo_survey(STATION))
-    told = run("quote", survey, "--terms", terms(1), "--pdf", "q.pdf", "--xlsx", "q.xlsx", expect=1)
+    told = own_run("quote", survey, "--terms", terms(1), "--pdf", "q.pdf", "--xlsx", "q.xlsx", expect=1)
     assert "covers 4 of 5 hoses" in told
     assert "covers 5 of 5 hoses" in told
     assert "against the first option for the 4 hoses that both cover" in told
@@ -126,26 +101,26 @@ def test_coverage_stands_on_page_one_in_the_columns_and_in_the_workbook(run: Run
     assert any(text.startswith("Total for the hoses that both cover") and "(4)" in text for text in other)
 
 
-def test_an_incomplete_option_is_issued_on_a_named_persons_word_alone(run: Run) -> None:
+def test_an_incomplete_option_is_issued_on_a_named_persons_word_alone(own_run: Run) -> None:
     survey = survey_file(demo_survey(STATION))
-    run("quotation", "keep", survey, "--terms", terms(2))
-    told = run("quotation", "issue", 1, "--by", "R. Example", expect=2)
+    own_run("quotation", "keep", survey, "--terms", terms(2))
+    told = own_run("quotation", "issue", 1, "--by", "R. Example", expect=2)
     assert "covers 4 of 5 hoses" in told
     assert LEFT_OUT in told
-    assert " draft" in run("quotation", "show", 1).splitlines()[0]
-    run("quotation", "issue", 1, "--by", "R. Example", "--incomplete", "customer keeps that hose", "--pdf", "q.pdf")
+    assert " draft" in own_run("quotation", "show", 1).splitlines()[0]
+    own_run("quotation", "issue", 1, "--by", "R. Example", "--incomplete", "customer keeps that hose", "--pdf", "q.pdf")
     first_page = page_text("q.pdf", 0)
     assert "issued so by R. Example: customer keeps that hose" in first_page
-    assert run("quotation", "show", "HS-2") == run("quotation", "show", 1)
-    assert "issued so by R. Example: customer keeps that hose" in run("quotation", "show", 1)
+    assert own_run("quotation", "show", "HS-2") == own_run("quotation", "show", 1)
+    assert "issued so by R. Example: customer keeps that hose" in own_run("quotation", "show", 1)
 
 
-def test_the_word_is_kept_in_the_revision_and_asked_for_again_in_the_next(bench: Workbench, run: Run) -> None:
+def test_the_word_is_kept_in_the_revision_and_asked_for_again_in_the_next(bench: Workbench, own_run: Run) -> None:
     survey = survey_file(demo_survey(STATION))
-    run("quotation", "keep", survey, "--terms", terms(3))
-    run("quotation", "issue", 1, "--by", "R. Example", "--incomplete", "as asked")
+    own_run("quotation", "keep", survey, "--terms", terms(3))
+    own_run("quotation", "issue", 1, "--by", "R. Example", "--incomplete", "as asked")
     (word,) = bench.quoting().at_revision(1, 1).incomplete_words
     assert (word.option, word.labels, word.by, word.reason) == ("Single-use", (LEFT_OUT,), "R. Example", "as asked")
-    run("quotation", "revise", 1, survey, "--terms", terms(3))
-    run("quotation", "issue", 1, "--by", "R. Example", expect=2)
+    own_run("quotation", "revise", 1, survey, "--terms", terms(3))
+    own_run("quotation", "issue", 1, "--by", "R. Example", expect=2)
     assert bench.quoting().at_revision(1, 2).incomplete_words == ()

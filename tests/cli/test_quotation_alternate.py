@@ -6,23 +6,16 @@ A person's prices make the difference: four breakaways at 95.50 instead of 40.00
 from __future__ import annotations
 
 import json
-from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
-from program_runs import Spoutline
+from program_runs import Run
+from short_terms import short_terms
 from spoutline.bootstrap.demos import demo_survey
 
-TERMS = """
-[seller]
-name = "Hedgerow Supply"
-[customer]
-name = "Hollow Ford Fuels"
-[heading]
-number = "TA-1"
-dated = 2026-11-25
+MORE = """
 [[overrides]]
 part = "LS-B101"
 unit_price = 40.00
@@ -40,22 +33,15 @@ note = "goes together again after a pull"
 [[options]]
 title = "Only"
 """
-Run = Callable[..., str]
 
 
 @pytest.fixture
-def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
-    monkeypatch.chdir(tmp_path)
+def run(own_run: Run) -> Run:
     Path("survey.json").write_text(demo_survey("small_town").model_dump_json(round_trip=True))
-    Path("terms.toml").write_text(TERMS)
+    Path("terms.toml").write_text(short_terms("TA-1", MORE))
 
-    def go(*arguments: object, expect: int = 0) -> str:
-        done = spoutline("--database", own_database, *arguments)
-        assert done.code == expect, done.err
-        return done.out + done.err
-
-    go("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
-    return go
+    own_run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
+    return own_run
 
 
 def kept(run: Run) -> tuple[int, str, Decimal]:

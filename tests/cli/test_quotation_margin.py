@@ -10,7 +10,6 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
 
@@ -19,50 +18,31 @@ import pytest
 
 from documents.html_reading import shown_text
 from paper_text import pages_of, text_of
-from program_runs import Spoutline
+from program_runs import Run
+from short_terms import RECONNECTABLE, SINGLE_USE, short_terms
 from spoutline.bootstrap.demos import demo_survey
 
-TERMS = """
-[seller]
-name = "Hedgerow Supply"
-[customer]
-name = "Hollow Ford Fuels"
-[heading]
-number = "HS-{number}"
-dated = 2026-11-25
+TRADE = """
 [[buying]]
 percent = {buying}
 [selling]
 method = "list_less_discount"
 percent = {selling}
-{more}
-[[options]]
-title = "Single-use"
-breakaway = "single_use"
-[[options]]
-title = "Reconnectable"
-breakaway = "reconnectable"
 """
 INTERNAL = "Internal, not for the customer"
 REASON = "kept for the long account"
-Run = Callable[..., str]
 
 
 @pytest.fixture
-def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
-    monkeypatch.chdir(tmp_path)
+def run(own_run: Run) -> Run:
     Path("survey.json").write_text(demo_survey("marina").model_dump_json(round_trip=True))
 
-    def go(*arguments: object, expect: int = 0) -> str:
-        done = spoutline("--database", own_database, *arguments)
-        assert done.code == expect, done.err
-        return done.out + done.err
-
-    return go
+    return own_run
 
 
 def keep(run: Run, number: int, buying: str, selling: str = "10", more: str = "") -> None:
-    Path("terms.toml").write_text(TERMS.format(number=number, buying=buying, selling=selling, more=more))
+    trade = TRADE.format(buying=buying, selling=selling)
+    Path("terms.toml").write_text(short_terms(f"HS-{number}", trade, more, SINGLE_USE, RECONNECTABLE))
     run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
 
 

@@ -5,32 +5,15 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
-from program_runs import Spoutline
+from program_runs import Run
+from short_terms import RECONNECTABLE, SINGLE_USE, short_terms
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.model.survey import Survey
-
-TERMS = """
-[seller]
-name = "Hedgerow Supply"
-[customer]
-name = "Hollow Ford Fuels"
-[heading]
-number = "{number}"
-dated = 2026-11-25
-[[options]]
-title = "Single-use"
-breakaway = "single_use"
-[[options]]
-title = "Reconnectable"
-breakaway = "reconnectable"
-"""
-Run = Callable[..., str]
 
 
 @pytest.fixture
@@ -39,24 +22,16 @@ def survey() -> Survey:
 
 
 @pytest.fixture
-def run(
-    spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, survey: Survey
-) -> Run:
-    monkeypatch.chdir(tmp_path)
+def run(own_run: Run, survey: Survey) -> Run:
     Path("before.json").write_text(survey.model_dump_json(round_trip=True))
     first = survey.positions[0]
     third = first.model_copy(update={"label": "9A"})
     after = survey.model_copy(update={"positions": (*survey.positions, third)})
     Path("after.json").write_text(after.model_dump_json(round_trip=True))
-    Path("terms.toml").write_text(TERMS.format(number="PV-1"))
+    Path("terms.toml").write_text(short_terms("PV-1", SINGLE_USE, RECONNECTABLE))
 
-    def go(*arguments: object, expect: int = 0) -> str:
-        done = spoutline("--database", own_database, *arguments)
-        assert done.code == expect, done.err
-        return done.out
-
-    go("quotation", "keep", "before.json", "--terms", "terms.toml", "--by", "R. Example")
-    return go
+    own_run("quotation", "keep", "before.json", "--terms", "terms.toml", "--by", "R. Example")
+    return own_run
 
 
 def ordered(run: Run, survey: str) -> dict[str, dict[str, tuple[int, Decimal]]]:
@@ -100,7 +75,7 @@ def test_the_preview_keeps_nothing_and_says_it_in_words(run: Run) -> None:
 
 def test_other_terms_are_compared_too(run: Run) -> None:
     freight = '[freight]\nmethod = "fixed"\namount = 12\n'
-    Path("dear.toml").write_text(freight + TERMS.format(number="PV-1"))
+    Path("dear.toml").write_text(freight + short_terms("PV-1", SINGLE_USE, RECONNECTABLE))
     told = json.loads(run("quotation", "preview", 1, "before.json", "--terms", "dear.toml", "--json"))
     for option in told["options"]:
         assert Decimal(option["total"]["difference"]) == 12
@@ -108,7 +83,5 @@ def test_other_terms_are_compared_too(run: Run) -> None:
         assert option["lines"] == []
 
 
-def test_an_unknown_quotation_is_told(spoutline: Spoutline, run: Run, own_database: Path) -> None:
-    done = spoutline("--database", own_database, "quotation", "preview", "77", "after.json")
-    assert done.code == 2
-    assert "77" in done.err
+def test_an_unknown_quotation_is_told(run: Run) -> None:
+    assert "77" in run("quotation", "preview", "77", "after.json", expect=2)

@@ -10,38 +10,24 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
 
 import openpyxl
 import pytest
 
-from program_runs import Spoutline
+from program_runs import Run
+from short_terms import RECONNECTABLE, SINGLE_USE, short_terms
 from spoutline.bootstrap.demos import demo_survey
 
-TERMS = """
-[seller]
-name = "Hedgerow Supply"
-[customer]
-name = "Hollow Ford Fuels"
-[heading]
-number = "SO-1"
-dated = 2026-11-25
+TRADE = """
 [[buying]]
 percent = 37.31
 [selling]
 method = "list_less_discount"
 percent = 10
-[[options]]
-title = "Single-use"
-breakaway = "single_use"
-[[options]]
-title = "Reconnectable"
-breakaway = "reconnectable"
 """
 OPTION = "Single-use"
-Run = Callable[..., str]
 COLUMNS = (
     "Pos=line", "Article=part_number", "Text=description", "Qty=quantity", "Packs=quantity:packs", "Net each=unit_cost",
     "Net=cost", "Account=fixed:4711; north", "Kilos=mass", "Pounds=mass:pounds", "Day=dated", "Your no.=order",
@@ -49,18 +35,12 @@ COLUMNS = (
 
 
 @pytest.fixture
-def run(spoutline: Spoutline, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
-    monkeypatch.chdir(tmp_path)
+def run(own_run: Run) -> Run:
     Path("survey.json").write_text(demo_survey("marina").model_dump_json(round_trip=True))
-    Path("terms.toml").write_text(TERMS)
+    Path("terms.toml").write_text(short_terms("SO-1", TRADE, SINGLE_USE, RECONNECTABLE))
 
-    def go(*arguments: object, expect: int = 0) -> str:
-        done = spoutline("--database", own_database, *arguments)
-        assert done.code == expect, done.err
-        return done.out + done.err
-
-    go("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
-    return go
+    own_run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
+    return own_run
 
 
 def keep(run: Run, name: str, *more: str, columns: tuple[str, ...] = COLUMNS) -> str:

@@ -21,6 +21,7 @@ from pytestqt.qtbot import QtBot
 from gui.conftest import wait_for_plans
 from paper_text import text_of
 from program_runs import Spoutline
+from short_terms import RECONNECTABLE, SINGLE_USE, short_terms
 from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
@@ -42,20 +43,7 @@ from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.survey import Survey
 
 DAY = date(2026, 11, 25)  # of the terms: prices and validity count from it
-TERMS = """
-[seller]
-name = "Hedgerow Supply"
-[customer]
-name = "Hollow Ford Fuels"
-[heading]
-number = "{number}"
-dated = 2026-11-25
-[[options]]
-title = "Single-use"
-breakaway = "single_use"
-[[options]]
-title = "Reconnectable"
-breakaway = "reconnectable"
+LOW_PERMEATION = """
 [[options]]
 title = "Low-permeation"
 breakaway = "single_use"
@@ -347,7 +335,7 @@ def quotation_page(window: MainWindow, workplace: Workplace) -> QuotationPage:
 def kept_quotation(qtbot: QtBot, page: QuotationPage, folder: Path, number: str) -> None:
     """Quote the survey that is open with three options and keep the quotation as a draft, by mouse and keyboard."""
     path = folder / "terms.toml"
-    path.write_text(TERMS.format(number=number), encoding="utf-8")
+    path.write_text(short_terms(number, SINGLE_USE, RECONNECTABLE, LOW_PERMEATION), encoding="utf-8")
     QTest.keyClicks(page.panel.name_edit, "Odile")
     page.terms.use_file(path)
     qtbot.mouseClick(page.panel.offer.make_button, Qt.MouseButton.LeftButton)
