@@ -55,9 +55,11 @@ def test_window_is_there_before_the_stores_are_opened(
     window.jobs.close()
 
 
-def test_first_paint_needs_neither_database_nor_pdf_nor_units() -> None:
+def test_first_paint_needs_neither_database_nor_surveys_nor_pdf_nor_units() -> None:
     heavy = ("sqlalchemy", "alembic", "reportlab", "pint", "fluids", "numpy", "scipy", "openpyxl", "pypdfium2")
-    code = f"import sys; import spoutline.gui.window.start; print([name for name in {heavy!r} if name in sys.modules])"
+    heavy += ("pydantic", "spoutline.model.survey", "logging.handlers")
+    wanted = "import spoutline.gui.window.start; import spoutline.bootstrap.workbench; import spoutline.cli.main"
+    code = f"import sys; {wanted}; print([name for name in {heavy!r} if name in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
 

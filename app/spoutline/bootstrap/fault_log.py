@@ -6,15 +6,11 @@ come into a report only where the person adds them.
 
 from __future__ import annotations
 
-import logging
-import platform
 import sys
 import threading
 import traceback
 from collections.abc import Iterator
-from contextlib import closing
 from datetime import UTC, datetime
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 
 import spoutline
@@ -38,6 +34,8 @@ def log_folder() -> Path:
 
 def fault_report(fault: BaseException, *, with_words: bool = False) -> str:
     """Return what a report of a fault says; ``with_words`` adds the fault's own words, without passwords in them."""
+    import platform
+
     lines = [f"Spoutline {spoutline.__version__}, Python {platform.python_version()}, {sys.platform}"]
     for one, joint in _chain(fault):
         if joint:
@@ -60,24 +58,16 @@ class FaultLog:
 
     def write(self, fault: BaseException) -> Path | None:
         """Add one fault and return the file; None where it cannot be written."""
+        from spoutline.bootstrap.rotating_file import add_to_rotating  # seldom needed, and logging takes time to load
+
         text = f"{datetime.now(UTC):%Y-%m-%d %H:%M:%SZ} {fault_report(fault)}"
         with self._writing:
             try:
                 self._path.parent.mkdir(parents=True, exist_ok=True)
-                handler = _Handler(
-                    self._path, maxBytes=LARGEST_BYTES, backupCount=FORMER_FILES, encoding="utf-8", errors="replace"
-                )
-                with closing(handler):
-                    handler.emit(logging.LogRecord("spoutline", logging.ERROR, "", 0, "%s", (text,), None))
+                add_to_rotating(self._path, text, LARGEST_BYTES, FORMER_FILES)
             except OSError:
                 return None
         return self._path
-
-
-class _Handler(RotatingFileHandler):
-    def handleError(self, record: logging.LogRecord) -> None:  # noqa: N802 - logging's own
-        """Hand a failure on to who writes, instead of printing it, as logging calls it."""
-        raise  # noqa: PLE0704 - called while the failure is handled
 
 
 def _chain(fault: BaseException) -> Iterator[tuple[BaseException, str]]:

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.language import Language
+
+if TYPE_CHECKING:
+    from spoutline.model.catalogue_edition import EditionRef
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,13 +8,13 @@ from typing import TYPE_CHECKING, Protocol
 
 from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import Settings, cache_folder, user_folder
-from spoutline.model.catalogue_edition import EditionRef
 
 if TYPE_CHECKING:
     from spoutline.book.book import Book
     from spoutline.book.quotations import QuotationBook
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.store import CatalogueStore
+    from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.faults import InputNote
     from spoutline.model.survey import Survey
 
@@ -79,6 +79,8 @@ class Stores:
         if self._settings.catalogue is not None:
             return self._settings.catalogue
         if survey is not None and survey.catalogue:
+            from spoutline.model.catalogue_edition import EditionRef
+
             return EditionRef.from_text(survey.catalogue, "survey.catalogue")
         return self.shelf().chosen()
 
@@ -91,6 +93,7 @@ class Stores:
 
     def newest(self, name: str) -> CatalogueStore | None:
         """Return the newest edition of a catalogue; None where the book has none of this name, or no edition of it."""
+        from spoutline.model.catalogue_edition import EditionRef
         from spoutline.model.faults import InputFault
 
         try:

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.preferences import OpenWith
     from spoutline.explain.phrases.command_words import CommandWords
     from spoutline.explain.phrases.refusal_words import RefusalWords
+    from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.survey import Survey
 
 WINDOW = "window"
@@ -63,16 +64,23 @@ def _run(argv: Sequence[str], open_window: OpenWindow, language: Language) -> in
     except (InputFault, StoreFault) as fault:
         return _end(_lines(fault), ExitCode.BAD_INPUT)
     from spoutline.bootstrap import open_workbench
-    from spoutline.cli.files import tell_note
 
     workbench = open_workbench(settings)
     try:
         code = _guarded(workbench, arguments, open_window)
-        for note in workbench.reading_notes():
-            tell_note(note)
+        _tell_notes(workbench)
         return code
     finally:
         workbench.close()
+
+
+def _tell_notes(workbench: Workbench) -> None:
+    notes = workbench.reading_notes()
+    if notes:
+        from spoutline.cli.files import tell_note
+
+        for note in notes:
+            tell_note(note)
 
 
 def _opened_file(argv: Sequence[str]) -> str:
@@ -116,16 +124,23 @@ def _refusals(language: Language) -> RefusalWords:
 
 def _settings(arguments: argparse.Namespace) -> Settings:
     from spoutline.bootstrap import Settings
-    from spoutline.model.catalogue_edition import EditionRef
 
-    planned_with: str | None = getattr(arguments, "planned_with", None)
     return Settings(
         database=getattr(arguments, "database", None),
         profiles=getattr(arguments, "profiles", None),
         price_lists=tuple(getattr(arguments, "price_lists", None) or ()),
         language=_language(arguments),
-        catalogue=None if planned_with is None else EditionRef.from_text(planned_with, "--catalogue"),
+        catalogue=_edition(arguments),
     )
+
+
+def _edition(arguments: argparse.Namespace) -> EditionRef | None:
+    planned_with: str | None = getattr(arguments, "planned_with", None)
+    if planned_with is None:
+        return None
+    from spoutline.model.catalogue_edition import EditionRef
+
+    return EditionRef.from_text(planned_with, "--catalogue")
 
 
 def _language(arguments: argparse.Namespace) -> Language:
@@ -206,9 +221,11 @@ def _named_survey(arguments: argparse.Namespace) -> Survey | None:
         from spoutline.bootstrap.demos import DEFAULT_DEMO, demo_survey
 
         return demo_survey(DEFAULT_DEMO if arguments.demo is _FIRST_DEMO else arguments.demo)
+    if getattr(arguments, "survey", None) is None:
+        return None
     from spoutline.cli.files import read_survey
 
-    return read_survey(arguments.survey) if getattr(arguments, "survey", None) is not None else None
+    return read_survey(arguments.survey)
 
 
 @lru_cache(maxsize=len(Language))

@@ -7,10 +7,13 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
+from typing import TYPE_CHECKING
 
-from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.quantity import Dimension
-from spoutline.model.survey import Position, Site
+
+if TYPE_CHECKING:
+    from spoutline.model.conversion_answers import ConversionAnswers
+    from spoutline.model.survey import Position, Site
 
 
 class Step(StrEnum):
