@@ -1208,6 +1208,10 @@
    <translation>Und leichte Lieferwagen</translation>
   </message>
   <message>
+   <source>And the spares of its quotation</source>
+   <translation>Und die Ersatzteile ihres Angebots</translation>
+  </message>
+  <message>
    <source>Another blend to compare</source>
    <translation>Weitere Beimischung zum Vergleichen</translation>
   </message>
@@ -1468,6 +1472,10 @@
    <translation>K&amp;lima</translation>
   </message>
   <message>
+   <source>C&amp;ount them so</source>
+   <translation>&amp;So zählen</translation>
+  </message>
+  <message>
    <source>C&amp;ustomer</source>
    <translation>&amp;Kunde</translation>
   </message>
@@ -1704,6 +1712,14 @@
    <translation>Schließen und die Änderungen &amp;verlieren</translation>
   </message>
   <message>
+   <source>Close the count {0}</source>
+   <translation>Zählung {0} abschließen</translation>
+  </message>
+  <message>
+   <source>Close the count…</source>
+   <translation>Zählung abschließen…</translation>
+  </message>
+  <message>
    <source>Co&amp;py report</source>
    <translation>Bericht &amp;kopieren</translation>
   </message>
@@ -1882,6 +1898,10 @@
   <message>
    <source>Counted</source>
    <translation>Gezählt</translation>
+  </message>
+  <message>
+   <source>Counted as</source>
+   <translation>Gezählt als</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
@@ -2466,6 +2486,10 @@
   <message>
    <source>Entries</source>
    <translation>Einträge</translation>
+  </message>
+  <message>
+   <source>Entries of this name belong to one job; what it took already is left out.</source>
+   <translation>Einträge dieses Namens gehören zu einer Arbeit; was sie schon entnahm, bleibt weg.</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -3288,6 +3312,10 @@
    <translation>Seine Nummer; ein Teil derselben Art.</translation>
   </message>
   <message>
+   <source>Job</source>
+   <translation>Arbeit</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Beurteilt mit der Dieselfamilie</translation>
   </message>
@@ -4104,6 +4132,10 @@
    <translation>Nicht bereit</translation>
   </message>
   <message>
+   <source>Not scanned</source>
+   <translation>Nicht gescannt</translation>
+  </message>
+  <message>
    <source>Not surveyed yet</source>
    <translation>Noch nicht aufgenommen</translation>
   </message>
@@ -4354,6 +4386,10 @@
   <message>
    <source>Once for each</source>
    <translation>Einmal für jeden</translation>
+  </message>
+  <message>
+   <source>Once more, whatever was taken already</source>
+   <translation>Noch einmal, was auch schon entnommen ist</translation>
   </message>
   <message>
    <source>Once, or before the lines are added up.</source>
@@ -6672,6 +6708,18 @@
    <translation>Entnommen</translation>
   </message>
   <message>
+   <source>Taken already</source>
+   <translation>Schon entnommen</translation>
+  </message>
+  <message>
+   <source>Taken already: {0}.</source>
+   <translation>Schon entnommen: {0}.</translation>
+  </message>
+  <message>
+   <source>Taken and not needed, to bring back: {0}.</source>
+   <translation>Entnommen und nicht gebraucht, zurückzubringen: {0}.</translation>
+  </message>
+  <message>
    <source>Taken for {0}.</source>
    <translation>Für {0} entnommen.</translation>
   </message>
@@ -6832,6 +6880,10 @@
    <translation>Das Buch hat nicht geantwortet, und es wurde nicht länger gewartet. Nachsehen, ob der Schritt getan ist.</translation>
   </message>
   <message>
+   <source>The book has no quotation of this survey.</source>
+   <translation>Das Buch hat kein Angebot zu dieser Aufnahme.</translation>
+  </message>
+  <message>
    <source>The book has not the content of this file.</source>
    <translation>Das Buch hat den Inhalt dieser Datei nicht.</translation>
   </message>
@@ -6870,6 +6922,14 @@
   <message>
    <source>The conversion could not be worked out: {reason}</source>
    <translation>Der Umbau ließ sich nicht ausarbeiten: {reason}</translation>
+  </message>
+  <message>
+   <source>The count {0} found everything that the book knows of.</source>
+   <translation>Die Zählung {0} hat alles gefunden, was das Buch kennt.</translation>
+  </message>
+  <message>
+   <source>The count {0} is closed. Parts counted so: {1}.</source>
+   <translation>Die Zählung {0} ist abgeschlossen. So gezählte Teile: {1}.</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
@@ -7166,6 +7226,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
    <translation>Diese Teile werden verbunden als ein Artikel verkauft. Zapfsäule zuerst, Fahrzeug zuletzt:</translation>
+  </message>
+  <message>
+   <source>These parts of {0} were not scanned in this count. Look for them first. Closing counts them as shown on the right; entries are only added, and each can be undone.</source>
+   <translation>Diese Teile von {0} wurden in dieser Zählung nicht gescannt. Zuerst nach ihnen suchen. Das Abschließen zählt sie wie rechts gezeigt; Einträge kommen nur hinzu, und jeder lässt sich aufheben.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
@@ -7886,6 +7950,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>What was found about it</source>
    <translation>Was dazu gefunden wurde</translation>
+  </message>
+  <message>
+   <source>What was not scanned in it is listed, and counted as none where you say so</source>
+   <translation>Was in ihr nicht gescannt wurde, wird aufgezählt und auf Ihr Wort als nichts gezählt</translation>
   </message>
   <message>
    <source>What will change</source>
@@ -9232,6 +9300,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{0} fehlen, {1} auf jemandes Wort, {2} insgesamt.</translation>
   </message>
   <message>
+   <source>{0} more than the job needs: bring them back.</source>
+   <translation>{0} mehr, als die Arbeit braucht: zurückbringen.</translation>
+  </message>
+  <message>
    <source>{0} new, {1} changed, {2} as they were</source>
    <translation>{0} neu, {1} geändert, {2} wie zuvor</translation>
   </message>
@@ -9266,6 +9338,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} of {1} surveyed</source>
    <translation>{0} von {1} aufgenommen</translation>
+  </message>
+  <message>
+   <source>{0} of {1} that the job needs</source>
+   <translation>{0} von {1}, die die Arbeit braucht</translation>
   </message>
   <message>
    <source>{0} of {1}, {2} faulty</source>
@@ -9370,6 +9446,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{0} things to look at under the local rules of this site.</source>
    <translation>{0} Hinweise nach den örtlichen Regeln dieser Tankstelle.</translation>
+  </message>
+  <message>
+   <source>{0}, came since the count began</source>
+   <translation>{0}, kamen seit Beginn der Zählung</translation>
   </message>
   <message>
    <source>{0}: installed</source>

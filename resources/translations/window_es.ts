@@ -1208,6 +1208,10 @@
    <translation>Y camionetas</translation>
   </message>
   <message>
+   <source>And the spares of its quotation</source>
+   <translation>Y los repuestos de su oferta</translation>
+  </message>
+  <message>
    <source>Another blend to compare</source>
    <translation>Otra mezcla que comparar</translation>
   </message>
@@ -1468,6 +1472,10 @@
    <translation>&amp;Clima</translation>
   </message>
   <message>
+   <source>C&amp;ount them so</source>
+   <translation>C&amp;ontarlas así</translation>
+  </message>
+  <message>
    <source>C&amp;ustomer</source>
    <translation>&amp;Cliente</translation>
   </message>
@@ -1704,6 +1712,14 @@
    <translation>Cerrar y &amp;perder los cambios</translation>
   </message>
   <message>
+   <source>Close the count {0}</source>
+   <translation>Cerrar el recuento {0}</translation>
+  </message>
+  <message>
+   <source>Close the count…</source>
+   <translation>Cerrar el recuento…</translation>
+  </message>
+  <message>
    <source>Co&amp;py report</source>
    <translation>Co&amp;piar informe</translation>
   </message>
@@ -1882,6 +1898,10 @@
   <message>
    <source>Counted</source>
    <translation>Contado</translation>
+  </message>
+  <message>
+   <source>Counted as</source>
+   <translation>Contado como</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
@@ -2466,6 +2486,10 @@
   <message>
    <source>Entries</source>
    <translation>Entradas</translation>
+  </message>
+  <message>
+   <source>Entries of this name belong to one job; what it took already is left out.</source>
+   <translation>Los apuntes de este nombre son de un trabajo; lo que ya tomó no se vuelve a tomar.</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -3288,6 +3312,10 @@
    <translation>Su número; una pieza de la misma clase.</translation>
   </message>
   <message>
+   <source>Job</source>
+   <translation>Trabajo</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Se juzga con la familia del diésel</translation>
   </message>
@@ -4104,6 +4132,10 @@
    <translation>No lista</translation>
   </message>
   <message>
+   <source>Not scanned</source>
+   <translation>Sin escanear</translation>
+  </message>
+  <message>
    <source>Not surveyed yet</source>
    <translation>Aún sin levantar</translation>
   </message>
@@ -4354,6 +4386,10 @@
   <message>
    <source>Once for each</source>
    <translation>Una vez por cada</translation>
+  </message>
+  <message>
+   <source>Once more, whatever was taken already</source>
+   <translation>Otra vez, sin mirar lo ya tomado</translation>
   </message>
   <message>
    <source>Once, or before the lines are added up.</source>
@@ -6672,6 +6708,18 @@
    <translation>Tomado</translation>
   </message>
   <message>
+   <source>Taken already</source>
+   <translation>Ya tomado</translation>
+  </message>
+  <message>
+   <source>Taken already: {0}.</source>
+   <translation>Ya tomado: {0}.</translation>
+  </message>
+  <message>
+   <source>Taken and not needed, to bring back: {0}.</source>
+   <translation>Tomado y no necesario, por devolver: {0}.</translation>
+  </message>
+  <message>
    <source>Taken for {0}.</source>
    <translation>Tomado para {0}.</translation>
   </message>
@@ -6832,6 +6880,10 @@
    <translation>El libro no respondió y no se esperó más. Vea si el paso se dio.</translation>
   </message>
   <message>
+   <source>The book has no quotation of this survey.</source>
+   <translation>El libro no tiene ninguna oferta de este levantamiento.</translation>
+  </message>
+  <message>
    <source>The book has not the content of this file.</source>
    <translation>El libro no tiene el contenido de este archivo.</translation>
   </message>
@@ -6870,6 +6922,14 @@
   <message>
    <source>The conversion could not be worked out: {reason}</source>
    <translation>No se pudo calcular la conversión: {reason}</translation>
+  </message>
+  <message>
+   <source>The count {0} found everything that the book knows of.</source>
+   <translation>El recuento {0} encontró todo lo que conoce el libro.</translation>
+  </message>
+  <message>
+   <source>The count {0} is closed. Parts counted so: {1}.</source>
+   <translation>El recuento {0} está cerrado. Piezas contadas así: {1}.</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
@@ -7166,6 +7226,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
    <translation>Estas piezas se venden unidas entre sí, como un solo artículo. Primero la del surtidor, al final la del vehículo:</translation>
+  </message>
+  <message>
+   <source>These parts of {0} were not scanned in this count. Look for them first. Closing counts them as shown on the right; entries are only added, and each can be undone.</source>
+   <translation>Estas piezas de {0} no se escanearon en este recuento. Búsquelas primero. Al cerrarlo se cuentan como se ve a la derecha; los apuntes solo se añaden y cada uno se puede anular.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
@@ -7886,6 +7950,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>What was found about it</source>
    <translation>Qué se halló sobre ella</translation>
+  </message>
+  <message>
+   <source>What was not scanned in it is listed, and counted as none where you say so</source>
+   <translation>Se enumera lo que no se escaneó en él, y se cuenta como nada si usted lo dice</translation>
   </message>
   <message>
    <source>What will change</source>
@@ -9232,6 +9300,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{0} faltan, {1} por la palabra de una persona, {2} en total.</translation>
   </message>
   <message>
+   <source>{0} more than the job needs: bring them back.</source>
+   <translation>{0} más de lo que el trabajo necesita: devuélvalas.</translation>
+  </message>
+  <message>
    <source>{0} new, {1} changed, {2} as they were</source>
    <translation>{0} nuevos, {1} cambiados, {2} como estaban</translation>
   </message>
@@ -9266,6 +9338,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} of {1} surveyed</source>
    <translation>{0} de {1} levantadas</translation>
+  </message>
+  <message>
+   <source>{0} of {1} that the job needs</source>
+   <translation>{0} de {1} que el trabajo necesita</translation>
   </message>
   <message>
    <source>{0} of {1}, {2} faulty</source>
@@ -9370,6 +9446,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{0} things to look at under the local rules of this site.</source>
    <translation>{0} puntos por revisar según las reglas locales de esta estación.</translation>
+  </message>
+  <message>
+   <source>{0}, came since the count began</source>
+   <translation>{0}, llegaron desde que empezó el recuento</translation>
   </message>
   <message>
    <source>{0}: installed</source>

@@ -1208,6 +1208,10 @@
    <translation>Et utilitaires légers</translation>
   </message>
   <message>
+   <source>And the spares of its quotation</source>
+   <translation>Et les rechanges de son devis</translation>
+  </message>
+  <message>
    <source>Another blend to compare</source>
    <translation>Autre mélange à comparer</translation>
   </message>
@@ -1468,6 +1472,10 @@
    <translation>C&amp;limat</translation>
   </message>
   <message>
+   <source>C&amp;ount them so</source>
+   <translation>Les c&amp;ompter ainsi</translation>
+  </message>
+  <message>
    <source>C&amp;ustomer</source>
    <translation>C&amp;lient</translation>
   </message>
@@ -1704,6 +1712,14 @@
    <translation>Fermer et &amp;perdre les modifications</translation>
   </message>
   <message>
+   <source>Close the count {0}</source>
+   <translation>Clore le comptage {0}</translation>
+  </message>
+  <message>
+   <source>Close the count…</source>
+   <translation>Clore le comptage…</translation>
+  </message>
+  <message>
    <source>Co&amp;py report</source>
    <translation>Co&amp;pier le rapport</translation>
   </message>
@@ -1882,6 +1898,10 @@
   <message>
    <source>Counted</source>
    <translation>Compté</translation>
+  </message>
+  <message>
+   <source>Counted as</source>
+   <translation>Compté comme</translation>
   </message>
   <message>
    <source>Counting the parts that come into question…</source>
@@ -2466,6 +2486,10 @@
   <message>
    <source>Entries</source>
    <translation>Entrées</translation>
+  </message>
+  <message>
+   <source>Entries of this name belong to one job; what it took already is left out.</source>
+   <translation>Les écritures de ce nom sont d'un même travail ; ce qu'il a déjà pris est laissé de côté.</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -3288,6 +3312,10 @@
    <translation>Son numéro ; une pièce du même genre.</translation>
   </message>
   <message>
+   <source>Job</source>
+   <translation>Travail</translation>
+  </message>
+  <message>
    <source>Judged with the diesel family</source>
    <translation>Jugé avec la famille du gazole</translation>
   </message>
@@ -4104,6 +4132,10 @@
    <translation>Pas prête</translation>
   </message>
   <message>
+   <source>Not scanned</source>
+   <translation>Non scanné</translation>
+  </message>
+  <message>
    <source>Not surveyed yet</source>
    <translation>Pas encore relevé</translation>
   </message>
@@ -4354,6 +4386,10 @@
   <message>
    <source>Once for each</source>
    <translation>Une fois par</translation>
+  </message>
+  <message>
+   <source>Once more, whatever was taken already</source>
+   <translation>Encore une fois, quoi qu'on ait déjà pris</translation>
   </message>
   <message>
    <source>Once, or before the lines are added up.</source>
@@ -6672,6 +6708,18 @@
    <translation>Pris</translation>
   </message>
   <message>
+   <source>Taken already</source>
+   <translation>Déjà pris</translation>
+  </message>
+  <message>
+   <source>Taken already: {0}.</source>
+   <translation>Déjà pris : {0}.</translation>
+  </message>
+  <message>
+   <source>Taken and not needed, to bring back: {0}.</source>
+   <translation>Pris et non nécessaire, à rapporter : {0}.</translation>
+  </message>
+  <message>
    <source>Taken for {0}.</source>
    <translation>Pris pour {0}.</translation>
   </message>
@@ -6832,6 +6880,10 @@
    <translation>Le registre n'a pas répondu et n'est plus attendu. Regardez si l'étape est faite.</translation>
   </message>
   <message>
+   <source>The book has no quotation of this survey.</source>
+   <translation>Le livre n'a aucun devis de ce relevé.</translation>
+  </message>
+  <message>
    <source>The book has not the content of this file.</source>
    <translation>Le registre n'a pas le contenu de ce fichier.</translation>
   </message>
@@ -6870,6 +6922,14 @@
   <message>
    <source>The conversion could not be worked out: {reason}</source>
    <translation>La conversion n'a pu être calculée : {reason}</translation>
+  </message>
+  <message>
+   <source>The count {0} found everything that the book knows of.</source>
+   <translation>Le comptage {0} a trouvé tout ce que connaît le livre.</translation>
+  </message>
+  <message>
+   <source>The count {0} is closed. Parts counted so: {1}.</source>
+   <translation>Le comptage {0} est clos. Pièces comptées ainsi : {1}.</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
@@ -7166,6 +7226,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
    <translation>Ces pièces se vendent assemblées, en un seul article. Côté distributeur d'abord, côté véhicule en dernier :</translation>
+  </message>
+  <message>
+   <source>These parts of {0} were not scanned in this count. Look for them first. Closing counts them as shown on the right; entries are only added, and each can be undone.</source>
+   <translation>Ces pièces de {0} n'ont pas été scannées dans ce comptage. Cherchez-les d'abord. Le clore les compte comme indiqué à droite ; les écritures ne font que s'ajouter, et chacune peut être annulée.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
@@ -7886,6 +7950,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>What was found about it</source>
    <translation>Ce qui a été constaté</translation>
+  </message>
+  <message>
+   <source>What was not scanned in it is listed, and counted as none where you say so</source>
+   <translation>Ce qui n'y a pas été scanné est énuméré, et compté comme rien si vous le dites</translation>
   </message>
   <message>
    <source>What will change</source>
@@ -9232,6 +9300,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{0} manquants, {1} sur parole, {2} en tout.</translation>
   </message>
   <message>
+   <source>{0} more than the job needs: bring them back.</source>
+   <translation>{0} de plus que le travail n'en demande : rapportez-les.</translation>
+  </message>
+  <message>
    <source>{0} new, {1} changed, {2} as they were</source>
    <translation>{0} nouveaux, {1} modifiés, {2} inchangés</translation>
   </message>
@@ -9266,6 +9338,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} of {1} surveyed</source>
    <translation>{0} sur {1} relevés</translation>
+  </message>
+  <message>
+   <source>{0} of {1} that the job needs</source>
+   <translation>{0} sur {1} que demande le travail</translation>
   </message>
   <message>
    <source>{0} of {1}, {2} faulty</source>
@@ -9370,6 +9446,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{0} things to look at under the local rules of this site.</source>
    <translation>{0} points à examiner selon les règles locales de cette station.</translation>
+  </message>
+  <message>
+   <source>{0}, came since the count began</source>
+   <translation>{0}, arrivées depuis le début du comptage</translation>
   </message>
   <message>
    <source>{0}: installed</source>

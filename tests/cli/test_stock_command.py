@@ -8,11 +8,12 @@ import shutil
 from collections.abc import Callable
 from io import StringIO
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from paper_text import text_of
-from program_runs import Spoutline
+from program_runs import Done, Spoutline
 
 Written = Callable[..., Path]
 
@@ -69,6 +70,85 @@ def test_a_van_is_counted_loaded_and_ordered_for(
         if one["part_number"] == first
     )
     assert held["quantity"] == 3
+
+
+def lines_of(done: Done) -> dict[str, dict[str, Any]]:
+    return {one["part_number"]: one for one in json.loads(done.out)["lines"]}
+
+
+def test_a_job_takes_the_rest_alone_and_everything_again_where_somebody_insists(
+    spoutline: Spoutline, written: Written, own: tuple[str, str], tmp_path: Path
+) -> None:
+    survey = written()
+    wanted = [one["part_number"] for one in json.loads(spoutline("plan", survey, "--json").out)["positions"][0]["set"]]
+    first, second = wanted[:2]
+    for part in (first, second):
+        spoutline("stock", "receive", "van", part, "--quantity", "5", *own)
+    job = ("stock", "job", survey, "--json", *own)
+    lines_of(spoutline(*job, "--take"))
+    told = lines_of(spoutline(*job, "--take"))
+    assert {part: (told[part]["taken"], told[part]["takes"]) for part in (first, second)} == {
+        first: (1, 0),
+        second: (1, 0),
+    }
+    assert "taken already 1" in spoutline("stock", "job", survey, *own).out
+    entries = json.loads(spoutline("stock", "entries", "--json", *own).out)["entries"]
+    assert sorted(one["part_number"] for one in entries if one["movement"] == "taken") == sorted((first, second))
+    # another job of the same station takes its own
+    other = lines_of(spoutline(*job, "--job", "after the drive-off"))
+    assert (other[first]["taken"], other[first]["takes"]) == (0, 1)
+    again = lines_of(spoutline(*job, "--again", "--take"))
+    assert (again[first]["taken"], again[first]["takes"]) == (1, 1)
+    over = spoutline("stock", "job", survey, *own).out
+    assert "bring back 1" in over
+    spoutline("stock", "return", "van", first, "--job", "Maple Ferry Fuels", *own)
+    assert lines_of(spoutline(*job))[first]["taken"] == 1
+    # an entry undone was not taken
+    number = next(one["entry"] for one in entries if one["movement"] == "taken" and one["part_number"] == second)
+    spoutline("stock", "undo", str(number), *own)
+    terms = tmp_path / "terms.toml"
+    terms.write_text(
+        "[seller]\nname = 'Invented Supply'\n[customer]\nname = 'Fern'\n"
+        "[heading]\nnumber = 'X-1'\ndated = 2026-11-25\n"
+        "[[spares]]\nkind = 'nozzle'\npercent = 100\nsingles = 'share'\n",
+        encoding="utf-8",
+    )
+    nozzle = wanted[-1]
+    # one nozzle hangs there, and a spare of 100 percent goes with it: two
+    assert lines_of(spoutline(*job, "--spares", f"file:{terms}"))[nozzle]["needed"] == 2
+    refused = spoutline(*job, "--spares", "some")
+    assert (refused.code, "quotation:ID" in refused.err) == (2, True)
+
+
+def test_a_count_is_closed_once_what_it_did_not_find_was_seen(spoutline: Spoutline, own: tuple[str, str]) -> None:
+    refused = spoutline("stock", "close", "van", *own)
+    assert (refused.code, "knows no van" in refused.err) == (2, True)
+    spoutline("stock", "receive", "van", "QW-N103", "--quantity", "4", *own)
+    spoutline("stock", "receive", "van", "QW-N106", *own)
+    refused = spoutline("stock", "close", "van", "--count", "May", *own)
+    assert (refused.code, "'May'" in refused.err) == (2, True)
+    spoutline("stock", "count", "van", "QW-N106", "--count", "May", *own)
+    seen = spoutline("stock", "close", "van", "--count", "May", *own)
+    assert seen.code == 1
+    assert "QW-N103" in seen.out
+    assert "QW-N106" not in seen.out
+    assert len(json.loads(spoutline("stock", "entries", "--json", *own).out)["entries"]) == 3  # nothing was added
+    closed = spoutline("stock", "close", "van", "--count", "May", "--confirm", "--by", "Merle", "--json", *own)
+    assert closed.code == 0
+    told = json.loads(closed.out)
+    assert [(one["at_hand"], one["counted_as"]) for one in told["not_found"]] == [(4, 0)]
+    entries = json.loads(spoutline("stock", "entries", "--json", *own).out)["entries"]
+    added = entries[-1]
+    assert (added["movement"], added["pieces"], added["count"], added["done_by"]) == ("counted", 0, "May", "Merle")
+    assert told["entries"] == [added["entry"]]
+    done = spoutline("stock", "close", "van", "--count", "May", "--confirm", *own)
+    assert (done.code, "found everything" in done.out) == (0, True)
+    spoutline("stock", "undo", str(added["entry"]), *own)
+    held = {
+        one["part_number"]: one["quantity"]
+        for one in json.loads(spoutline("stock", "list", "--json", *own).out)["lines"]
+    }
+    assert held == {"QW-N103": 4, "QW-N106": 1}
 
 
 @pytest.mark.parametrize(

@@ -35,6 +35,7 @@ from spoutline.catalogue.draft import DraftCounts
 from spoutline.gui import dialogs as dialogs_package
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.article_form import ArticleDialog
+from spoutline.gui.dialogs.close_count import CloseCountDialog
 from spoutline.gui.dialogs.customers import CustomersDialog
 from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.dispenser_types import DispenserTypesDialog
@@ -65,6 +66,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.language import Language
 from spoutline.model.part import PartKind
+from spoutline.model.part_ref import PartRef
+from spoutline.model.stock_entry import UncountedLine
 from spoutline.model.survey import InstalledPart
 from spoutline.planning.refit.money_change import money_change
 from spoutline.units.accepted import UnitSystem
@@ -186,6 +189,7 @@ def by_hand(qtbot: QtBot, window: MainWindow, place: Workplace, bench: Workbench
         TableRepairDialog(mapping, mapping[0].slot, "x", parent=window),
         ForeseenQuoteDialog(money_change(made, made), story, money, window),
         SupplierOrdersDialog(bench.supplier_orders(), OrderedFrom(made, 1, made.options[0].title), tuple, window),
+        CloseCountDialog("Van", "November", (UncountedLine(part=PartRef("QW-N103"), quantity=3, came=0),), window),
         NoSetDialog(session.survey, plan, NoSetTools(bench.no_set(), window.jobs, story), window),
     ]
     return dialogs

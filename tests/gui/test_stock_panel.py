@@ -11,18 +11,20 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.stock import Asked
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.actions import ActionId
+from spoutline.gui.dialogs.close_count import CloseCountDialog
 from spoutline.gui.pages.installer.stock_panel import StockPanel
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.scanned_item import SHOWN_SEPARATOR
-from spoutline.model.stock_entry import Movement
+from spoutline.model.stock_entry import Movement, StockLine
 
 PART = "QW-N103"
 
@@ -127,3 +129,66 @@ def test_a_level_is_set_for_the_part_picked(panel: StockPanel, bench: Workbench,
     # one lies there and six are to: five are lacking, two lots of four
     qtbot.waitUntil(lambda: [line.order for line in panel.model.records] == [8], timeout=20_000)
     assert [(one.least, one.lot) for one in bench.book().stock.levels()] == [(6, 4)]
+
+
+def test_a_job_that_took_its_parts_takes_nothing_twice(panel: StockPanel, bench: Workbench, qtbot: QtBot) -> None:
+    site = panel._context.session.survey.site.name
+    service = bench.stock()
+    service.add([service.entry(Asked(place="Van", movement=Movement.RECEIVED, code=PART, quantity=1))])
+    panel.job_box.setChecked(True)
+    qtbot.waitUntil(lambda: any(line.short for line in panel.model.records), timeout=60_000)
+    part = next(line.balance.part for line in panel.model.records if line.short)
+    service.add([service.entry(Asked(place="Van", movement=Movement.RECEIVED, code=str(part), quantity=9))])
+    panel.refresh()
+    qtbot.waitUntil(panel.take_button.isEnabled, timeout=60_000)
+    panel.take_button.click()
+
+    def line_of() -> StockLine:
+        return next(line for line in panel.model.records if line.balance.part == part)
+
+    qtbot.waitUntil(lambda: line_of().taken > 0, timeout=60_000)
+    assert (line_of().takes, line_of().taken) == (0, line_of().needed)
+    assert "Taken already" in panel.lines_label.text()
+    assert panel.job_edit.placeholderText() == site
+    panel.again_box.setChecked(True)
+    qtbot.waitUntil(lambda: line_of().takes > 0, timeout=60_000)
+    panel.again_box.setChecked(False)
+    panel.job_edit.setText("after the drive-off")
+    panel.job_edit.editingFinished.emit()
+    qtbot.waitUntil(lambda: line_of().takes > 0 and not line_of().taken, timeout=60_000)
+    # somebody else takes for the same job before the button is pressed: nothing is noted twice
+    other = Asked(place="Van", movement=Movement.TAKEN, code=str(part), quantity=1, job="after the drive-off")
+    service.add([service.entry(other)])
+    before = len(service.entries())
+    panel.take_button.click()
+    assert "look again" in panel.lines_label.text()
+    assert len(service.entries()) == before
+
+
+def test_a_count_is_closed_once_its_list_was_confirmed(
+    panel: StockPanel, bench: Workbench, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    service = bench.stock()
+    service.add([service.entry(Asked(place="Van", movement=Movement.RECEIVED, code="QW-N106", quantity=4))])
+    panel.refresh()
+    panel.place_box.setEditText("Van")
+    panel.close_button.click()
+    assert "count of this place" in panel.state_label.text()
+    scanned(panel, qtbot, PART)
+    shown: list[tuple[str, int]] = []
+    answers = iter((QDialog.DialogCode.Rejected, QDialog.DialogCode.Accepted))
+
+    def exec_(dialog: CloseCountDialog) -> int:
+        shown.extend((one.part.number, one.quantity) for one in dialog.model.records)
+        assert not dialog.accept_button.isDefault()  # Return of a scanner confirms nothing
+        return next(answers)
+
+    monkeypatch.setattr(CloseCountDialog, "exec", exec_)
+    panel.close_button.click()
+    assert (shown, len(service.entries())) == ([("QW-N106", 4)], 2)
+    panel.close_button.click()
+    closed = service.entries()[-1].entry
+    assert (closed.movement, closed.part.number, closed.quantity) == (Movement.COUNTED, "QW-N106", 0)
+    panel.close_button.click()
+    assert "found everything" in panel.state_label.text()
+    assert len(shown) == 2

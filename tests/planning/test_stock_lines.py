@@ -6,7 +6,10 @@ Whole lots are ordered, and only where less than the least would be left: common
 from __future__ import annotations
 
 import csv
+from dataclasses import replace
+from datetime import UTC, datetime
 from io import StringIO
+from typing import Any
 
 import pytest
 
@@ -20,8 +23,16 @@ from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.pack.words import PackWord
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
-from spoutline.model.stock_entry import StockBalance, StockLevel, StockLine
-from spoutline.planning.pack.stock_book import needed_by, stock_lines, to_order
+from spoutline.model.stock_entry import Movement, StockBalance, StockEntry, StockLevel, StockLine, StoredEntry
+from spoutline.planning.pack.stock_book import (
+    balances,
+    closing,
+    needed_by,
+    stock_lines,
+    taken_for,
+    to_order,
+    uncounted,
+)
 
 NOZZLE = factory.nozzle()
 
@@ -70,6 +81,65 @@ def test_pieces_come_from_the_first_place_that_has_any_and_the_rest_is_short() -
     assert (below.takes, below.short) == (0, 1)
 
 
+def test_what_a_job_took_already_is_left_out_and_too_many_come_back() -> None:
+    known = (there("van", 5),)
+    # six needed, two taken: four to come
+    (line,) = stock_lines(known, {NOZZLE.ref: 6}, ("van",), {NOZZLE.ref: 2})
+    assert (line.needed, line.taken, line.takes, line.short, line.too_many) == (6, 2, 4, 0, 0)
+    # somebody insists: six again, of which five lie there
+    (line,) = stock_lines(known, {NOZZLE.ref: 6}, ("van",), {NOZZLE.ref: 2}, again=True)
+    assert (line.taken, line.takes, line.short) == (2, 5, 1)
+    # the survey has changed: one is needed, two were taken
+    (line,) = stock_lines(known, {NOZZLE.ref: 1}, ("van",), {NOZZLE.ref: 2})
+    assert (line.takes, line.short, line.order, line.too_many) == (0, 0, 0, 1)
+    # what is needed no more and lies nowhere by now is told once
+    (line,) = stock_lines((), {}, ("van", "store"), {NOZZLE.ref: 2})
+    assert (line.balance.place, line.takes, line.too_many) == ("van", 0, 2)
+
+
+def entry(number: int, movement: Movement, quantity: int = 1, *, undone: bool = False, **others: Any) -> StoredEntry:
+    count = others.pop("count", "May") if movement is Movement.COUNTED else ""
+    told = {"place": "van", "movement": movement, "part": NOZZLE.ref, "quantity": quantity, "count": count, **others}
+    moved = StockEntry.model_validate(told)
+    return StoredEntry(id=number, entry=moved, recorded_at=datetime(2027, 5, 3, tzinfo=UTC), is_undone=undone)
+
+
+def test_a_job_holds_what_was_taken_for_it_less_what_came_back() -> None:
+    entries = (
+        entry(1, Movement.RECEIVED, 9),
+        entry(2, Movement.TAKEN, 4, job="Fern Pond"),
+        entry(3, Movement.TAKEN, 1, job="Fern Pond", place="store"),
+        entry(4, Movement.TAKEN, 3, job="Fern Pond", undone=True),
+        entry(5, Movement.RETURNED, 2, job="Fern Pond"),
+        entry(6, Movement.TAKEN, 7, job="Elm Bend"),
+    )
+    assert taken_for(entries, "Fern Pond") == {NOZZLE.ref: 3}
+    assert taken_for(entries, "Elm Bend") == {NOZZLE.ref: 7}
+    assert taken_for(entries, "") == {}
+
+
+def test_a_count_did_not_find_what_nobody_scanned_in_it() -> None:
+    hose, cap, seal = PartRef("TH-H1"), PartRef("CP-1"), PartRef("SE-1")
+    before = (
+        entry(1, Movement.COUNTED, 4, count="April"),
+        entry(2, Movement.COUNTED, 6, count="April", part=hose),
+        entry(3, Movement.COUNTED, 2, count="April", part=cap),
+        entry(4, Movement.RECEIVED, 5, part=seal, place="store"),
+    )
+    assert uncounted(before, "van", "May") is None  # nothing was counted in it
+    begun = (*before, entry(5, Movement.COUNTED, 3), entry(6, Movement.RECEIVED, 2, part=cap))
+    found = uncounted(begun, "van", "May")
+    assert found is not None
+    # four caps by the book, of which two came when the shelf had been gone through; six hoses are gone
+    assert [(one.part, one.quantity, one.came) for one in found] == [(cap, 4, 2), (hose, 6, 0)]
+    closed = closing(found, "van", "May", "Merle", "")
+    added = (StoredEntry(id=7 + at, entry=one, recorded_at=begun[0].recorded_at) for at, one in enumerate(closed))
+    stored = (*begun, *added)
+    held = {(one.place, one.part): one.quantity for one in balances(stored, ())}
+    assert held == {("van", NOZZLE.ref): 3, ("van", cap): 2, ("van", hose): 0, ("store", seal): 5}
+    assert uncounted(stored, "van", "May") == ()  # closed twice it adds nothing
+
+
 def test_a_job_takes_what_its_loading_list_names() -> None:
     plans = [factory.fitting_plan(factory.position(label)) for label in ("1A", "1B")]
     needed = needed_by(factory.site_plan(*plans))
@@ -91,6 +161,10 @@ def test_the_paper_tells_what_to_take_and_to_order(language: Language) -> None:
     assert "Fern Pond" in told
     page = stock_paper(sheet, story, on_letter=False, form=PaperForm.HTML).decode()
     assert "Van &lt;7&gt;" in page
+    again = StockSheet(lines=(replace(line, taken=4),), parts={NOZZLE.ref: NOZZLE}, job="Fern Pond")
+    told = " ".join(text_of(stock_paper(again, story, on_letter=False)).split())
+    for word in (PackWord.TAKEN_BEFORE, PackWord.BRING_BACK, PackWord.NEEDED):
+        assert story.word(word) in told
     held = StockSheet(lines=(line,), parts={}, job="")
     assert story.word(PackWord.AT_HAND) in text_of(stock_paper(held, story, on_letter=False))
 

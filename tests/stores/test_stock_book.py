@@ -13,9 +13,9 @@ import pytest
 from spoutline.book.book import open_book
 from spoutline.book.roles import roles_sql
 from spoutline.book.tables import BookTable
-from spoutline.model.faults import InputFault
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
-from spoutline.model.stock_entry import Movement, StockEntry, StockLevel
+from spoutline.model.stock_entry import Movement, StockEntry, StockLevel, StoredEntry
 from spoutline.planning.pack.stock_book import balances
 
 NOZZLE, HOSE = PartRef("QW-N1", "Quillmere"), PartRef("TH-H1", "Thistledown")
@@ -85,6 +85,27 @@ def test_a_piece_with_its_serial_number_is_counted_once(tmp_path: Path) -> None:
     book.stock.add((moved(Movement.COUNTED, serial="S%_1", count="December"),))
     book.stock.undo(number)
     book.stock.add((piece,))
+    book.close()
+
+
+def test_what_is_added_is_made_from_the_entries_as_they_stand(tmp_path: Path) -> None:
+    book = open_book(url(tmp_path))
+    book.stock.add((moved(Movement.RECEIVED, 5),))
+    book.stock.undo(1)
+    seen: list[tuple[int, bool]] = []
+
+    def look(entries: tuple[StoredEntry, ...]) -> list[StockEntry]:
+        seen.extend((one.id, one.is_undone) for one in entries)
+        return [moved(Movement.RECEIVED, 2)]
+
+    def refuse(_: tuple[StoredEntry, ...]) -> list[StockEntry]:
+        raise InputFault((InputProblem("", "place", "'van'", "look again"),))
+
+    assert book.stock.add_seen(look) == (3,)
+    assert seen == [(1, True), (2, False)]
+    with pytest.raises(InputFault, match="look again"):
+        book.stock.add_seen(refuse)
+    assert len(book.stock.entries()) == 3
     book.close()
 
 

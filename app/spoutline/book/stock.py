@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
+from collections.abc import Set as AbstractSet
 from datetime import UTC, datetime
 from typing import Final
 
-from sqlalchemy import Connection, DateTime, Engine, Integer, Select, String, Text, func, insert, select
+from sqlalchemy import Connection, DateTime, Engine, Integer, Row, Select, String, Text, func, insert, select
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from spoutline.book.schema import store_faults
@@ -63,10 +63,17 @@ class StockBook:
             A piece with a serial number was counted already in the same count at the same place.
         """
         with store_faults(self._url), writing(self._engine, _LOCK) as connection:
-            for entry in entries:
-                if entry.movement is Movement.COUNTED and entry.serial:
-                    self._check_serial(connection, entry)
-            return tuple(self._insert(connection, entry) for entry in entries)
+            return self._add(connection, entries)
+
+    def add_seen(self, entries_after: Callable[[tuple[StoredEntry, ...]], Sequence[StockEntry]]) -> tuple[int, ...]:
+        """Add what ``entries_after`` returns for all entries as they stand, and return the numbers.
+
+        Nobody adds in between: it raises ``InputFault`` where they are not those that the person saw.
+        """
+        with store_faults(self._url), writing(self._engine, _LOCK) as connection:
+            undone = select(StockEntryRow.undoes).where(StockEntryRow.undoes.is_not(None))
+            found = self._stored(connection.execute(_entries()).all(), set(connection.scalars(undone)))
+            return self._add(connection, entries_after(found))
 
     def undo(self, number: int, done_by: str = "") -> StoredEntry:
         """Add an entry by which another one counts no more, and return it.
@@ -101,13 +108,7 @@ class StockBook:
         with store_faults(self._url), Session(self._engine) as session:
             rows = session.execute(query).all()
             undone = set(session.scalars(select(StockEntryRow.undoes).where(StockEntryRow.undoes.is_not(None))))
-        found = [
-            StoredEntry(
-                id=row.id, entry=self._read(row.id, row.document), recorded_at=row.recorded_at.replace(tzinfo=UTC)
-            )
-            for row in rows
-        ]
-        return tuple(replace(one, is_undone=one.id in undone) for one in sorted(found, key=lambda one: one.id))
+        return self._stored(rows, undone)
 
     def set_level(self, level: StockLevel) -> None:
         """Say what a place keeps of a part from now on."""
@@ -135,6 +136,27 @@ class StockBook:
                 *session.scalars(select(StockLevelRow.place).distinct()),
             )
         return tuple(sorted(set(names)))
+
+    def _add(self, connection: Connection, entries: Sequence[StockEntry]) -> tuple[int, ...]:
+        for entry in entries:
+            if entry.movement is Movement.COUNTED and entry.serial:
+                self._check_serial(connection, entry)
+        return tuple(self._insert(connection, entry) for entry in entries)
+
+    def _stored(
+        self, rows: Iterable[Row[int, str, datetime]], undone: AbstractSet[int | None]
+    ) -> tuple[StoredEntry, ...]:
+        """Return rows as entries, oldest first."""
+        found = (
+            StoredEntry(
+                id=row.id,
+                entry=self._read(row.id, row.document),
+                recorded_at=row.recorded_at.replace(tzinfo=UTC),
+                is_undone=row.id in undone,
+            )
+            for row in rows
+        )
+        return tuple(sorted(found, key=lambda one: one.id))
 
     def _check_serial(self, connection: Connection, entry: StockEntry) -> None:
         undone = select(StockEntryRow.undoes).where(StockEntryRow.undoes.is_not(None))

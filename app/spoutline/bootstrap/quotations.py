@@ -35,7 +35,7 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part
     from spoutline.model.pricing import PriceList
-    from spoutline.model.quotation import PartName, Quotation, QuotedAlternate
+    from spoutline.model.quotation import PartName, Quotation, QuotedAlternate, QuotedOption
     from spoutline.model.quotation_status import QuotationStatus
     from spoutline.model.quotation_terms import Labour, Terms
     from spoutline.model.refit import RefitPlan
@@ -323,6 +323,24 @@ class QuotationService:
             else "the book holds no such quotation"
         )
         raise InputFault((InputProblem("", "quotation", text, wanted),))
+
+    def ordered_option(self, text: str) -> QuotedOption:
+        """Return an option of a quotation, ``ID`` or ``ID:OPTION`` (title, or its number from 1).
+
+        Without an option: the one that was ordered, else the only one. Raise ``InputFault`` with the titles.
+        """
+        name, _, title = text.partition(":")
+        stored = self.named(name)
+        options = stored.quotation.options
+        steps = [one for one in self.history(stored.id) if one.revision == stored.revision]
+        title = title or next((one.option for one in reversed(steps) if one.option), "")
+        if not title and len(options) == 1:
+            return options[0]
+        for number, one in enumerate(options, start=1):
+            if title in (one.title, str(number)):
+                return one
+        known = ", ".join(f"“{one.title}”" for one in options)
+        raise InputFault((InputProblem("", "option", repr(title), known),))
 
     def at_revision(self, quotation_id: int, revision: int) -> Quotation:
         """Return a quotation as it was at a revision; raise ``InputFault`` where there is none."""

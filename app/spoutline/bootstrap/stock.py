@@ -2,18 +2,30 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from pydantic import ValidationError
 
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.stock_entry import Movement, StockBalance, StockEntry, StockLevel, StockLine, StoredEntry
+from spoutline.model.stock_entry import (
+    Movement,
+    StockBalance,
+    StockEntry,
+    StockLevel,
+    StockLine,
+    StoredEntry,
+    UncountedLine,
+)
+from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.book.book import Book
+    from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.stores import EditionOf
     from spoutline.documents.pack.stock_paper import StockSheet
     from spoutline.explain.plan.story import Story
@@ -29,6 +41,7 @@ class Sources:
     """How the stores are reached; ``part`` finds what a number names, or raises ``InputFault`` with what would."""
 
     book: Callable[[], Book]
+    quoting: Callable[[], QuotationService]
     catalogue: EditionOf
     part: Callable[[str], Part]
 
@@ -48,6 +61,19 @@ class Asked:
     job: str = ""
     done_by: str = ""
     note: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Job:
+    """A job as stock is held against it: its name, the plan of its sets, and spares that go with it.
+
+    The name is that by which entries belong to it. With ``again`` everything is taken once more, whatever was taken.
+    """
+
+    name: str
+    site_plan: SitePlan
+    spares: Mapping[PartRef, int] = field(default_factory=dict)
+    again: bool = False
 
 
 class StockService:
@@ -123,35 +149,98 @@ class StockService:
         found = balances(stock.entries(), stock.levels())
         return tuple(one for one in found if not places or one.place in places)
 
-    def lines(self, places: Sequence[str] = (), site_plan: SitePlan | None = None) -> tuple[StockLine, ...]:
-        """Return what lies at places, held against what the job of a plan takes where there is one.
+    def lines(self, places: Sequence[str] = (), job: Job | None = None) -> tuple[StockLine, ...]:
+        """Return what lies at places, held against what a job takes where there is one.
 
-        Pieces are taken from the first place that has any; without places they are those of the book by name.
+        Pieces are taken from the first place that has any; without places they are those of the book by name. What
+        entries took for the job already is left out.
         """
-        from spoutline.planning.pack.stock_book import balances, needed_by, stock_lines
+        from spoutline.planning.pack.stock_book import balances, needed_by, stock_lines, taken_for
 
         asked = self._checked(places) or self.places()
         if not asked:
             raise _nowhere("nothing")
         stock = self._sources.book().stock
-        needed = needed_by(site_plan) if site_plan is not None else {}
-        return stock_lines(balances(stock.entries(), stock.levels()), needed, asked)
+        entries, levels = stock.entries(), stock.levels()
+        if job is None:
+            return stock_lines(balances(entries, levels), {}, asked)
+        needed = Counter(needed_by(job.site_plan)) + Counter(job.spares)
+        taken = taken_for(entries, job_name(job.name))
+        return stock_lines(balances(entries, levels), needed, asked, taken, again=job.again)
+
+    def spares(self, source: str, site_plan: SitePlan) -> dict[PartRef, int]:
+        """Return the spares that go with a job beside what it fits.
+
+        ``source`` is ``quotation:ID`` or ``quotation:ID:OPTION``, whose spares were quoted, or ``file:PATH`` of terms,
+        whose rules are applied to the sets of the plan. Raise ``InputFault`` for anything else.
+        """
+        from spoutline.planning.refit.quantities import part_quantities
+
+        kind, _, rest = source.partition(":")
+        if kind == "quotation" and rest:
+            option = self._sources.quoting().ordered_option(rest)
+            return {line.part: line.spares for line in option.lines if line.spares}
+        if kind == "file" and rest:
+            terms = self._sources.quoting().read_terms(Path(rest))
+            return {one.part.ref: one.spares for one in part_quantities(site_plan.positions, terms) if one.spares}
+        wanted = Worded("write one of {ways}", ways="quotation:ID, quotation:ID:OPTION, file:TERMS.toml")
+        raise InputFault((InputProblem("", "--spares", repr(source), wanted),))
 
     def take(self, lines: Sequence[StockLine], job: str, done_by: str = "") -> tuple[int, ...]:
-        """Note what a job takes as taken, all or none, and return the numbers of the entries; nothing taken is none."""
-        entries = [
-            StockEntry(
-                place=line.balance.place,
-                movement=Movement.TAKEN,
-                part=line.balance.part,
-                quantity=line.takes,
-                job=job[:200],
-                done_by=done_by[:200],
-            )
-            for line in lines
-            if line.takes
-        ]
-        return self.add(entries)
+        """Note what a job takes as taken, all or none, and return the numbers of the entries; nothing taken is none.
+
+        Raise ``InputFault`` where somebody took for the job since the lines were made, or a place has less by now.
+        """
+        from spoutline.planning.pack.stock_book import balances, taken_for
+
+        name = job_name(job)
+
+        def taking(entries: tuple[StoredEntry, ...]) -> list[StockEntry]:
+            taken = taken_for(entries, name)
+            there = {(one.place, one.part): one.quantity for one in balances(entries, ())}
+            for line in lines:
+                part, place = line.balance.part, line.balance.place
+                if taken.get(part, 0) != line.taken or there.get((place, part), 0) < line.takes:
+                    wanted = "somebody moved pieces of it in the meantime: look again, then take"
+                    raise InputFault((InputProblem(place, "part", repr(str(part)), wanted),))
+            return [
+                StockEntry(
+                    place=line.balance.place,
+                    movement=Movement.TAKEN,
+                    part=line.balance.part,
+                    quantity=line.takes,
+                    job=name,
+                    done_by=done_by[:200],
+                )
+                for line in lines
+                if line.takes
+            ]
+
+        return self._sources.book().stock.add_seen(taking)
+
+    def uncounted(self, place: str, count: str) -> tuple[UncountedLine, ...]:
+        """Return the parts of a place that a count did not find, by part; raise for a place or count that is none."""
+        self._checked((place,))
+        return _not_found(self.entries(place), place, count.strip())
+
+    def close_count(
+        self, place: str, count: str, lines: Sequence[UncountedLine], done_by: str = "", note: str = ""
+    ) -> tuple[int, ...]:
+        """Count as none what a count did not find, as a person saw and confirmed it; return the numbers of the entries.
+
+        Raise ``InputFault`` where somebody scanned or moved something at the place in the meantime.
+        """
+        from spoutline.planning.pack.stock_book import closing
+
+        name = count.strip()
+
+        def closed(entries: tuple[StoredEntry, ...]) -> list[StockEntry]:
+            if _not_found(entries, place, name) != tuple(lines):
+                wanted = "somebody counted or moved pieces there in the meantime: look again, then close the count"
+                raise InputFault((InputProblem("", "place", repr(place), wanted),))
+            return closing(lines, place, name, done_by[:200], note[:200])
+
+        return self._sources.book().stock.add_seen(closed)
 
     def parts(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
         """Return the parts of the catalogue that references name; those that it lacks are left out."""
@@ -187,6 +276,24 @@ class StockService:
             if place not in known:
                 raise not_one_of(place, known, field="place")
         return tuple(dict.fromkeys(places))
+
+
+def job_name(name: str) -> str:
+    """Return the name of a job as entries hold it."""
+    return name.strip()[:200].strip()
+
+
+def _not_found(entries: Sequence[StoredEntry], place: str, count: str) -> tuple[UncountedLine, ...]:
+    from spoutline.planning.pack.stock_book import uncounted
+
+    found = uncounted(entries, place, count)
+    if found is None:
+        names = dict.fromkeys(
+            one.entry.count for one in entries if one.entry.place == place and one.entry.count and not one.is_undone
+        )
+        wanted = Worded("a count of this place is needed: {names}", names=", ".join(names) or "–")
+        raise InputFault((InputProblem("", "count", repr(count), wanted),))
+    return found
 
 
 def _nowhere(value: str) -> InputFault:

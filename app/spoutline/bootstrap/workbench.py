@@ -495,7 +495,9 @@ class Workbench:
         """Return the use cases of the firm's stock by place."""
         from spoutline.bootstrap.stock import Sources, StockService
 
-        return StockService(Sources(book=self._stores.book, catalogue=self._stores.catalogue, part=self.part))
+        return StockService(
+            Sources(book=self._stores.book, quoting=self.quoting, catalogue=self._stores.catalogue, part=self.part)
+        )
 
     def close(self) -> None:
         """Close the stores that were opened."""

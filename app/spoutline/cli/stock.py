@@ -19,7 +19,7 @@ from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.input_bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.stock_entry import MOST_PIECES, Movement, StockEntry, StockLine, StoredEntry
+from spoutline.model.stock_entry import MOST_PIECES, Movement, StockEntry, StockLine, StoredEntry, UncountedLine
 from spoutline.model.worded import Worded
 from spoutline.units.accepted import UnitSystem
 
@@ -58,13 +58,31 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     level.add_argument("part", metavar="PARTNUMBER", help="part: number, or maker and number; a scanned code too")
     level.add_argument("--least", metavar="N", type=_pieces, required=True, help="pieces below which more are ordered")
     level.add_argument("--lot", metavar="N", type=_pieces, default=1, help="pieces of one order; default: 1")
+    closed = add("close", "list what a count did not find at a place, and count it as none with --confirm")
+    closed.add_argument("place", metavar="PLACE", help=_PLACE)
+    closed.add_argument("--count", metavar="NAME", default="", help="name of the count; default: the day")
+    closed.add_argument("--confirm", action="store_true", help="count as none what is listed; entries are only added")
+    closed.add_argument("--by", metavar="WHO", default="", help="who did the work")
+    closed.add_argument("--note", metavar="TEXT", default="")
     _list_arguments(add("list", "list what lies at the places, and what is to be ordered"))
     _list_arguments(add("reorder", "list what is to be ordered alone; exit code 1 where something is"))
     job = add("job", "list what the job of a survey takes, what is short, and what is to be ordered")
     add_survey(job)
     add_sets(job)
     _list_arguments(job)
+    job.add_argument(
+        "--job", metavar="NAME", default="", help="name of the job, by which entries belong to it; default: the site"
+    )
+    job.add_argument(
+        "--spares",
+        metavar="SPARES",
+        default="",
+        help="spares that go with the job: quotation:ID[:OPTION] those quoted, file:TERMS.toml by its rules",
+    )
     job.add_argument("--take", action="store_true", help="note what it takes as taken from the places")
+    job.add_argument(
+        "--again", action="store_true", help="take everything once more, whatever was taken for the job already"
+    )
     job.add_argument("--by", metavar="WHO", default="", help="who did the work")
 
 
@@ -187,6 +205,41 @@ def _level(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return _say(arguments, [line], level.model_dump(mode="json"))
 
 
+def _close(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    """Tell what a count did not find, exit 1 where that is something; with --confirm count it as none."""
+    service, place = workbench.stock(), arguments.place
+    count = arguments.count.strip() or date.today().isoformat()
+    found = service.uncounted(place, count)
+    numbers = service.close_count(place, count, found, arguments.by, arguments.note) if arguments.confirm else ()
+    lines = [
+        "  ".join((place, str(one.part), said("at hand {pieces}", pieces=one.quantity), _after_closing(one)))
+        for one in found
+    ]
+    documents = [{"part": str(one.part), "at_hand": one.quantity, "counted_as": one.came} for one in found]
+    done = {"place": place, "count": count, "not_found": documents, "entries": list(numbers)}
+    if numbers:
+        lines.append(
+            said(
+                "The count {count} is closed: entries {first} to {last}",
+                count=count,
+                first=numbers[0],
+                last=numbers[-1],
+            )
+        )
+    elif found:
+        lines.append(said("look for them; --confirm counts them so and closes the count {count}", count=count))
+    else:
+        lines.append(said("the count {count} found everything", count=count))
+    _say(arguments, lines, done)
+    return ExitCode.DOES_NOT_FIT if found and not numbers else ExitCode.FITS
+
+
+def _after_closing(line: UncountedLine) -> str:
+    if line.came:
+        return said("not found; {pieces} came since the count began", pieces=line.came)
+    return said("not found, none from now on")
+
+
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     return _told(workbench, arguments, workbench.stock().lines(arguments.place))
 
@@ -199,12 +252,17 @@ def _reorder(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _job(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     """Tell what a job takes; exit 1 where something is short."""
+    from spoutline.bootstrap.stock import Job, job_name
+
     service, survey = workbench.stock(), read_survey(arguments.survey)
     site_plan = sets_of(workbench, survey, arguments)
-    lines = tuple(line for line in service.lines(arguments.place, site_plan) if line.needed)
-    _told(workbench, arguments, lines, survey.site.name)
+    spares = service.spares(arguments.spares, site_plan) if arguments.spares else {}
+    name = job_name(arguments.job or survey.site.name)
+    job = Job(name=name, site_plan=site_plan, spares=spares, again=arguments.again)
+    lines = tuple(line for line in service.lines(arguments.place, job) if line.needed or line.taken)
+    _told(workbench, arguments, lines, name)
     if arguments.take:
-        service.take(lines, survey.site.name, arguments.by)
+        service.take(lines, name, arguments.by)
     return ExitCode.DOES_NOT_FIT if any(line.short for line in lines) else ExitCode.FITS
 
 
@@ -235,6 +293,10 @@ def _line(line: StockLine) -> str:
         told.append(said("at least {pieces}", pieces=there.level.least))
     if line.needed:
         told.append(said("needed {needed}, take {takes}", needed=line.needed, takes=line.takes))
+    if line.taken:
+        told.append(said("taken already {pieces}", pieces=line.taken))
+    if line.too_many:
+        told.append(said("bring back {pieces}", pieces=line.too_many))
     if line.short:
         told.append(said("short {pieces}", pieces=line.short))
     if line.order:
@@ -285,6 +347,7 @@ _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {
     "undo": _undo,
     "entries": _entries,
     "level": _level,
+    "close": _close,
     "list": _list,
     "reorder": _reorder,
     "job": _job,

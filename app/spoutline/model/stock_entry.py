@@ -97,8 +97,9 @@ class StockBalance:
 class StockLine:
     """A part at a place, held against what a job takes.
 
-    ``needed`` are the pieces that the job takes of all places together, ``takes`` those from this place, ``short``
-    those that no place has (told at the first place alone), ``order`` what is to be ordered for the place.
+    ``needed`` are the pieces that the job needs of all places together, ``taken`` those that entries of the job took
+    already, ``takes`` those still to come from this place, ``short`` those that no place has (told at the first place
+    alone), ``order`` what is to be ordered for the place.
     """
 
     balance: StockBalance
@@ -106,3 +107,18 @@ class StockLine:
     takes: int
     short: int
     order: int
+    taken: int = 0
+
+    @property
+    def too_many(self) -> int:
+        """Pieces that the job took and does not need, as after a change of its survey: they come back."""
+        return max(0, self.taken - self.needed)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class UncountedLine:
+    """A part at a place that a count did not find: ``quantity`` lies there by the book, ``came`` since it began."""
+
+    part: PartRef
+    quantity: int
+    came: int

@@ -69,9 +69,13 @@ def _blocks(head: str, sheet: StockSheet, story: Story) -> Iterator[Block]:
     yield Heading(head, 1)
     yield Paragraph(story.word(Word.STOCK_LEAD), Role.LEAD)
     if sheet.job:
-        taken = [line for line in sheet.lines if line.takes or line.short]
+        to_take = [line for line in sheet.lines if line.takes or line.short]
         yield Heading(story.word(Word.TO_TAKE), 2)
-        yield _taken_table(taken, sheet, story) if taken else Paragraph(story.phrases.text["nothing"])
+        yield _taken_table(to_take, sheet, story) if to_take else Paragraph(story.phrases.text["nothing"])
+        before = list({line.balance.part: line for line in sheet.lines if line.taken}.values())
+        if before:
+            yield Heading(story.word(Word.TAKEN_BEFORE), 2)
+            yield _before_table(before, sheet, story)
     else:
         yield Heading(story.word(Word.AT_HAND), 2)
         yield _held_table(sheet, story) if sheet.lines else Paragraph(story.phrases.text["nothing"])
@@ -98,6 +102,23 @@ def _taken_table(lines: Sequence[StockLine], sheet: StockSheet, story: Story) ->
                 _TICK,
             ),
             Emphasis.FAULT if line.short else Emphasis.NONE,
+        )
+        for line in lines
+    )
+    return Table(columns, rows, dense=True)
+
+
+def _before_table(lines: Sequence[StockLine], sheet: StockSheet, story: Story) -> Table:
+    columns = (
+        *_part_columns(story)[1:],
+        _number(story.word(Word.NEEDED)),
+        _number(story.word(Word.TAKEN_BEFORE)),
+        _number(story.word(Word.BRING_BACK)),
+    )
+    rows = tuple(
+        Row(
+            (*_part_cells(line, sheet, story)[1:], str(line.needed), str(line.taken), _or_none(line.too_many)),
+            Emphasis.FAULT if line.too_many else Emphasis.NONE,
         )
         for line in lines
     )

@@ -14,7 +14,7 @@ from spoutline.model.stock_entry import StockLine, StoredEntry
 
 COLUMNS = (
     *("place", "part_number", "maker", "name", "quantity", "least", "lot", "count"),
-    *("needed", "takes", "short", "order"),
+    *("needed", "takes", "short", "order", "taken"),
 )
 ENTRY_COLUMNS = (
     *("entry", "recorded_at", "place", "movement", "part_number", "maker", "pieces", "count"),
@@ -49,6 +49,7 @@ def line_values(line: StockLine, parts: Mapping[PartRef, Part]) -> dict[str, Any
         "takes": line.takes,
         "short": line.short,
         "order": line.order,
+        "taken": line.taken,
     }
 
 

@@ -7,7 +7,15 @@ from dataclasses import dataclass
 
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
-from spoutline.model.stock_entry import Movement, StockBalance, StockLevel, StockLine, StoredEntry
+from spoutline.model.stock_entry import (
+    Movement,
+    StockBalance,
+    StockEntry,
+    StockLevel,
+    StockLine,
+    StoredEntry,
+    UncountedLine,
+)
 from spoutline.planning.pack.pick_list import pick_list
 
 _Key = tuple[str, PartRef]
@@ -66,8 +74,30 @@ def needed_by(site_plan: SitePlan) -> dict[PartRef, int]:
     return {line.part.ref: line.quantity for box in pick_list(site_plan) for line in box.lines}
 
 
+def taken_for(entries: Iterable[StoredEntry], job: str) -> dict[PartRef, int]:
+    """Return the pieces of each part that a job holds: taken for it at any place, less what came back from it."""
+    held: dict[PartRef, int] = {}
+    for stored in entries:
+        entry = stored.entry
+        if stored.is_undone or not job or entry.job != job:
+            continue
+        match entry.movement:
+            case Movement.TAKEN:
+                held[entry.part] = held.get(entry.part, 0) + entry.quantity
+            case Movement.RETURNED:
+                held[entry.part] = held.get(entry.part, 0) - entry.quantity
+            case _:
+                pass
+    return {part: pieces for part, pieces in held.items() if pieces > 0}
+
+
 def stock_lines(
-    known: Sequence[StockBalance], needed: Mapping[PartRef, int], places: Sequence[str]
+    known: Sequence[StockBalance],
+    needed: Mapping[PartRef, int],
+    places: Sequence[str],
+    taken: Mapping[PartRef, int] | None = None,
+    *,
+    again: bool = False,
 ) -> tuple[StockLine, ...]:
     """Return a line for each part at each of the places, held against what a job takes.
 
@@ -79,14 +109,19 @@ def stock_lines(
         Pieces of each part that a job takes; empty without a job.
     places
         At least one place; pieces are taken from the first that has any. What no place has is ordered for the first.
+    taken
+        What the job took already; only the rest is taken.
+    again
+        Take everything once more, whatever was taken.
     """
     by_key = {(one.place, one.part): one for one in known if one.place in places}
-    parts = sorted({*needed, *(part for _, part in by_key)})
+    before = taken or {}
+    parts = sorted({*needed, *before, *(part for _, part in by_key)})
     lines: list[StockLine] = []
     for part in parts:
-        wanted = needed.get(part, 0)
+        wanted, had = needed.get(part, 0), before.get(part, 0)
         takes: dict[str, int] = {}
-        left = wanted
+        left = wanted if again else max(0, wanted - had)
         for place in places:
             there = by_key.get((place, part))
             takes[place] = min(left, max(0, there.quantity)) if there is not None else 0
@@ -94,12 +129,55 @@ def stock_lines(
         for number, place in enumerate(places):
             there = by_key.get((place, part))
             short = left if number == 0 else 0
-            if there is None and not short:
+            lies_nowhere = not any((one, part) in by_key for one in places)
+            if there is None and not short and not (number == 0 and had and lies_nowhere):
                 continue
             there = there or StockBalance(place=place, part=part, quantity=0, count="")
             order = to_order(there, takes[place], short)
-            lines.append(StockLine(balance=there, needed=wanted, takes=takes[place], short=short, order=order))
+            lines.append(
+                StockLine(balance=there, needed=wanted, takes=takes[place], short=short, order=order, taken=had)
+            )
     return tuple(lines)
+
+
+def uncounted(entries: Sequence[StoredEntry], place: str, count: str) -> tuple[UncountedLine, ...] | None:
+    """Return the parts of a place that a count did not find and of which the book still knows some, by part.
+
+    What came to the place, or left it, after the first entry of the count is told apart: it lay nowhere when the shelf
+    was gone through. Return None where the count has no entry at the place.
+    """
+    mine = [one for one in entries if one.entry.place == place and not one.is_undone]
+    begun = next((at for at, one in enumerate(mine) if one.entry.count == count and count), None)
+    if begun is None:
+        return None
+    since: dict[PartRef, int] = {}
+    found = {one.entry.part for one in mine[begun:] if one.entry.movement is Movement.COUNTED}
+    for stored in mine[begun:]:
+        entry = stored.entry
+        sign = {Movement.RECEIVED: 1, Movement.RETURNED: 1, Movement.TAKEN: -1}.get(entry.movement, 0)
+        since[entry.part] = since.get(entry.part, 0) + sign * entry.quantity
+    lines = (
+        UncountedLine(part=one.part, quantity=one.quantity, came=max(0, since.get(one.part, 0)))
+        for one in balances(mine, ())
+        if one.part not in found
+    )
+    return tuple(line for line in lines if line.quantity != line.came)
+
+
+def closing(lines: Iterable[UncountedLine], place: str, count: str, done_by: str, note: str) -> list[StockEntry]:
+    """Return the entries that close a count: nothing of what it did not find, but for what came since it began."""
+    return [
+        StockEntry(
+            place=place,
+            movement=Movement.COUNTED,
+            part=line.part,
+            quantity=line.came,
+            count=count,
+            done_by=done_by,
+            note=note,
+        )
+        for line in lines
+    ]
 
 
 def to_order(there: StockBalance, takes: int = 0, short: int = 0) -> int:

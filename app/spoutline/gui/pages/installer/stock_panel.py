@@ -19,13 +19,15 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.bootstrap.stock import Asked
+from spoutline.bootstrap.stock import Asked, Job, job_name
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.stock_paper import StockSheet
 from spoutline.documents.paper_form import form_of
+from spoutline.gui.dialogs.close_count import CloseCountDialog
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
+from spoutline.gui.models.stock_rows import line_columns
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
@@ -37,7 +39,7 @@ from spoutline.gui.widgets.scan_editor import ScanEditor
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
-from spoutline.model.stock_entry import MOST_PIECES, MOVED, Movement, StockLine, StoredEntry
+from spoutline.model.stock_entry import MOST_PIECES, MOVED, Movement, StockLine, StoredEntry, UncountedLine
 from spoutline.units.accepted import UnitSystem
 
 _LINES = JobKey(JobKind.SITE_PLAN, "stock")
@@ -58,6 +60,7 @@ class StockPanel(QWidget):
     ) -> None:
         super().__init__(parent)
         self._context, self._language, self._notify, self._today = context, language, notify, today
+        self._job_of = context.session.stored.id
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._scan_card(splitter))
@@ -81,6 +84,9 @@ class StockPanel(QWidget):
         self.pieces_edit.setPlaceholderText(tr("as the code says, else 1"))
         self.count_edit = LineEditor(self._today().isoformat(), self)
         self.count_edit.setToolTip(tr("Pieces of one count add up; another name begins anew."))
+        self.job_edit = LineEditor(self)
+        self.job_edit.setToolTip(tr("Entries of this name belong to one job; what it took already is left out."))
+        self.job_edit.editingFinished.connect(self._follow_job)
         self.scan_edit = ScanEditor()
         self.scan_edit.setObjectName("stockScan")
         self.scan_edit.setPlaceholderText(tr("Scan a code or type a part number, then Return"))
@@ -91,6 +97,7 @@ class StockPanel(QWidget):
             (tr("Movement"), self.movement_box),
             (tr("Pieces"), self.pieces_edit),
             (tr("Count"), self.count_edit),
+            (tr("Job"), self.job_edit),
             (tr("Code"), self.scan_edit),
         ):
             widget.setAccessibleName(text)
@@ -105,7 +112,13 @@ class StockPanel(QWidget):
         card.body.addWidget(self.last_table, 1)
         self.undo_button = QPushButton(tr("Undo the entry"), self)
         self.undo_button.clicked.connect(self.undo)
-        card.body.addWidget(self.undo_button)
+        self.close_button = QPushButton(tr("Close the count…"), self)
+        self.close_button.setToolTip(tr("What was not scanned in it is listed, and counted as none where you say so"))
+        self.close_button.clicked.connect(self._ask_to_close)
+        row = QHBoxLayout()
+        row.addWidget(self.undo_button, 1)
+        row.addWidget(self.close_button, 1)
+        card.body.addLayout(row)
         return card
 
     def _entry_columns(self) -> tuple[Column[StoredEntry], ...]:
@@ -127,12 +140,22 @@ class StockPanel(QWidget):
         self.job_box = QCheckBox(tr("With what the job of this survey takes"), self)
         self.job_box.toggled.connect(self.refresh)
         card.body.addWidget(self.job_box)
+        self.spares_box = QCheckBox(tr("And the spares of its quotation"), self)
+        self.again_box = QCheckBox(tr("Once more, whatever was taken already"), self)
+        row = QHBoxLayout()
+        for box in (self.spares_box, self.again_box):
+            box.toggled.connect(self._start_lines)
+            box.setEnabled(False)
+            self.job_box.toggled.connect(box.setEnabled)
+            row.addWidget(box)
+        row.addStretch(1)
+        card.body.addLayout(row)
         self.lines_label = plain_label("", "quiet", wraps=True)
         card.body.addWidget(self.lines_label)
-        self.model: RecordTable[StockLine] = RecordTable(_line_columns(), self)
+        self.model: RecordTable[StockLine] = RecordTable(line_columns(), self)
         proxy = SortedRecords(self)
         proxy.setSourceModel(self.model)
-        self.table = Table(tr("At hand"), self, shares=(3, 5, 3, 3, 3, 3, 4), whole=(1,))
+        self.table = Table(tr("At hand"), self, shares=(3, 5, 3, 3, 3, 3, 3, 4), whole=(1,))
         self.table.setModel(proxy)
         self.table.teach(tr("Parts that were scanned at a van or store are listed here."))
         self.table.setSortingEnabled(True)
@@ -176,6 +199,14 @@ class StockPanel(QWidget):
             self.scan_edit.setFocus()
         self._start_lines()
 
+    def job_name(self) -> str:
+        """Return the name of the job in hand: what was typed, else the site."""
+        return job_name(self.job_edit.text()) or job_name(self._context.session.survey.site.name)
+
+    def _follow_job(self) -> None:
+        if self.job_box.isChecked():
+            self._start_lines()
+
     def _show_entries(self) -> None:
         service = self._context.session.workbench.stock()
         places, last = wait_for(lambda: (service.places(), service.entries(newest=_LAST)))
@@ -184,21 +215,40 @@ class StockPanel(QWidget):
             self.place_box.clear()
             self.place_box.addItems(places)
             self.place_box.setEditText(typed or next(iter(places), tr("Van")))
+        session = self._context.session
+        if self._job_of != session.stored.id:  # a job of the survey before is none of this one
+            self._job_of = session.stored.id
+            self.job_edit.clear()
+        self.job_edit.setPlaceholderText(job_name(session.survey.site.name))
         self.last_model.show_records(tuple(reversed(last)))
         self.last_table.fit_columns()
 
     def _start_lines(self) -> None:
         session = self._context.session
         service, shown = session.workbench.stock(), self._context.sets.whole_site()
-        with_job = self.job_box.isChecked()
+        with_job, again, name = self.job_box.isChecked(), self.again_box.isChecked(), self.job_name()
+        source = self._spares_source() if with_job and self.spares_box.isChecked() else ""
 
         def work(ticket: Ticket) -> tuple[StockLine, ...]:
             if not service.places():
                 return ()
-            return service.lines((), shown(ticket) if with_job else None)
+            if not with_job:
+                return service.lines()
+            site_plan = shown(ticket)
+            spares = service.spares(source, site_plan) if source else {}
+            return service.lines((), Job(name=name, site_plan=site_plan, spares=spares, again=again))
 
         self.take_button.setEnabled(False)
         self._context.jobs.start(_LINES, work, self._show_lines, self._show_trouble, revision=session.revision)
+
+    def _spares_source(self) -> str:
+        """Return where the spares of the job stand: the newest quotation of the survey; empty where there is none."""
+        session = self._context.session
+        found = wait_for(lambda: session.workbench.quoting().of_survey(session.stored.id))
+        if not found:
+            self.spares_box.setChecked(False)
+            self._notify(tr("The book has no quotation of this survey."))
+        return f"quotation:{found[0].id}" if found else ""
 
     def enter(self) -> None:
         """Add the movement that the fields tell; the scan field is empty and ready for the next code then."""
@@ -210,8 +260,8 @@ class StockPanel(QWidget):
                 movement=movement,
                 code=self.scan_edit.text(),
                 quantity=_pieces(self.pieces_edit, tr("Pieces")),
-                count=(self.count_edit.text().strip() or self._today().isoformat()) if is_count else "",
-                job="" if is_count else self._context.session.survey.site.name,
+                count=self._count_name() if is_count else "",
+                job="" if is_count else self.job_name(),
             )
             entry = wait_for(lambda: service.entry(asked))
             wait_for(lambda: service.add((entry,)))
@@ -261,22 +311,53 @@ class StockPanel(QWidget):
 
     def take(self) -> None:
         """Note what the job takes as taken."""
-        session, lines = self._context.session, self.model.records
+        session, lines, name = self._context.session, self.model.records, self.job_name()
         service = session.workbench.stock()
         try:
-            wait_for(lambda: service.take(lines, session.survey.site.name))
+            wait_for(lambda: service.take(lines, name))
         except (InputFault, StoreFault) as fault:
             self.lines_label.setText(told(str(fault)))
             return
-        self._notify(tr("Taken for {0}.").format(session.survey.site.name))
-        self.job_box.setChecked(False)
+        self._notify(tr("Taken for {0}.").format(name))
+        self.again_box.setChecked(False)  # a second press takes nothing twice
         self.refresh()
+
+    def _ask_to_close(self) -> None:
+        """List what the count did not find; count it as none where the person confirms it."""
+        service = self._context.session.workbench.stock()
+        place, count = self.place_box.currentText().strip(), self._count_name()
+        try:
+            lines = wait_for(lambda: service.uncounted(place, count))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(told(str(fault)))
+            return
+        if not lines:
+            self.state_label.setText(tr("The count {0} found everything that the book knows of.").format(count))
+            return
+        dialog = CloseCountDialog(place, count, lines, self)
+        if dialog.exec():
+            self.close_count(place, count, lines)
+
+    def close_count(self, place: str, count: str, lines: tuple[UncountedLine, ...]) -> None:
+        """Count as none what a count did not find, as it was seen and confirmed."""
+        service = self._context.session.workbench.stock()
+        try:
+            numbers = wait_for(lambda: service.close_count(place, count, lines))
+        except (InputFault, StoreFault) as fault:
+            self.state_label.setText(told(str(fault)))
+            return
+        self.state_label.setText(tr("The count {0} is closed. Parts counted so: {1}.").format(count, len(numbers)))
+        self.scan_edit.setFocus()
+        self.refresh()
+
+    def _count_name(self) -> str:
+        return self.count_edit.text().strip() or self._today().isoformat()
 
     def save_as(self, path: Path, form: FileForm) -> None:
         """Write the lines shown as a paper (as HTML where the name of the file ends so), or as a table."""
         session, language, lines = self._context.session, self._language(), self.model.records
         service, packing, display = session.workbench.stock(), session.workbench.packing(), session.display
-        job, today = session.survey.site.name if self.job_box.isChecked() else "", self._today()
+        job, today = self.job_name() if self.job_box.isChecked() else "", self._today()
 
         def content() -> bytes:
             if form is FileForm.CSV:
@@ -290,7 +371,7 @@ class StockPanel(QWidget):
 
     def _ask_and_save(self, form: FileForm) -> None:
         saving = Saving(self._context.session.workbench.files_in_use, self)
-        name = file_stem(self._context.session.survey.site.name) if self.job_box.isChecked() else "stock"
+        name = file_stem(self.job_name()) if self.job_box.isChecked() else "stock"
         stem = f"{name}-{self._today().isoformat()}"
         is_paper = form is FileForm.PDF
         path = saving.ask_paper(tr("Save"), stem) if is_paper else saving.ask(tr("Save"), f"{stem}.csv", form)
@@ -301,7 +382,13 @@ class StockPanel(QWidget):
         self.model.show_records(lines)
         self.table.fit_columns()
         short, ordered = sum(line.short for line in lines), sum(line.order for line in lines)
-        self.lines_label.setText(tr("Pieces short: {0}. Pieces to order: {1}.").format(short, ordered))
+        words = tr("Pieces short: {0}. Pieces to order: {1}.").format(short, ordered)
+        by_part = {line.balance.part: line for line in lines}.values()
+        if taken := sum(line.taken for line in by_part):
+            words = f"{words} {tr('Taken already: {0}.').format(taken)}"
+        if too_many := sum(line.too_many for line in by_part):
+            words = f"{words} {tr('Taken and not needed, to bring back: {0}.').format(too_many)}"
+        self.lines_label.setText(words)
         self.take_button.setEnabled(any(line.takes for line in lines))
 
     def _show_level(self) -> None:
@@ -312,26 +399,6 @@ class StockPanel(QWidget):
 
     def _show_trouble(self, fault: Exception) -> None:
         self.lines_label.setText(told(str(fault)))
-
-
-def _line_columns() -> tuple[Column[StockLine], ...]:
-    def number(title: str, value: Callable[[StockLine], int]) -> Column[StockLine]:
-        return Column(title=title, text=lambda line: str(value(line) or "–"), sort=value, is_number=True)
-
-    return (
-        Column(title=tr("Place"), text=lambda line: line.balance.place),
-        Column(title=tr("Part"), text=lambda line: line.balance.part.number, hint=lambda line: str(line.balance.part)),
-        Column(
-            title=tr("At hand"),
-            text=lambda line: str(line.balance.quantity),
-            sort=lambda line: line.balance.quantity,
-            is_number=True,
-        ),
-        number(tr("Least"), lambda line: line.balance.level.least if line.balance.level is not None else 0),
-        number(tr("To take"), lambda line: line.takes),
-        number(tr("Short"), lambda line: line.short),
-        number(tr("To order"), lambda line: line.order),
-    )
 
 
 def _pieces(field: LineEditor, name: str) -> int | None:
