@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from itertools import chain, islice
 from typing import TYPE_CHECKING
 
+from spoutline.bootstrap.whole_tables import NotTakenIn
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -17,16 +18,16 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.bootstrap.articles import ArticleService
+    from spoutline.bootstrap.old_numbers import OldNumberService
     from spoutline.bootstrap.part_files import PartFileService
+    from spoutline.bootstrap.price_lists import PriceListService
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.catalogue.descriptions import EntryFault
     from spoutline.catalogue.draft import DraftCounts
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.shelf_lookup import CatalogueFacts, EntryChange
-    from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.catalogue_entry import CatalogueEntry
-    from spoutline.model.cross_reference import CrossReference, NumberTrace
     from spoutline.model.limit import RuleTables
     from spoutline.model.part_family import PartFamily
     from spoutline.model.part_ref import PartRef
@@ -35,14 +36,10 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Survey
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.keeping.health import HealthNote
-    from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
     from spoutline.planning.protocols import Progress
     from spoutline.planning.table_intake.column_map import TableMap
     from spoutline.planning.table_intake.intake import Progress as RowsRead
-    from spoutline.planning.table_intake.intake import Seen
     from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult
-    from spoutline.planning.table_intake.into_price_list import PriceTableResult
-    from spoutline.planning.table_intake.into_references import ReferenceResult
     from spoutline.planning.table_intake.raw_table import TextEncoding
     from spoutline.planning.table_intake.table_look import TableFile, TableLook
 
@@ -90,10 +87,6 @@ class SurveyEffect:
     fault: str = ""
 
 
-class _NotTakenIn(Exception):
-    """Takes back what a table with faults would have done."""
-
-
 class CatalogueService:
     """Catalogues and editions. Methods may be called from several threads.
 
@@ -118,6 +111,18 @@ class CatalogueService:
         from spoutline.bootstrap.articles import ArticleService
 
         return ArticleService(self._sources.shelf)
+
+    def prices(self) -> PriceListService:
+        """Return what keeps price lists, and answers what a part costs."""
+        from spoutline.bootstrap.price_lists import PriceListService
+
+        return PriceListService(self._sources.shelf, self._sources.price_lists)
+
+    def old_numbers(self) -> OldNumberService:
+        """Return what keeps the numbers that lead to parts."""
+        from spoutline.bootstrap.old_numbers import OldNumberService
+
+        return OldNumberService(self._sources.shelf)
 
     def all(self) -> tuple[CatalogueFacts, ...]:
         """Return the catalogues of the book."""
@@ -249,7 +254,7 @@ class CatalogueService:
         tables = [
             self._sources.tables(one) for one in ((jurisdiction,) if jurisdiction else self._sources.jurisdictions())
         ]
-        return health_of(self.shelf().entries(ref), tables, self.price_lists(ref), today)
+        return health_of(self.shelf().entries(ref), tables, self.prices().lists(ref), today)
 
     def effects(
         self, before: EditionRef, after: EditionRef, surveys: Iterable[Survey], progress: Progress | None = None
@@ -338,10 +343,10 @@ class CatalogueService:
         """
         from spoutline.planning.table_intake.into_draft import take_in
 
-        with suppress(_NotTakenIn), self.shelf().draft(name, dry_run=dry_run) as desk:
+        with suppress(NotTakenIn), self.shelf().draft(name, dry_run=dry_run) as desk:
             result = take_in(desk, opened, progress, take_out_missing=take_out_missing)
             if not result.report.is_sound:
-                raise _NotTakenIn
+                raise NotTakenIn
         return result
 
     def open_table(
@@ -373,138 +378,6 @@ class CatalogueService:
         """Remember how a table was read for the next one with its titles; return the file."""
         return self._sources.maps.remember(opened)
 
-    def look_at_references(self, name: str, opened: OpenedTable, progress: RowsRead | None = None) -> TableLook:
-        """Return what a table of old numbers would change in a draft; otherwise as ``look_at_table``."""
-        from spoutline.planning.table_intake.into_draft import TableResult
-        from spoutline.planning.table_intake.into_references import reference_changes, take_in_references
-        from spoutline.planning.table_intake.table_look import look_through
-
-        with self.shelf().looking(name) as desk:
-            parts = desk.refs()
-
-            def read(seen: Seen) -> TableResult:
-                done = take_in_references(desk.references, parts, opened, progress, only_looks=True, seen=seen)
-                return TableResult(opened, done.report, reference_changes(done))
-
-            return look_through(opened, read, progress)
-
-    def look_at_price_table(
-        self, name: str, opened: OpenedTable, head: Mapping[str, object], progress: RowsRead | None = None
-    ) -> TableLook:
-        """Return what a table of prices would change in the list of its name; otherwise as ``look_at_table``."""
-        from spoutline.planning.table_intake.into_draft import TableResult
-        from spoutline.planning.table_intake.into_price_list import price_changes, price_list_in
-        from spoutline.planning.table_intake.table_look import look_through
-
-        with self.shelf().looking(name) as desk:
-            before = desk.price_lists.all().get(str(head["id"]))
-
-            def read(seen: Seen) -> TableResult:
-                done = price_list_in(opened, head, progress, seen=seen)
-                return TableResult(opened, done.report, price_changes(done, before))
-
-            return look_through(opened, read, progress)
-
-    def import_references(
-        self,
-        name: str,
-        opened: OpenedTable,
-        progress: RowsRead | None = None,
-        *,
-        take_out_missing: bool = False,
-        dry_run: bool = False,
-    ) -> ReferenceResult:
-        """Take a table of old numbers into the draft of a catalogue; otherwise as ``import_table``."""
-        from spoutline.planning.table_intake.into_references import take_in_references
-
-        with suppress(_NotTakenIn), self.shelf().draft(name, dry_run=dry_run) as desk:
-            result = take_in_references(
-                desk.references, desk.refs(), opened, progress, take_out_missing=take_out_missing
-            )
-            if not result.report.is_sound:
-                raise _NotTakenIn
-        return result
-
-    def references_csv(self, ref: EditionRef) -> bytes:
-        """Return the old numbers of an edition as a CSV table that is taken in again without a question."""
-        from spoutline.catalogue.cross_references import COLUMNS
-        from spoutline.documents.tabular.plain_table import table_csv
-
-        found = self.shelf().references(ref)
-        return table_csv(COLUMNS, [[str(getattr(one, column)) for column in COLUMNS] for one in found])
-
-    def number_traces(self, ref: EditionRef, text: str) -> tuple[NumberTrace, ...]:
-        """Return every way that a typed number leads to a part of an edition."""
-        parts = self.shelf().parts(ref)
-        return parts.traces(parts.as_written(text))
-
-    def put_reference(self, name: str, one: CrossReference) -> None:
-        """Put one cross-reference into the draft of a catalogue; raise ``InputFault`` where it leads in a circle."""
-        from spoutline.catalogue.cross_references import going_round
-
-        with self.shelf().draft(name) as desk:
-            if one.ref in desk.refs():
-                wanted = "an old number; a part of the draft has it: name the successor in the part"
-                raise InputFault((InputProblem("", "number", repr(str(one.ref)), wanted),))
-            if one in going_round({**desk.references.all(), one.ref: one}):
-                wanted = "a number that does not lead back to this one"
-                raise InputFault((InputProblem("", "part_number", repr(str(one.leads_to)), wanted),))
-            desk.references.put((one,))
-
-    def take_out_reference(self, name: str, ref: PartRef) -> PartRef:
-        """Take a cross-reference out of the draft of a catalogue; without a maker the only one of the number.
-
-        Raise ``InputFault`` where there is none, or several makers have the number.
-        """
-        with self.shelf().draft(name) as desk:
-            named = sorted(one for one in desk.references.all() if ref.names(one))
-            if len(named) != 1:
-                wanted = (
-                    Worded("name the maker: {named}", named=", ".join(one.maker for one in named))
-                    if named
-                    else Worded("an old number in the draft of {name}", name=name)
-                )
-                raise InputFault((InputProblem("", "number", repr(str(ref)), wanted),))
-            desk.references.take_out(named)
-            return named[0]
-
-    def price_lists(self, ref: EditionRef) -> tuple[PriceList, ...]:
-        """Return the price lists by which an edition is quoted: its own, and those of the folders with other ids."""
-        from spoutline.catalogue.price_lists import joined
-
-        return joined(self.shelf().price_lists(ref), self._sources.price_lists())
-
-    def price_lists_pdf(self, ref: EditionRef, story: Story, list_id: str = "", dated: date | None = None) -> bytes:
-        """Return the price lists that an edition holds as PDF, or one of them; raise ``InputFault`` where it has none.
-
-        ``dated`` is printed where given.
-        """
-        from spoutline.documents.keeper.price_lists import price_lists_content
-        from spoutline.documents.pdf.render import pdf_bytes
-
-        shelf = self.shelf()
-        lists = shelf.price_lists(ref)
-        if list_id and list_id not in {one.id for one in lists}:
-            wanted = Worded(
-                "one of: {lists}", lists=", ".join(one.id for one in lists) or "the edition has no price list"
-            )
-            raise InputFault((InputProblem("", "price list", repr(list_id), wanted),))
-        chosen = tuple(one for one in lists if list_id in ("", one.id))
-        listed = {(one.maker, row.part_number) for one in chosen for row in one.rows}
-        names = {
-            entry.ref: entry.name
-            for entry in (shelf.entries(ref) if listed else ())
-            if (entry.maker, entry.number) in listed
-        }
-        edition = shelf.opened(ref).edition
-        return pdf_bytes(price_lists_content(edition, chosen, names, story, dated))
-
-    def price(self, ref: EditionRef, asked: PriceAsked) -> PriceAnswer:
-        """Return which price of a part applies on a day, and why."""
-        from spoutline.planning.pricing.applying import price_answer
-
-        return price_answer(asked, self.price_lists(ref))
-
     def named_part(self, ref: EditionRef, text: str) -> PartRef:
         """Return maker and number of the entry that a person names; raise ``InputFault`` for none or several."""
         found, _ = self.shelf().find(ref, text, limit=_MOST_TOLD)
@@ -516,52 +389,6 @@ class CatalogueService:
             )
             raise InputFault((InputProblem("", "part number", repr(text), wanted),))
         return exact[0]
-
-    def plain_prices(self, ref: EditionRef, part: PartRef) -> tuple[tuple[str, str], ...]:
-        """Return the plain prices of an entry as currency and amount: what sets are chosen by."""
-        from spoutline.explain.writing.money import amount
-
-        entry = self.shelf().entry(ref, part)
-        prices = () if entry is None else entry.prices
-        return tuple((one.currency, str(amount(one.minor, one.currency))) for one in prices)
-
-    def import_price_file(
-        self, name: str, path: Path, head: Mapping[str, object], *, dry_run: bool = False
-    ) -> PriceList:
-        """Take a file of prices and breaks into the draft as a price list; raise ``InputFault`` with every fault."""
-        from spoutline.catalogue.price_lists import price_list_from_file
-
-        made = price_list_from_file(path, head)
-        with self.shelf().draft(name, dry_run=dry_run) as desk:
-            desk.price_lists.put((made,))
-        return made
-
-    def import_price_table(
-        self,
-        name: str,
-        opened: OpenedTable,
-        head: Mapping[str, object],
-        progress: RowsRead | None = None,
-        *,
-        dry_run: bool = False,
-    ) -> PriceTableResult:
-        """Take a supplier's table of prices into the draft as a price list: all of it, or nothing."""
-        from spoutline.planning.table_intake.into_price_list import price_list_in
-
-        result = price_list_in(opened, head, progress)
-        if result.price_list is not None:
-            with self.shelf().draft(name, dry_run=dry_run) as desk:
-                desk.price_lists.put((result.price_list,))
-        return result
-
-    def remove_price_list(self, name: str, list_id: str) -> None:
-        """Take a price list out of the draft of a catalogue; raise ``InputFault`` where it has none of this id."""
-        with self.shelf().draft(name) as desk:
-            known = desk.price_lists.all()
-            if list_id not in known:
-                wanted = Worded("one of: {known}", known=", ".join(known) or "the draft has no price list")
-                raise InputFault((InputProblem("", "price list", repr(list_id), wanted),))
-            desk.price_lists.take_out((list_id,))
 
     def import_exchange(
         self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False

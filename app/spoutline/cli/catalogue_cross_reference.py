@@ -149,7 +149,7 @@ def _add(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         )
     except ValidationError as fault:
         raise InputFault(tuple(_problem(error) for error in fault.errors(include_url=False))) from fault
-    workbench.catalogues().put_reference(arguments.name, one)
+    workbench.catalogues().old_numbers().put(arguments.name, one)
     return ExitCode.FITS, [f"{arguments.name}: {reference_line(one)}"], reference_document(one)
 
 
@@ -161,7 +161,8 @@ def _problem(error: Any) -> InputProblem:  # noqa: ANN401 - details of a validat
 
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    gone = workbench.catalogues().take_out_reference(arguments.name, PartRef(arguments.old_number, arguments.old_maker))
+    named = PartRef(arguments.old_number, arguments.old_maker)
+    gone = workbench.catalogues().old_numbers().take_out(arguments.name, named)
     return (
         ExitCode.FITS,
         [said("{name}: {part} taken out", name=arguments.name, part=gone)],
@@ -181,7 +182,8 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     if arguments.columns:
         columns = [column_document(one) for one in opened.mapping]
         return ExitCode.FITS, [column_line(one) for one in opened.mapping], {"columns": columns}
-    done = workbench.catalogues().import_references(
+    service = workbench.catalogues().old_numbers()
+    done = service.import_table(
         arguments.into, opened, take_out_missing=arguments.take_out_missing, dry_run=arguments.dry_run
     )
     if arguments.save_map is not None and done.report.is_sound:

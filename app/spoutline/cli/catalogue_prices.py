@@ -105,8 +105,8 @@ def run_price(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         currencies=tuple(code.upper() for code in arguments.currency),
         supplier=arguments.supplier,
     )
-    answer = service.price(ref, asked)
-    plain = service.plain_prices(ref, asked.part)
+    answer = service.prices().price(ref, asked)
+    plain = service.prices().plain(ref, asked.part)
     found = answer.applies
     head = said("{part}, {day}, pieces: {count}", part=asked.part, day=asked.day.isoformat(), count=asked.quantity)
     lines = [said("{place}: {said}", place=head, said=_price_told(found))]
@@ -137,7 +137,7 @@ def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     """Do what is asked of price lists."""
     service = workbench.catalogues()
     if arguments.list_action == "remove":
-        service.remove_price_list(arguments.name, arguments.list_id)
+        service.prices().remove(arguments.name, arguments.list_id)
         return (
             ExitCode.FITS,
             [said("{name}: {part} taken out", name=arguments.name, part=arguments.list_id)],
@@ -160,7 +160,7 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         raise InputFault((InputProblem("", "--pdf", "nothing", "name the file to write"),))
     ref = EditionRef.from_text(arguments.edition)
     story = workbench.story(display_of(arguments, workbench))
-    content = workbench.catalogues().price_lists_pdf(ref, story, arguments.list_id, date.today())
+    content = workbench.catalogues().prices().pdf(ref, story, arguments.list_id, date.today())
     with arguments.output_plan.staged({arguments.pdf: content}) as files:
         files.place()
     return (
@@ -184,14 +184,14 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         "valid_to": arguments.valid_to,
     }
     if is_price_table(arguments.file):
-        done = service.import_price_file(arguments.into, arguments.file, head, dry_run=arguments.dry_run)
+        done = service.prices().import_file(arguments.into, arguments.file, head, dry_run=arguments.dry_run)
     else:
         maps = maps_in(arguments.map) if arguments.map is not None else ()
         names = ("sheet", "encoding", "decimal_comma", "maker", "supplier")
         given: dict[str, object] = {name: value for name in names if (value := getattr(arguments, name)) is not None}
         given["currency"] = head["currency"]
         opened = with_repairs(open_supplier_table(arguments.file, maps, given, choices_in(arguments.column)), arguments)
-        made = service.import_price_table(arguments.into, opened, head, dry_run=arguments.dry_run)
+        made = service.prices().import_table(arguments.into, opened, head, dry_run=arguments.dry_run)
         if made.price_list is None:
             lines = [said("{path}: nothing was taken in", path=arguments.file)]
             lines += [f"  {report_line(one)}" for one in made.report.reports]

@@ -51,7 +51,7 @@ def office(own_workbench: Workbench, tmp_path: Path) -> Workbench:
         )
     file = tmp_path / "prices.csv"
     file.write_text(FILE)
-    service.import_price_file(NAME, file, HEAD)
+    service.prices().import_file(NAME, file, HEAD)
     return own_workbench
 
 
@@ -64,7 +64,7 @@ def test_an_edition_keeps_its_lists(office: Workbench) -> None:
     draft = EditionRef(NAME, is_draft=True)
     first = service.publish(NAME, notes="first", publisher="Ada Fenn", on=date(2026, 11, 1))
     assert not service.shelf().catalogue(NAME).has_changes
-    service.remove_price_list(NAME, "fennel-h2")
+    service.prices().remove(NAME, "fennel-h2")
     assert service.shelf().catalogue(NAME).has_changes
     second = service.publish(NAME, notes="no list", publisher="Ada Fenn", on=date(2026, 11, 2))
     assert [one.id for one in service.shelf().price_lists(first.ref)] == ["fennel-h2"]
@@ -75,7 +75,7 @@ def test_an_edition_keeps_its_lists(office: Workbench) -> None:
 def test_a_discarded_draft_has_the_lists_of_its_edition(office: Workbench) -> None:
     service = office.catalogues()
     service.publish(NAME, notes="first", publisher="Ada Fenn", on=date(2026, 11, 1))
-    service.remove_price_list(NAME, "fennel-h2")
+    service.prices().remove(NAME, "fennel-h2")
     service.discard_draft(NAME)
     assert not service.shelf().catalogue(NAME).has_changes
     assert [one.id for one in service.shelf().price_lists(EditionRef(NAME, is_draft=True))] == ["fennel-h2"]
@@ -109,7 +109,8 @@ def test_a_price_without_its_list_is_refused(office: Workbench, tmp_path: Path) 
 
 @pytest.mark.parametrize(("quantity", "price"), [(1, "12.50"), (9, "12.50"), (10, "11.00"), (500, "11.00")], ids=str)
 def test_the_break_that_was_reached_sets_the_price(office: Workbench, quantity: int, price: str) -> None:
-    found = office.catalogues().price(EditionRef(NAME, is_draft=True), asked(date(2026, 8, 1), quantity)).applies
+    draft = EditionRef(NAME, is_draft=True)
+    found = office.catalogues().prices().price(draft, asked(date(2026, 8, 1), quantity)).applies
     assert found is not None
     assert found.reached.unit_price == Decimal(price)
     assert found.row.discount_group == "couplings"

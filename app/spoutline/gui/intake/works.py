@@ -165,11 +165,11 @@ class ReferencesWork(PartsWork):
 
     def look(self, target: str, opened: OpenedTable, progress: Progress) -> TableLook:
         """Return what a table would change in the draft."""
-        return self._service().look_at_references(target, opened, progress)
+        return self._service().old_numbers().look_at_table(target, opened, progress)
 
     def take(self, target: str, opened: OpenedTable, progress: Progress, *, take_out_missing: bool) -> TakenTable:
         """Take a table into the draft."""
-        done = self._service().import_references(target, opened, progress, take_out_missing=take_out_missing)
+        done = self._service().old_numbers().import_table(target, opened, progress, take_out_missing=take_out_missing)
         words = tr("{0} new, {1} changed, {2} as they were")
         return TakenTable(done.report.is_sound, words.format(done.new, done.changed, done.unchanged))
 
@@ -206,11 +206,11 @@ class PriceListWork(PartsWork):
 
     def look(self, target: str, opened: OpenedTable, progress: Progress) -> TableLook:
         """Return what a table would change in the list."""
-        return self._service().look_at_price_table(target, opened, self._head, progress)
+        return self._service().prices().look_at_table(target, opened, self._head, progress)
 
     def take(self, target: str, opened: OpenedTable, progress: Progress, *, take_out_missing: bool) -> TakenTable:
         """Take a table into the draft as the list."""
-        done = self._service().import_price_table(target, opened, self._head, progress)
+        done = self._service().prices().import_table(target, opened, self._head, progress)
         words = tr("Price list {0}: {1} prices.")
         return TakenTable(done.report.is_sound, words.format(self._head["id"], len(done.prices)))
 

@@ -157,7 +157,7 @@ class PricesPanel(QWidget):
             return
 
         def work(_: Ticket) -> tuple[PriceList, ...]:
-            service.import_price_file(name, path, head)
+            service.prices().import_file(name, path, head)
             return service.shelf().price_lists(EditionRef(name, is_draft=True))
 
         self._context.jobs.start(PRICE_LISTS, work, self._show_taken, self._fail)
@@ -191,7 +191,7 @@ class PricesPanel(QWidget):
             return
 
         def work(_: Ticket) -> tuple[PriceList, ...]:
-            service.remove_price_list(name, one.id)
+            service.prices().remove(name, one.id)
             return service.shelf().price_lists(EditionRef(name, is_draft=True))
 
         self._context.jobs.start(PRICE_LISTS, work, self._show_taken, self._fail)
@@ -211,9 +211,9 @@ class PricesPanel(QWidget):
 
         def work(_: Ticket) -> PriceAnswer:
             part = service.named_part(ref, text)
-            lists = {one.currency for one in service.price_lists(ref) if one.maker == part.maker}
+            lists = {one.currency for one in service.prices().lists(ref) if one.maker == part.maker}
             currencies = (currency, *sorted(lists - {currency}))
-            return service.price(ref, PriceAsked(part=part, quantity=quantity, day=day, currencies=currencies))
+            return service.prices().price(ref, PriceAsked(part=part, quantity=quantity, day=day, currencies=currencies))
 
         self._context.jobs.start(PRICE, work, self._show_answer, self._fail)
 
@@ -248,7 +248,7 @@ class PricesPanel(QWidget):
         ref, today = row.ref, self._today()
 
         def work(_: Ticket) -> Path:
-            write_file(path, service.price_lists_pdf(ref, story, dated=today))
+            write_file(path, service.prices().pdf(ref, story, dated=today))
             return path
 
         def show(written: Path) -> None:

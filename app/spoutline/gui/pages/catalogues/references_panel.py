@@ -113,7 +113,7 @@ class ReferencesPanel(QWidget):
                 for one in service.shelf().references(ref)
                 if all(word in f"{one.ref} {one.leads_to} {one.remark}".casefold() for word in words)
             )
-            return found, service.number_traces(ref, text) if text else ()
+            return found, service.old_numbers().traces(ref, text) if text else ()
 
         self._context.jobs.start(REFERENCES, work, lambda found: self._show(*found), self._show_fault)
 
@@ -133,13 +133,13 @@ class ReferencesPanel(QWidget):
         except ValidationError as fault:
             self._show_fault(InputFault(tuple(_problem(error) for error in fault.errors(include_url=False))))
             return
-        self._write(lambda service: service.put_reference(name, one), self._clear)
+        self._write(lambda service: service.old_numbers().put(name, one), self._clear)
 
     def take_out(self) -> None:
         """Take the marked old number out of the draft."""
         name, marked = self._in_hand.draft_name, self._marked()
         if name and marked is not None:
-            self._write(lambda service: service.take_out_reference(name, marked.ref), lambda _: None)
+            self._write(lambda service: service.old_numbers().take_out(name, marked.ref), lambda _: None)
 
     def import_dialog(self) -> TableIntakeDialog:
         """Return the view of a table of old numbers on its way into the draft."""
@@ -159,7 +159,7 @@ class ReferencesPanel(QWidget):
         row, service = self._in_hand.row, self._context.session.workbench.catalogues()
         if row is not None:
             ref = row.ref
-            save_aside(self._context, STEP, path, lambda: service.references_csv(ref), notify=self._notify)
+            save_aside(self._context, STEP, path, lambda: service.old_numbers().csv(ref), notify=self._notify)
 
     def _ask_export(self) -> None:
         row = self._in_hand.row
