@@ -1,8 +1,9 @@
 """Sets weighed among generated parts: the first answer, the front searched, all of it held to its checks.
 
 Run on request: ``pytest tests/bench/test_front.py -s``. Processor milliseconds, the least of three, columns in memory
-and the rest worked out anew each time: the planned set with its figures, which is the first answer; the exact front
-before its sets are held to their full checks, up to the first that is; the whole answer. No time is asserted. That the
+and the rest worked out anew each time: the planned set, which is the first point; the sets of a quick look, with how
+many there are; the exact front searched, those of its sets checked that were shown before; the whole answer. No time is
+asserted. That the
 front is exact is tested in ``tests/search/test_front.py`` and ``tests/planning/test_position_front.py``.
 """
 
@@ -34,21 +35,23 @@ def test_front(name: str) -> None:
     for count in SIZES:
         store = ColumnStore(generated_columns(count))
         for axes in AXES:
-            spent: list[tuple[float, float, float]] = []
-            found: PositionFront | None = None
+            spent: list[tuple[float, ...]] = []
+            found, many = None, 0
             for _ in range(3):
                 context, told, before = PlanningContext(_tables(), store), [], time.process_time()
 
-                def tell(front: PositionFront, at: list[tuple[float, int]] = told) -> None:
-                    at.append((time.process_time(), len(front.points)))
+                def tell(front: PositionFront, at: list[tuple[float, PositionFront]] = told) -> None:
+                    at.append((time.process_time(), front))
 
                 found = position_front(survey.positions[0], survey.site, context, FrontQuestion(axes), tell)
-                first = told[0][0] if told else time.process_time()
-                checked = next((when for when, points in told if points), time.process_time())
                 ended = time.process_time()
-                spent.append(((first - before) * 1e3, (checked - before) * 1e3, (ended - before) * 1e3))
+                early = [one for one in told if one[1].unchecked is None] or [(ended, found)]
+                searched = next((when for when, front in told if front.unchecked is not None), ended)
+                many = len(early[-1][1].points)
+                spent.append(tuple((when - before) * 1e3 for when in (early[0][0], early[-1][0], searched, ended)))
             assert found is not None
             best = [min(column) for column in zip(*spent, strict=True)]
             shown = " | ".join(f"{one:.0f}" for one in best)
             named = ", ".join(axes)
-            print(f"\n| {name} | {count:,} | {named} | {len(found.points)} | {found.turned_down} | {shown} |", end="")
+            row = (name, f"{count:,}", named, len(found.points), found.turned_down, many, shown)
+            print("\n| " + " | ".join(map(str, row)) + " |", end="")

@@ -210,10 +210,35 @@ def test_the_planned_set_is_told_first_and_a_listener_stops_the_rest(
     )
     assert told[0].unchecked is None
     assert told[0].planned_figures is not None
+    assert [one.figures for one in told[0].points] == [told[0].planned_figures]
+    assert told[0].planned == 0
     assert told[-1].points
     stopped = PlanningContext(us_tables, catalogue, _Stops())
     with pytest.raises(Cancelled):
         position_front(CAR.positions[0], CAR.site, stopped, FrontQuestion((Axis.PRICE, Axis.LEAD)))
+
+
+@pytest.mark.parametrize("survey", [CAR, CAR_E85, MARINA])
+def test_sets_shown_before_all_are_found_keep_every_must_and_the_answer_is_the_same_without_them(
+    survey: Survey, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    axes = (Axis.PRICE, Axis.MASS, Axis.PRACTICE)
+    context, told = PlanningContext(us_tables, catalogue), list[PositionFront]()
+    found = position_front(survey.positions[0], survey.site, context, FrontQuestion(axes), told.append)
+    weighing = Weighing(asked_at(survey, us_tables), us_tables)
+    early = [one for one in told if one.unchecked is None]
+    assert len(early) == 2, "the plan's own set, then what a quick look finds"
+    assert len(early[1].points) > 1
+    for one in early:
+        assert not any(outdoes(a.figures, b.figures) for a in one.points for b in one.points)
+        for point in one.points:
+            assert weighing.by_parts(point.judged.hanging_set) is not None
+            assert weighing.by_checks(point.judged.hanging_set) is not None
+    assert all(one.unchecked for one in told[2:-1])
+    assert found.is_exact
+    shown = {one.figures for one in found.points}
+    for point in early[1].points:
+        assert point.figures in shown or any(outdoes(one, point.figures) for one in shown)
 
 
 def test_where_labels_do_not_suffice_the_gap_is_stated_and_holds(

@@ -15,7 +15,7 @@ from search.problems import enumerated, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search.columns import columns_of
 from spoutline.search.effort import Effort, Exhausted
-from spoutline.search.front import Axes, FrontChain, front, ideal, merged
+from spoutline.search.front import Axes, FrontChain, LabelSetting, front, ideal, merged
 from spoutline.search.graph import Item, Path, Problem
 from spoutline.search.item_table import ItemsOf
 from spoutline.search.listener import Listener
@@ -92,6 +92,28 @@ def test_front_is_that_of_plain_enumeration(problem: Problem, seed: int, adds: t
         items = path_of(problem, one)
         assert items in allowed
         assert weighed(Path(0, items), weights, adds) == (one.figures, one.tie)
+
+
+@given(problems, st.integers(0, 10_000), several, st.integers(1, 24))
+@settings(max_examples=up_to(160), deadline=None)
+def test_a_quick_look_finds_chains_that_count_and_spares_the_search_no_part_of_the_front(
+    problem: Problem, seed: int, adds: tuple[bool, ...], width: int
+) -> None:
+    weights = drawn_weights(problem, seed, len(adds))
+    paths = enumerated(problem)
+    columns = columns_of(problem)
+    assert columns is not None
+    setting = LabelSetting(columns, axes_of(problem, weights, adds), Effort())
+    quick = setting.quick_chains(width)
+    allowed = {path.items for path in paths}
+    assert all(path_of(problem, one) in allowed for one in quick)
+    assert len(merged(quick)) == len(quick)
+    setting.know(quick)
+    assert shown(merged([*quick, *setting.chains()])) == front_by_enumeration(paths, weights, adds)
+    told: list[list[FrontChain]] = []
+    whole = front(columns, setting.axes, Effort(), told=told.append)
+    assert shown(whole) == front_by_enumeration(paths, weights, adds)
+    assert len(told) == (1 if not np.isneginf(columns.limits).any() else 0)
 
 
 @given(problems, st.integers(0, 10_000), several, st.integers(1, 6))

@@ -146,6 +146,7 @@ class Finder:
         most_major: int | None = None,
         without: Iterable[tuple[int, ...]] = (),
         known: Iterable[FrontChain] = (),
+        told: Callable[[list[FrontChain]], None] | None = None,
     ) -> list[FrontChain]:
         """Return the chains that no other within the limits outdoes on some axes; see ``search.front.front``.
 
@@ -172,7 +173,7 @@ class Finder:
         if most_major is not None:
             columns = columns.only(columns.major <= most_major)
             columns = columns.with_load(columns.major, most_major)
-        return front(columns, axes, effort, without=without, known=known)
+        return front(columns, axes, effort, without=without, known=known, told=told)
 
     def binding(self) -> tuple[bool, ...]:
         """Say of each limit whether some chain of items could exceed it; all may where that cannot be told."""

@@ -7,7 +7,7 @@ axis and couples no worse takes the other's place. Loads count only as far as th
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -17,9 +17,11 @@ from spoutline.search.effort import Effort
 from spoutline.search.enumeration import EMPTY
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.passes import Passes
+from spoutline.search.promising import promising
 from spoutline.search.undominated import Rows, not_outdone, undominated
 
 _PAIRS = 1 << 17  # pairs of label and item looked at in one go, unless a single label has more
+_WIDTH = 64  # labels at a port that a first quick look goes on with
 _RELATIVE, _ABSOLUTE = 1e-9, 1e-9  # allowance of load sums, as in ``bounds.within``
 
 
@@ -116,6 +118,7 @@ def front(
     *,
     without: Iterable[tuple[int, ...]] = (),
     known: Iterable[FrontChain] = (),
+    told: Callable[[list[FrontChain]], None] | None = None,
 ) -> list[FrontChain]:
     """Return the chains that no other chain within the limits outdoes on the axes, in the order of their figures.
 
@@ -135,6 +138,9 @@ def front(
         Chains that do not count, by their items as ``Columns.row`` counts them.
     known
         Chains found elsewhere: what one of them outdoes or equals is left out, they themselves are not returned.
+    told
+        Makes the search begin with a quick look, and is handed what that finds: chains within the limits, none outdoing
+        another, most of the front but not surely. They spare the search what they outdo and come before their equals.
 
     Raises
     ------
@@ -146,7 +152,12 @@ def front(
     if np.isneginf(columns.limits).any():
         return []
     setting = LabelSetting(columns, axes, effort, tuple(without), tuple(known))
-    return setting.chains()
+    if told is None:
+        return setting.chains()
+    quick = setting.quick_chains(_WIDTH)
+    told(quick)
+    setting.know(quick)
+    return merged([*quick, *setting.chains()])
 
 
 @dataclass
@@ -170,8 +181,8 @@ class LabelSetting:
             self.columns = trimmed.only(self._worth_looking_at())
             self._take_figures()
         self._trails = self._banned_trails()
-        figures = np.array([one.figures for one in self.known], np.float64).reshape(-1, len(self.axes.adds))
-        self._known_rows = figures, np.array([one.tie for one in self.known], np.float64)
+        self._width: int | None = None
+        self.know(())
         self.rest = self._looked_ahead()
         columns = self.columns
         self._most_demand = _from_the_end(columns, columns.demands, np.maximum, 0.0)
@@ -255,6 +266,20 @@ class LabelSetting:
         limits = len(columns.limits)
         return _Rest(axes, to[:, :, count], to[:, :, count + 1 : count + 1 + limits], -to[:, :, count + 1 + limits :])
 
+    def know(self, chains: Iterable[FrontChain]) -> None:
+        """Leave out from now on what some chains outdo or equal."""
+        self.known = (*self.known, *chains)
+        figures = np.array([one.figures for one in self.known], np.float64).reshape(-1, len(self.axes.adds))
+        self._known_rows = figures, np.array([one.tie for one in self.known], np.float64)
+
+    def quick_chains(self, width: int) -> list[FrontChain]:
+        """Return chains within the limits that go on from about ``width`` labels at a port, none outdoing another."""
+        self._width = width
+        try:
+            return self.chains()
+        finally:
+            self._width = None
+
     def chains(self) -> list[FrontChain]:
         """Return the front; see ``front``."""
         columns = self.columns
@@ -291,7 +316,7 @@ class LabelSetting:
                 grown.append(taken)
         if not grown:
             return labels.part(np.zeros(0, np.int64))
-        return self._thinned(_joined(grown)) if len(grown) > 1 else grown[0]
+        return self._thinned(_joined(grown), depth) if len(grown) > 1 else grown[0]
 
     def _by_entry(self, depth: int) -> list[Ints]:
         columns = self.columns
@@ -329,7 +354,7 @@ class LabelSetting:
             np.concatenate([labels.items[who], item[:, None]], axis=1),
             self._trail(labels.trail[who], item, depth),
         )
-        return self._thinned(self._not_known(found, depth))
+        return self._thinned(self._not_known(found, depth), depth)
 
     def _highest(self, limits: Floats) -> Floats:
         return limits + np.maximum(_RELATIVE * np.abs(limits), _ABSOLUTE)
@@ -338,16 +363,27 @@ class LabelSetting:
         """Return the labels without those that no chain of can come before the known ones."""
         if not self.known or not len(labels):
             return labels
-        rest = self.rest
-        least = rest.axes[depth + 1, labels.port]
-        hope = np.where(self.axes.adds, labels.axes + least, np.maximum(labels.axes, least))
-        tie = labels.tie + rest.tie[depth + 1, labels.port]
-        return labels.part(not_outdone(hope, tie, *self._known_rows))
+        tie = labels.tie + self.rest.tie[depth + 1, labels.port]
+        return labels.part(not_outdone(self._hope(labels, depth), tie, *self._known_rows))
 
-    def _thinned(self, labels: _Labels) -> _Labels:
-        """Return the labels that no other at the same port outdoes."""
+    def _hope(self, labels: _Labels, depth: int) -> Floats:
+        """Return, by label and axis, the least figure that a chain of it can come to."""
+        least = self.rest.axes[depth + 1, labels.port]
+        return np.asarray(np.where(self.axes.adds, labels.axes + least, np.maximum(labels.axes, least)))
+
+    def _promising(self, labels: _Labels, depth: int, width: int) -> _Labels:
+        limits = self.columns.limits
+        loads = labels.loads + self.rest.loads[depth + 1, labels.port]
+        shares = loads / np.where(np.abs(limits) > _ABSOLUTE, np.abs(limits), 1.0)
+        used = shares.max(axis=1) if len(limits) else np.zeros(len(labels))
+        return labels.part(promising(labels.port, self._hope(labels, depth), used, width))
+
+    def _thinned(self, labels: _Labels, depth: int) -> _Labels:
+        """Return the labels that no other at the same port outdoes; of a quick look those gone on with."""
         if len(labels) < 2:
             return labels
+        if self._width is not None:
+            return self._promising(labels, depth, self._width)
         may = labels.trail < 0  # what begins a chain that does not count takes no other's place
         figures = np.column_stack([self._grained(labels.axes), labels.loads, labels.demands, -labels.bears])
         figures = figures[:, (figures != figures[0]).any(axis=0) | (np.arange(figures.shape[1]) < len(self.axes.adds))]

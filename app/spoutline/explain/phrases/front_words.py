@@ -12,6 +12,7 @@ class FrontWord(StrEnum):
     SUBJECT = "front_subject"
     AXES = "front_axes"
     COUNT = "front_count"
+    SO_FAR = "front_so_far"
     EXACT = "front_exact"
     GAP = "front_gap"
     OPEN = "front_open"

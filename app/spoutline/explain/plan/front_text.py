@@ -90,7 +90,10 @@ def front_sentences(found: PositionFront, story: Story) -> Iterator[str]:
         yield story.word(Word.NO_SET if found.plan.chosen is None else Word.NO_POINTS)
     if found.unchecked is None:
         yield story.word(Word.SEARCHING)
-    if found.points:
+        if found.points:
+            yield story.word(Word.SO_FAR).format(count=len(found.points))
+            yield from _planned(found, story)
+    elif found.points:
         yield story.word(Word.COUNT).format(count=len(found.points))
         yield from _how_exact(found, story)
         yield from _planned(found, story)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import itertools
-import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
+from functools import partial
 
 import numpy as np
 
@@ -14,10 +14,9 @@ from spoutline.model.check import CheckId
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity
 from spoutline.model.front import ADDS, FrontAxis, FrontPoint, LeftOut, PositionFront
-from spoutline.model.part_columns import Ints, Mask
-from spoutline.model.part_ref import PartRef
+from spoutline.model.part_columns import Mask
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
-from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.assembled import Assembled
 from spoutline.planning.sets.choice import Choice, Chooser
@@ -28,6 +27,7 @@ from spoutline.planning.sets.pool import SlotParts
 from spoutline.planning.sets.staying import Choosing
 from spoutline.planning.weighing.alike import alike_of
 from spoutline.planning.weighing.measures import Measured, Measures, YearlyCost
+from spoutline.planning.weighing.sources import Found, Group, Source, coarse, rows_of, shifted
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import ChainTest
 from spoutline.search.finder import Finder
@@ -37,10 +37,10 @@ from spoutline.search.listener import Listener
 _MOST_LABELS = 40_000_000  # looked at for an exact front; beyond it a coarse one is made, its gap stated
 _SHARES = (0.0, 0.01, 0.05, 0.2)  # gap of the fronts tried, of the least figure of each axis
 _ROUNDS = 24  # of looking for what takes the place of sets that full checks turned down
+_QUICK = 12  # sets of a first quick look that are held to their checks and shown
 _HANDED_EVERY = 32  # sets held to their checks between two parts of the answer
 
 Told = Callable[[PositionFront], None]
-_Group = frozenset[RequirementId]  # should-lines of the whole set that need not be kept
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,30 +54,6 @@ class FrontQuestion:
     axes: tuple[FrontAxis, ...]
     free: bool = False
     yearly_cost: YearlyCost | None = None
-
-
-@dataclass(frozen=True, eq=False, slots=True)
-class _Source:
-    """Sets of one design flow that may give up the same should-lines."""
-
-    group: _Group
-    assembled: Assembled
-    finder: Finder
-    measured: Measured
-    may: Mask
-    axes: Axes
-    offset: Ints  # what giving up the lines adds to each axis
-    widens: bool  # giving up each of its lines lets in chains that its limits shut out
-    most_regrets: int | None
-
-
-@dataclass(frozen=True, eq=False, slots=True)
-class _Found:
-    """A chain of the front with where it was found."""
-
-    number: int  # of its source
-    source: _Source
-    chain: FrontChain  # figures with the offset
 
 
 def axes_at(requirement: Requirement, *, yearly: bool) -> tuple[FrontAxis, ...]:
@@ -111,7 +87,8 @@ def position_front(
     asked
         Axes, all of them among ``axes_at``; an axis that a position does not have leaves it without points.
     told
-        Is handed the front as far as it is known, from the first sets that passed their checks on.
+        Is handed the front as far as it is known: the plan's own set, some that a quick look finds, and then those of
+        the front as they pass their checks. Sets shown before all are found may be outdone by later ones.
 
     Raises
     ------
@@ -153,10 +130,11 @@ class _Weighing:
     asked: FrontQuestion
     empty: PositionFront
     there: tuple[FrontAxis, ...]
-    _sources: tuple[_Source, ...] = field(init=False)
-    _accepted: list[tuple[_Found, FrontPoint]] = field(init=False, default_factory=list)
+    _sources: tuple[Source, ...] = field(init=False)
+    _accepted: list[tuple[Found, FrontPoint]] = field(init=False, default_factory=list)
     _turned_down: dict[int, list[tuple[int, ...]]] = field(init=False, default_factory=dict)  # by source: chains
     _tests: dict[int, ChainTest | None] = field(init=False, default_factory=dict)  # by source
+    _early: dict[tuple[int, tuple[int, ...]], FrontPoint | None] = field(init=False, default_factory=dict)  # by key
     _gap: tuple[int, ...] = field(init=False)
 
     def __post_init__(self) -> None:
@@ -171,11 +149,11 @@ class _Weighing:
         self._least: tuple[int, ...] | None = None
         self.departures = len(self.choice.dropped) + chooser.regrets_of(self.choice.judged.hanging_set)
         self._sources = tuple(self._all_sources(chooser))
-        self._planned_figures = self._figures_of_plan()
+        self._plan_point = self._point_of_plan()
 
     # what is searched
 
-    def _all_sources(self, chooser: Chooser) -> Iterator[_Source]:
+    def _all_sources(self, chooser: Chooser) -> Iterator[Source]:
         soft = {one.requirement for one in chooser.search.model.set_limits if one.severity is Severity.SHOULD}
         by_practice = FrontAxis.PRACTICE in self.asked.axes
         most = None if by_practice else self.departures
@@ -191,7 +169,7 @@ class _Weighing:
                     yield self._source(group, (one, finder), measured[at], left, widens=group <= lines[at])
 
     @staticmethod
-    def _lines_that_bind(chooser: Chooser, soft: Sequence[RequirementId]) -> list[_Group]:
+    def _lines_that_bind(chooser: Chooser, soft: Sequence[RequirementId]) -> list[Group]:
         """Return, by design flow, the lines whose should-limits shut some chain out, by their bounds."""
         whole = [finder for _, finder in chooser.search.finders_of(chooser.query(frozenset()))]
         found: list[set[RequirementId]] = [set() for _ in whole]
@@ -205,16 +183,16 @@ class _Weighing:
 
     def _source(
         self,
-        group: _Group,
+        group: Group,
         problem: tuple[Assembled, Finder],
         measured: Measured,
         most_regrets: int | None,
         *,
         widens: bool,
-    ) -> _Source:
+    ) -> Source:
         (one, finder), axes = problem, self.asked.axes
         may = np.logical_and.reduce([measured.known[axis] for axis in axes])
-        return _Source(
+        return Source(
             group,
             one,
             finder,
@@ -236,44 +214,46 @@ class _Weighing:
         """Return the front; ``told`` is handed it as it grows."""
         open_figures: list[tuple[int, ...]] = []
         if told is not None:
-            told(self._as_known(None, ()))
+            told(self._so_far())
         for last in range(_ROUNDS):
-            found = self._searched()
+            found = self._searched(told)
             turned_down = self._judge(found, told)
             if not turned_down:
                 break
             if last == _ROUNDS - 1:
                 open_figures = [one.chain.figures for one in turned_down]
-        return self._as_known(0, self._still_open(open_figures))
+        return self._as_known(self._points(), 0, self._still_open(open_figures))
 
-    def _searched(self) -> list[_Found]:
+    def _searched(self, told: Told | None) -> list[Found]:
         """Return the chains of the front that were not judged yet, exact where the labels suffice."""
         for share in _SHARES:
             most = None if share == _SHARES[-1] else _MOST_LABELS
             try:
-                return self._searched_with(share, Effort(self.listener, most))
+                return self._searched_with(share, Effort(self.listener, most), told)
             except Exhausted:
                 continue
         return []
 
-    def _searched_with(self, share: float, effort: Effort) -> list[_Found]:
+    def _searched_with(self, share: float, effort: Effort, told: Told | None) -> list[Found]:
         known = [found for found, _ in self._accepted]
-        fresh: list[_Found] = []
+        fresh: list[Found] = []
         gaps = np.zeros(len(self.asked.axes), np.int64)
-        for number, source in enumerate(self._sources):
+        for number, source in self._in_order():
             if not source.widens and not self._turned_down:
                 continue  # it holds the chains of a group with fewer lines, unless a full check forbade some there
-            axes, gap = _coarse(source, share)
+            axes, gap = coarse(source, share)
             gaps = np.maximum(gaps, gap)
+            begins = not known and not fresh
             chains = source.finder.front(
                 axes,
                 effort,
                 may=source.may,
                 most_major=source.most_regrets,
                 without=self._turned_down.get(number, ()),
-                known=[_shifted(one.chain, -source.offset) for one in (*known, *fresh)],
+                known=[shifted(one.chain, -source.offset) for one in (*known, *fresh)],
+                told=partial(self._hand_over, number, source, told) if begins else None,
             )
-            fresh += [_Found(number, source, _shifted(one, source.offset)) for one in chains]
+            fresh += [Found(number, source, shifted(one, source.offset)) for one in chains]
         self._gap = tuple(np.maximum(self._gap, gaps).tolist())
         if self._least is None and fresh:  # what is turned down later only raises it
             every = np.array([one.chain.figures for one in fresh])
@@ -281,27 +261,66 @@ class _Weighing:
         best = {(one.figures, one.tie) for one in merged(one.chain for one in (*known, *fresh))}
         return [one for one in fresh if (one.chain.figures, one.chain.tie) in best]
 
+    def _in_order(self) -> list[tuple[int, Source]]:
+        """Return the sources with their numbers, first those of the plan's own set, which spare the others most."""
+        numbered = enumerate(self._sources)
+        return sorted(numbered, key=lambda one: (one[1].group != self.choice.dropped, one[0]))
+
+    def _hand_over(self, number: int, source: Source, told: Told | None, chains: Sequence[FrontChain]) -> None:
+        """Hold some chains of a quick look to their checks and tell of those that pass."""
+        if told is None:
+            return
+        for at in itertools.islice(_spread(len(chains)), _QUICK):
+            one = Found(number, source, shifted(chains[at], source.offset))
+            if one.key not in self._early:
+                hanging_set = self._hanging_sets((one,))[0] if self._may_hold(one) else None
+                self._early[one.key] = None if hanging_set is None else self._point(one, hanging_set)
+        told(self._so_far())
+
+    def _so_far(self) -> PositionFront:
+        """Return the answer before the search has ended: the plan's own set, and those that a quick look found."""
+        found = {one.figures: one for one in self._early.values() if one is not None}
+        if self._plan_point is not None:
+            found[self._plan_point.figures] = self._plan_point
+        points = [
+            one
+            for one in found.values()
+            if not any(_is_no_more(other, one.figures) for other in found if other != one.figures)
+        ]
+        return self._as_known(points, None, ())
+
     # checks
 
-    def _judge(self, found: Sequence[_Found], told: Told | None) -> list[_Found]:
+    def _judge(self, found: Sequence[Found], told: Told | None) -> list[Found]:
         """Hold sets to their full checks; return those that are turned down."""
         sets = self._hanging_sets(found)
-        turned_down: list[_Found] = []
-        for done, at in enumerate(_spread(len(found))):
+        shown = self._shown(found, sets)
+        turned_down: list[Found] = []
+        rest = [at for at in _spread(len(found)) if at not in shown]
+        for done, at in enumerate((*sorted(shown), *rest), 1):
             if self.listener.should_stop():
                 raise Cancelled
             one = found[at]
-            point = self._point(one, sets[at]) if self._may_hold(one) else None
+            if one.key in self._early:
+                point = self._early[one.key]
+            else:
+                point = self._point(one, sets[at]) if self._may_hold(one) else None
             if point is None:
                 turned_down.append(one)
                 self._turned_down.setdefault(one.number, []).append(one.chain.rows)
             else:
                 self._accepted.append((one, point))
-            if told is not None and (done % _HANDED_EVERY == 0):
-                told(self._as_known(len(found) - done - 1, ()))
+            if told is not None and done >= len(shown) and (done - len(shown)) % _HANDED_EVERY == 0:
+                told(self._as_known(self._points(), len(found) - done, ()))
         return turned_down
 
-    def _may_hold(self, one: _Found) -> bool:
+    def _shown(self, found: Sequence[Found], sets: Sequence[HangingSet]) -> set[int]:
+        """Return the places of what is shown already: what a quick look found, and the plan's own set."""
+        mine = self.choice.judged.hanging_set.identity
+        both = zip(found, sets, strict=True)
+        return {at for at, (one, its_set) in enumerate(both) if one.key in self._early or its_set.identity == mine}
+
+    def _may_hold(self, one: Found) -> bool:
         """Say whether a chain is not known, without a full check, to be torn from its breakaway by a taut hose."""
         if one.number not in self._tests:
             model = self.choosing.chooser.search.model
@@ -309,16 +328,18 @@ class _Weighing:
         test = self._tests[one.number]
         return test is None or bool(test(np.array([one.chain.rows]))[0])
 
-    def _hanging_sets(self, found: Sequence[_Found]) -> list[HangingSet]:
+    def _hanging_sets(self, found: Sequence[Found]) -> list[HangingSet]:
         search = self.choosing.chooser.search
         return [search.hanging_set(one.source.finder.path_of(one.chain.rows)) for one in found]
 
-    def _point(self, one: _Found, hanging_set: HangingSet) -> FrontPoint | None:
+    def _point(self, one: Found, hanging_set: HangingSet) -> FrontPoint | None:
         """Return the point of a set; None where a full check forbids it."""
         judged = self.choosing.chooser.accepted_or_none(hanging_set, one.source.group)
         if judged is None:
             return None
-        true = self.choosing.true_judged(judged, self.context)
+        return self._made(one, self.choosing.true_judged(judged, self.context))
+
+    def _made(self, one: Found, true: JudgedSet) -> FrontPoint:
         return FrontPoint(
             figures=one.chain.figures,
             judged=true,
@@ -330,7 +351,7 @@ class _Weighing:
             ),
         )
 
-    def _all_figures(self, one: _Found) -> dict[FrontAxis, int | None]:
+    def _all_figures(self, one: Found) -> dict[FrontAxis, int | None]:
         rows = [row for row in one.chain.rows if row >= 0]
         measured, given_up = one.source.measured, len(one.source.group)
         figures: dict[FrontAxis, int | None] = {}
@@ -341,7 +362,7 @@ class _Weighing:
             figures[axis] = total if measured.known[axis][rows].all() else None
         return figures
 
-    def _same(self, one: _Found, parts: SlotParts, row: int) -> Mask:
+    def _same(self, one: Found, parts: SlotParts, row: int) -> Mask:
         """Say which parts of a slot add the same to the chosen axes that are no figure of the part itself."""
         same = np.ones(len(parts.columns), np.bool_)
         for axis in self.asked.axes:
@@ -359,8 +380,13 @@ class _Weighing:
 
     # the answer
 
-    def _as_known(self, unchecked: int | None, open_figures: Iterable[tuple[int, ...]]) -> PositionFront:
-        points = sorted((point for _, point in self._accepted), key=lambda point: (point.figures, point.price_minor))
+    def _points(self) -> list[FrontPoint]:
+        return [point for _, point in self._accepted]
+
+    def _as_known(
+        self, points: Iterable[FrontPoint], unchecked: int | None, open_figures: Iterable[tuple[int, ...]]
+    ) -> PositionFront:
+        points = sorted(points, key=lambda point: (point.figures, point.price_minor))
         chosen = self.plan.chosen
         wanted = chosen.hanging_set.identity if chosen else ()
         planned = next((at for at, one in enumerate(points) if one.judged.hanging_set.identity == wanted), None)
@@ -368,7 +394,7 @@ class _Weighing:
             self.empty,
             points=tuple(points),
             planned=planned,
-            planned_figures=self._planned_figures,
+            planned_figures=self._plan_point.figures if self._plan_point is not None else None,
             most_departures=None if FrontAxis.PRACTICE in self.asked.axes else self.departures,
             least=self._least,
             left_out=tuple(self._left_out()),
@@ -378,15 +404,16 @@ class _Weighing:
             unchecked=unchecked,
         )
 
-    def _figures_of_plan(self) -> tuple[int, ...] | None:
-        """Return the figures of the plan's own set; None where a part of it states none."""
-        choice = self.choice
+    def _point_of_plan(self) -> FrontPoint | None:
+        """Return the plan's own set as a point; None where a part of it states no figure."""
+        choice, chosen = self.choice, self.plan.chosen
         for number, source in enumerate(self._sources):
-            rows = _rows_of(choice.judged.hanging_set, source.assembled) if source.group == choice.dropped else None
-            if rows is not None:
-                figures = self._all_figures(_Found(number, source, FrontChain((), 0, rows)))
-                known = [figures[axis] for axis in self.asked.axes]
-                return None if None in known else tuple(one for one in known if one is not None)
+            rows = rows_of(choice.judged.hanging_set, source.assembled) if source.group == choice.dropped else None
+            if rows is not None and chosen is not None:
+                figures = self._all_figures(Found(number, source, FrontChain((), 0, rows)))
+                mine = tuple(one for axis in self.asked.axes if (one := figures[axis]) is not None)
+                found = Found(number, source, FrontChain(mine, 0, rows))
+                return self._made(found, chosen) if len(mine) == len(self.asked.axes) else None
         return None
 
     def _left_out(self) -> Iterator[LeftOut]:
@@ -411,46 +438,11 @@ class _Weighing:
     def _still_open(self, figures: Iterable[tuple[int, ...]]) -> list[tuple[int, ...]]:
         """Return figures that no accepted set is as good as."""
         known = [point.figures for _, point in self._accepted]
-        return sorted(
-            one
-            for one in set(figures)
-            if not any(all(a <= b for a, b in zip(other, one, strict=True)) for other in known)
-        )
+        return sorted(one for one in set(figures) if not any(_is_no_more(other, one) for other in known))
 
 
-def _rows_of(hanging_set: HangingSet, assembled: Assembled) -> tuple[int, ...] | None:
-    """Return the numbers of the items of a set, as a problem counts them; None where it has not all of them."""
-    numbers: dict[tuple[Slot, PartRef], int] = {}
-    wanted = {(link.slot, link.part.ref) for link in hanging_set.links}
-    start = 0
-    for place in assembled.places:
-        for parts, rows in place.portions:
-            for slot, ref in wanted:
-                row = parts.row_of(ref) if parts.slot is slot else None
-                at = -1 if row is None else int(np.searchsorted(rows, row))
-                if row is not None and at < len(rows) and rows[at] == row:
-                    numbers[slot, ref] = start + at
-            start += len(rows)
-    return tuple(numbers.values()) if len(numbers) == len(wanted) else None
-
-
-def _coarse(source: _Source, share: float) -> tuple[Axes, Ints]:
-    """Return axes on which a share of the largest part counts as nothing, and the gap that this leaves."""
-    if share == 0.0:
-        return source.axes, np.zeros(len(source.axes.adds), np.int64)
-    layers = len(source.assembled.places)
-    known = np.where(source.may[:, None], source.axes.figures, 0)
-    most = known.max(axis=0, initial=0)
-    grain = [
-        max(1, math.ceil(share * int(one) / layers)) if add else 1
-        for one, add in zip(most, source.axes.adds, strict=True)
-    ]
-    gap = np.array([one * layers if one > 1 else 0 for one in grain], np.int64)
-    return source.axes.coarse(grain), gap
-
-
-def _shifted(chain: FrontChain, by: Ints) -> FrontChain:
-    return replace(chain, figures=tuple(int(one) for one in np.array(chain.figures) + by))
+def _is_no_more(one: tuple[int, ...], other: tuple[int, ...]) -> bool:
+    return all(a <= b for a, b in zip(one, other, strict=True))
 
 
 def _spread(count: int) -> Iterator[int]:
