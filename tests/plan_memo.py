@@ -8,7 +8,8 @@ repeatability of planning never use this, nor do those in ``oracle``, ``rules`` 
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from typing import Any, TypeGuard
 
 import pytest
@@ -25,6 +26,7 @@ from spoutline.model.pricing import PriceList
 from spoutline.model.quotation_terms import Heading, OptionTerms
 from spoutline.model.refit import RefitPlan
 from spoutline.model.removal_standing import RemovalStanding, Standing
+from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.conversion import convert_position, convert_site
 from spoutline.planning.conversion.convert_position import ConversionContext
@@ -76,8 +78,21 @@ class PlanMemo:
             plan = self._plans[asked]
             return plan if plan.position == position else relabelled(plan, position)
 
+        really_by_stages = module.plan_stages
+
+        def plan_stages(position: Position, site: Site, context: PlanningContext) -> Iterator[StagedPlan]:
+            if not _is_published(context.parts):
+                yield from really_by_stages(position, site, context)
+                return
+            whole = StagedPlan.of(plan_position(position, site, context))
+            if whole.plan.refusal is None:
+                yield replace(whole, counts=None, alternatives=None)
+                yield replace(whole, alternatives=None)
+            yield whole
+
         for user in (module, plan_site, why_not, convert_position):
             monkeypatch.setattr(user, "plan_position", plan_position)
+        monkeypatch.setattr(module, "plan_stages", plan_stages)
 
     def _serve_refits(self, monkeypatch: pytest.MonkeyPatch) -> None:
         """Plan for all quotations of a survey on like terms once, whatever their numbers, titles and customers."""

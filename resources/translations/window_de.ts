@@ -3672,12 +3672,20 @@
    <translation>Ein Katalogteil nachschlagen und lesen, was hier dagegen spricht.</translation>
   </message>
   <message>
+   <source>Looking for other sets…</source>
+   <translation>Andere Sätze werden gesucht…</translation>
+  </message>
+  <message>
    <source>Looking for reasons and ways out</source>
    <translation>Gründe und Auswege werden gesucht</translation>
   </message>
   <message>
    <source>Looking for sets…</source>
    <translation>Sätze werden gesucht…</translation>
+  </message>
+  <message>
+   <source>Looking for the reasons and for what would help…</source>
+   <translation>Gründe und mögliche Abhilfen werden gesucht…</translation>
   </message>
   <message>
    <source>Looking…</source>
@@ -7618,6 +7626,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Waiting for the book…</source>
    <translation>Warten auf das Buch…</translation>
+  </message>
+  <message>
+   <source>Waits until the other sets are found.</source>
+   <translation>Wartet, bis die anderen Sätze gefunden sind.</translation>
   </message>
   <message>
    <source>Wanted flow</source>

@@ -3672,12 +3672,20 @@
    <translation>Busque cualquier pieza del catálogo y lea aquí qué habla en su contra.</translation>
   </message>
   <message>
+   <source>Looking for other sets…</source>
+   <translation>Buscando otros conjuntos…</translation>
+  </message>
+  <message>
    <source>Looking for reasons and ways out</source>
    <translation>Se buscan razones y salidas</translation>
   </message>
   <message>
    <source>Looking for sets…</source>
    <translation>Buscando conjuntos…</translation>
+  </message>
+  <message>
+   <source>Looking for the reasons and for what would help…</source>
+   <translation>Buscando los motivos y qué ayudaría…</translation>
   </message>
   <message>
    <source>Looking…</source>
@@ -7618,6 +7626,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Waiting for the book…</source>
    <translation>Esperando al libro…</translation>
+  </message>
+  <message>
+   <source>Waits until the other sets are found.</source>
+   <translation>Espera hasta que se encuentren los otros conjuntos.</translation>
   </message>
   <message>
    <source>Wanted flow</source>

@@ -3672,12 +3672,20 @@
    <translation>Cherchez une pièce du catalogue et lisez ce qui s'y oppose ici.</translation>
   </message>
   <message>
+   <source>Looking for other sets…</source>
+   <translation>Recherche d'autres ensembles…</translation>
+  </message>
+  <message>
    <source>Looking for reasons and ways out</source>
    <translation>Recherche de raisons et d'issues</translation>
   </message>
   <message>
    <source>Looking for sets…</source>
    <translation>Recherche d'ensembles…</translation>
+  </message>
+  <message>
+   <source>Looking for the reasons and for what would help…</source>
+   <translation>Recherche des raisons et de ce qui aiderait…</translation>
   </message>
   <message>
    <source>Looking…</source>
@@ -7618,6 +7626,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Waiting for the book…</source>
    <translation>Attente du registre…</translation>
+  </message>
+  <message>
+   <source>Waits until the other sets are found.</source>
+   <translation>Attend que les autres ensembles soient trouvés.</translation>
   </message>
   <message>
    <source>Wanted flow</source>

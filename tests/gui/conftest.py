@@ -116,9 +116,16 @@ def workplace(window: MainWindow) -> Workplace:
 
 
 def wait_for_plans(qtbot: QtBot, workplace: Workplace) -> None:
-    """Wait until every position has its plan."""
+    """Wait until every position has its set, and the one in focus its other sets."""
     labels = [position.label for position in workplace.session.survey.positions]
     qtbot.waitUntil(lambda: all(workplace.plans.plan(label) is not None for label in labels), timeout=120_000)
+    wait_for_whole_plan(qtbot, workplace)
+
+
+def wait_for_whole_plan(qtbot: QtBot, workplace: Workplace) -> None:
+    """Wait until nothing more is to come of the plan of the position in focus."""
+    plans, session = workplace.plans, workplace.session
+    qtbot.waitUntil(lambda: (staged := plans.staged(session.label)) is not None and staged.is_whole, timeout=120_000)
 
 
 @pytest.fixture(scope="session")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import pytest
 from pytestqt.qtbot import QtBot
 
@@ -11,7 +13,7 @@ from spoutline.gui.jobs import Ticket
 from spoutline.gui.session import Session
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.finding import SubjectKind
-from spoutline.model.plan import PositionPlan
+from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Survey
 
 
@@ -19,13 +21,13 @@ from spoutline.model.survey import Survey
 def asked(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """Return the labels that the search is asked about from now on."""
     labels: list[str] = []
-    plan_position = Workbench.plan_position
+    plan_stages = Workbench.plan_stages
 
-    def noted(bench: Workbench, survey: Survey, label: str, ticket: Ticket) -> PositionPlan:
+    def noted(bench: Workbench, survey: Survey, label: str, ticket: Ticket) -> Iterator[StagedPlan]:
         labels.append(label)
-        return plan_position(bench, survey, label, ticket)
+        return plan_stages(bench, survey, label, ticket)
 
-    monkeypatch.setattr(Workbench, "plan_position", noted)
+    monkeypatch.setattr(Workbench, "plan_stages", noted)
     return labels
 
 

@@ -210,9 +210,10 @@ def test_drawing_is_enlarged_and_shown_whole_again(qtbot: QtBot, window: MainWin
 def test_other_set_is_taken_as_an_answer_and_undone(qtbot: QtBot, workplace: Workplace) -> None:
     workplace.show_step(Step.SET)
     workplace.set_page.show_panel(workplace.set_page.other_sets)
-    plan = workplace.context.plan
-    assert plan is not None
-    wanted = plan.alternatives[0].judged.hanging_set.refs
+    plan, staged = workplace.context.plan, workplace.plans.staged(workplace.session.label)
+    assert staged is not None
+    assert staged.alternatives
+    wanted = staged.alternatives[0].judged.hanging_set.refs
     panel = workplace.set_page.other_sets
     panel.tree.setCurrentIndex(panel.model.index(0, 0))
     panel.take_button.click()

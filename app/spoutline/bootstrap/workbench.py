@@ -16,7 +16,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Iterator
     from pathlib import Path
 
     from spoutline.book.book import Book
@@ -53,6 +53,7 @@ if TYPE_CHECKING:
     from spoutline.model.part import Part, PartKind
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
+    from spoutline.model.staged_plan import StagedPlan
     from spoutline.model.substitute import Substitutes
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.keeping.effect import PositionEffect
@@ -104,6 +105,20 @@ class Workbench:
         from spoutline.planning.sets.plan_position import plan_position
 
         return plan_position(_position(survey, label), survey.site, self._context(survey, progress))
+
+    def plan_stages(self, survey: Survey, label: str, progress: Progress | None = None) -> Iterator[StagedPlan]:
+        """Yield what is known of one position as it stands, its set first; raise as ``plan_position`` does.
+
+        With a stock price the set of each position depends on those of the others: all comes at once.
+        """
+        if survey.site.stock_price:
+            from spoutline.model.staged_plan import StagedPlan
+
+            yield StagedPlan.of(self.plan_position(survey, label, progress))
+            return
+        from spoutline.planning.sets.plan_position import plan_stages
+
+        yield from plan_stages(_position(survey, label), survey.site, self._context(survey, progress))
 
     def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""

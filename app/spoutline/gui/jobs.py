@@ -73,6 +73,10 @@ class Ticket:
         """Return True once the job was cancelled or replaced."""
         return self._stopped.is_set()
 
+    def rest(self, seconds: float) -> None:
+        """Let the window work alone so long, or until the job is cancelled: both share one interpreter."""
+        self._stopped.wait(seconds)
+
     def on_progress(self, done: int, total: int) -> None:
         """Tell the window how far the work is."""
         if not self._stopped.is_set():

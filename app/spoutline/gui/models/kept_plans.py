@@ -4,30 +4,31 @@ from __future__ import annotations
 
 import pickle
 from collections.abc import Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from spoutline.model.plan import PositionPlan
+from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site
-from spoutline.planning.sets.relabel import relabelled, same_question, same_site
+from spoutline.planning.sets.relabel import relabelled_stage, same_question, same_site
 
 MOST_BYTES = 32 * 2**20
+SET_BYTES = 80_000  # about what a set with its checks takes, until the whole plan is weighed
 _TROUBLE_BYTES = 1_000  # a sentence in place of a plan
 PlanKey = tuple[Site, Position]
 
 
-def weight_of(plan: PositionPlan) -> int:
+def weight_of(staged: StagedPlan) -> int:
     """Return about how many bytes a plan takes: as many as its pickle, which is within a factor of three."""
-    return len(pickle.dumps(plan, protocol=pickle.HIGHEST_PROTOCOL))
+    return len(pickle.dumps(staged, protocol=pickle.HIGHEST_PROTOCOL))
 
 
 @dataclass(frozen=True, slots=True)
 class _Kept:
-    result: PositionPlan | str
+    result: StagedPlan | str
     weight: int
 
 
 class KeptPlans:
-    """Plans, or why there is none, by site and position; positions that ask the same share one.
+    """What is known of plans, or why there is none, by site and position; positions that ask the same share it.
 
     Plans of former answers are what undo shows at once; where they take more than ``most_bytes`` the oldest go.
     """
@@ -41,28 +42,36 @@ class KeptPlans:
     def __len__(self) -> int:
         return len(self._kept)
 
-    def result(self, key: PlanKey) -> PositionPlan | str | None:
-        """Return the plan, why there is none, or None where nobody has looked yet."""
+    def result(self, key: PlanKey) -> StagedPlan | str | None:
+        """Return what is known of the plan, why there is none, or None where nobody has looked yet."""
         kept = self._kept.get(key)
         return kept.result if kept is not None else None
 
-    def shared(self, key: PlanKey) -> PositionPlan | None:
-        """Return the plan of another position that asks the same, under the label of this one, and keep it."""
+    def shared(self, key: PlanKey) -> StagedPlan | None:
+        """Return what another position that asks the same knows, under the label of this one, and keep it."""
         asker = self._askers.get(_question(key))
         kept = self._kept.get(asker) if asker is not None else None
-        if kept is None or not isinstance(kept.result, PositionPlan):
+        if kept is None or not isinstance(kept.result, StagedPlan) or asker == key:
             return None
-        plan = relabelled(kept.result, key[1])
-        self.keep(key, plan, kept.weight)
-        return plan
+        return self.keep(key, relabelled_stage(kept.result, key[1]), kept.weight)
 
-    def keep(self, key: PlanKey, result: PositionPlan | str, weight: int = _TROUBLE_BYTES) -> None:
-        """Keep what was found for a position, with about how many bytes it takes."""
-        self._drop(key)
-        self._kept[key] = _Kept(result, weight)
-        self.weight += weight
-        if isinstance(result, PositionPlan):
-            self._askers[_question(key)] = key
+    def keep(self, key: PlanKey, staged: StagedPlan, weight: int = SET_BYTES) -> StagedPlan:
+        """Keep what was found for a position, with about how many bytes it takes; return it as it is kept.
+
+        What was known before stays the very same value, so that nobody who shows it need look again.
+        """
+        known = self.result(key)
+        now = staged if not isinstance(known, StagedPlan) else _grown(known, staged)
+        self._put(key, _Kept(now, weight))
+        question = _question(key)
+        asker = self.result(self._askers.get(question, key))
+        if not isinstance(asker, StagedPlan) or now.is_whole or not asker.is_whole:
+            self._askers[question] = key
+        return now
+
+    def keep_trouble(self, key: PlanKey, trouble: str) -> None:
+        """Keep why a position cannot be planned."""
+        self._put(key, _Kept(trouble, _TROUBLE_BYTES))
 
     def forget(self, key: PlanKey) -> None:
         """Keep nothing of a question, whoever asked it."""
@@ -88,6 +97,11 @@ class KeptPlans:
         self._askers.clear()
         self.weight = 0
 
+    def _put(self, key: PlanKey, kept: _Kept) -> None:
+        self._drop(key)
+        self._kept[key] = kept
+        self.weight += kept.weight
+
     def _drop(self, key: PlanKey) -> None:
         kept = self._kept.pop(key, None)
         if kept is None:
@@ -96,6 +110,17 @@ class KeptPlans:
         question = _question(key)
         if self._askers.get(question) == key:
             del self._askers[question]
+
+
+def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
+    """Return what both say of the same question, the values of ``known`` where it has them."""
+    return replace(
+        more,
+        plan=known.plan if known.is_explained or not more.is_explained else more.plan,
+        is_explained=known.is_explained or more.is_explained,
+        counts=more.counts if known.counts is None else known.counts,
+        alternatives=more.alternatives if known.alternatives is None else known.alternatives,
+    )
 
 
 def _question(key: PlanKey) -> PlanKey:

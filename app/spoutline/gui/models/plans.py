@@ -5,30 +5,35 @@ from __future__ import annotations
 from PySide6.QtCore import QObject, Signal
 
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
-from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, weight_of
+from spoutline.gui.models.kept_plans import SET_BYTES, KeptPlans, PlanKey, weight_of
 from spoutline.gui.models.marks import tone_of_position
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.wording import told
 from spoutline.model.plan import PositionPlan
+from spoutline.model.staged_plan import StagedPlan
 
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
 _BEHIND = JobKey(JobKind.PLAN, "behind")
+_REST_S = 0.04  # in which the window draws a new set before its other sets are looked for
 
 
 class Plans(QObject):
-    """Looks after the plan of the position in focus first, then of the others, one after the other.
+    """Looks after the set of the position in focus first, then its other sets, and the sets of the positions behind it.
 
     A plan depends on the site and its position alone, so that undo and a change elsewhere need no new one, and
-    positions that ask the same share one.
+    positions that ask the same share one. Positions behind that in focus get counts, but other sets only in focus.
 
     Signals
     -------
     updated(str)
-        The plan of the position with this label is there, or is being made anew.
+        The set of the position with this label is there, or is being made anew.
+    grown(str)
+        More is known of a plan whose set is there: why none fits, counts, other sets. Its set stays what it is.
     """
 
     updated = Signal(str)
+    grown = Signal(str)
 
     def __init__(self, session: Session, jobs: Jobs, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -39,10 +44,18 @@ class Plans(QObject):
         session.changed.connect(self._on_changed)
         self._fetch()
 
-    def plan(self, label: str) -> PositionPlan | None:
-        """Return the plan of a position for the answers it has now; None while it is being made or cannot be."""
+    def staged(self, label: str) -> StagedPlan | None:
+        """Return what is known of the plan of a position for the answers it has now; None where nothing is."""
         kept = self._kept.result(self._key(label))
-        return kept if isinstance(kept, PositionPlan) else None
+        return kept if isinstance(kept, StagedPlan) else None
+
+    def plan(self, label: str) -> PositionPlan | None:
+        """Return the plan of a position for the answers it has now; None while it is being made or cannot be.
+
+        It is without counts and other sets, which ``staged`` has when they come.
+        """
+        staged = self.staged(label)
+        return staged.plan if staged is not None else None
 
     def plan_before(self, label: str) -> PositionPlan | None:
         """Return the last plan that was made for this label, to be shown while the new one is made."""
@@ -85,14 +98,19 @@ class Plans(QObject):
             self._fetch()
 
     def _fetch(self) -> None:
-        """Start the plan in focus and one of those behind it, where they are missing."""
+        """Start the plan in focus and, where its set is there, one of those behind it, where they are missing."""
         self._drop_oldest()
         label = self._session.label
-        if self._is_answered(label):
+        self._look_at_others(label)
+        kept = self._kept.result(self._key(label))
+        if isinstance(kept, str) or (kept is not None and kept.is_whole):
             self._jobs.cancel(_IN_FOCUS)
         else:
-            self._start(_IN_FOCUS, label, priority=10)
-        self._fetch_behind()
+            self._start_in_focus(label)
+        if kept is not None:
+            self._fetch_behind()
+        else:
+            self._jobs.cancel(_BEHIND)  # until the set in focus is there nobody works beside it
 
     def _fetch_behind(self) -> None:
         focus = self._session.label
@@ -101,45 +119,90 @@ class Plans(QObject):
         if missing is None:
             self._jobs.cancel(_BEHIND)
         else:
-            self._start(_BEHIND, missing, priority=0)
+            self._start_behind(missing)
 
     def _is_answered(self, label: str) -> bool:
-        """Return whether a position has its plan, if need be that of another which asks the same."""
+        """Return whether a position has its set, if need be that of another which asks the same."""
+        return self._kept.result(self._key(label)) is not None or self._look_at_others(label)
+
+    def _look_at_others(self, label: str) -> bool:
+        """Take what another position that asks the same knows and this one does not; say whether anything is known."""
         key = self._key(label)
-        if self._kept.result(key) is None:
-            plan = self._kept.shared(key)
-            if plan is None:
-                return False
-            self._show(label, plan)
-        return True
+        kept = self._kept.result(key)
+        if isinstance(kept, str) or (kept is not None and kept.is_whole):
+            return True
+        shared = self._kept.shared(key)
+        if shared is not None:
+            self._show(label, kept, shared)
+        return shared is not None or kept is not None
 
-    def _show(self, label: str, result: PositionPlan | str) -> None:
-        if isinstance(result, PositionPlan):
-            self._latest[label] = result
-        self.updated.emit(label)
-
-    def _start(self, job: JobKey, label: str, priority: int) -> None:
+    def _start_in_focus(self, label: str) -> None:
         survey, key = self._session.survey, self._key(label)
         workbench = self._session.workbench
 
-        def work(ticket: Ticket) -> tuple[PositionPlan, int]:
-            plan = workbench.plan_position(survey, label, ticket)
-            return plan, weight_of(plan)
+        def work(ticket: Ticket) -> tuple[StagedPlan, int]:
+            stages = workbench.plan_stages(survey, label, ticket)
+            staged = next(stages)
+            if not staged.is_whole:
+                ticket.hand_over(staged)
+                ticket.rest(_REST_S)
+            for staged in stages:
+                if not staged.is_whole:
+                    ticket.hand_over(staged)
+            return staged, weight_of(staged)
 
-        def deliver(made: tuple[PositionPlan, int]) -> None:
-            self._kept.keep(key, *made)
-            self._follow(job, key, made[0])
+        def deliver(made: tuple[StagedPlan, int]) -> None:
+            self._keep(key, *made)
+
+        self._jobs.start(
+            _IN_FOCUS,
+            work,
+            deliver,
+            lambda fault: self._fail(key, fault),
+            partly=lambda staged: self._keep(key, staged),
+            revision=self._session.revision,
+            priority=10,
+        )
+
+    def _start_behind(self, label: str) -> None:
+        survey, key = self._session.survey, self._key(label)
+        workbench = self._session.workbench
+
+        def work(ticket: Ticket) -> StagedPlan:
+            stages = workbench.plan_stages(survey, label, ticket)
+            return next(one for one in stages if one.is_explained and one.counts is not None)
+
+        def deliver(staged: StagedPlan) -> None:
+            self._keep(key, staged)
+            self._fetch_behind()
 
         def fail(fault: Exception) -> None:
-            self._kept.keep(key, told(str(fault)))
-            self._follow(job, key, told(str(fault)))
-
-        self._jobs.start(job, work, deliver, fail, revision=self._session.revision, priority=priority)
-
-    def _follow(self, job: JobKey, key: PlanKey, result: PositionPlan | str) -> None:
-        self._show(key[1].label, result)
-        if job == _BEHIND:
+            self._fail(key, fault)
             self._fetch_behind()
+
+        self._jobs.start(_BEHIND, work, deliver, fail, revision=self._session.revision)
+
+    def _keep(self, key: PlanKey, staged: StagedPlan, weight: int = SET_BYTES) -> None:
+        """Keep what came of a position; the first that comes of the one in focus lets the others have their turn."""
+        known = self._kept.result(key)
+        now = self._kept.keep(key, staged, weight)
+        self._show(key[1].label, known, now)
+        if known is None and key[1].label == self._session.label:
+            self._fetch_behind()
+
+    def _fail(self, key: PlanKey, fault: Exception) -> None:
+        self._kept.keep_trouble(key, told(str(fault)))
+        self.updated.emit(key[1].label)
+        if key[1].label == self._session.label:
+            self._fetch_behind()
+
+    def _show(self, label: str, before: StagedPlan | str | None, now: StagedPlan) -> None:
+        """Tell who shows a position of its set where that is new, else of what has come beside it."""
+        self._latest[label] = now.plan
+        if not isinstance(before, StagedPlan):
+            self.updated.emit(label)
+        elif before != now:
+            self.grown.emit(label)
 
     def _drop_oldest(self) -> None:
         site, positions = self._session.survey.site, self._session.survey.positions

@@ -61,6 +61,12 @@ class Context:
         return self.sets.plan(self.session.label)
 
     @property
+    def is_explained(self) -> bool:
+        """Whether it is known why the position in focus has no planned set; True where it has one."""
+        staged = self.plans.staged(self.session.label)
+        return staged is None or staged.is_explained
+
+    @property
     def plan_to_show(self) -> PositionPlan | None:
         """What is shown of the position in focus or, while it is made anew, what was shown before."""
         return self.plan or self.sets.plan_before(self.session.label)

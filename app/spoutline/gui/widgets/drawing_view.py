@@ -78,6 +78,11 @@ class DrawingView(QWidget):
         return self._drawing
 
     @property
+    def is_stale(self) -> bool:
+        """Whether what is shown is being made anew."""
+        return self._stale
+
+    @property
     def zoom(self) -> float:
         """Enlargement over the whole drawing."""
         return self._zoom

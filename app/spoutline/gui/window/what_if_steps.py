@@ -46,7 +46,12 @@ class WhatIfSteps(QObject):
         whole_site = sets.whole_site()
         found = [sets.plan(one.label) for one in session.survey.positions]
         plans = [one for one in found if one is not None]
-        if sets.source is not SetsSource.PLAN or len(plans) < len(found):
+        if sets.source is not SetsSource.PLAN or len(plans) < len(found) or not self._is_explained():
             return whole_site
         service, survey = session.workbench.what_if(), session.survey
         return lambda _: service.today(survey, plans)
+
+    def _is_explained(self) -> bool:
+        """Say whether it is known of every position without a set why it has none."""
+        plans, survey = self._context.plans, self._context.session.survey
+        return all((staged := plans.staged(one.label)) and staged.is_explained for one in survey.positions)

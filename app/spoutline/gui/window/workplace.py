@@ -43,7 +43,7 @@ from spoutline.gui.window.place_guide import PlaceGuide
 from spoutline.gui.window.weighing_steps import WeighingSteps
 from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
-from spoutline.model.plan import PositionPlan, SlotCount
+from spoutline.model.plan import SlotCount
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -123,6 +123,7 @@ class Workplace(QWidget):
         self._build()
         self.session.changed.connect(self._on_changed)
         self.plans.updated.connect(self._on_updated)
+        self.plans.grown.connect(self._on_updated)
         self.guide = PlaceGuide(self.context, self.place_bar, self)
         self.page_changed.connect(self._on_page)
         self.refresh()
@@ -534,12 +535,12 @@ class Workplace(QWidget):
 
     def _show_strip(self) -> None:
         label = self.session.label
-        plan = self.plans.plan(label)
-        if plan is None:
+        staged = self.plans.staged(label)
+        if staged is None or staged.counts is None:
             if not self.strip.figures:
                 self.strip.show_figures((), tr("Counting the parts that come into question…"))
             return
-        before = self._counts_before(label, plan)
+        before = self._counts_before(label, staged.counts)
         figures = tuple(
             SlotFigure(
                 self.context.story.title(count.slot),
@@ -547,22 +548,22 @@ class Workplace(QWidget):
                 count.remaining,
                 next((old.remaining for old in before or () if old.slot is count.slot), None),
             )
-            for count in plan.counts
+            for count in staged.counts
         )
         self.strip.show_figures(figures, tr("No part comes into question while the answers contradict each other."))
 
-    def _counts_before(self, label: str, plan: PositionPlan) -> tuple[SlotCount, ...] | None:
-        """Return the counts of the plan before this one; kept as long as this plan is shown."""
+    def _counts_before(self, label: str, counts: tuple[SlotCount, ...]) -> tuple[SlotCount, ...] | None:
+        """Return the counts before these; kept as long as these are shown."""
         known = self._last_counts.get(label)
         if known is None:
             labels = {position.label for position in self.session.survey.positions}
-            self._last_counts = {one: counts for one, counts in self._last_counts.items() if one in labels}
-            self._last_counts[label] = (plan.counts, None)
+            self._last_counts = {one: last for one, last in self._last_counts.items() if one in labels}
+            self._last_counts[label] = (counts, None)
             return None
         last, before = known
-        if last is not plan.counts:
+        if last is not counts:
             before = last
-            self._last_counts[label] = (plan.counts, before)
+            self._last_counts[label] = (counts, before)
         return before
 
     def _on_changed(self, what: Changed) -> None:

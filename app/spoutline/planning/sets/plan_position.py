@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 
+from spoutline.model.faults import Cancelled
 from spoutline.model.plan import (
-    AccessoryLine,
     Alternative,
     AlternativeKind,
     Conflict,
-    JudgedSet,
     PlanStatus,
     PositionPlan,
     Relaxation,
     SlotCount,
 )
 from spoutline.model.requirement import Refusal, RefusalStatus, Requirement, RequirementId
+from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site
 from spoutline.planning.protocols import PartStore
 from spoutline.planning.sets.accessories import accessory_lines
@@ -81,10 +82,45 @@ def plan_position(
         If the listener asks to stop.
     """
     planned = planned_position(position, site, context)
-    if not with_alternatives or planned.choosing is None or planned.choice is None:
-        return planned.plan
+    return replace(planned.plan, alternatives=_other_sets(planned, context)) if with_alternatives else planned.plan
+
+
+def plan_stages(position: Position, site: Site, context: PlanningContext) -> Iterator[StagedPlan]:
+    """Yield what is known of one position as it stands: first its set, last its other sets.
+
+    The last value is whole, and its plan is that of ``plan_position``; whoever needs no more stops asking.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop, in a search or between two stages.
+    """
+    looked = _looked_for(position, site, context)
+    if looked.requirement is None or looked.choosing is None:
+        yield StagedPlan.of(looked.planned.plan)
+        return
+    has_set = looked.planned.choice is not None
+    yield (staged := StagedPlan(plan=looked.planned.plan, is_explained=has_set))
+    _may_go_on(context)
+    yield (staged := replace(staged, counts=slot_counts(looked.requirement, looked.choosing.new_pool, context.parts)))
+    _may_go_on(context)
+    if has_set:
+        yield replace(staged, alternatives=_other_sets(looked.planned, context))
+    else:
+        yield replace(staged, plan=_with_reasons(looked, context).plan, is_explained=True, alternatives=())
+
+
+def _may_go_on(context: PlanningContext) -> None:
+    if context.listener is not None and context.listener.should_stop():
+        raise Cancelled
+
+
+def _other_sets(planned: PlannedPosition, context: PlanningContext) -> tuple[Alternative, ...]:
+    """Return the alternatives of a planned position; none where it has no set."""
+    if planned.choosing is None or planned.choice is None:
+        return ()
     found = AlternativeFinder(planned.choosing.chooser, planned.choice).all()
-    return replace(planned.plan, alternatives=tuple(_true_alternatives(found, planned.plan, planned.choosing, context)))
+    return tuple(_true_alternatives(found, planned.plan, planned.choosing, context))
 
 
 def _true_alternatives(
@@ -102,6 +138,15 @@ def _true_alternatives(
             yield replace(one, judged=judged, price_difference_minor=difference)
 
 
+@dataclass(frozen=True, slots=True)
+class _Looked:
+    """A position for which a set was looked for, not yet counted; a refused one has no requirement."""
+
+    planned: PlannedPosition
+    requirement: Requirement | None = None
+    choosing: Choosing | None = None
+
+
 def planned_position(position: Position, site: Site, context: PlanningContext) -> PlannedPosition:
     """Plan one position without alternatives, and keep what another choice among its sets would need.
 
@@ -110,32 +155,45 @@ def planned_position(position: Position, site: Site, context: PlanningContext) -
     Cancelled
         If the listener asks to stop.
     """
+    looked = _looked_for(position, site, context)
+    if looked.requirement is None or looked.choosing is None:
+        return looked.planned
+    counts = slot_counts(looked.requirement, looked.choosing.new_pool, context.parts)
+    planned = looked.planned if looked.planned.choice is not None else _with_reasons(looked, context)
+    return replace(planned, plan=replace(planned.plan, counts=counts))
+
+
+def _looked_for(position: Position, site: Site, context: PlanningContext) -> _Looked:
+    """Look for the set of a position: with it, refused, or as one that does not fit, the reasons still unknown."""
     requirement = requirement_for(position, site, context.tables)
+    plan = partial(_plan, position)
     if isinstance(requirement, Refusal):
-        return PlannedPosition(_plan(position, STATUS_OF[requirement.status], refusal=requirement))
+        return _Looked(PlannedPosition(plan(STATUS_OF[requirement.status], refusal=requirement)))
     choosing = choosing_for(requirement, context)
-    counts = slot_counts(requirement, choosing.new_pool, context.parts)
     choice = choosing.chooser.choose()
     if choice is None:
-        conflict = conflict_of(requirement, context) or conflict_of_checks(choosing.chooser.last_refused)
-        if conflict is not None:
-            ways = (*_by_successors(requirement, context), *conflict.relaxations)
-            asked_for = RequirementId.DECISION in conflict.requirements and position.decisions.pinned
-            pinned = pinned_in_the_way(requirement, context) if asked_for else ()
-            conflict = replace(conflict, relaxations=ways, pinned=pinned)
-        return PlannedPosition(
-            _plan(position, PlanStatus.DOES_NOT_FIT, requirement=requirement, conflict=conflict, counts=counts)
-        )
+        return _Looked(PlannedPosition(plan(PlanStatus.DOES_NOT_FIT, requirement=requirement)), requirement, choosing)
     judged = choosing.true_judged(choice.judged, context)
-    plan = _plan(
-        position,
-        PlanStatus.FITS,
-        requirement=requirement,
+    fitting = replace(
+        plan(PlanStatus.FITS, requirement=requirement),
         chosen=judged,
-        counts=counts,
         accessories=accessory_lines(judged, requirement, context),
     )
-    return PlannedPosition(plan, choosing, choice)
+    return _Looked(PlannedPosition(fitting, choosing, choice), requirement, choosing)
+
+
+def _with_reasons(looked: _Looked, context: PlanningContext) -> PlannedPosition:
+    """Return a position that no set fits with why that is so and what would help."""
+    plan, requirement, choosing = looked.planned.plan, looked.requirement, looked.choosing
+    if requirement is None or choosing is None:
+        return looked.planned
+    conflict = conflict_of(requirement, context) or conflict_of_checks(choosing.chooser.last_refused)
+    if conflict is not None:
+        ways = (*_by_successors(requirement, context), *conflict.relaxations)
+        asked_for = RequirementId.DECISION in conflict.requirements and plan.position.decisions.pinned
+        pinned = pinned_in_the_way(requirement, context) if asked_for else ()
+        conflict = replace(conflict, relaxations=ways, pinned=pinned)
+    return PlannedPosition(replace(plan, conflict=conflict))
 
 
 def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) -> Chooser:
@@ -204,19 +262,16 @@ def _plan(
     *,
     requirement: Requirement | None = None,
     refusal: Refusal | None = None,
-    chosen: JudgedSet | None = None,
-    conflict: Conflict | None = None,
-    counts: tuple[SlotCount, ...] = (),
-    accessories: tuple[AccessoryLine, ...] = (),
 ) -> PositionPlan:
+    """Return the plan of a position without a set, whose reasons are still to be found."""
     return PositionPlan(
         position=position,
         status=status,
         requirement=requirement,
         refusal=refusal,
-        chosen=chosen,
+        chosen=None,
         alternatives=(),
-        conflict=conflict,
-        counts=counts,
-        accessories=accessories,
+        conflict=None,
+        counts=(),
+        accessories=(),
     )

@@ -1,4 +1,4 @@
-"""The plan of one position handed to another that asks exactly the same."""
+"""The plan of one position, whole or as far as it is known, handed to another that asks exactly the same."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from spoutline.model.finding import Finding, SubjectKind
 from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site
 
 _BY_LABEL = (SubjectKind.POSITION, SubjectKind.SET)  # findings about these name the position
@@ -51,3 +52,10 @@ def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
         chosen=plan.chosen and judged(plan.chosen),
         alternatives=tuple(replace(one, judged=judged(one.judged)) for one in plan.alternatives),
     )
+
+
+def relabelled_stage(staged: StagedPlan, position: Position) -> StagedPlan:
+    """Return what is known of a plan as what is known of that of ``position``, which asks the same."""
+    taken = StagedPlan.of(relabelled(staged.whole, position))
+    alternatives = None if staged.alternatives is None else taken.alternatives
+    return replace(staged, plan=taken.plan, alternatives=alternatives)

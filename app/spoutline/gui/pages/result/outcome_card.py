@@ -134,12 +134,14 @@ class OutcomeCard(QFrame):
         self._reasons = self._scroll.column
         self._reasons.setSpacing(6)
         column.addWidget(self._scroll)
+        self.is_waiting = False  # for why nothing fits
         self.remedy_buttons: list[QPushButton] = []
         self.again_button: QPushButton | None = None
         self.reasons_button: QPushButton | None = None
 
     def refresh(self) -> None:
         """Show the present outcome."""
+        self.is_waiting = False
         empty_layout(self._reasons)
         self.remedy_buttons.clear()
         self.again_button = self.reasons_button = None
@@ -230,6 +232,8 @@ class OutcomeCard(QFrame):
             sentences = story.refusal(plan.refusal)
         elif plan.conflict is not None:
             sentences = story.conflict(plan.conflict)
+        elif not self._context.is_explained:
+            self.is_waiting, sentences = True, (tr("Looking for the reasons and for what would help…"),)
         self._add_sentences(sentences[:_LEADING_SENTENCES])
         remedies = remedies_of(plan, self._context.session.survey, story)
         if remedies:

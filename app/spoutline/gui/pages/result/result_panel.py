@@ -69,6 +69,11 @@ class ResultPanel(QWidget):
             if index.isValid():
                 self.tree.expand(index)
 
+    @property
+    def lead_text(self) -> str:
+        """What stands above the tree."""
+        return self._lead.text()
+
     def _plan(self) -> PositionPlan | None:
         return self._context.plan_to_show
 
@@ -133,6 +138,8 @@ def findings_panel(context: Context, parent: QWidget | None = None) -> ResultPan
 class OtherSetsPanel(ResultPanel):
     """Other sets with their price difference; taking one keeps its parts, which is an answer like any other.
 
+    They are looked for when the set is there. Until they come none is shown: those of before are of other answers.
+
     Signals
     -------
     weigh_wanted()
@@ -167,24 +174,43 @@ class OtherSetsPanel(ResultPanel):
         row.addStretch(1)
         self.column.addLayout(row)
         self.tree.opened.connect(self._take)
+        self._kind: AlternativeKind | None = None  # marked and scrolled to, while none are there
+        self._scrolled = 0
+
+    @property
+    def is_waiting(self) -> bool:
+        """Whether other sets are being looked for."""
+        staged = self._context.plans.staged(self._context.session.label)
+        if staged is None:
+            return not self._context.plans.trouble(self._context.session.label)
+        return staged.plan.chosen is not None and staged.alternatives is None
 
     def refresh(self) -> None:
         """Show the other sets of the present plan; the one taken is always the one that is seen to be marked."""
-        marked = self._marked()
+        marked, scroll_bar = self._marked(), self.tree.verticalScrollBar()
+        if marked is not None:
+            self._kind, self._scrolled = marked.kind, scroll_bar.value()
         super().refresh()
-        self._mark_again(marked)
+        self._mark_again(self._kind)
         has_rows = self.model.rowCount() > 0
+        if has_rows:
+            scroll_bar.setValue(self._scrolled)
+        if not has_rows and self.take_button.hasFocus():
+            self.tree.setFocus()  # Qt would give the keyboard to what happens to come next
         self.take_button.setEnabled(has_rows)
+        self.take_button.setToolTip(tr("Waits until the other sets are found.") if self.is_waiting else "")
         decisions = self._context.session.position.decisions
         self.release_button.setEnabled(bool(decisions.pinned or decisions.refused))
         self._lead.setText(self._lead_for(has_rows=has_rows, has_kept=bool(decisions.pinned)))
 
     def _plan(self) -> PositionPlan | None:
         """Return the set as planned: what a person takes here is an answer, whatever is agreed."""
-        label = self._context.session.label
-        return self._context.plans.plan(label) or self._context.plans.plan_before(label)
+        staged = self._context.plans.staged(self._context.session.label)
+        return staged.whole if staged is not None else None
 
     def _lead_for(self, *, has_rows: bool, has_kept: bool) -> str:
+        if self.is_waiting:
+            return tr("Looking for other sets…")
         if has_rows:
             return tr(
                 "Each differs in kind from the set in hand. Taking one keeps its parts; undo brings back the cheapest."
@@ -195,10 +221,10 @@ class OtherSetsPanel(ResultPanel):
             )
         return tr("No other set differs in a way worth showing.")
 
-    def _mark_again(self, marked: Alternative | None) -> None:
+    def _mark_again(self, kind: AlternativeKind | None) -> None:
         """Mark the set that differs in the same way as the one marked before, else the first."""
         rows = [self.model.index(row, 0) for row in range(self.model.rowCount())]
-        alike = [index for index in rows if marked is not None and self._kind_at(index) is marked.kind]
+        alike = [index for index in rows if kind is not None and self._kind_at(index) is kind]
         for index in (*alike, *rows)[:1]:
             self.tree.pick(index)
 

@@ -80,6 +80,7 @@ class SetPage(QWidget):
         self.outcome.plan_again_wanted.connect(self.plan_again)
         context.session.changed.connect(self._on_changed)
         context.sets.updated.connect(self._on_updated)
+        context.plans.grown.connect(self._on_grown)
 
     def refresh(self) -> None:
         """Show the present plan."""
@@ -146,3 +147,12 @@ class SetPage(QWidget):
     def _on_updated(self, label: str) -> None:
         if label == self._context.session.label and self.isVisible():
             self.refresh()
+
+    def _on_grown(self, label: str) -> None:
+        """Show what has come beside the set where it is waited for; all else stays as it is being read."""
+        if label != self._context.session.label or not self.isVisible():
+            return
+        if self.outcome.is_waiting:
+            self.outcome.refresh()
+        if self.panel_in_view is self.other_sets:
+            self.other_sets.refresh()

@@ -1,0 +1,197 @@
+"""The set first, other sets when they come: what a person reads stays, and nothing of former answers is shown."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from gui.conftest import wait_for_whole_plan
+from spoutline.bootstrap import Workbench
+from spoutline.gui.edits.question import Step
+from spoutline.gui.jobs import Ticket
+from spoutline.gui.pages.result.result_panel import OtherSetsPanel
+from spoutline.gui.window.workplace import Workplace
+from spoutline.model.faults import Cancelled
+from spoutline.model.plan import Alternative
+from spoutline.model.staged_plan import StagedPlan
+from spoutline.model.survey import Survey
+
+
+class Gate:
+    """Lets the first stage of a plan through and holds back what comes after it."""
+
+    def __init__(self) -> None:
+        self.opened = threading.Event()
+        self.waiting = 0
+
+    def let_through(self, stages: Iterator[StagedPlan], ticket: Ticket) -> Iterator[StagedPlan]:
+        yield next(stages)
+        self.waiting += 1
+        while not self.opened.wait(0.005):
+            if ticket.should_stop():
+                raise Cancelled
+        yield from stages
+
+
+@pytest.fixture
+def gate(workplace: Workplace, monkeypatch: pytest.MonkeyPatch) -> Iterator[Gate]:
+    """Hold back what comes after the set of every plan that is made from now on."""
+    gate, plan_stages = Gate(), Workbench.plan_stages
+
+    def held_back(bench: Workbench, survey: Survey, label: str, ticket: Ticket) -> Iterator[StagedPlan]:
+        return gate.let_through(plan_stages(bench, survey, label, ticket), ticket)
+
+    monkeypatch.setattr(Workbench, "plan_stages", held_back)
+    yield gate
+    gate.opened.set()
+
+
+def move_filler(workplace: Workplace, distance_m: float) -> None:
+    """Put the filler of the position in focus elsewhere."""
+    survey, position = workplace.session.survey, workplace.session.position
+    filler = position.filler.model_copy(update={"distance_m": distance_m})
+    moved = position.model_copy(update={"filler": filler})
+    positions = tuple(moved if one.label == position.label else one for one in survey.positions)
+    workplace.context.edit(survey.model_copy(update={"positions": positions}), "Move the filler")
+
+
+def wait_for_set(qtbot: QtBot, workplace: Workplace) -> None:
+    qtbot.waitUntil(lambda: workplace.context.plan is not None, timeout=60_000)
+
+
+def other_sets(workplace: Workplace) -> OtherSetsPanel:
+    """Bring the other sets into view."""
+    workplace.show_step(Step.SET)
+    workplace.set_page.show_panel(workplace.set_page.other_sets)
+    return workplace.set_page.other_sets
+
+
+def shown(panel: OtherSetsPanel) -> tuple[Alternative, ...]:
+    rows = (panel.model.node_at(panel.model.index(row, 0)) for row in range(panel.model.rowCount()))
+    return tuple(node.record for node in rows if node is not None and isinstance(node.record, Alternative))
+
+
+def test_the_set_is_shown_before_its_other_sets(qtbot: QtBot, workplace: Workplace, gate: Gate) -> None:
+    panel = other_sets(workplace)
+    before = workplace.side_panel.drawing.drawing
+    move_filler(workplace, 2.05)
+    wait_for_set(qtbot, workplace)
+    plan, drawing = workplace.context.plan, workplace.side_panel.drawing
+    assert plan is not None
+    assert plan.chosen is not None
+    assert drawing.drawing is not before
+    assert not drawing.is_stale
+    assert drawing.parts() == tuple(dict.fromkeys(plan.chosen.hanging_set.refs))
+    price = workplace.context.story.money(plan.chosen.hanging_set.price_minor, plan.chosen.hanging_set.currency)
+    assert workplace.set_page.outcome.price_label.text() == price
+    assert shown(panel) == ()
+    assert "Looking for other sets" in panel.lead_text
+    assert not panel.take_button.isEnabled()
+    assert panel.take_button.toolTip()
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    assert shown(panel)
+    assert workplace.context.plan is plan
+    assert panel.take_button.isEnabled()
+    assert not panel.take_button.toolTip()
+
+
+def test_other_sets_that_come_leave_what_is_read_as_it_is(qtbot: QtBot, workplace: Workplace, gate: Gate) -> None:
+    workplace.show_step(Step.SET)
+    page = workplace.set_page
+    page.show_panel(page.checks)
+    move_filler(workplace, 2.1)
+    wait_for_set(qtbot, workplace)
+    tree = page.checks.tree
+    tree.setFocus()
+    row = page.checks.model.index(2, 0)
+    tree.setCurrentIndex(row)
+    tree.expand(row)
+    tree.verticalScrollBar().setValue(7)
+    scrolled, drawing = tree.verticalScrollBar().value(), workplace.side_panel.drawing.drawing
+    laid_out_anew: list[str] = []
+    page.checks.model.modelReset.connect(lambda: laid_out_anew.append("checks"))
+    workplace.side_panel.model.modelReset.connect(lambda: laid_out_anew.append("set in hand"))
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    assert laid_out_anew == []
+    assert tree.currentIndex() == row
+    assert tree.isExpanded(row)
+    assert tree.verticalScrollBar().value() == scrolled
+    assert QApplication.focusWidget() in (tree, None)  # None where the machine gives no window the keyboard
+    assert workplace.side_panel.drawing.drawing is drawing
+
+
+def test_the_other_set_marked_before_is_marked_again_when_they_come(
+    qtbot: QtBot, workplace: Workplace, gate: Gate
+) -> None:
+    panel = other_sets(workplace)
+    last = panel.model.rowCount() - 1
+    assert last > 0
+    panel.tree.setCurrentIndex(panel.model.index(last, 0))
+    kind = shown(panel)[last].kind
+    move_filler(workplace, workplace.session.position.filler.distance_m + 0.01)
+    wait_for_set(qtbot, workplace)
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    assert kind in [one.kind for one in shown(panel)]
+    current = panel.model.node_at(panel.tree.currentIndex().siblingAtColumn(0))
+    assert current is not None
+    assert isinstance(current.record, Alternative)
+    assert current.record.kind is kind
+
+
+def test_a_second_edit_never_shows_other_sets_of_the_first(
+    qtbot: QtBot, workplace: Workplace, bench: Workbench, gate: Gate
+) -> None:
+    panel, session = other_sets(workplace), workplace.session
+    seen: list[tuple[Survey, tuple[Alternative, ...]]] = []
+    panel.model.modelReset.connect(lambda: seen.append((session.survey, shown(panel))))
+    move_filler(workplace, 2.0)
+    wait_for_set(qtbot, workplace)
+    qtbot.waitUntil(lambda: gate.waiting == 1, timeout=10_000)
+    first = session.survey
+    move_filler(workplace, 3.4)
+    assert shown(panel) == ()
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    wanted = bench.plan_position(session.survey, session.label).alternatives
+    assert wanted
+    assert set(shown(panel)) == set(wanted)
+    assert all(alternatives == () for survey, alternatives in seen if survey is first)
+    assert all(set(alternatives) <= set(wanted) for survey, alternatives in seen if survey is session.survey)
+
+
+@pytest.mark.plans_anew
+def test_that_nothing_fits_is_told_before_the_reasons(qtbot: QtBot, workplace: Workplace, gate: Gate) -> None:
+    workplace.show_step(Step.SET)
+    outcome = workplace.set_page.outcome
+    move_filler(workplace, 8.0)
+    wait_for_set(qtbot, workplace)
+    assert outcome.is_waiting
+    assert outcome.remedy_buttons == []
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    assert not outcome.is_waiting
+    assert outcome.reasons_button is not None
+
+
+def test_a_position_behind_gets_its_other_sets_when_it_is_turned_to(qtbot: QtBot, workplace: Workplace) -> None:
+    plans, session = workplace.plans, workplace.session
+    behind = session.survey.positions[1].label
+    before = plans.staged(behind)
+    assert before is not None
+    assert before.counts
+    assert before.alternatives is None
+    session.look_at(behind)
+    assert workplace.context.plan is before.plan  # shown at once
+    wait_for_whole_plan(qtbot, workplace)
+    after = plans.staged(behind)
+    assert after is not None
+    assert after.alternatives
+    assert after.plan is before.plan
+    assert after.counts is before.counts

@@ -1,0 +1,130 @@
+"""A plan as it comes: each stage says what the whole plan says, sets first; who stops asking costs nothing more."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from random import Random
+
+import pytest
+
+from examples import each_with_seeds, stations
+from planning.surveys import CAR, REEL, TIGHT, TOO_FAR, TRUCK, survey_of
+from planning.test_plan_position import deciding
+from spoutline.bootstrap.demos import demo_survey
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.faults import Cancelled
+from spoutline.model.limit import RuleTables
+from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.staged_plan import StagedPlan
+from spoutline.model.survey import Position, Site, Survey
+from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.plan_position import plan_position, plan_stages
+from spoutline.planning.sets.relabel import same_question
+from spoutline.search.listener import Listener
+
+NO_LISTING = survey_of(liquid={"family": "diesel", "blend_percent": 60})
+BASES = {"car": CAR, "truck": TRUCK, "reel": REEL, "too_far": TOO_FAR, "no_listing": NO_LISTING, **TIGHT}
+
+
+@pytest.fixture
+def context(catalogue: CatalogueStore, us_tables: RuleTables) -> PlanningContext:
+    return PlanningContext(us_tables, catalogue)
+
+
+def held_together(position: Position, site: Site, context: PlanningContext) -> list[StagedPlan]:
+    """Return the stages of a position after holding them against the plan that is made all at once."""
+    whole, stages = plan_position(position, site, context), list(plan_stages(position, site, context))
+    assert stages[-1].is_whole
+    assert stages[-1].whole == whole
+    assert not any(one.is_whole for one in stages[:-1])
+    for one in stages:
+        assert _is_said_by(one, whole)
+    return stages
+
+
+def _is_said_by(staged: StagedPlan, whole: PositionPlan) -> bool:
+    """Say whether a stage says of the whole plan what it knows, and nothing else."""
+    unexplained = {} if staged.is_explained else {"conflict": None}
+    return (
+        staged.plan == replace(whole, counts=(), alternatives=(), **unexplained)
+        and staged.counts in (None, whole.counts)
+        and staged.alternatives in (None, whole.alternatives)
+    )
+
+
+def distinct(survey: Survey) -> Iterator[Position]:
+    """Yield a position for each question of a survey."""
+    yield from {same_question(one): one for one in survey.positions}.values()
+
+
+@pytest.mark.parametrize("name", stations("refit_48"))
+def test_the_stages_of_each_demo_compose_to_its_plan(name: str, context: PlanningContext) -> None:
+    survey = demo_survey(name)
+    for position in distinct(survey):
+        held_together(position, survey.site, context)
+
+
+def drawn(base: Survey, random: Random) -> Survey:
+    """Return a survey with other distances, pressure and lead time than ``base``, of which some leave no set."""
+    longest = random.choice([None, 3, 10, 40])
+    survey = base if longest is None else deciding(base, longest_lead_time_days=longest)
+    position = survey.positions[0]
+    filler = position.filler.model_copy(update={"distance_m": round(random.uniform(1.0, 5.5), 2)})
+    supply = position.supply.model_copy(update={"pressure_kpa": random.choice([8, 30, 140, 210])})
+    changed = position.model_copy(update={"filler": filler, "supply": supply, "prepay": random.random() < 0.5})
+    return survey.model_copy(update={"positions": (changed,)})
+
+
+@pytest.mark.parametrize(("name", "seed"), each_with_seeds(BASES, 6))
+def test_the_stages_of_random_positions_compose_to_their_plans(name: str, seed: int, context: PlanningContext) -> None:
+    survey = drawn(BASES[name], Random(seed))
+    held_together(survey.positions[0], survey.site, context)
+
+
+def test_a_set_comes_before_its_counts_and_these_before_other_sets(context: PlanningContext) -> None:
+    first, counted, whole = held_together(CAR.positions[0], CAR.site, context)
+    assert first.plan.chosen is not None
+    assert first.plan.chosen.checks
+    assert (first.counts, first.alternatives) == (None, None)
+    assert counted.counts
+    assert counted.alternatives is None
+    assert whole.alternatives
+    assert counted.plan is first.plan  # what shows it need not look again
+    assert whole.plan is first.plan
+
+
+def test_that_nothing_fits_comes_before_the_reasons(context: PlanningContext) -> None:
+    first, _, whole = held_together(TOO_FAR.positions[0], TOO_FAR.site, context)
+    assert first.plan.status is PlanStatus.DOES_NOT_FIT
+    assert not first.is_explained
+    assert first.plan.conflict is None
+    assert whole.plan.conflict is not None
+    assert whole.alternatives == ()
+
+
+def test_a_refused_position_is_answered_at_once(context: PlanningContext) -> None:
+    (only,) = held_together(NO_LISTING.positions[0], NO_LISTING.site, context)
+    assert only.plan.refusal is not None
+
+
+class _StopWhenTold(Listener):
+    def __init__(self) -> None:
+        self.is_told = False
+
+    def should_stop(self) -> bool:
+        return self.is_told
+
+
+@pytest.mark.parametrize("taken", [1, 2])
+@pytest.mark.parametrize("survey", [CAR, TOO_FAR])
+def test_whoever_asks_to_stop_between_two_stages_gets_no_more(
+    survey: Survey, taken: int, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    listener = _StopWhenTold()
+    stages = plan_stages(survey.positions[0], survey.site, PlanningContext(us_tables, catalogue, listener))
+    for _ in range(taken):
+        next(stages)
+    listener.is_told = True
+    with pytest.raises(Cancelled):
+        next(stages)
