@@ -41,7 +41,7 @@ class DrawingClock(QObject):
         if event.type() is QEvent.Type.Paint:
             self.first_paint = self.first_paint or time.time()
             if type(watched).__name__ == "DrawingView":
-                drawing, stale = getattr(watched, "drawing", None), getattr(watched, "_stale", False)
+                drawing, stale = getattr(watched, "drawing", None), getattr(watched, "is_stale", False)
                 if drawing is not None and not stale and drawing is not self.shown:
                     self.shown, self.drawn = drawing, time.time()
         return False

@@ -202,7 +202,17 @@ def site_assumptions(site: Site) -> tuple[str, ...]:
 
 def is_surveyed(position: Position) -> bool:
     """Say whether anybody answered a main question: liquid, blend, duty or vapour recovery."""
-    return not assumed_fields(position).issuperset(_MAIN)
+    return any(_is_given(position, path) for path in _MAIN)
+
+
+def _is_given(model: BaseModel, path: FieldPath) -> bool:
+    """Say whether somebody answered a field; the window asks this of every position after every edit."""
+    held: Any = model
+    for name in path:
+        if not isinstance(held, BaseModel) or name not in held.model_fields_set:
+            return False
+        held = getattr(held, str(name))
+    return True
 
 
 def surveyed_only(survey: Survey) -> Survey | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QFont
@@ -56,6 +56,30 @@ class NodeTree(QAbstractItemModel):
         self.beginResetModel()
         self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
         self.endResetModel()
+
+    def follow_nodes(self, nodes: Sequence[Node]) -> bool:
+        """Show other rows; where none comes, goes or says another text, only their marks are told to be others.
+
+        Returns
+        -------
+        bool
+            Whether the rows were laid out anew, so that none is open or current any more.
+        """
+        if not _same_rows([placed.node for placed in self._root.children], nodes):
+            self.show_nodes(nodes)
+            return True
+        for placed, node in zip(self._root.children, nodes, strict=True):
+            self._mark_anew(placed, node)
+        return False
+
+    def _mark_anew(self, placed: _Placed, node: Node) -> None:
+        if placed.node == node:
+            return
+        placed.node = node
+        last = len(self._titles) - 1
+        self.dataChanged.emit(self.createIndex(placed.row, 0, placed), self.createIndex(placed.row, last, placed))
+        for below, child in zip(placed.children, node.children, strict=True):
+            self._mark_anew(below, child)
 
     def retitle(self, titles: Sequence[str]) -> None:
         """Give the columns other titles."""
@@ -143,3 +167,14 @@ class NodeTree(QAbstractItemModel):
         if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
             return self._titles[section] if 0 <= section < len(self._titles) else None
         return None
+
+
+def _same_rows(some: Sequence[Node], others: Sequence[Node]) -> bool:
+    """Say whether nodes differ in nothing but their marks and hints."""
+    if len(some) != len(others):
+        return False
+    return all(
+        replace(one, tone=None, hint="", children=()) == replace(other, tone=None, hint="", children=())
+        and _same_rows(one.children, other.children)
+        for one, other in zip(some, others, strict=True)
+    )

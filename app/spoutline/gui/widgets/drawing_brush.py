@@ -210,9 +210,8 @@ class Brush:
     def _path(self, shape: Path) -> None:
         self._pen(shape.ink, shape.weight.value, shape.mark, dashed=shape.dashed)
         self._fill(shape.fill)
-        path = QPainterPath(self._view.point(shape.places[0]))
-        for place in shape.places[1:]:
-            path.lineTo(self._view.point(place))
+        path = QPainterPath()
+        path.addPolygon(QPolygonF([self._view.point(place) for place in shape.places]))
         if shape.closed:
             path.closeSubpath()
         self._painter.drawPath(path)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QContextMenuEvent,
@@ -33,6 +33,7 @@ _EDGE_PX = 46.0  # room for balloons and texts, which keep their size
 _BALLOON_ROOM_PX = 13.0  # a balloon's radius and a little air
 _REACH_PX = 8.0  # how near a click has to be
 _FINENESS = 2.0  # dots of a copied picture for one of the screen
+_GREYED_AFTER_MS = 150  # sooner a person sees a flicker and no state
 _LARGEST, _SMALLEST = 12.0, 0.5
 
 
@@ -63,6 +64,10 @@ class DrawingView(QWidget):
         self._drag_from: QPointF | None = None
         self._dragged = False
         self._stale = False
+        self._greying = QTimer(self)
+        self._greying.setSingleShot(True)
+        self._greying.setInterval(_GREYED_AFTER_MS)
+        self._greying.timeout.connect(self._show_stale)
         self._measured: Measured | None = None
         self._is_measuring = False
         self.length_words: Callable[[float], str] = lambda length_m: f"{length_m:.2f} m"
@@ -88,17 +93,32 @@ class DrawingView(QWidget):
         return self._zoom
 
     def show_drawing(self, drawing: Drawing | None, note: str = "", *, stale: bool = False) -> None:
-        """Show another drawing, or a note where there is none; ``stale`` greys one that is being made anew."""
+        """Show another drawing, or a note where there is none; ``stale`` greys one that is being made anew.
+
+        Nothing happens where the same is shown already: a distance that is being measured stays.
+        """
+        self._greying.stop()
+        if (drawing, note, stale) == (self._drawing, self._note, self._stale):
+            return
         self._drawing, self._note, self._stale = drawing, note, stale
         self._measured = None
         self.setAccessibleDescription(drawing.description if drawing else note)
         self.setCursor(Qt.CursorShape.ArrowCursor)
         self.update()
 
+    def show_stale_soon(self) -> None:
+        """Grey what is shown unless another drawing comes at once, as it mostly does: then it is painted once."""
+        self._greying.start()
+
+    def _show_stale(self) -> None:
+        self._stale = self._drawing is not None
+        self.update()
+
     def show_picked(self, part: PartRef | None) -> None:
         """Mark a part; None for none."""
-        self._picked = part
-        self.update()
+        if part != self._picked:
+            self._picked = part
+            self.update()
 
     def enlarge(self) -> None:
         """Show the drawing larger."""

@@ -46,6 +46,8 @@ class SlotStrip(QWidget):
 
     def show_figures(self, figures: tuple[SlotFigure, ...], note: str = "") -> None:
         """Show other figures; ``note`` stands in their place where there are none."""
+        if (figures, note) == (self._figures, self._note):
+            return
         self._figures, self._note = figures, note
         said = "; ".join(f"{figure.name}: {figure.left} {tr('of {0}').format(figure.total)}" for figure in figures)
         self.setAccessibleDescription(said or note)

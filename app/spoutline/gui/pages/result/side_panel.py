@@ -5,9 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSplitter, QTabWidget, QToolButton, QVBoxLayout, QWidget
 
 from spoutline.documents.drawing.shapes import Drawing
+from spoutline.explain.plan.story import Story
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import RecordTable
@@ -44,6 +46,9 @@ class SidePanel(QWidget):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context = context
+        self._is_due = False
+        self._drawn: tuple[PositionPlan, Story] | None = None  # of what drawing and chart are
+        self._told_by: Story | None = None  # in whose words the columns are
         self.position_label = plain_label("", "siteTitle", wraps=True)
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
@@ -54,7 +59,7 @@ class SidePanel(QWidget):
         self.chart.saving_wanted.connect(lambda: self._ask_and_save(self.chart))
         self.tabs.addTab(self.chart, tr("Flow"))
         self.tabs.tabBar().setAccessibleName(tr("Drawing or flow chart"))
-        self.tabs.currentChanged.connect(lambda _: self.refresh())
+        self.tabs.currentChanged.connect(lambda _: self._on_tab())
         splitter.addWidget(self.tabs)
         splitter.addWidget(self._set_side(splitter))
         splitter.setSizes([520, 250])
@@ -153,12 +158,16 @@ class SidePanel(QWidget):
         column.addWidget(self.table)
         return side
 
-    def refresh(self) -> None:
-        """Show drawing, chart and parts of the plan in focus."""
-        from spoutline.documents.drawing.position import position_drawing
+    def showEvent(self, event: QShowEvent) -> None:
+        """Qt: show what changed while nobody saw it."""
+        super().showEvent(event)
+        if self._is_due:
+            self.refresh()
 
-        position = self._context.session.position
-        self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
+    def refresh(self) -> None:
+        """Show drawing, chart and parts of the plan in focus; what is shown already stays as it is."""
+        self._is_due = False
+        self._show_position()
         plan, story = self._context.plan_to_show, self._context.story
         stale = self._context.plan is None
         trouble = self._context.sets.trouble(self._context.session.label)
@@ -168,17 +177,43 @@ class SidePanel(QWidget):
             self.chart.show_drawing(None, note)
             self.model.show_records(())
             self.total_label.clear()
+            self._drawn = None
             return
-        self.drawing.show_drawing(position_drawing(plan, story), stale=stale)
-        if self.tabs.currentWidget() is self.chart:
-            self._draw_chart(plan)
+        self._draw(plan, story, stale=stale)
         self.drawing.show_picked(self._context.session.part)
-        self.model.replace_columns(set_columns(story))
-        self.model.show_records(set_rows(plan))
-        self.table.fit_columns()
-        chosen = plan.chosen
-        self.total_label.setText(self._price_words(chosen))
+        self._show_set(plan, story)
+        self.total_label.setText(self._price_words(plan.chosen))
         self._mark_row()
+
+    def _show_position(self) -> None:
+        position = self._context.session.position
+        self.position_label.setText(f"{position.label} · {tr('dispenser')} {position.dispenser}")
+
+    def _draw(self, plan: PositionPlan, story: Story, *, stale: bool) -> None:
+        """Show the drawing of a plan, and its chart where that is in view, unless they are there."""
+        from spoutline.documents.drawing.position import position_drawing
+
+        known = self._drawn is not None and self._drawn[0] is plan and self._drawn[1] is story
+        drawing = self.drawing.drawing if known else position_drawing(plan, story)
+        self.drawing.show_drawing(drawing, stale=stale)
+        self._drawn = plan, story
+        if not known and self.tabs.currentWidget() is self.chart:
+            self._draw_chart(plan)
+
+    def _show_set(self, plan: PositionPlan, story: Story) -> None:
+        rows = set_rows(plan)
+        if story is not self._told_by:
+            self._told_by = story
+            self.model.replace_columns(set_columns(story))
+        elif rows == self.model.records:
+            return
+        self.model.show_records(rows)
+        self.table.fit_columns()
+
+    def _on_tab(self) -> None:
+        self.refresh()
+        if self.tabs.currentWidget() is self.chart and self._drawn is not None:
+            self._draw_chart(self._drawn[0])
 
     def _price_words(self, chosen: JudgedSet | None) -> str:
         """Return the price of the set; that of a position which nobody surveyed means nothing."""
@@ -218,9 +253,22 @@ class SidePanel(QWidget):
         if what is Changed.PART:
             self.drawing.show_picked(self._context.session.part)
             self._mark_row()
+        elif what is Changed.SURVEY and self._drawn is not None and self._is_being_made():
+            self._show_position()
+            self.drawing.show_stale_soon()
         else:
-            self.refresh()
+            self._refresh_if_seen()
+
+    def _is_being_made(self) -> bool:
+        """Whether a plan is on its way, so that what is shown need not be shown once more before it comes."""
+        return self._context.plan is None and not self._context.sets.trouble(self._context.session.label)
 
     def _on_updated(self, label: str) -> None:
         if label == self._context.session.label:
+            self._refresh_if_seen()
+
+    def _refresh_if_seen(self) -> None:
+        """Show what changed, now or when somebody sees it."""
+        self._is_due = True
+        if self.isVisible():
             self.refresh()

@@ -180,12 +180,14 @@ class SitePanel(QFrame):
         nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words, self._told)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
-        self.model.show_nodes(nodes)
-        self.tree.span_rows(self.model.spanning())
-        self.tree.expandAll()
-        self.tree.fit_columns()
-        self.tree.pick(self.model.index_of(session.label))
-        self.tree.scrollTo(self.tree.currentIndex())
+        if self.model.follow_nodes(nodes):
+            self.tree.span_rows(self.model.spanning())
+            self.tree.expandAll()
+            self.tree.fit_columns()
+            self.tree.pick(self.model.index_of(session.label))
+            self.tree.scrollTo(self.tree.currentIndex())
+        else:
+            self.tree.pick(self.model.index_of(session.label))
         if keyboard_here:
             self.tree.setFocus()
         self._showing = False
