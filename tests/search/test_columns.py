@@ -339,6 +339,7 @@ def test_whether_a_quick_look_suffices_never_shows(labels: int, problem: Problem
     wanted = sorted(map(place, enumerated(costed)))
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.optimum._QUICK_LABELS", labels)
+        patch.setattr("spoutline.search.optimum._LOOK_LABELS", labels)
         patch.setattr("spoutline.search.optimum._QUICK_ITEMS", 1)
         patch.setattr("spoutline.search.optimum._ITEMS", 2)
         columns, names = in_columns(costed)

@@ -15,6 +15,7 @@ from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.passes import Passes
+from spoutline.search.staircase import Staircases
 from spoutline.search.sums import Sums, near
 
 _PORTION = 1024  # labels expanded in one go
@@ -98,6 +99,8 @@ class Enumeration:
         Whether to begin with few labels at a time: a first chain is found sooner, all of them later.
     test
         Says which of some complete chains count; None for all.
+    stairs
+        A bound that is exact in one limit, for the same items and sums and this top or a higher one.
     """
 
     def __init__(
@@ -111,8 +114,10 @@ class Enumeration:
         order: Ints | None = None,
         is_narrow: bool = False,
         test: ChainTest | None = None,
+        stairs: Staircases | None = None,
     ) -> None:
         self.columns, self.sums, self.top = columns, sums, top
+        self._stairs = stairs
         self._effort, self._order, self._test = effort, order, test
         self._portion = float(_FIRST_PORTION if is_narrow else _PORTION)
         own = sums.figures(columns)
@@ -223,6 +228,13 @@ class Enumeration:
             label, item, still = [np.zeros(0, np.int64)], [np.zeros(0, np.int64)], [np.zeros(0)]
         at, what = np.concatenate(label), np.concatenate(item)
         promise = np.concatenate(still) - slack[at, self._leading] + self.top
+        if self._stairs is not None and len(at):
+            port = np.where(what == EMPTY, labels.port[at], np.append(self.columns.exit, 0)[what])
+            promise = np.maximum(
+                promise, self._stairs.promise(depth, at, what, port=port, sums=labels.sums, slack=slack)
+            )
+            some = promise <= near(self.top)
+            at, what, promise = at[some], what[some], promise[some]
         return _Ways(labels, at, what, promise).part(self._sorted(at, what, promise))
 
     def _pairs(self, labels: _Labels, slack: Floats, items: Ints, who: Ints, count: Ints) -> tuple[Ints, Ints]:

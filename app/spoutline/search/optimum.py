@@ -22,10 +22,12 @@ from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
 from spoutline.search.passes import Passes
+from spoutline.search.staircase import Staircases
 from spoutline.search.sums import Sums, near
 
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
+_LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _BANDS = 8
 _KEPT = 1_000  # chains put in order at once
 
@@ -174,6 +176,7 @@ class _Search:
         self._sums = Sums.of(self._columns.limits)
         self._floors: Floats = np.zeros(len(self._columns))
         self._is_priced = False
+        self._is_dense = False  # too many labels for prices alone
         self._incumbent: Chain | None = None
         self._none_below = -math.inf  # or there is, and the incumbent is as cheap
         self.floor = -math.inf
@@ -280,13 +283,14 @@ class _Search:
             with self._few_labels():
                 return next(self._by_names(cost, in_bands=False))
         except _TooMany:
+            self._is_dense = True
             return next(self._by_names(cost, only_first=True))
 
     @contextmanager
-    def _few_labels(self) -> Iterator[None]:
+    def _few_labels(self, labels: int = _QUICK_LABELS) -> Iterator[None]:
         """Let what is done within look at few labels, and raise ``_TooMany`` where that is not enough."""
         whole = self._effort
-        self._effort = whole.portion(_QUICK_LABELS)
+        self._effort = whole.portion(labels)
         try:
             yield
         except Exhausted as exhausted:
@@ -298,12 +302,24 @@ class _Search:
             self._effort = whole
 
     def _rise(self) -> None:
-        """Raise the cost until a chain is found; below one that was found before there is an end to it."""
-        items, top = float(_ITEMS), self._none_below
-        while self._columns.can_be_filled() and top < self._limit():
-            before, top = top, max(top, min(self._threshold(items), self._limit()))
-            if top > before:
-                self._look_below(int(top))
+        """Raise the cost until a chain is found; below one that was found before there is an end to it.
+
+        Where too many labels lie below a cost, a nearer one is tried: a few items more may raise it by far too much.
+        """
+        items, step, labels = float(_ITEMS), math.inf, _LOOK_LABELS
+        low = self._none_below
+        while self._columns.can_be_filled() and low < self._limit():
+            near_by = max(low, self.floor)
+            top = int(min(self._threshold(items), near_by + step, self._limit()))
+            if top > low:
+                try:
+                    with self._few_labels(labels):
+                        self._look_below(top)
+                except _TooMany:
+                    step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * _GROWTH) + 1
+                    self._is_dense = True
+                    continue
+                low, step = top, _STEP_ON * step
             self.floor = max(self.floor, min(top, self._limit()))
             items *= _GROWTH
 
@@ -325,6 +341,7 @@ class _Search:
             with self._few_labels():
                 return self._between_in(self._parts(top, in_bands=False), low, top)
         except _TooMany:
+            self._is_dense = True
             return self._between_in(self._parts(top), low, top)
 
     def _between_in(self, parts: list[_Part], low: int, top: int) -> list[Chain] | None:
@@ -361,7 +378,14 @@ class _Search:
             order=order,
             is_narrow=is_narrow,
             test=self._test,
+            stairs=self._stairs(part, top),
         )
+
+    def _stairs(self, part: _Part, top: int) -> Staircases | None:
+        """Return a bound that is exact in one limit, where labels are many and a limit has a price."""
+        if not self._is_dense or not self._sums.prices[self._sums.costs - 1].any():
+            return None
+        return Staircases(part.columns, part.passes, self._sums, top)
 
     def _named(self, chain: Chain) -> tuple[str, ...]:
         return tuple("" if row == EMPTY else self._names[row] for row in chain.rows)

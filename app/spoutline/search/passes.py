@@ -70,21 +70,36 @@ class Passes:
                 np.minimum(to[depth], to[depth + 1], out=to[depth])
         return to
 
+    def forward(self, figures: Floats) -> Floats:
+        """Return, by layer and open port, the least until there; a layer more than there are, for the chain's end."""
+        return self._forward(self._least(figures))
+
+    def _forward(self, least: Floats) -> Floats:
+        columns = self.columns
+        so_far = np.full((columns.depth + 1, len(columns.meets), least.shape[1]), np.inf)
+        so_far[0, columns.start] = 0.0
+        for depth, layer in enumerate(self._layers):
+            if columns.optional[depth]:
+                so_far[depth + 1] = so_far[depth]
+            if len(layer.exits):
+                ways = self._before(layer, so_far[depth])[layer.entry_of] + least[layer.groups]
+                np.minimum.at(so_far[depth + 1], layer.exits, ways)
+        return so_far
+
+    @staticmethod
+    def _before(layer: _Layer, so_far: Floats) -> Floats:
+        """Return, by entry of a layer, the least until there."""
+        return np.asarray(np.min(layer.gap[:, :, None] + so_far[:, None, :], axis=0))
+
     def through(self, figures: Floats) -> Floats:
         """Return, by item, the least sums of all chains that hold it."""
         columns = self.columns
         least = self._least(figures)
-        to = self._backward(least)
+        to, so_far = self._backward(least), self._forward(least)
         into = np.full((columns.depth, columns.meets.shape[1], figures.shape[1]), np.inf)
-        here = np.full((len(columns.meets), figures.shape[1]), np.inf)
-        here[columns.start] = 0.0
         for depth, layer in enumerate(self._layers):
-            after = here.copy() if columns.optional[depth] else np.full_like(here, np.inf)
             if len(layer.exits):
-                before = np.min(layer.gap[:, :, None] + here[:, None, :], axis=0)
-                into[depth, layer.entries] = before
-                np.minimum.at(after, layer.exits, before[layer.entry_of] + least[layer.groups])
-            here = after
+                into[depth, layer.entries] = self._before(layer, so_far[depth])
         return np.asarray(figures + into[columns.layer, columns.entry] + to[columns.layer + 1, columns.exit])
 
     def least_path(self, figures: Floats) -> tuple[float, list[int]]:

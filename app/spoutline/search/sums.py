@@ -10,6 +10,8 @@ from spoutline.search.columns import Columns
 from spoutline.search.item_table import Floats, Ints
 from spoutline.search.passes import Passes
 
+_ROUNDING = 1e-11  # of a cost: sums of a few floats stay far within it
+
 
 @dataclass(frozen=True, slots=True)
 class Sums:
@@ -33,8 +35,8 @@ class Sums:
 
     def most(self, cost: float) -> Floats:
         """Return what no chain within the limits that costs no more exceeds, with room for rounding."""
-        size = self.weigh * abs(cost) + np.abs(self.prices) @ np.abs(self.limits)
-        room = 3e-9 * size + 2e-9 * (1.0 + self.prices.sum(axis=1))
+        room = 3e-9 * (np.abs(self.prices) @ np.abs(self.limits)) + 2e-9 * (1.0 + self.prices.sum(axis=1))
+        room += _ROUNDING * self.weigh * abs(cost)
         return np.asarray(self.weigh * cost + self.prices @ self.limits + room)
 
     def figures(self, columns: Columns) -> Floats:
@@ -59,4 +61,4 @@ def hopeful(columns: Columns) -> Ints:
 
 def near(cost: float) -> float:
     """Return a cost with room for the rounding of floors."""
-    return cost + 1e-6 * (1.0 + abs(cost))
+    return cost + 1e-6 + _ROUNDING * abs(cost)
