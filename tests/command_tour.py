@@ -180,6 +180,8 @@ def _papers(made: Tour, survey: Path, terms: Path) -> None:
     made.go("stock", "list")
     made.go("stock", "reorder", codes=(1,))
     made.go("stock", "job", survey, "--place", "Vik", codes=(0, 1))
+    made.go("stock", "job", survey, "--take", "--orders", made.folder / "short", codes=(0, 1))
+    made.go("stock", "job", survey, codes=(0, 1))
 
 
 def _customers(made: Tour, survey: Path, _terms: Path) -> None:
@@ -219,6 +221,7 @@ def _quotations(made: Tour, survey: Path, terms: Path) -> None:
     made.go("supplier", "show", MAKER)
     made.go("supplier", "orders", 1, "--option", "Alfa")
     made.go("supplier", "order", 1, MAKER, "--option", "Alfa", "--csv", made.file("order.csv"), codes=(0, 2))
+    made.go("supplier", "files", 1, "--option", "Alfa", "--folder", made.folder / "orders")
     made.go("supplier", "remove", MAKER)
     made.go("quotation", "issue", 1, "--by", "Brum", "--low-margin", "Vik", "--incomplete", "Vik")
     made.go("quotation", "answer", 1, "accepted", "--by", "Brum", "--option", "Alfa", "--note", "Vik")

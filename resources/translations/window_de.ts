@@ -4128,6 +4128,10 @@
    <translation>Nicht alles ist gespeichert</translation>
   </message>
   <message>
+   <source>Not in the catalog and in no order file: {0}</source>
+   <translation>Nicht im Katalog und in keiner Bestelldatei: {0}</translation>
+  </message>
+  <message>
    <source>Not included</source>
    <translation>Nicht enthalten</translation>
   </message>
@@ -4552,8 +4556,16 @@
    <translation>Bestelllos</translation>
   </message>
   <message>
+   <source>Orders by supplier of what is to be ordered, as each supplier reads them</source>
+   <translation>Bestellungen nach Lieferant von dem, was zu bestellen ist, wie jeder sie liest</translation>
+  </message>
+  <message>
    <source>Orders by supplier: {0}</source>
    <translation>Bestellungen je Lieferant: {0}</translation>
+  </message>
+  <message>
+   <source>Order…</source>
+   <translation>Bestellen…</translation>
   </message>
   <message>
    <source>Other answer</source>
@@ -5510,6 +5522,10 @@
   <message>
    <source>Read and change the terms in hand</source>
    <translation>Bedingungen zur Hand lesen und ändern</translation>
+  </message>
+  <message>
+   <source>Read as</source>
+   <translation>Gelesen als</translation>
   </message>
   <message>
    <source>Read as the last table with these titles.</source>
@@ -6846,6 +6862,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation>Prüfungen, Reparaturen, Ersatzteile der Gasrückführung.</translation>
+  </message>
+  <message>
+   <source>Text (CSV)</source>
+   <translation>Text (CSV)</translation>
   </message>
   <message>
    <source>Text of the license</source>
@@ -8242,6 +8262,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Work it out</source>
    <translation>Ausrechnen</translation>
+  </message>
+  <message>
+   <source>Workbook (XLSX)</source>
+   <translation>Arbeitsmappe (XLSX)</translation>
   </message>
   <message>
    <source>Worked lines</source>

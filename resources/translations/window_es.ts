@@ -4128,6 +4128,10 @@
    <translation>No está todo guardado</translation>
   </message>
   <message>
+   <source>Not in the catalog and in no order file: {0}</source>
+   <translation>No está en el catálogo ni en ningún archivo de pedido: {0}</translation>
+  </message>
+  <message>
    <source>Not included</source>
    <translation>No incluido</translation>
   </message>
@@ -4552,8 +4556,16 @@
    <translation>Lote de pedido</translation>
   </message>
   <message>
+   <source>Orders by supplier of what is to be ordered, as each supplier reads them</source>
+   <translation>Pedidos por proveedor de lo que hay que pedir, como los lee cada uno</translation>
+  </message>
+  <message>
    <source>Orders by supplier: {0}</source>
    <translation>Pedidos por proveedor: {0}</translation>
+  </message>
+  <message>
+   <source>Order…</source>
+   <translation>Pedir…</translation>
   </message>
   <message>
    <source>Other answer</source>
@@ -5510,6 +5522,10 @@
   <message>
    <source>Read and change the terms in hand</source>
    <translation>Leer y cambiar las condiciones en uso</translation>
+  </message>
+  <message>
+   <source>Read as</source>
+   <translation>Se lee como</translation>
   </message>
   <message>
    <source>Read as the last table with these titles.</source>
@@ -6846,6 +6862,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation>Ensayos, reparaciones, repuestos del sistema de recuperación.</translation>
+  </message>
+  <message>
+   <source>Text (CSV)</source>
+   <translation>Texto (CSV)</translation>
   </message>
   <message>
    <source>Text of the license</source>
@@ -8242,6 +8262,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Work it out</source>
    <translation>Calcularlo</translation>
+  </message>
+  <message>
+   <source>Workbook (XLSX)</source>
+   <translation>Libro (XLSX)</translation>
   </message>
   <message>
    <source>Worked lines</source>

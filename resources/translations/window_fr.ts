@@ -4128,6 +4128,10 @@
    <translation>Tout n'est pas enregistré</translation>
   </message>
   <message>
+   <source>Not in the catalog and in no order file: {0}</source>
+   <translation>Ni au catalogue ni dans aucun fichier de commande : {0}</translation>
+  </message>
+  <message>
    <source>Not included</source>
    <translation>Non compris</translation>
   </message>
@@ -4552,8 +4556,16 @@
    <translation>Lot de commande</translation>
   </message>
   <message>
+   <source>Orders by supplier of what is to be ordered, as each supplier reads them</source>
+   <translation>Commandes par fournisseur de ce qui est à commander, comme chacun les lit</translation>
+  </message>
+  <message>
    <source>Orders by supplier: {0}</source>
    <translation>Commandes par fournisseur : {0}</translation>
+  </message>
+  <message>
+   <source>Order…</source>
+   <translation>Commander…</translation>
   </message>
   <message>
    <source>Other answer</source>
@@ -5510,6 +5522,10 @@
   <message>
    <source>Read and change the terms in hand</source>
    <translation>Lire et modifier les conditions en main</translation>
+  </message>
+  <message>
+   <source>Read as</source>
+   <translation>Lu comme</translation>
   </message>
   <message>
    <source>Read as the last table with these titles.</source>
@@ -6846,6 +6862,10 @@
   <message>
    <source>Tests, repairs, spare parts of the recovery system.</source>
    <translation>Essais, réparations, rechanges du système de récupération.</translation>
+  </message>
+  <message>
+   <source>Text (CSV)</source>
+   <translation>Texte (CSV)</translation>
   </message>
   <message>
    <source>Text of the license</source>
@@ -8242,6 +8262,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Work it out</source>
    <translation>Le calculer</translation>
+  </message>
+  <message>
+   <source>Workbook (XLSX)</source>
+   <translation>Classeur (XLSX)</translation>
   </message>
   <message>
    <source>Worked lines</source>

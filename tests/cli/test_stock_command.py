@@ -10,6 +10,7 @@ from io import StringIO
 from pathlib import Path
 from typing import Any
 
+import openpyxl
 import pytest
 
 from paper_text import text_of
@@ -149,6 +150,45 @@ def test_a_count_is_closed_once_what_it_did_not_find_was_seen(spoutline: Spoutli
         for one in json.loads(spoutline("stock", "list", "--json", *own).out)["lines"]
     }
     assert held == {"QW-N103": 4, "QW-N106": 1}
+
+
+def test_what_is_short_goes_to_each_supplier_in_its_own_file(
+    spoutline: Spoutline, written: Written, own: tuple[str, str], tmp_path: Path
+) -> None:
+    survey, folder = written(), tmp_path / "orders"
+    hung = json.loads(spoutline("plan", survey, "--json").out)["positions"][0]["set"]
+    nozzle = hung[-1]
+    spoutline("stock", "receive", "van", nozzle["part_number"], *own)
+    spoutline("stock", "level", "van", nozzle["part_number"], "--least", "6", "--lot", "4", *own)
+    columns = ("--column", "Article=part_number", "--column", "Qty=quantity", "--column", "Our no.=order")
+    more = ("--column", "Rev=revision", "--column", "List=list_price", "--column", "For=site", "--file", "xlsx")
+    assert spoutline("supplier", "set", nozzle["maker"], *columns, *more, *own).code == 0
+    done = spoutline("stock", "job", survey, "--orders", folder, "--number", "VAN-7", "--json", *own)
+    told = json.loads(done.out)
+    ordered: dict[str, int] = {}
+    for one in told["orders"]:
+        path = Path(one["file"])
+        assert path.name.startswith("VAN-7-")
+        if one["supplier"] == nozzle["maker"]:
+            assert path.suffix == ".xlsx"
+            sheet = openpyxl.load_workbook(path).active
+            assert sheet is not None
+            head, *rows = list(sheet.values)
+            assert head == ("Article", "Qty", "Our no.", "Rev", "List", "For")
+            (row,) = (row for row in rows if row[0] == nozzle["part_number"])
+            # one lies there and goes to the job, six are to stay: two lots of four
+            assert row[:4] == (nozzle["part_number"], 8, "VAN-7", None)
+            assert row[5] == "Maple Ferry Fuels"
+            ordered |= {str(row[0]): int(str(row[1])) for row in rows}
+        else:
+            text = path.read_text(encoding="utf-8-sig").splitlines()
+            ordered |= {row["Part number"]: int(row["Quantity"]) for row in csv.DictReader(text)}
+    wanted = {line["part_number"]: line["order"] for line in told["lines"] if line["order"]}
+    assert ordered.keys() == wanted.keys()
+    assert all(pieces >= wanted[part] for part, pieces in ordered.items())  # whole packs
+    assert sum(one["pieces"] for one in told["orders"]) == sum(ordered.values())
+    again = spoutline("stock", "reorder", "--orders", folder, *own)
+    assert (again.code, "Quillmere" in again.out) == (1, True)
 
 
 @pytest.mark.parametrize(

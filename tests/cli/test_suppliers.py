@@ -211,3 +211,43 @@ def test_an_option_that_is_none_and_an_unknown_supplier_are_told(run: Run) -> No
     assert "Reconnectable" in run("supplier", "orders", "SO-1", expect=2)
     told = run("supplier", "order", "SO-1", "Nobody", "--option", OPTION, "--csv", "out.csv", expect=2)
     assert quoted(run)[0]["maker"] in told
+
+
+def test_the_files_of_all_suppliers_are_written_together_each_as_its_supplier_reads_it(run: Run) -> None:
+    own = quoted(run)
+    makers = sorted({row["maker"] for row in own})
+    keep(run, makers[0], "--file", "xlsx", columns=("Article=part_number", "Qty=quantity"))
+    keep(run, makers[1], "--separator", "semicolon", columns=("Article=part_number", "Qty=quantity"))
+    told = json.loads(run("supplier", "files", "SO-1", "--option", OPTION, "--folder", "orders", "--json"))["files"]
+    assert [one["supplier"] for one in told] == makers
+    assert sorted(Path("orders").iterdir()) == sorted(Path(one["file"]) for one in told)
+    found: dict[tuple[str, str], int] = {}
+    for one in told:
+        path = Path(one["file"])
+        assert path.name.startswith("SO-1-r1-")
+        assert path.stem.endswith("-".join(one["supplier"].split()))
+        if one["supplier"] == makers[0]:
+            assert path.suffix == ".xlsx"
+            sheet = openpyxl.load_workbook(path).active
+            assert sheet is not None
+            rows = [(str(row[0]), int(str(row[1]))) for row in list(sheet.values)[1:]]
+        else:
+            sign, number, quantity = (
+                (";", "Article", "Qty") if one["supplier"] == makers[1] else (",", "Part number", "Quantity")
+            )
+            text = path.read_text(encoding="utf-8-sig").splitlines()
+            rows = [(row[number], int(row[quantity])) for row in csv.DictReader(text, delimiter=sign)]
+        found |= {(one["supplier"], part): pieces for part, pieces in rows}
+    assert found == {(row["maker"], row["part_number"]): int(row["quantity"]) for row in own}
+    # what lies there and may be somebody else's stays, and then nothing is written
+    foreign = Path(told[-1]["file"])
+    foreign.write_text("mine")
+    Path(told[0]["file"]).unlink()
+    refused = run("supplier", "files", "SO-1", "--option", OPTION, "--folder", "orders", expect=2)
+    assert foreign.name in refused
+    assert (foreign.read_text(), Path(told[0]["file"]).exists()) == ("mine", False)
+    run("supplier", "files", "SO-1", "--option", OPTION, "--folder", "orders", "--force")
+    assert Path(told[0]["file"]).exists()
+    assert "folder is needed" in run(
+        "supplier", "files", "SO-1", "--option", OPTION, "--folder", "terms.toml", expect=2
+    )

@@ -188,7 +188,9 @@ def by_hand(qtbot: QtBot, window: MainWindow, place: Workplace, bench: Workbench
         intake,
         TableRepairDialog(mapping, mapping[0].slot, "x", parent=window),
         ForeseenQuoteDialog(money_change(made, made), story, money, window),
-        SupplierOrdersDialog(bench.supplier_orders(), OrderedFrom(made, 1, made.options[0].title), tuple, window),
+        SupplierOrdersDialog(
+            bench.supplier_orders(), OrderedFrom.of_option(made, 1, made.options[0].title), tuple, window
+        ),
         CloseCountDialog("Van", "November", (UncountedLine(part=PartRef("QW-N103"), quantity=3, came=0),), window),
         NoSetDialog(session.survey, plan, NoSetTools(bench.no_set(), window.jobs, story), window),
     ]

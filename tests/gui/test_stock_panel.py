@@ -20,6 +20,7 @@ from spoutline.bootstrap.stock import Asked
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.close_count import CloseCountDialog
+from spoutline.gui.dialogs.supplier_orders import SupplierOrdersDialog
 from spoutline.gui.pages.installer.stock_panel import StockPanel
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -192,3 +193,27 @@ def test_a_count_is_closed_once_its_list_was_confirmed(
     panel.close_button.click()
     assert "found everything" in panel.state_label.text()
     assert len(shown) == 2
+
+
+def test_what_is_to_be_ordered_is_shown_by_supplier_and_written_as_each_reads_it(
+    panel: StockPanel, bench: Workbench, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    service = bench.stock()
+    service.add([service.entry(Asked(place="Van", movement=Movement.RECEIVED, code=PART, quantity=1))])
+    service.set_level("Van", PART, 6, 4)
+    panel.refresh()
+    qtbot.waitUntil(panel.order_button.isEnabled, timeout=20_000)
+    written: list[Path] = []
+
+    def exec_(dialog: SupplierOrdersDialog) -> int:
+        assert dialog.save_all(tmp_path) == 1
+        written.extend(tmp_path.glob("*.csv"))
+        return 0
+
+    monkeypatch.setattr(SupplierOrdersDialog, "exec", exec_)
+    panel.order_button.click()
+    (path,) = written
+    assert "Quillmere" in path.name
+    (row,) = csv.DictReader(path.read_text(encoding="utf-8-sig").splitlines())
+    # one lies there and six are to: two lots of four
+    assert (row["Part number"], row["Quantity"]) == (PART, "8")

@@ -45,7 +45,7 @@ def quotation(desk: Workbench) -> Quotation:
 
 @pytest.fixture
 def opened(qtbot: QtBot, desk: Workbench, quotation: Quotation) -> SupplierOrdersDialog:
-    ordered = OrderedFrom(quotation, 1, "Single-use")
+    ordered = OrderedFrom.of_option(quotation, 1, "Single-use")
     dialog = SupplierOrdersDialog(desk.supplier_orders(), ordered, lambda: ())
     qtbot.addWidget(dialog)
     dialog.show()
@@ -124,6 +124,8 @@ def test_files_of_one_and_of_all_suppliers_hold_what_was_seen(
     sheet = openpyxl.load_workbook(tmp_path / "one.xlsx").active
     assert sheet is not None
     assert [str(cell.value) for cell in next(sheet.iter_rows())] == seen[0]
+    opened.boxes["file_form"].setCurrentIndex(1)
+    opened.keep_button.click()
     folder = tmp_path / "all"
     folder.mkdir()
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
@@ -131,7 +133,15 @@ def test_files_of_one_and_of_all_suppliers_hold_what_was_seen(
     button.click()
     files = sorted(folder.iterdir())
     assert len(files) == opened.list.count()
-    rows = [row for path in files for row in csv.DictReader(path.read_text(encoding="utf-8-sig").splitlines())]
+    (book,) = (path for path in files if path.suffix == ".xlsx")
+    assert "-".join(DELL.split()) in book.name
+    sheet = openpyxl.load_workbook(book).active
+    assert sheet is not None
+    head, *body = list(sheet.values)
+    rows = [dict(zip(map(str, head), map(str, row), strict=True)) for row in body]
+    for path in files:
+        if path != book:
+            rows += csv.DictReader(path.read_text(encoding="utf-8-sig").splitlines())
     found = sorted((row["Part number"], int(row["Quantity"])) for row in rows)
     assert found == sorted((line.part_number, line.ordered) for line in quotation.options[0].lines)
 
@@ -145,7 +155,7 @@ def test_every_content_has_words_and_the_dialog_holds_in_every_language(
     try:
         for language in Language:
             WindowLanguage().use(language)
-            ordered = OrderedFrom(quotation, 1, "Single-use")
+            ordered = OrderedFrom.of_option(quotation, 1, "Single-use")
             dialog = SupplierOrdersDialog(desk.supplier_orders(), ordered, lambda: ())
             qtbot.addWidget(dialog)
             least = dialog.minimumSizeHint()

@@ -11,10 +11,9 @@ from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.book.book import Book
-    from spoutline.documents.quotation.supplier_files import OrderTable
-    from spoutline.model.quotation import Quotation, QuotedOption
-    from spoutline.model.supplier_layout import SupplierLayout
-    from spoutline.planning.refit.supplier_orders import SupplierOrder
+    from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+    from spoutline.model.supplier_layout import OrderFileForm, SupplierLayout
+    from spoutline.planning.refit.supplier_orders import OrderHead, SupplierOrder
 
 
 class SupplierOrderService:
@@ -57,16 +56,22 @@ class SupplierOrderService:
         """
         from spoutline.planning.refit.supplier_orders import supplier_orders
 
-        return supplier_orders(_option(quotation, option), self.all())
+        return supplier_orders(option_of(quotation, option).lines, self.all())
 
-    def foreseen(self, quotation: Quotation, option: str, layout: SupplierLayout) -> SupplierOrder:
+    def shared_out(self, lines: Sequence[QuotedLine]) -> tuple[SupplierOrder, ...]:
+        """Return what is ordered from each supplier of these lines, by name of the supplier."""
+        from spoutline.planning.refit.supplier_orders import supplier_orders
+
+        return supplier_orders(lines, self.all())
+
+    def foreseen(self, lines: Sequence[QuotedLine], layout: SupplierLayout) -> SupplierOrder:
         """Return what would be ordered from a supplier if the book kept this layout for it; nothing is kept."""
         from spoutline.model.supplier_layout import folded_supplier_name
         from spoutline.planning.refit.supplier_orders import SupplierOrder, supplier_orders
 
         name = folded_supplier_name(layout.supplier)
         others = [one for one in self.all() if folded_supplier_name(one.supplier) != name]
-        orders = supplier_orders(_option(quotation, option), (*others, layout))
+        orders = supplier_orders(lines, (*others, layout))
         found = next((one for one in orders if folded_supplier_name(one.supplier) == name), None)
         return found or SupplierOrder(layout, (), is_usual=False)
 
@@ -82,38 +87,34 @@ class SupplierOrderService:
             raise InputFault((InputProblem("", "supplier", repr(supplier), names),))
         return found
 
-    def table(self, order: SupplierOrder, quotation: Quotation, revision: int) -> OrderTable:
-        """Return headings and rows of a supplier's order."""
-        from spoutline.documents.quotation.supplier_files import order_table
-
-        return order_table(order, quotation, revision)
-
-    def shown(self, order: SupplierOrder, quotation: Quotation, revision: int) -> tuple[tuple[str, ...], ...]:
+    def shown(self, order: SupplierOrder, head: OrderHead) -> tuple[tuple[str, ...], ...]:
         """Return the rows of a supplier's order as its text file has them."""
         from spoutline.documents.quotation.supplier_files import order_table, shown_rows
 
-        return shown_rows(order_table(order, quotation, revision), order.layout)
+        return shown_rows(order_table(order, head), order.layout)
 
-    def text(self, order: SupplierOrder, quotation: Quotation, revision: int) -> bytes:
-        """Return a supplier's order as a text file."""
-        from spoutline.documents.quotation.supplier_files import order_text
+    def file(self, order: SupplierOrder, head: OrderHead, form: OrderFileForm | None = None) -> bytes:
+        """Return a supplier's order as the file that its layout asks for, or in another ``form``."""
+        from spoutline.documents.quotation.supplier_files import order_file
 
-        return order_text(order, quotation, revision)
+        return order_file(order, head, form)
 
-    def workbook(self, order: SupplierOrder, quotation: Quotation, revision: int) -> bytes:
-        """Return a supplier's order as a workbook."""
-        from spoutline.documents.quotation.supplier_files import order_workbook
+    def file_names(self, orders: Sequence[SupplierOrder], head: OrderHead) -> tuple[str, ...]:
+        """Return the name of the file of each order, with the ending that its layout asks for."""
+        from spoutline.documents.quotation.supplier_files import order_file_names
 
-        return order_workbook(order, quotation, revision)
+        return order_file_names(orders, head)
 
     def json(self, orders: Sequence[SupplierOrder], quotation: Quotation, revision: int, option: str) -> str:
         """Return the orders of all suppliers as a JSON document."""
         from spoutline.documents.json.supplier_orders import OrderFile, supplier_orders_json
         from spoutline.documents.quotation.supplier_files import order_table, shown_rows
+        from spoutline.planning.refit.supplier_orders import head_of
 
-        tables = [(one, order_table(one, quotation, revision)) for one in orders]
+        head = head_of(quotation, revision)
+        tables = [(one, order_table(one, head)) for one in orders]
         files = [OrderFile(one, table.headings, shown_rows(table, one.layout)) for one, table in tables]
-        return supplier_orders_json(files, quotation, revision, _option(quotation, option).title)
+        return supplier_orders_json(files, quotation, revision, option_of(quotation, option).title)
 
 
 def layout_of(said: Mapping[str, object]) -> SupplierLayout:
@@ -127,7 +128,8 @@ def layout_of(said: Mapping[str, object]) -> SupplierLayout:
         raise InputFault(problems_of(fault, SupplierLayout, "")) from fault
 
 
-def _option(quotation: Quotation, title: str) -> QuotedOption:
+def option_of(quotation: Quotation, title: str) -> QuotedOption:
+    """Return the option of a title, empty where there is only one; raise ``InputFault`` with the titles."""
     if not title and len(quotation.options) == 1:
         return quotation.options[0]
     found = next((one for one in quotation.options if one.title == title), None)

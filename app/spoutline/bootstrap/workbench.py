@@ -37,6 +37,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
     from spoutline.bootstrap.stock import StockService
+    from spoutline.bootstrap.stock_orders import StockOrderService
     from spoutline.bootstrap.supplier_orders import SupplierOrderService
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.bootstrap.weighing import WeighingService
@@ -513,6 +514,12 @@ class Workbench:
         return StockService(
             Sources(book=self._stores.book, quoting=self.quoting, catalogue=self._stores.catalogue, part=self.part)
         )
+
+    def stock_orders(self) -> StockOrderService:
+        """Return the use cases of ordering what the stock lacks."""
+        from spoutline.bootstrap.stock_orders import StockOrderService
+
+        return StockOrderService(self.quoting, self._stores.catalogue)
 
     def close(self) -> None:
         """Close the stores that were opened."""

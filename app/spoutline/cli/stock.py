@@ -11,7 +11,8 @@ from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import STANDARD_INPUT, read_survey, write_standard_output
+from spoutline.cli.files import STANDARD_INPUT, noted, read_survey, write_standard_output
+from spoutline.cli.order_files import WrittenOrder, add_folder, order_document, order_lines, write_orders
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.voice import said
@@ -65,11 +66,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     closed.add_argument("--by", metavar="WHO", default="", help="who did the work")
     closed.add_argument("--note", metavar="TEXT", default="")
     _list_arguments(add("list", "list what lies at the places, and what is to be ordered"))
-    _list_arguments(add("reorder", "list what is to be ordered alone; exit code 1 where something is"))
+    reorder = add("reorder", "list what is to be ordered alone; exit code 1 where something is")
+    _list_arguments(reorder)
+    _order_arguments(reorder)
     job = add("job", "list what the job of a survey takes, what is short, and what is to be ordered")
     add_survey(job)
     add_sets(job)
     _list_arguments(job)
+    _order_arguments(job)
     job.add_argument(
         "--job", metavar="NAME", default="", help="name of the job, by which entries belong to it; default: the site"
     )
@@ -115,6 +119,11 @@ def _list_arguments(parser: argparse.ArgumentParser) -> None:
     outputs.add("--csv", FileForm.CSV, "write the list as a table for other programs here")
     outputs.add("--pdf", FileForm.PDF, "write the list as a paper here")
     outputs.add("--html", FileForm.HTML, "write the list as one HTML page for screen readers and mails here")
+
+
+def _order_arguments(parser: argparse.ArgumentParser) -> None:
+    add_folder(parser, "--orders", "write what is to be ordered as one file for each supplier here", required=False)
+    parser.add_argument("--number", metavar="TEXT", default="", help="number of the order; default: the day")
 
 
 def _pieces(text: str) -> int:
@@ -246,7 +255,7 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _reorder(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = tuple(line for line in workbench.stock().lines(arguments.place) if line.order)
-    _told(workbench, arguments, lines)
+    _told(workbench, arguments, lines, orders=_written(workbench, arguments, lines))
     return ExitCode.DOES_NOT_FIT if lines else ExitCode.FITS
 
 
@@ -260,14 +269,33 @@ def _job(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     name = job_name(arguments.job or survey.site.name)
     job = Job(name=name, site_plan=site_plan, spares=spares, again=arguments.again)
     lines = tuple(line for line in service.lines(arguments.place, job) if line.needed or line.taken)
-    _told(workbench, arguments, lines, name)
+    _told(workbench, arguments, lines, name, _written(workbench, arguments, lines, name))
     if arguments.take:
         service.take(lines, name, arguments.by)
     return ExitCode.DOES_NOT_FIT if any(line.short for line in lines) else ExitCode.FITS
 
 
-def _told(workbench: Workbench, arguments: argparse.Namespace, lines: tuple[StockLine, ...], job: str = "") -> ExitCode:
-    """Write the files asked for, then tell the lines."""
+def _written(
+    workbench: Workbench, arguments: argparse.Namespace, lines: tuple[StockLine, ...], job: str = ""
+) -> tuple[WrittenOrder, ...] | None:
+    """Write the orders of what is to be ordered where a folder was named, and return them; None where none was."""
+    if arguments.orders is None:
+        return None
+    made = workbench.stock_orders().order(lines, number=arguments.number, dated=date.today(), site=job)
+    for ref in made.left_out:
+        sys.stderr.write(f"{noted(said('{part} is not in the catalog and in no order file', part=str(ref)))}\n")
+    orders = workbench.supplier_orders().shared_out(made.lines)
+    return write_orders(workbench, arguments, "--orders", orders, made.head)
+
+
+def _told(
+    workbench: Workbench,
+    arguments: argparse.Namespace,
+    lines: tuple[StockLine, ...],
+    job: str = "",
+    orders: tuple[WrittenOrder, ...] | None = None,
+) -> ExitCode:
+    """Write the files asked for, then tell the lines, and the orders that were written where a folder was named."""
     from spoutline.documents.pack.stock_paper import StockSheet
     from spoutline.documents.pack.stock_tables import line_values
 
@@ -282,8 +310,12 @@ def _told(workbench: Workbench, arguments: argparse.Namespace, lines: tuple[Stoc
             story, on_letter = workbench.packing().words(workbench.language, display).story, display.system
             contents[path] = service.paper(sheet, story, on_letter=on_letter is UnitSystem.US, form=form)
     arguments.output_plan.write(contents)
-    document = {"job": job, "lines": [line_values(line, parts) for line in lines]}
-    return _say(arguments, [_line(line) for line in lines] or [said("nothing")], document)
+    document: dict[str, object] = {"job": job, "lines": [line_values(line, parts) for line in lines]}
+    texts = [_line(line) for line in lines] or [said("nothing")]
+    if orders is not None:
+        document["orders"] = [order_document(one) for one in orders]
+        texts += order_lines(orders)
+    return _say(arguments, texts, document)
 
 
 def _line(line: StockLine) -> str:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
+from spoutline.cli.order_files import add_folder, order_document, order_lines, write_orders
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.typed import serial
 from spoutline.cli.voice import said
@@ -19,14 +20,14 @@ from spoutline.model.supplier_layout import (
     DayForm,
     DecimalSign,
     OrderContent,
+    OrderFileForm,
     Separator,
     TextEncoding,
     units_of,
 )
+from spoutline.planning.refit.supplier_orders import head_of
 
 if TYPE_CHECKING:
-    from pathlib import Path
-
     from spoutline.bootstrap import Workbench
     from spoutline.model.quotation import Quotation
     from spoutline.model.supplier_layout import OrderColumn, SupplierLayout
@@ -36,6 +37,7 @@ _CHOICES = {
     "--decimal": ("decimal_sign", DecimalSign, "what stands before fractions"),
     "--encoding": ("encoding", TextEncoding, "how the signs of the file are written"),
     "--days": ("day_form", DayForm, "how a day is written"),
+    "--file": ("file_form", OrderFileForm, "what file the supplier reads, where those of all suppliers are written"),
 }
 
 
@@ -56,13 +58,20 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     orders = add("orders", "print what a quotation orders from each supplier")
     order = add("order", "write the order file of one supplier", in_json=False)
     for one in (orders, order):
-        one.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
-        one.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
-        one.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
+        _order_of(one)
     order.add_argument("name", metavar="NAME")
     outputs = OutputArguments(order)
     outputs.add("--csv", FileForm.CSV, "write the order as text, in the columns that the supplier wants, here")
     outputs.add("--xlsx", FileForm.XLSX, "write the order as a workbook here")
+    files = add("files", "write the order files of all suppliers into a folder, each as its supplier wants it")
+    _order_of(files)
+    add_folder(files, "--folder", "folder in which the files of all suppliers go, each named by its supplier")
+
+
+def _order_of(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
+    parser.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
+    parser.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
 
 
 def _layout_arguments(parser: argparse.ArgumentParser) -> None:
@@ -155,13 +164,18 @@ def _order(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         raise InputFault((InputProblem("", "--csv", "nothing", "name at least one file: --csv or --xlsx"),))
     service, (quotation, revision, option) = workbench.supplier_orders(), _quoted(workbench, arguments)
     order = service.order(quotation, arguments.name, option)
-    contents: dict[Path, bytes] = {}
-    if arguments.csv is not None:
-        contents[arguments.csv] = service.text(order, quotation, revision)
-    if arguments.xlsx is not None:
-        contents[arguments.xlsx] = service.workbook(order, quotation, revision)
-    arguments.output_plan.write(contents)
+    head = head_of(quotation, revision)
+    forms = ((arguments.csv, OrderFileForm.TEXT), (arguments.xlsx, OrderFileForm.WORKBOOK))
+    arguments.output_plan.write({path: service.file(order, head, form) for path, form in forms if path is not None})
     return ExitCode.FITS
+
+
+def _files(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    """Write one file for each supplier, all or none."""
+    quotation, revision, option = _quoted(workbench, arguments)
+    orders = workbench.supplier_orders().orders(quotation, option)
+    written = write_orders(workbench, arguments, "--folder", orders, head_of(quotation, revision))
+    return _say(arguments, order_lines(written), {"files": [order_document(one) for one in written]})
 
 
 def _quoted(workbench: Workbench, arguments: argparse.Namespace) -> tuple[Quotation, int, str]:
@@ -211,6 +225,7 @@ _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {
     "remove": _remove,
     "orders": _orders,
     "order": _order,
+    "files": _files,
 }
 
 WORK = CommandWork(_arguments, _run)

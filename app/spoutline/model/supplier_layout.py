@@ -82,6 +82,13 @@ class DayForm(StrEnum):
     DAY_FIRST = "day_first"  # 25.11.2026
 
 
+class OrderFileForm(StrEnum):
+    """What kind of file the supplier reads; the value is the ending of its name."""
+
+    TEXT = "csv"
+    WORKBOOK = "xlsx"
+
+
 _UNITS: dict[OrderContent, tuple[OrderUnit, ...]] = {
     OrderContent.QUANTITY: (OrderUnit.PIECES, OrderUnit.PACKS),
     OrderContent.MASS: (OrderUnit.KILOGRAMS, OrderUnit.POUNDS),
@@ -130,6 +137,7 @@ class SupplierLayout(PlainValues):
     decimal_sign: DecimalSign = DecimalSign.POINT
     encoding: TextEncoding = TextEncoding.UTF_8_MARKED
     day_form: DayForm = DayForm.YEAR_FIRST
+    file_form: OrderFileForm = OrderFileForm.TEXT
 
     @model_validator(mode="after")
     def _signs_are_told_apart(self) -> Self:

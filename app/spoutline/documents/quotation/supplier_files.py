@@ -17,19 +17,20 @@ from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.tabular.cells import Cell, shielded, without_controls
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quantity import Dimension
-from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.quotation import QuotedLine
 from spoutline.model.supplier_layout import (
     DayForm,
     DecimalSign,
     OrderColumn,
     OrderContent,
+    OrderFileForm,
     OrderUnit,
     Separator,
     SupplierLayout,
     TextEncoding,
 )
 from spoutline.model.worded import Worded
-from spoutline.planning.refit.supplier_orders import SupplierOrder
+from spoutline.planning.refit.supplier_orders import OrderHead, SupplierOrder
 from spoutline.units.unit_lines import from_core
 
 _SIGNS = {Separator.COMMA: ",", Separator.SEMICOLON: ";", Separator.TAB: "\t", Separator.BAR: "|"}
@@ -46,11 +47,11 @@ class OrderTable:
     rows: tuple[tuple[Cell, ...], ...]
 
 
-def order_table(order: SupplierOrder, quotation: Quotation, revision: int) -> OrderTable:
+def order_table(order: SupplierOrder, head: OrderHead) -> OrderTable:
     """Return the rows of a supplier's order in the columns of its layout; what is not known is an empty cell."""
     layout = order.layout
     rows = tuple(
-        tuple(_cell(column, _Row(number, line, quotation, revision), layout.day_form) for column in layout.columns)
+        tuple(_cell(column, _Row(number, line, head), layout.day_form) for column in layout.columns)
         for number, line in enumerate(order.lines, start=1)
     )
     headings = tuple(column.heading for column in layout.columns) if layout.headings else ()
@@ -62,12 +63,12 @@ def shown_rows(table: OrderTable, layout: SupplierLayout) -> tuple[tuple[str, ..
     return tuple(tuple(_text(cell, layout) for cell in row) for row in table.rows)
 
 
-def order_text(order: SupplierOrder, quotation: Quotation, revision: int) -> bytes:
+def order_text(order: SupplierOrder, head: OrderHead) -> bytes:
     """Return a supplier's order as the bytes of its text file (RFC 4180 with the layout's separator).
 
     Raise ``InputFault`` naming the first text that the layout's encoding cannot write.
     """
-    layout, table = order.layout, order_table(order, quotation, revision)
+    layout, table = order.layout, order_table(order, head)
     buffer = StringIO(newline="")
     writer = csv.writer(buffer, delimiter=_SIGNS[layout.separator], lineterminator="\r\n")
     rows = shown_rows(table, layout)
@@ -77,7 +78,7 @@ def order_text(order: SupplierOrder, quotation: Quotation, revision: int) -> byt
     return buffer.getvalue().encode(layout.encoding)
 
 
-def order_workbook(order: SupplierOrder, quotation: Quotation, revision: int) -> bytes:
+def order_workbook(order: SupplierOrder, head: OrderHead) -> bytes:
     """Return a supplier's order as a workbook of one sheet; equal orders give equal bytes."""
     from datetime import datetime
 
@@ -85,7 +86,7 @@ def order_workbook(order: SupplierOrder, quotation: Quotation, revision: int) ->
 
     from spoutline import __version__
 
-    table, buffer = order_table(order, quotation, revision), BytesIO()
+    table, buffer = order_table(order, head), BytesIO()
     options = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
     workbook = xlsxwriter.Workbook(buffer, options)
     workbook.set_properties({"author": f"Spoutline {__version__}", "created": datetime(2000, 1, 1)})
@@ -109,17 +110,41 @@ def order_workbook(order: SupplierOrder, quotation: Quotation, revision: int) ->
     return buffer.getvalue()
 
 
+def order_file(order: SupplierOrder, head: OrderHead, form: OrderFileForm | None = None) -> bytes:
+    """Return a supplier's order as its layout says, or in another ``form``; see ``order_text``."""
+    wanted = order.layout.file_form if form is None else form
+    return order_workbook(order, head) if wanted is OrderFileForm.WORKBOOK else order_text(order, head)
+
+
+def order_file_names(orders: Sequence[SupplierOrder], head: OrderHead) -> tuple[str, ...]:
+    """Return a name for the file of each order, told apart: number, revision where there is one, supplier."""
+    revision = "" if head.revision is None else f"-r{head.revision}"
+    names: list[str] = []
+    for order in orders:
+        stem, tried = f"{_stem(head.number)}{revision}-{_stem(order.supplier)}", 1
+        name = f"{stem}.{order.layout.file_form}"
+        while name.casefold() in {one.casefold() for one in names}:
+            tried += 1
+            name = f"{stem}-{tried}.{order.layout.file_form}"
+        names.append(name)
+    return tuple(names)
+
+
+def _stem(name: str) -> str:
+    words = "".join(character if character.isalnum() else " " for character in name).split()
+    return "-".join(words)[:60] or "order"
+
+
 @dataclass(frozen=True, slots=True)
 class _Row:
     number: int
     line: QuotedLine
-    quotation: Quotation
-    revision: int
+    head: OrderHead
 
 
 def _cell(column: OrderColumn, row: _Row, day_form: DayForm) -> Cell:
     """Return what a line has in a column."""
-    line, quotation, heading = row.line, row.quotation, row.quotation.terms.heading
+    line, head = row.line, row.head
     match column.content:
         case OrderContent.QUANTITY:
             return line.ordered if column.unit is OrderUnit.PIECES else _packs(line)
@@ -129,7 +154,7 @@ def _cell(column: OrderColumn, row: _Row, day_form: DayForm) -> Cell:
             mass = from_core(line.mass_kg * line.ordered, _MASSES[column.unit], Dimension.MASS)
             return Decimal(repr(mass)).quantize(_GRAMS)
         case OrderContent.DATED:
-            return day_text(heading.dated, day_form)
+            return day_text(head.dated, day_form)
     cells: dict[OrderContent, Cell] = {
         OrderContent.LINE: row.number,
         OrderContent.PART_NUMBER: line.part_number,
@@ -139,11 +164,11 @@ def _cell(column: OrderColumn, row: _Row, day_form: DayForm) -> Cell:
         OrderContent.LIST_PRICE: line.list_price,
         OrderContent.LIST_CURRENCY: line.list_currency,
         OrderContent.UNIT_COST: line.cost,
-        OrderContent.CURRENCY: quotation.terms.currency,
+        OrderContent.CURRENCY: head.currency,
         OrderContent.LEAD_DAYS: line.lead_time_days,
-        OrderContent.ORDER: heading.number,
-        OrderContent.REVISION: row.revision,
-        OrderContent.SITE: quotation.pins.survey.site.name,
+        OrderContent.ORDER: head.number,
+        OrderContent.REVISION: head.revision,
+        OrderContent.SITE: head.site,
         OrderContent.FIXED: column.text,
     }
     return cells[column.content]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Self
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
@@ -20,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.bootstrap.supplier_orders import SupplierOrderService, layout_of
+from spoutline.bootstrap.supplier_orders import SupplierOrderService, layout_of, option_of
 from spoutline.catalogue.price_lists import PriceListNames
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.form import FormDialog
@@ -30,6 +31,7 @@ from spoutline.gui.edits.order_columns import (
     DAYS,
     DECIMALS,
     ENCODINGS,
+    FILES,
     ORDER_COLUMNS,
     SEPARATORS,
     column_fields,
@@ -42,9 +44,9 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
-from spoutline.model.quotation import Quotation
-from spoutline.model.supplier_layout import SupplierLayout, folded_supplier_name
-from spoutline.planning.refit.supplier_orders import SupplierOrder
+from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.supplier_layout import OrderFileForm, SupplierLayout, folded_supplier_name
+from spoutline.planning.refit.supplier_orders import OrderHead, SupplierOrder, head_of
 from spoutline.whole_files import write_files
 
 _PARTED = ";"
@@ -54,23 +56,29 @@ _WORDS = {
     "decimal_sign": "Decimal sign",
     "encoding": "Encoding",
     "day_form": "Days as",
+    "file_form": "Read as",
 }
 _BOXES: dict[str, tuple[Option, ...]] = {
     "separator": SEPARATORS,
     "decimal_sign": DECIMALS,
     "encoding": ENCODINGS,
     "day_form": DAYS,
+    "file_form": FILES,
 }
 
 
 @dataclass(frozen=True, slots=True)
 class OrderedFrom:
-    """The quotation whose lines are ordered, its revision, the title of the option, and what makes names of files."""
+    """The lines that are ordered, under a title, and what they share."""
 
-    quotation: Quotation
-    revision: int
-    option: str
-    stem: Callable[[str], str] = str
+    title: str
+    lines: tuple[QuotedLine, ...]
+    head: OrderHead
+
+    @classmethod
+    def of_option(cls, quotation: Quotation, revision: int, option: str) -> Self:
+        """Return what an option of a quotation orders."""
+        return cls(option, option_of(quotation, option).lines, head_of(quotation, revision))
 
 
 class SupplierOrdersDialog(FormDialog):
@@ -85,7 +93,7 @@ class SupplierOrdersDialog(FormDialog):
         in_use: FilesInUse,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(tr("Orders by supplier: {0}").format(ordered.option), parent)
+        super().__init__(tr("Orders by supplier: {0}").format(ordered.title), parent)
         self._service, self._ordered = service, ordered
         self._saving = Saving(in_use, self)
         self._orders: tuple[SupplierOrder, ...] = ()
@@ -124,7 +132,7 @@ class SupplierOrdersDialog(FormDialog):
         """Show the suppliers of the order, and the one of this name among them."""
         ordered = self._ordered
         try:
-            self._orders = wait_for(lambda: self._service.orders(ordered.quotation, ordered.option))
+            self._orders = wait_for(lambda: self._service.shared_out(ordered.lines))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
@@ -138,12 +146,16 @@ class SupplierOrdersDialog(FormDialog):
         self.list.setCurrentRow(places[0] if places else 0)
         self._show(self.list.currentRow())
 
-    def save_all(self, folder: Path, form: FileForm) -> int:
-        """Write one file for each supplier into a folder, all or none; return how many; 0 where they may not be."""
+    def save_all(self, folder: Path) -> int:
+        """Write one file for each supplier into a folder, all or none; return how many; 0 where they may not be.
+
+        Each is the file that its supplier reads, as the book keeps it.
+        """
         contents = {}
-        for order in self._orders:
-            path = folder / self._file_name(order, form)
-            if not self._saving.may_write(path, form):
+        names = self._service.file_names(self._orders, self._ordered.head)
+        for order, name in zip(self._orders, names, strict=True):
+            path, form = folder / name, order.layout.file_form
+            if not self._saving.may_write(path, FileForm(form)):
                 return 0
             contents[path] = self._maker(order, form)
         if not self._write(contents):
@@ -154,7 +166,7 @@ class SupplierOrdersDialog(FormDialog):
     def save(self, path: Path, form: FileForm) -> None:
         """Write the file of the supplier in view, as the form says it now."""
         order = self._previewed()
-        if order is not None and self._write({path: self._maker(order, form)}):
+        if order is not None and self._write({path: self._maker(order, OrderFileForm(form))}):
             self.state_label.setText(tr("Saved as {path}").format(path=path))
 
     # building
@@ -218,7 +230,7 @@ class SupplierOrdersDialog(FormDialog):
             row, at = divmod(place, 2)
             grid.addWidget(plain_label(words), 2 + row, 2 * at)
             grid.addWidget(box, 2 + row, 2 * at + 1)
-        grid.addWidget(self.headings_box, 4, 0, 1, 4)
+        grid.addWidget(self.headings_box, 4, 2, 1, 2)
         grid.setColumnStretch(1, 1)
         grid.setColumnStretch(3, 1)
         return grid
@@ -260,7 +272,7 @@ class SupplierOrdersDialog(FormDialog):
         """Return the order as the form would have it; None, and why, where the form holds something unusable."""
         ordered, said = self._ordered, self.said
         try:
-            found = wait_for(lambda: self._service.foreseen(ordered.quotation, ordered.option, layout_of(said)))
+            found = wait_for(lambda: self._service.foreseen(ordered.lines, layout_of(said)))
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return None
@@ -276,7 +288,7 @@ class SupplierOrdersDialog(FormDialog):
             self.preview.show_records(())
             return
         headings = [column.heading for column in order.layout.columns]
-        rows = self._service.shown(order, ordered.quotation, ordered.revision)
+        rows = self._service.shown(order, ordered.head)
         self.preview.replace_columns([_shown_column(at, words) for at, words in enumerate(headings)])
         self.preview.show_records(rows)
         for at in range(len(headings)):
@@ -306,15 +318,9 @@ class SupplierOrdersDialog(FormDialog):
             return
         self.refresh(kept.supplier)
 
-    def _file_name(self, order: SupplierOrder, form: FileForm) -> str:
-        ordered = self._ordered
-        number = ordered.stem(ordered.quotation.terms.heading.number)
-        return f"{number}-r{ordered.revision}-{ordered.stem(order.supplier)}.{form}"
-
-    def _maker(self, order: SupplierOrder, form: FileForm) -> Callable[[], bytes]:
-        quotation, revision = self._ordered.quotation, self._ordered.revision
-        make = self._service.workbook if form is FileForm.XLSX else self._service.text
-        return lambda: make(order, quotation, revision)
+    def _maker(self, order: SupplierOrder, form: OrderFileForm) -> Callable[[], bytes]:
+        head = self._ordered.head
+        return lambda: self._service.file(order, head, form)
 
     def _write(self, makers: dict[Path, Callable[[], bytes]]) -> bool:
         try:
@@ -329,15 +335,16 @@ class SupplierOrdersDialog(FormDialog):
         order = self._previewed()
         if order is None:
             return
-        path = self._saving.ask(tr("Save"), self._file_name(order, form), form)
+        (name,) = self._service.file_names((order,), self._ordered.head)
+        path = self._saving.ask(tr("Save"), str(Path(name).with_suffix(f".{form}")), form)
         if path is not None:
             self.save(path, form)
 
     def _ask_folder(self) -> None:
-        """Write the text files of all suppliers, as they are kept, into a folder."""
+        """Write the files of all suppliers, each as the book keeps it, into a folder."""
         folder = QFileDialog.getExistingDirectory(self, tr("Folder for the orders of all suppliers"))
         if folder:
-            self.save_all(Path(folder), FileForm.CSV)
+            self.save_all(Path(folder))
 
 
 def _shown_column(at: int, heading: str) -> Column[tuple[str, ...]]:

@@ -11,6 +11,7 @@ from spoutline.model.supplier_layout import (
     DecimalSign,
     OrderColumn,
     OrderContent,
+    OrderFileForm,
     OrderUnit,
     Separator,
     TextEncoding,
@@ -80,6 +81,7 @@ DAYS = (
     Option(DayForm.MONTH_FIRST, "12/31/2026"),
     Option(DayForm.DAY_FIRST, "31.12.2026"),
 )
+FILES = (Option(OrderFileForm.TEXT, "Text (CSV)"), Option(OrderFileForm.WORKBOOK, "Workbook (XLSX)"))
 
 
 def column_rows(columns: Iterable[OrderColumn]) -> tuple[tuple[str, ...], ...]:

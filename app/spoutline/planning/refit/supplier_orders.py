@@ -4,10 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from datetime import date
 from decimal import Decimal
 
-from spoutline.model.quotation import QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation, QuotedLine
 from spoutline.model.supplier_layout import SupplierLayout, folded_supplier_name, usual_layout
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OrderHead:
+    """What all lines of an order share; ``number`` is that under which the supplier's papers are to come back.
+
+    ``currency`` is that of the costs, ``revision`` that of the quotation, None for an order that comes from none.
+    """
+
+    number: str
+    dated: date
+    currency: str
+    site: str
+    revision: int | None = None
+
+
+def head_of(quotation: Quotation, revision: int) -> OrderHead:
+    """Return the head of what a revision of a quotation orders."""
+    heading = quotation.terms.heading
+    return OrderHead(
+        number=heading.number,
+        dated=heading.dated,
+        currency=quotation.terms.currency,
+        site=quotation.pins.survey.site.name,
+        revision=revision,
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +57,7 @@ class SupplierOrder:
 
     @property
     def cost(self) -> Decimal:
-        """What the lines cost whose cost is known, in the currency of the quotation."""
+        """What the lines cost whose cost is known, in the currency of the order."""
         return sum((line.cost * line.ordered for line in self.lines if line.cost is not None), Decimal(0))
 
     @property
@@ -39,15 +66,15 @@ class SupplierOrder:
         return sum(line.cost is None for line in self.lines)
 
 
-def supplier_orders(option: QuotedOption, layouts: Iterable[SupplierLayout]) -> tuple[SupplierOrder, ...]:
-    """Return the orders by name of the supplier; each line of the option stands in exactly one of them.
+def supplier_orders(ordered: Iterable[QuotedLine], layouts: Iterable[SupplierLayout]) -> tuple[SupplierOrder, ...]:
+    """Return the orders by name of the supplier; each line stands in exactly one of them.
 
     A maker that no layout names is a supplier of its own, with the usual layout.
     """
     by_maker = {folded_supplier_name(maker): layout for layout in layouts for maker in layout.ordered_makers}
     lines: dict[str, list[QuotedLine]] = {}
     found: dict[str, tuple[SupplierLayout, bool]] = {}
-    for line in option.lines:
+    for line in ordered:
         kept = by_maker.get(folded_supplier_name(line.maker))
         layout = kept or usual_layout(line.maker)
         key = folded_supplier_name(layout.supplier)

@@ -169,7 +169,10 @@ class StockPanel(QWidget):
         self.paper_button.clicked.connect(lambda: self._ask_and_save(FileForm.PDF))
         self.table_button = QPushButton(tr("Save a ta&ble…"), self)
         self.table_button.clicked.connect(lambda: self._ask_and_save(FileForm.CSV))
-        for button in (self.take_button, self.paper_button, self.table_button):
+        self.order_button = QPushButton(tr("Order…"), self)
+        self.order_button.setToolTip(tr("Orders by supplier of what is to be ordered, as each supplier reads them"))
+        self.order_button.clicked.connect(self.show_orders)
+        for button in (self.take_button, self.paper_button, self.table_button, self.order_button):
             row.addWidget(button, 1)
         card.body.addLayout(row)
         return card
@@ -239,6 +242,7 @@ class StockPanel(QWidget):
             return service.lines((), Job(name=name, site_plan=site_plan, spares=spares, again=again))
 
         self.take_button.setEnabled(False)
+        self.order_button.setEnabled(False)
         self._context.jobs.start(_LINES, work, self._show_lines, self._show_trouble, revision=session.revision)
 
     def _spares_source(self) -> str:
@@ -353,6 +357,27 @@ class StockPanel(QWidget):
     def _count_name(self) -> str:
         return self.count_edit.text().strip() or self._today().isoformat()
 
+    def show_orders(self) -> None:
+        """Show what is ordered from each supplier of what the lines lack, and write the files."""
+        from spoutline.gui.dialogs.supplier_orders import OrderedFrom, SupplierOrdersDialog
+
+        workbench, lines, today = self._context.session.workbench, self.model.records, self._today()
+        job = self.job_name() if self.job_box.isChecked() else ""
+        try:
+            made = wait_for(lambda: workbench.stock_orders().order(lines, number="", dated=today, site=job))
+        except (InputFault, StoreFault) as fault:
+            self.lines_label.setText(told(str(fault)))
+            return
+        if made.left_out:
+            left = ", ".join(str(ref) for ref in made.left_out)
+            self._notify(tr("Not in the catalog and in no order file: {0}").format(left))
+        if not made.lines:
+            return
+        ordered = OrderedFrom(made.head.site, made.lines, made.head)
+        dialog = SupplierOrdersDialog(workbench.supplier_orders(), ordered, workbench.files_in_use, self)
+        dialog.exec()
+        dialog.deleteLater()
+
     def save_as(self, path: Path, form: FileForm) -> None:
         """Write the lines shown as a paper (as HTML where the name of the file ends so), or as a table."""
         session, language, lines = self._context.session, self._language(), self.model.records
@@ -390,6 +415,7 @@ class StockPanel(QWidget):
             words = f"{words} {tr('Taken and not needed, to bring back: {0}.').format(too_many)}"
         self.lines_label.setText(words)
         self.take_button.setEnabled(any(line.takes for line in lines))
+        self.order_button.setEnabled(ordered > 0)
 
     def _show_level(self) -> None:
         line = self.table.current_record()

@@ -301,7 +301,7 @@ class QuotationPage(QWidget):
             return
         workbench = self._context.session.workbench
         option = made.options[self.panel.offer.option].title
-        ordered = OrderedFrom(made, self._hand.revision, option, file_stem)
+        ordered = OrderedFrom.of_option(made, self._hand.revision, option)
         dialog = SupplierOrdersDialog(workbench.supplier_orders(), ordered, workbench.files_in_use, self)
         dialog.exec()
         dialog.deleteLater()
