@@ -148,6 +148,7 @@ def _plans(made: Tour, survey: Path, _terms: Path) -> None:
     made.go("substitutes", survey, "1", "nozzle", "--misfits")
     made.go("whynot", survey, "2", made.nozzle(survey), codes=(0, 1))
     made.go("whatif", survey, "--blend", "E15", codes=(0, 1))
+    made.go("copy-answers", survey, "1", "--answers", "notes", "--all")
     made.go("demo")
     made.go("schema")
     made.go("help")

@@ -16,7 +16,8 @@ from spoutline.gui.dialogs.keys import AboutDialog, KeysDialog
 from spoutline.gui.dialogs.local_rules import LocalRulesDialog
 from spoutline.gui.dialogs.position_name import PositionNameDialog
 from spoutline.gui.dialogs.surveys import SurveysDialog
-from spoutline.gui.edits.positions import GROUP_WORDS, AnswerGroup
+from spoutline.gui.edits.positions import GROUP_WORDS
+from spoutline.model.copied_answers import AnswerGroup
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.survey import Position, Site, Survey

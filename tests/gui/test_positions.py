@@ -4,11 +4,8 @@ import pytest
 
 from spoutline.gui.edits.decisions import keep_part, keep_parts, refuse_part, release_all, release_part
 from spoutline.gui.edits.positions import (
-    GROUP_FIELDS,
     MOST_POSITIONS,
-    AnswerGroup,
     add_position,
-    copy_answers,
     duplicate_position,
     duplicate_positions,
     free_label,
@@ -17,6 +14,7 @@ from spoutline.gui.edits.positions import (
     rename_position,
 )
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
+from spoutline.model.copied_answers import GROUP_FIELDS, AnswerGroup, copy_answers
 from spoutline.model.faults import InputFault
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part_ref import PartRef

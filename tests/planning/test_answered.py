@@ -18,8 +18,9 @@ from spoutline.book.book import open_book
 from spoutline.book.survey_text import survey_from_json, survey_to_json
 from spoutline.gui.edits.answers import set_answer
 from spoutline.gui.edits.place_questions import OUTLET_QUESTIONS
-from spoutline.gui.edits.positions import AnswerGroup, add_alike, copy_answers, duplicate_position
+from spoutline.gui.edits.positions import add_alike, duplicate_position
 from spoutline.model.answered import answered, assumed_fields, same_answers, unanswered
+from spoutline.model.copied_answers import AnswerGroup, copy_answers
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.dispensers import with_copies
 from spoutline.planning.refit.survey_merge import merged

@@ -45,6 +45,7 @@ COMMANDS: tuple[Command, ...] = (
         "keep the firm's types of dispensers, and choose them for the dispensers of a survey",
         "dispenser_type",
     ),
+    Command("copy-answers", "give answers of one position of a survey to others", "copy_answers"),
     Command("import", "make a survey of a table, its faults told cell by cell", "table_import"),
     Command("schema", "print the JSON Schema of a survey", "schema"),
     Command(

@@ -16,9 +16,10 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.dialogs.form import FormDialog
-from spoutline.gui.edits.positions import GROUP_WORDS, AnswerGroup, copy_answers, same_product
+from spoutline.gui.edits.positions import GROUP_WORDS
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
+from spoutline.model.copied_answers import AnswerGroup, copy_answers, same_product
 from spoutline.model.survey import Survey
 
 
