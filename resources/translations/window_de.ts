@@ -1184,6 +1184,10 @@
    <translation>Summe, {currency}</translation>
   </message>
   <message>
+   <source>An alternate that is taken opens revision {0} beside it.</source>
+   <translation>Eine Alternative, die genommen wird, öffnet Revision {0} daneben.</translation>
+  </message>
+  <message>
    <source>An attendant</source>
    <translation>Ein Tankwart</translation>
   </message>
@@ -5844,6 +5848,10 @@
    <translation>Revision {0}, wie am {1} abgegeben; {2}.</translation>
   </message>
   <message>
+   <source>Revision {0} is ordered and stands as it is.</source>
+   <translation>Revision {0} ist bestellt und bleibt, wie sie ist.</translation>
+  </message>
+  <message>
    <source>Revision {0}, never issued; {1}.</source>
    <translation>Revision {0}, nie abgegeben; {1}.</translation>
   </message>
@@ -7038,6 +7046,10 @@
   <message>
    <source>The order stands. What changes now needs a quotation of its own.</source>
    <translation>Der Auftrag steht. Was sich jetzt ändert, braucht ein eigenes Angebot.</translation>
+  </message>
+  <message>
+   <source>The order stands: revision {0} stays as it is. Taken, revision {1} opens as a draft, to be issued.</source>
+   <translation>Der Auftrag steht: Revision {0} bleibt, wie sie ist. Genommen, öffnet Revision {1} als Entwurf, der auszugeben ist.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>

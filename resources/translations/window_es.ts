@@ -1184,6 +1184,10 @@
    <translation>Suma, {currency}</translation>
   </message>
   <message>
+   <source>An alternate that is taken opens revision {0} beside it.</source>
+   <translation>Una alternativa que se toma abre la revisión {0} a su lado.</translation>
+  </message>
+  <message>
    <source>An attendant</source>
    <translation>Un empleado</translation>
   </message>
@@ -5844,6 +5848,10 @@
    <translation>Revisión {0} como se envió el {1}; {2}.</translation>
   </message>
   <message>
+   <source>Revision {0} is ordered and stands as it is.</source>
+   <translation>La revisión {0} está pedida y queda como está.</translation>
+  </message>
+  <message>
    <source>Revision {0}, never issued; {1}.</source>
    <translation>Revisión {0}, nunca emitida; {1}.</translation>
   </message>
@@ -7038,6 +7046,10 @@
   <message>
    <source>The order stands. What changes now needs a quotation of its own.</source>
    <translation>El pedido queda firme. Lo que cambie ahora necesita su propia cotización.</translation>
+  </message>
+  <message>
+   <source>The order stands: revision {0} stays as it is. Taken, revision {1} opens as a draft, to be issued.</source>
+   <translation>El pedido está en pie: la revisión {0} queda como está. Tomada, se abre la revisión {1} como borrador, para emitir.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>

@@ -1184,6 +1184,10 @@
    <translation>Total, {currency}</translation>
   </message>
   <message>
+   <source>An alternate that is taken opens revision {0} beside it.</source>
+   <translation>Une variante qui est prise ouvre la révision {0} à côté.</translation>
+  </message>
+  <message>
    <source>An attendant</source>
    <translation>Un pompiste</translation>
   </message>
@@ -5844,6 +5848,10 @@
    <translation>Révision {0} telle qu'envoyée le {1} ; {2}.</translation>
   </message>
   <message>
+   <source>Revision {0} is ordered and stands as it is.</source>
+   <translation>La révision {0} est commandée et reste telle quelle.</translation>
+  </message>
+  <message>
    <source>Revision {0}, never issued; {1}.</source>
    <translation>Révision {0}, jamais émise ; {1}.</translation>
   </message>
@@ -7038,6 +7046,10 @@
   <message>
    <source>The order stands. What changes now needs a quotation of its own.</source>
    <translation>La commande tient. Ce qui change désormais demande un devis propre.</translation>
+  </message>
+  <message>
+   <source>The order stands: revision {0} stays as it is. Taken, revision {1} opens as a draft, to be issued.</source>
+   <translation>La commande tient : la révision {0} reste telle quelle. Prise, la révision {1} s'ouvre comme brouillon, à émettre.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>

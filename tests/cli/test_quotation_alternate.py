@@ -77,13 +77,41 @@ def test_a_draft_is_saved_over(run: Run) -> None:
     assert kept(run)[:2] == (1, "draft")
 
 
-def test_an_order_stands(run: Run) -> None:
+def test_an_order_stands_and_the_alternate_opens_the_next_revision_beside_it(run: Run) -> None:
     run("quotation", "issue", "TA-1", "--by", "Odile")
     run("quotation", "answer", "TA-1", "accepted", "--by", "Odile")
     before = kept(run)
-    assert "order stands" in run("quotation", "alternate", "TA-1", "QW-B101", expect=2)
+    run("quotation", "print", "TA-1", "--revision", 1, "--pdf", "ordered.pdf")
     assert "+222.00" in run("quotation", "alternate", "TA-1", "QW-B101", "--preview")
     assert kept(run) == before
+    assert "revision 1 is ordered and stands" in run("quotation", "alternate", "TA-1", "QW-B101", "--by", "Odile")
+    assert kept(run) == (2, "draft", before[2] + Decimal("222.00"))
+    # what was ordered is byte for byte what it was, and it is what suppliers are asked for
+    run("quotation", "print", "TA-1", "--revision", 1, "--pdf", "again.pdf")
+    assert Path("again.pdf").read_bytes() == Path("ordered.pdf").read_bytes()
+    assert ordered_parts(run) >= {"LS-B101"}
+    run("quotation", "issue", "TA-1", "--by", "Odile")
+    told = run("quotation", "answer", "TA-1", "declined", "--by", "Odile", "--note", "too dear")
+    assert "revision 1 is ordered and stands" in told
+    assert "QW-B101" not in ordered_parts(run)
+
+
+def test_the_customer_orders_the_alternate_too(run: Run) -> None:
+    for part in ("", "QW-B101"):
+        if part:
+            run("quotation", "alternate", "TA-1", part, "--by", "Odile")
+        run("quotation", "issue", "TA-1", "--by", "Odile")
+        told = run("quotation", "answer", "TA-1", "accepted", "--by", "Odile")
+        assert "stands as it is" not in told
+    assert kept(run)[:2] == (2, "accepted")
+    assert {"QW-B101"} <= ordered_parts(run)
+    assert "LS-B101" not in ordered_parts(run)
+    assert "order stands" in run("quotation", "revise", "TA-1", "survey.json", "--terms", "terms.toml", expect=2)
+
+
+def ordered_parts(run: Run) -> set[str]:
+    document = json.loads(run("supplier", "orders", "TA-1", "--json"))
+    return {cell for one in document["suppliers"] for row in one["rows"] for cell in row}
 
 
 def test_what_is_not_offered_is_told_with_what_is(run: Run) -> None:

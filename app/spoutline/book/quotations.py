@@ -248,12 +248,17 @@ class QuotationBook:
             session.commit()
             return self._stored(session, row)
 
-    def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
-        """Open a new revision, a draft, of a quotation that was issued, declined or has expired."""
+    def revise(
+        self, stored: StoredQuotation, quotation: Quotation, by: str, *, changes_order: bool = False
+    ) -> StoredQuotation:
+        """Open a new revision, a draft, of a quotation that was issued, declined or has expired.
+
+        With ``changes_order`` of an accepted one too: the revision that was ordered stays as it is.
+        """
         if stored.status is QuotationStatus.DRAFT:
             wanted = "this is a draft still; save over it"
             raise InputFault((InputProblem("", "status", stored.status.value, wanted),))
-        with self._step(stored, QuotationStatus.DRAFT) as (session, row):
+        with self._step(stored, QuotationStatus.DRAFT, changes_order=changes_order) as (session, row):
             row.revision += 1
             quotation = _keeping_number(quotation, row)
             _describe(row, quotation, self._stamp())
@@ -304,7 +309,12 @@ class QuotationBook:
 
     @contextmanager
     def _step(
-        self, stored: StoredQuotation, wanted: QuotationStatus, only_from: QuotationStatus | None = None
+        self,
+        stored: StoredQuotation,
+        wanted: QuotationStatus,
+        only_from: QuotationStatus | None = None,
+        *,
+        changes_order: bool = False,
     ) -> Iterator[tuple[Session, QuotationRow]]:
         """Yield a unit of work on the row, status and version moved on already; nothing is kept unless committed."""
         with self._writing() as session:
@@ -316,7 +326,7 @@ class QuotationBook:
             )
             if session.execute(change).first() is None:
                 raise StaleQuotation(self._stored(session, self._row(session, stored.id)))
-            check_step(stored.status, wanted)
+            check_step(stored.status, wanted, changes_order=changes_order)
             if only_from is not None and stored.status is not only_from:
                 wanted_text = Worded(
                     "only a {only_from} can be saved over; revise the quotation instead", only_from=only_from

@@ -331,8 +331,9 @@ class QuotationService:
         """
         name, _, title = text.partition(":")
         stored = self.named(name)
-        options = stored.quotation.options
-        steps = [one for one in self.history(stored.id) if one.revision == stored.revision]
+        revision = self.ordered_revision(stored.id) or stored.revision
+        options = self.at_revision(stored.id, revision).options
+        steps = [one for one in self.history(stored.id) if one.revision == revision]
         title = title or next((one.option for one in reversed(steps) if one.option), "")
         if not title and len(options) == 1:
             return options[0]
@@ -412,9 +413,17 @@ class QuotationService:
         agree = self._sources.agree_order(stored, option, by, note)
         return quotations.answer(stored, answer, by, note, option, with_it=agree)
 
-    def revise(self, stored: StoredQuotation, quotation: Quotation, by: str) -> StoredQuotation:
-        """Open a new revision as a draft."""
-        return self._sources.quotations().revise(stored, quotation, by)
+    def revise(
+        self, stored: StoredQuotation, quotation: Quotation, by: str, *, changes_order: bool = False
+    ) -> StoredQuotation:
+        """Open a new revision as a draft; with ``changes_order`` beside one that was ordered, which stays as it is."""
+        return self._sources.quotations().revise(stored, quotation, by, changes_order=changes_order)
+
+    def ordered_revision(self, quotation_id: int) -> int | None:
+        """Return the revision that was ordered last, whatever became of later ones; None where none was."""
+        from spoutline.model.quotation_life import standing_order
+
+        return standing_order((one.revision, one.status) for one in self.history(quotation_id))
 
     def expire(self, today: date) -> tuple[int, ...]:
         """Let every issued quotation expire whose last day lies before ``today``; return their ids."""

@@ -266,9 +266,6 @@ def _take_alternate(workbench: Workbench, arguments: argparse.Namespace) -> Exit
     service = workbench.quoting()
     stored = service.stored(arguments.id)
     before = stored.quotation
-    if not arguments.preview and stored.status is QuotationStatus.ACCEPTED:
-        wanted = "the order stands: look with --preview, and make a quotation of its own for the change"
-        raise InputFault((InputProblem("", "status", stored.status.value, wanted),))
     taken = service.alternate(before, arguments.part)
     display = display_of(arguments, workbench, before.pins.jurisdiction_id)
     found = service.with_alternate(before, taken, display, TerminalProgress())
@@ -282,7 +279,8 @@ def _take_alternate(workbench: Workbench, arguments: argparse.Namespace) -> Exit
     if stored.status is QuotationStatus.DRAFT:
         kept = service.save_draft(stored, quotation, arguments.by)
     else:
-        kept = service.revise(stored, quotation, arguments.by)
+        is_order = stored.status is QuotationStatus.ACCEPTED
+        kept = service.revise(stored, quotation, arguments.by, changes_order=is_order)
     return ExitCode.FITS if arguments.json else _print_state(workbench, arguments, kept)
 
 
@@ -467,6 +465,9 @@ def _state_line(stored: StoredQuotation, story: Story) -> str:
 
 def _print_state(workbench: Workbench, arguments: argparse.Namespace, stored: StoredQuotation) -> ExitCode:
     write_standard_output(f"{_state_line(stored, _story(workbench, arguments, stored))}\n")
+    ordered = workbench.quoting().ordered_revision(stored.id)
+    if ordered is not None and ordered != stored.revision:
+        write_standard_output(f"{said('revision {revision} is ordered and stands as it is', revision=ordered)}\n")
     return ExitCode.FITS
 
 

@@ -71,7 +71,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _order_of(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     parser.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
-    parser.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
+    parser.add_argument(
+        "--revision", metavar="N", type=serial, help="the one that was ordered where not given, else the newest"
+    )
 
 
 def _layout_arguments(parser: argparse.ArgumentParser) -> None:
@@ -179,10 +181,10 @@ def _files(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _quoted(workbench: Workbench, arguments: argparse.Namespace) -> tuple[Quotation, int, str]:
-    """Return the quotation with its revision, and the option asked for: else the one that was ordered."""
+    """Return the quotation with its revision, and the option asked for: else those that were ordered."""
     service = workbench.quoting()
     stored = service.named(arguments.id)
-    revision = arguments.revision or stored.revision
+    revision = arguments.revision or service.ordered_revision(stored.id) or stored.revision
     events = reversed(service.history(stored.id))
     ordered = next((one.option for one in events if one.revision == revision and one.option), "")
     return service.at_revision(stored.id, revision), revision, arguments.option or ordered

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_status import QuotationStatus as Status
@@ -23,8 +23,13 @@ def may_become(now: Status, wanted: Status) -> bool:
     return wanted in _MAY_BECOME[now]
 
 
-def check_step(now: Status, wanted: Status) -> None:
-    """Raise ``InputFault`` where the step is none that a quotation takes."""
+def check_step(now: Status, wanted: Status, *, changes_order: bool = False) -> None:
+    """Raise ``InputFault`` where the step is none that a quotation takes.
+
+    With ``changes_order`` an order may become a draft too: the next revision, beside the one that was ordered.
+    """
+    if changes_order and (now, wanted) == (Status.ACCEPTED, Status.DRAFT):
+        return
     if not may_become(now, wanted):
         steps = ", ".join(sorted(_MAY_BECOME[now])) or "nothing more: the order stands, changes need a new quotation"
         raise InputFault(
@@ -37,6 +42,14 @@ def check_step(now: Status, wanted: Status) -> None:
                 ),
             )
         )
+
+
+def standing_order(steps: Iterable[tuple[int, Status]]) -> int | None:
+    """Return the revision that was ordered last, whatever became of later ones; None where none was.
+
+    ``steps`` are the revision and the status of each step in the life of a quotation, oldest first.
+    """
+    return next((revision for revision, status in reversed(tuple(steps)) if status is Status.ACCEPTED), None)
 
 
 def ordered_option(titles: Sequence[str], answer: Status, named: str) -> str:

@@ -54,6 +54,11 @@ def next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bo
     ``has_terms`` tells whether terms are in hand, ``survey_changed`` whether the survey that is open is that of the
     quotation, changed since.
     """
+    words = _next_words(hand, today, has_terms=has_terms, survey_changed=survey_changed)
+    return f"{tr('Revision {0} is ordered and stands as it is.').format(hand.order)} {words}" if hand.order else words
+
+
+def _next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bool) -> str:
     made, stored = hand.quotation, hand.stored
     if made is None and has_terms:
         return tr("Quote the survey that is open; or look a quotation up in the book.")
@@ -146,4 +151,8 @@ def _kept_words(stored: StoredQuotation, made: Quotation, *, is_over: bool) -> s
         case QuotationStatus.DECLINED:
             return tr("Declined. Requote it and keep it: revision {0} opens.").format(stored.revision + 1)
         case QuotationStatus.ACCEPTED:
-            return tr("The order stands. What changes now needs a quotation of its own.")
+            words = tr("The order stands. What changes now needs a quotation of its own.")
+            if made.offered_alternates:
+                more = tr("An alternate that is taken opens revision {0} beside it.").format(stored.revision + 1)
+                return f"{words} {more}"
+            return words

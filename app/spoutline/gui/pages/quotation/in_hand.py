@@ -7,7 +7,7 @@ from datetime import date
 
 from spoutline.book.quotation_records import QuotationEvent, StoredQuotation
 from spoutline.model.quotation import Quotation
-from spoutline.model.quotation_life import may_become
+from spoutline.model.quotation_life import may_become, standing_order
 from spoutline.model.quotation_status import QuotationStatus
 
 
@@ -83,6 +83,13 @@ class InHand:
         if self.status is not QuotationStatus.ACCEPTED or not self.is_kept or self.is_older:
             return ""
         return next((one.option for one in reversed(self.events) if one.option), "")
+
+    @property
+    def order(self) -> int | None:
+        """Revision that was ordered, where a later one stands beside it; None where the newest is the order."""
+        ordered = standing_order((one.revision, one.status) for one in self.events)
+        newest = self.stored.revision if self.stored is not None else None
+        return None if ordered == newest else ordered
 
     @property
     def may_be_revised(self) -> bool:

@@ -204,6 +204,13 @@ class QuotationPage(QWidget):
         self._end_quoting("")
         told = told_apart((taken.alternate.part, taken.alternate.line))
         lead = tr("{0} as it is, and with {1} instead of {2}.").format(self._called().name, *told)
+        stored = self.stored
+        is_order = stored is not None and stored.status is QuotationStatus.ACCEPTED
+        if stored is not None and is_order:
+            stands = tr(
+                "The order stands: revision {0} stays as it is. Taken, revision {1} opens as a draft, to be issued."
+            )
+            lead = f"{lead} {stands.format(stored.revision, stored.revision + 1)}"
         words = ForeseenWords(tr("Take an alternate"), lead, tr("&Take it and quote so"))
         dialog = ForeseenQuoteDialog(taken.foreseen.change, self._context.story, words, self)
         is_wanted = dialog.exec() == ForeseenQuoteDialog.DialogCode.Accepted
@@ -211,7 +218,10 @@ class QuotationPage(QWidget):
         if not is_wanted or taken.hand.quotation is not self._hand.quotation:
             return
         self._show(replace(self._hand, quotation=keep_in_survey(self._context, taken)))
-        if self.stored is not None and self.stored.status is not QuotationStatus.ACCEPTED:
+        made, service, name = self._hand.quotation, self._service, self.panel.name
+        if stored is not None and is_order and made is not None:
+            self._steps.take(lambda: service.revise(stored, made, name, changes_order=True))
+        elif stored is not None:
             self.keep()
 
     def stop(self) -> None:
