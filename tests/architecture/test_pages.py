@@ -85,7 +85,9 @@ def test_commands_named_in_a_sentence_exist(page: Path) -> None:
     names = {name for command in COMMANDS for name in (command.name, command.also) if name}
     assert set(known) == {WINDOW, *names}
     unknown = []
-    for words in re.findall(r"`spoutline ([a-z]+(?: [a-z]+)?)", page.read_text(encoding="utf-8")):
+    for words in re.findall(
+        r"`spoutline ([a-z]+(?:-[a-z]+)*(?: [a-z]+(?:-[a-z]+)*)?)", page.read_text(encoding="utf-8")
+    ):
         command, _, action = words.partition(" ")
         actions = actions_of(known[command]) if command in known else {}
         if command not in known or (action and actions and action not in actions):
