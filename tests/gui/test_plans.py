@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 
 import pytest
 from pytestqt.qtbot import QtBot
@@ -13,6 +14,7 @@ from spoutline.gui.jobs import Ticket
 from spoutline.gui.session import Session
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.finding import SubjectKind
+from spoutline.model.plan import SitePlan
 from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Survey
 
@@ -74,6 +76,37 @@ def test_an_answer_changed_at_one_of_them_is_searched_for_it_alone(
     make_edit(session, session.survey.model_copy(update={"positions": positions}), "change")
     qtbot.waitUntil(lambda: plans.plan("copy 1") is not None, timeout=20_000)
     assert asked == ["copy 1"]
+
+
+def test_with_a_stock_price_an_answer_changed_at_one_position_plans_the_others_anew_at_once(
+    qtbot: QtBot, bench: Workbench, session: Session, workplace: Workplace, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    plans, labels = workplace.plans, [one.label for one in session.survey.positions]
+    asked: list[Survey] = []
+    plan_site = Workbench.plan_site
+
+    def noted(bench: Workbench, survey: Survey, ticket: Ticket) -> SitePlan:
+        asked.append(survey)
+        return plan_site(bench, survey, ticket)
+
+    monkeypatch.setattr(Workbench, "plan_site", noted)
+    site = session.survey.site.model_copy(update={"stock_price": Decimal(200)})
+    make_edit(session, session.survey.model_copy(update={"site": site}), "price")
+    qtbot.waitUntil(lambda: all(plans.plan(label) for label in labels), timeout=60_000)
+    first = session.survey.positions[0]
+    attended = first.model_copy(update={"hold_open_wanted": not first.hold_open_wanted})
+    make_edit(
+        session, session.survey.model_copy(update={"positions": (attended, *session.survey.positions[1:])}), "change"
+    )
+    assert [plans.plan(label) for label in labels] == [None] * len(labels)
+    session.look_at(labels[1])
+    qtbot.waitUntil(lambda: all(plans.plan(label) for label in labels), timeout=60_000)
+    together = plan_site(bench, session.survey)
+    for label, wanted in zip(labels, together.positions, strict=True):
+        staged = plans.staged(label)
+        assert staged is not None
+        assert staged.whole == wanted
+    assert len(asked) == 2
 
 
 def test_changed_rules_are_searched_anew(

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault, StoreFault
 
+_REST_S = 0.04  # about what a window takes to draw a new set
 Work = Callable[["Ticket"], Any]
 Deliver = Callable[[Any], None]
 Fail = Callable[[Exception], None]
@@ -73,9 +74,9 @@ class Ticket:
         """Return True once the job was cancelled or replaced."""
         return self._stopped.is_set()
 
-    def rest(self, seconds: float) -> None:
-        """Let the window work alone so long, or until the job is cancelled: both share one interpreter."""
-        self._stopped.wait(seconds)
+    def rest(self) -> None:
+        """Let the window draw what it was given before the work goes on: both share one interpreter."""
+        self._stopped.wait(_REST_S)
 
     def on_progress(self, done: int, total: int) -> None:
         """Tell the window how far the work is."""

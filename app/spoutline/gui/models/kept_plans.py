@@ -13,7 +13,7 @@ from spoutline.planning.sets.relabel import relabelled_stage, same_question, sam
 MOST_BYTES = 32 * 2**20
 SET_BYTES = 80_000  # about what a set with its checks takes, until the whole plan is weighed
 _TROUBLE_BYTES = 1_000  # a sentence in place of a plan
-PlanKey = tuple[Site, Position]
+PlanKey = tuple[Site, Position, tuple[Position, ...]]  # and the positions on whose sets its set depends
 
 
 def weight_of(staged: StagedPlan) -> int:
@@ -28,7 +28,7 @@ class _Kept:
 
 
 class KeptPlans:
-    """What is known of plans, or why there is none, by site and position; positions that ask the same share it.
+    """What is known of plans, or why there is none, by what was asked; positions that ask the same share it.
 
     Plans of former answers are what undo shows at once; where they take more than ``most_bytes`` the oldest go.
     """
@@ -124,4 +124,4 @@ def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
 
 
 def _question(key: PlanKey) -> PlanKey:
-    return same_site(key[0]), same_question(key[1])
+    return same_site(key[0]), same_question(key[1]), tuple(map(same_question, key[2]))

@@ -12,10 +12,10 @@ from spoutline.gui.session import Changed, Session
 from spoutline.gui.wording import told
 from spoutline.model.plan import PositionPlan
 from spoutline.model.staged_plan import StagedPlan
+from spoutline.model.survey import Survey
 
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
 _BEHIND = JobKey(JobKind.PLAN, "behind")
-_REST_S = 0.04  # in which the window draws a new set before its other sets are looked for
 
 
 class Plans(QObject):
@@ -23,6 +23,7 @@ class Plans(QObject):
 
     A plan depends on the site and its position alone, so that undo and a change elsewhere need no new one, and
     positions that ask the same share one. Positions behind that in focus get counts, but other sets only in focus.
+    With a stock price each set depends on those of the whole station, which is planned at once.
 
     Signals
     -------
@@ -41,6 +42,7 @@ class Plans(QObject):
         self._kept = KeptPlans()
         self._latest: dict[str, PositionPlan] = {}
         self._catalogue = session.survey.catalogue
+        self._together: Survey | None = None  # of which all positions are being planned at once
         session.changed.connect(self._on_changed)
         self._fetch()
 
@@ -74,6 +76,7 @@ class Plans(QObject):
     def forget(self) -> None:
         """Make all plans anew: the rules have changed."""
         self._kept.clear()
+        self._jobs.cancel(_IN_FOCUS)  # what it makes is of former rules
         self._fetch()
         for position in self._session.survey.positions:
             self.updated.emit(position.label)
@@ -88,7 +91,8 @@ class Plans(QObject):
         position = self._session.survey.position(label)
         if position is None:
             raise KeyError(label)
-        return self._session.survey.site, position
+        survey = self._session.survey
+        return survey.site, position, survey.positions if survey.site.stock_price else ()
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.SURVEY and self._session.survey.catalogue != self._catalogue:
@@ -100,6 +104,9 @@ class Plans(QObject):
     def _fetch(self) -> None:
         """Start the plan in focus and, where its set is there, one of those behind it, where they are missing."""
         self._drop_oldest()
+        if self._session.survey.site.stock_price:
+            self._fetch_together()
+            return
         label = self._session.label
         self._look_at_others(label)
         kept = self._kept.result(self._key(label))
@@ -113,6 +120,8 @@ class Plans(QObject):
             self._jobs.cancel(_BEHIND)  # until the set in focus is there nobody works beside it
 
     def _fetch_behind(self) -> None:
+        if self._session.survey.site.stock_price:
+            return
         focus = self._session.label
         waiting = (position.label for position in self._session.survey.positions if position.label != focus)
         missing = next((label for label in waiting if not self._is_answered(label)), None)
@@ -145,7 +154,7 @@ class Plans(QObject):
             staged = next(stages)
             if not staged.is_whole:
                 ticket.hand_over(staged)
-                ticket.rest(_REST_S)
+                ticket.rest()
             for staged in stages:
                 if not staged.is_whole:
                     ticket.hand_over(staged)
@@ -163,6 +172,32 @@ class Plans(QObject):
             revision=self._session.revision,
             priority=10,
         )
+
+    def _fetch_together(self) -> None:
+        """Start the plan of the whole station where a set is missing, unless it is being made."""
+        survey = self._session.survey
+        self._jobs.cancel(_BEHIND)
+        if all(self._is_answered(position.label) for position in survey.positions):
+            self._jobs.cancel(_IN_FOCUS)
+        elif self._together is not survey or not self._jobs.is_running(_IN_FOCUS):
+            self._start_together(survey)
+
+    def _start_together(self, survey: Survey) -> None:
+        self._together, workbench = survey, self._session.workbench
+        keys = [self._key(position.label) for position in survey.positions]
+
+        def work(ticket: Ticket) -> list[StagedPlan]:
+            return [StagedPlan.of(plan) for plan in workbench.plan_site(survey, ticket).positions]
+
+        def deliver(found: list[StagedPlan]) -> None:
+            for key, staged in zip(keys, found, strict=True):
+                self._keep(key, staged)
+
+        def fail(fault: Exception) -> None:
+            for key in keys:
+                self._fail(key, fault)
+
+        self._jobs.start(_IN_FOCUS, work, deliver, fail, revision=self._session.revision, priority=10)
 
     def _start_behind(self, label: str) -> None:
         survey, key = self._session.survey, self._key(label)
@@ -205,8 +240,8 @@ class Plans(QObject):
             self.grown.emit(label)
 
     def _drop_oldest(self) -> None:
-        site, positions = self._session.survey.site, self._session.survey.positions
-        self._kept.shorten([(site, position) for position in positions])
+        positions = self._session.survey.positions
+        self._kept.shorten([self._key(position.label) for position in positions])
         if len(self._latest) > 2 * len(positions):
             labels = {position.label for position in positions}
             self._latest = {label: plan for label, plan in self._latest.items() if label in labels}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.gui.edits.question import Step
@@ -20,6 +21,8 @@ from spoutline.gui.widgets.cards import ScrolledPage, tab_pages
 from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 from spoutline.model.part_ref import PartRef
+
+_SOON_MS = 150  # sooner a person sees a flicker and no state
 
 
 class SetPage(QWidget):
@@ -78,12 +81,17 @@ class SetPage(QWidget):
         self.tabs.currentChanged.connect(lambda _: self._refresh_panel())
         self.part_panel.others.asked_why.connect(self.ask_why_not)
         self.outcome.plan_again_wanted.connect(self.plan_again)
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(_SOON_MS)
+        self._soon.timeout.connect(self._refresh_if_seen)
         context.session.changed.connect(self._on_changed)
         context.sets.updated.connect(self._on_updated)
         context.plans.grown.connect(self._on_grown)
 
     def refresh(self) -> None:
         """Show the present plan."""
+        self._soon.stop()
         self._pick_a_part()
         self.outcome.refresh()
         self._refresh_panel()
@@ -141,7 +149,24 @@ class SetPage(QWidget):
             return
         if what is Changed.PART:
             self.part_panel.refresh()
+        elif what is Changed.SURVEY and self._is_being_made():
+            self._refresh_answers()
         else:
+            self.refresh()
+
+    def _is_being_made(self) -> bool:
+        """Whether a plan is on its way, which mostly comes before anybody could read that it is looked for."""
+        return self._context.plan is None and not self._context.sets.trouble(self._context.session.label)
+
+    def _refresh_answers(self) -> None:
+        """Show at once what hangs on the answers alone, and what must not be taken of former ones; the rest soon."""
+        self.part_panel.others.stop_looking()
+        if self.panel_in_view in (self.wishes, self.other_sets):
+            self._refresh_panel()
+        self._soon.start()
+
+    def _refresh_if_seen(self) -> None:
+        if self.isVisible():
             self.refresh()
 
     def _on_updated(self, label: str) -> None:

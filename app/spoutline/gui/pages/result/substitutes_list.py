@@ -93,6 +93,11 @@ class SubstitutesList(QWidget):
         self._plan, self._part = plan, part
         self._ask()
 
+    def stop_looking(self) -> None:
+        """Drop the search in hand and leave what was found in view: the set is being looked for anew."""
+        self._context.jobs.cancel(_JOB)
+        self._plan = None  # so that the place is asked about again, whatever set comes
+
     def forget(self) -> None:
         """Show nothing and drop the search in hand: the set is being looked for anew, or there is none."""
         self._context.jobs.cancel(_JOB)
@@ -111,6 +116,7 @@ class SubstitutesList(QWidget):
         survey, with_misfits = session.survey, self.misfits_box.isChecked()
 
         def work(ticket: Ticket) -> Substitutes:
+            ticket.rest()
             listening = Listening(ticket, ticket.hand_over, ticket.hand_over)
             return session.workbench.substitutes(survey, plan, part, listening, with_misfits=with_misfits)
 
