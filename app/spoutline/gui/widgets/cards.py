@@ -60,11 +60,16 @@ class NamedTexts(QWidget):
         self._grid.setHorizontalSpacing(18)
         self._grid.setVerticalSpacing(3)
         self._grid.setColumnStretch(1, 1)
+        self._rows: tuple[tuple[str, str], ...] = ()
 
     def show_rows(self, rows: Iterable[tuple[str, str]]) -> None:
-        """Show other labels and texts."""
+        """Show other labels and texts; the same ones stay as they are."""
+        wanted = tuple(rows)
+        if wanted == self._rows:
+            return
+        self._rows = wanted
         empty_layout(self._grid)
-        for place, (name, text) in enumerate(rows):
+        for place, (name, text) in enumerate(wanted):
             label = plain_label(name, "quiet")
             value = plain_label(text)
             value.setWordWrap(True)

@@ -100,7 +100,8 @@ class PartPanel(ScrolledPage):
             self._data_label,
             self._data,
         ):
-            widget.setVisible(present)
+            if widget.isHidden() is present:
+                widget.setVisible(present)
 
     def _show_others(self, part: PartRef) -> None:
         """Ask for other parts only while they can be seen, and only of a set that is up to date."""
