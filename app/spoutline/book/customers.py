@@ -12,7 +12,7 @@ from sqlalchemy.orm import Mapped, Session, mapped_column
 from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.book.tables import BookTable
-from spoutline.database.engine import shown_url
+from spoutline.database.engine import queue_up, shown_url
 from spoutline.model.customer import Customer, folded_customer_name
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -124,6 +124,7 @@ class CustomerBook:
     @contextmanager
     def _writing(self) -> Iterator[Session]:
         with store_faults(self._url), Session(self._engine.execution_options(writes=True)) as session:
+            queue_up(session, "spoutline customers")
             yield session
 
     def _write(self, session: Session, row: CustomerRow, customer: Customer) -> None:

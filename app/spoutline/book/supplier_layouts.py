@@ -12,7 +12,7 @@ from sqlalchemy.orm import Mapped, Session, mapped_column
 from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.book.tables import BookTable
-from spoutline.database.engine import shown_url
+from spoutline.database.engine import queue_up, shown_url
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.supplier_layout import SupplierLayout, folded_supplier_name
 from spoutline.model.worded import Worded
@@ -91,6 +91,7 @@ class SupplierLayoutBook:
     @contextmanager
     def _writing(self) -> Iterator[Session]:
         with store_faults(self._url), Session(self._engine.execution_options(writes=True)) as session:
+            queue_up(session, "spoutline supplier layouts")
             yield session
 
     def _write(self, session: Session, row: SupplierLayoutRow, layout: SupplierLayout) -> None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection, Engine, StaticPool, create_engine, event, make_url, text
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
+from sqlalchemy.orm import Session
 
 from spoutline.database.faults import Patience, connect_arguments, first_line
 from spoutline.database.file_watch import IN_MEMORY, make_file, watch_file, watched_path
@@ -61,6 +62,16 @@ def writing(engine: Engine, lock: str) -> Iterator[Connection]:
         if connection.dialect.name == "postgresql":
             connection.execute(text("SELECT pg_advisory_xact_lock(hashtext(:lock))"), {"lock": lock})
         yield connection
+
+
+def queue_up(session: Session, lock: str) -> None:
+    """Wait until no other transaction on a server holds this lock; it is held until the end of this one.
+
+    Where somebody else may write the same row between looking and writing, ask for it before looking. SQLite lets only
+    one transaction write at a time.
+    """
+    if session.get_bind().dialect.name == "postgresql":
+        session.execute(text("SELECT pg_advisory_xact_lock(hashtext(:lock))"), {"lock": lock})
 
 
 def shown_url(url: str) -> str:
