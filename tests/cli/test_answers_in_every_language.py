@@ -35,7 +35,7 @@ _TYPED = """
 name maker kind number part price label labels text supplier certificate alternate relation remark
 description inlet outlet materials planes overhead retrieval retractor reel none single balance male female
 down sideways continuity gasoline diesel kerosene def yes no comma point europe file path hardwall softwall
-any ask
+any ask csv
 """
 # signs of units, currencies, clocks, threads, materials, standards, agencies and papers
 _SIGNS = """

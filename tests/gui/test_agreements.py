@@ -35,6 +35,8 @@ from spoutline.gui.pages.installer.pack_panel import PaperKind
 from spoutline.gui.pages.quotation.files import FileKind
 from spoutline.gui.pages.quotation.page import QuotationPage
 from spoutline.gui.pages.sets_head import SetsHead
+from spoutline.gui.places import Place
+from spoutline.gui.roles import Role
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import AgreedSets, EntryKind, SetsSource
@@ -265,10 +267,16 @@ def test_one_position_is_agreed_alone_and_the_last_agreement_is_undone_with_its_
         qtbot.waitUntil(lambda: dialog.sides.rowCount() == 2, timeout=60_000)
         titles = [dialog.sides.headerData(at, Qt.Orientation.Horizontal) for at in range(4)]
         seen.extend(map(str, titles))
-        dialog.accept()
+        dialog.tabs.setCurrentIndex(1)
+        name = dialog.sides.index(1, 0)
+        assert name.data(Role.POSITIONS) == ("A2",)
+        pos = dialog.sides_tree.visualRect(name).center()
+        QTest.mouseClick(dialog.sides_tree.viewport(), Qt.MouseButton.LeftButton, pos=pos)
+        assert not dialog.isVisible()
 
     on_dialog(AgreementsDialog, read)
     window.actions_by_id[ActionId.AGREEMENTS].trigger()
+    assert (ready.place, ready.context.session.label) == (Place.SURVEY, "A2")
     assert seen[:2] == ["3", "taken back"]
     assert "changed their mind" in seen
     assert seen[-4:] == ["Position", "Planned now", "Agreed", "Built"]

@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
@@ -69,7 +70,12 @@ def test_a_row_of_the_work_due_everywhere_leads_to_its_station(
     panel.save_as(path, FileForm.CSV)
     qtbot.waitUntil(path.exists, timeout=10_000)
     assert f"{other.site.name}," in path.read_text(encoding="utf-8-sig")
-    page.open_due(row)
+    proxy = panel.table.model()
+    at = next(n for n in range(proxy.rowCount()) if proxy.index(n, 0).data(Role.RECORD) is row)
+    name = proxy.index(at, 3)
+    assert name.data(Role.POSITIONS) == ("A2",)
+    panel.table.scrollTo(name)
+    qtbot.mouseClick(panel.table.viewport(), Qt.MouseButton.LeftButton, pos=panel.table.visualRect(name).center())
     assert (page._context.session.stored.id, page._context.session.label) == (stored.id, "A2")
     assert page.tabs.currentWidget() is page.inspection_panel
     assert page.inspection_panel.service_edit.day("") == date(2025, 11, 20)

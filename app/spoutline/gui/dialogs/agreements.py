@@ -14,6 +14,7 @@ from spoutline.gui.local_days import moment_text
 from spoutline.gui.models.compared_sets import compared_nodes
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.record_table import Column, RecordTable
+from spoutline.gui.position_links import lead_to
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.wording import told, tr
@@ -101,6 +102,13 @@ class AgreementsDialog(FormDialog):
         self.sides_tree.fit_columns()
         _open_what_differs(self.sides_tree, self.sides, positions)
         self.sides_label.setText(_told(positions))
+
+    def turn_to_position(self, label: str) -> None:
+        """Close, and bring a position that a row names into view; nothing is lost, since nothing is entered here."""
+        self.accept()
+        around = self.parentWidget()
+        if around is not None:
+            lead_to(around, label)
 
     def show_trouble(self, text: str) -> None:
         """Say why the sides cannot be shown."""

@@ -22,6 +22,7 @@ def compared_nodes(positions: Sequence[ComparedPosition], story: Story) -> tuple
             hint=tr("{0}: the sets differ").format(one.label) if one.differs else tr("{0}: the same").format(one.label),
             is_head=True,
             children=part_nodes(one, story),
+            positions=(one.label,),
         )
         for one in positions
     )

@@ -105,6 +105,12 @@ class StationsPanel(QWidget):
         if isinstance(picked, StationDue):
             self.opened.emit(picked)
 
+    def turn_to_position(self, label: str) -> None:
+        """Turn to the station and position that the current row names: the label alone could be of any station."""
+        picked = self.table.current_record()
+        if isinstance(picked, StationDue) and picked.due.position == label:
+            self.opened.emit(picked)
+
     def save_as(self, path: Path, form: FileForm) -> None:
         """Write the list as a paper (as HTML where the name of the file ends so), a table, or a calendar."""
         work = self._work
@@ -151,7 +157,9 @@ class StationsPanel(QWidget):
                     is_number=True,
                 ),
                 Column(title=tr("Site"), text=lambda one: one.site.name),
-                Column(title=tr("Position"), text=lambda one: one.due.position),
+                Column(
+                    title=tr("Position"), text=lambda one: one.due.position, positions=lambda one: (one.due.position,)
+                ),
                 Column(
                     title=tr("What"),
                     text=lambda one: item_text(one.due, story),
