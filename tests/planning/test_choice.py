@@ -57,6 +57,10 @@ class Table:
     def may_have_sets(self, query: SetQuery) -> bool:
         return self.offer(query) is not None
 
+    def has_set_within(self, query: SetQuery, most_regrets: int, _listener: object) -> bool:
+        offer = self.offer(query)
+        return offer is not None and offer.regrets <= most_regrets
+
     def promise(self, query: SetQuery) -> Promise | None:
         offer = self.offer(query)
         return Promise(offer.regrets, offer.price_minor) if offer else None

@@ -22,7 +22,7 @@ from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.item_table import Ints, ItemsOf, Mask, Names, split_costs, table_of
 from spoutline.search.listener import Listener
-from spoutline.search.optimum import Answer, Chain, best_chain, chains_in_order
+from spoutline.search.optimum import Answer, Chain, best_chain, chains_in_order, has_chain
 
 Place = tuple[int, tuple[str, ...]]  # cost, keys by layer
 
@@ -74,6 +74,19 @@ def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> N
     answer = best_chain(columns, names)
     assert answer.is_proved
     assert [placed(one, names) for one in (answer.chain,) if one] == wanted[:1]
+
+
+@given(problems, st.integers(0, 10_000), st.integers(0, 3))
+@settings(max_examples=up_to(60), deadline=None)
+def test_whether_there_is_a_chain_and_one_of_few_majors(problem: Problem, seed: int, most_major: int) -> None:
+    costed = with_costs(problem, seed)
+    wanted = sorted(map(place, enumerated(costed)))
+    columns, names = in_columns(costed)
+    assert has_chain(columns, names) == bool(wanted)
+    assert Finder(costed).has_chain() == bool(wanted)
+    allowed = [one for one in wanted if round(one[0] / MAJOR) <= most_major]
+    best = best_chain(columns, names, most_major=most_major).chain
+    assert [placed(one, names) for one in (best,) if one] == allowed[:1]
 
 
 @given(problems, st.integers(0, 10_000))
@@ -345,6 +358,7 @@ def test_whether_a_quick_look_suffices_never_shows(labels: int, problem: Problem
         columns, names = in_columns(costed)
         best = best_chain(columns, names).chain
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]
+        assert has_chain(columns, names) == bool(wanted)
         assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
 
 

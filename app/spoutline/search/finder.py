@@ -197,8 +197,10 @@ class Finder:
         other._shared, other._limits, other._count = shared, limits, count
         return other
 
-    def cheapest(self, listener: Listener | None = None) -> Path | None:
+    def cheapest(self, listener: Listener | None = None, most_major: int | None = None) -> Path | None:
         """Return the first chain of ``in_order``, much quicker than that; None where no chain exists.
+
+        With ``most_major``, a chain that costs more whole multiples of ``MAJOR`` may be left out.
 
         Raises
         ------
@@ -215,8 +217,23 @@ class Finder:
             return walk.cheapest(self.problem, listener)
         from spoutline.search.optimum import best_chain
 
-        found = best_chain(columns, self._shared.names, listener).chain
+        found = best_chain(columns, self._shared.names, listener, most_major=most_major).chain
         return None if found is None else self._path(found)
+
+    def has_chain(self, listener: Listener | None = None) -> bool:
+        """Say whether there is a chain at all, mostly much quicker than ``cheapest``.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
+        columns = self._columns()
+        if columns is None:
+            return self.cheapest(listener) is not None
+        from spoutline.search.optimum import has_chain
+
+        return has_chain(columns, self._shared.names, listener)
 
     def passing(self, test: ChainTest, listener: Listener | None = None) -> Iterator[Path]:
         """Yield the chains of ``in_order`` that pass a test, as many as are met with some labels.

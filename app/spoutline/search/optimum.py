@@ -68,7 +68,12 @@ class Answer:
 
 
 def best_chain(
-    columns: Columns, names: Named, listener: Listener | None = None, most_labels: int | None = None
+    columns: Columns,
+    names: Named,
+    listener: Listener | None = None,
+    most_labels: int | None = None,
+    *,
+    most_major: int | None = None,
 ) -> Answer:
     """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
 
@@ -83,6 +88,8 @@ def best_chain(
         Told of the labels looked at; may stop the search.
     most_labels
         Labels that may be looked at; None for as many as it takes.
+    most_major
+        Majors that a chain may have; None for any number.
 
     Raises
     ------
@@ -91,6 +98,8 @@ def best_chain(
     """
     effort = Effort(listener or Listener(), most_labels)
     for major, level in _levels(columns):
+        if most_major is not None and major > most_major:
+            break
         search = _Search(level, names, effort)
         try:
             chain = search.first()
@@ -101,6 +110,21 @@ def best_chain(
         if chain is not None:
             return Answer(replace(chain, major=major), is_proved=True, floor_major=major, floor_cost=chain.cost)
     return Answer(None, is_proved=True, floor_major=0, floor_cost=math.inf)
+
+
+def has_chain(columns: Columns, names: Named, listener: Listener | None = None) -> bool:
+    """Say whether there is any chain within the limits, whatever it costs; mostly much quicker than ``best_chain``.
+
+    Parameters as of ``best_chain``.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    if np.isneginf(columns.limits).any():
+        return False
+    return _Search(columns, names, Effort(listener or Listener()), any_will_do=True).is_possible()
 
 
 def chains_in_order(
@@ -169,8 +193,16 @@ class _Part:
 class _Search:
     """One problem, majors left aside."""
 
-    def __init__(self, columns: Columns, names: Named, effort: Effort, test: ChainTest | None = None) -> None:
-        self._names, self._effort, self._test = names, effort, test
+    def __init__(
+        self,
+        columns: Columns,
+        names: Named,
+        effort: Effort,
+        test: ChainTest | None = None,
+        *,
+        any_will_do: bool = False,
+    ) -> None:
+        self._names, self._effort, self._test, self._any_will_do = names, effort, test, any_will_do
         self._columns = columns.trimmed()
         self._highest = self._columns.most_cost()
         self._sums = Sums.of(self._columns.limits)
@@ -195,6 +227,19 @@ class _Search:
         Exhausted
             If the labels were used up; what was found until then stays.
         """
+        found = self._found()
+        if self._incumbent is None:
+            return None
+        self.floor = self._incumbent.cost
+        return found or self._first_of_equals(self._incumbent.cost)
+
+    def is_possible(self) -> bool:
+        """Say whether there is a chain, whichever is met first."""
+        self._found()
+        return self._incumbent is not None
+
+    def _found(self) -> Chain | None:
+        """Make the cheapest chain, or any, the incumbent; return the first of equals where that is known as well."""
         if not self._columns.can_be_filled():
             return None
         found = self._found_quickly(_QUICK_ITEMS)
@@ -203,10 +248,7 @@ class _Search:
             found = self._found_quickly(_ITEMS)
         if found is None:
             self._rise()
-        if self._incumbent is None:
-            return None
-        self.floor = self._incumbent.cost
-        return found or self._first_of_equals(self._incumbent.cost)
+        return found
 
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
@@ -263,7 +305,7 @@ class _Search:
         try:
             with self._few_labels():
                 for part in self._parts(top, in_bands=False):
-                    search = self._enumeration(part, top)
+                    search = self._enumeration(part, top, is_narrow=self._any_will_do)
                     for found in search.chains():
                         search.top = int(found.cost.min())
                         if cheapest and search.top < cheapest[0].cost:
@@ -272,6 +314,8 @@ class _Search:
                             self._chain(part, found, int(at)) for at in np.flatnonzero(found.cost == search.top)
                         ]
                         self._incumbent = cheapest[0]
+                        if self._any_will_do:
+                            return self._incumbent
         except _TooMany:
             return None
         self._none_below = top
@@ -307,25 +351,28 @@ class _Search:
         Where too many labels lie below a cost, a nearer one is tried: a few items more may raise it by far too much.
         """
         items, step, labels = float(_ITEMS), math.inf, _LOOK_LABELS
-        low = self._none_below
+        low, in_bands = self._none_below, False
         while self._columns.can_be_filled() and low < self._limit():
             near_by = max(low, self.floor)
             top = int(min(self._threshold(items), near_by + step, self._limit()))
             if top > low:
                 try:
-                    with self._few_labels(labels):
-                        self._look_below(top)
+                    with self._few_labels(labels if in_bands else _QUICK_LABELS):
+                        self._look_below(top, in_bands=in_bands)
                 except _TooMany:
-                    step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * _GROWTH) + 1
-                    self._is_dense = True
+                    if in_bands:
+                        step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * _GROWTH) + 1
+                    in_bands = self._is_dense = True
                     continue
                 low, step = top, _STEP_ON * step
+            if self._any_will_do and self._incumbent is not None:
+                return
             self.floor = max(self.floor, min(top, self._limit()))
             items *= _GROWTH
 
-    def _look_below(self, top: int) -> None:
+    def _look_below(self, top: int, *, in_bands: bool) -> None:
         """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
-        for part in self._parts(top, only_first=True):
+        for part in self._parts(top, in_bands=in_bands, only_first=True):
             limit = min(top, self._limit())
             if part.floor > near(limit):
                 continue
@@ -334,6 +381,8 @@ class _Search:
                 if found.cost.min() <= self._limit():
                     self._incumbent = self._chain(part, found, int(found.cost.argmin()))
                     search.top = self._limit()
+                    if self._any_will_do:
+                        return
 
     def _between(self, low: int, top: int) -> list[Chain] | None:
         """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""

@@ -149,6 +149,12 @@ class ChainSearch:
         limits = self._limits(query)
         return any(one.may_hold(limits) for one in self._assembled(query))
 
+    def has_set(self, query: SetQuery, listener: Listener | None = None) -> bool:
+        """Say whether there is a set at all; mostly much quicker than ``cheapest``."""
+        if query in self._answers or query.holds is not None:
+            return self._best(query, listener) is not None
+        return any(finder.has_chain(listener) for finder in self._finders(query))
+
     def cheapest_promise(self, query: SetQuery, listener: Listener | None = None) -> Promise | None:
         """Return what the ``cheapest`` set breaks and costs, without making it; asked for next, it is known.
 
@@ -157,17 +163,33 @@ class ChainSearch:
         best = self._best(query, listener)
         return None if best is None else Promise(*divmod(best.cost, _REGRET))
 
+    def has_set_within(self, query: SetQuery, most_regrets: int, listener: Listener | None = None) -> bool:
+        """Say whether the best set breaks no more should-rules of its parts; asked for next, it is known.
+
+        Regrets must weigh, and the objective be the price.
+        """
+        if query not in self._answers:
+            best = self._searched(query, listener, most_regrets)
+            if best is None:
+                return False
+            self._remember(query, best)
+        found = self._answers[query]
+        return found is not None and found.cost // _REGRET <= most_regrets
+
     def _best(self, query: SetQuery, listener: Listener | None) -> Path | None:
         if query not in self._answers:
-            while len(self._answers) >= _REMEMBERED:
-                del self._answers[next(iter(self._answers))]
-            self._answers[query] = self._searched(query, listener)
+            self._remember(query, self._searched(query, listener))
         return self._answers[query]
 
-    def _searched(self, query: SetQuery, listener: Listener | None) -> Path | None:
+    def _remember(self, query: SetQuery, best: Path | None) -> None:
+        while len(self._answers) >= _REMEMBERED:
+            del self._answers[next(iter(self._answers))]
+        self._answers[query] = best
+
+    def _searched(self, query: SetQuery, listener: Listener | None, most_regrets: int | None = None) -> Path | None:
         held = query.holds
         paths = (
-            (finder.cheapest(listener) for finder in self._finders(query))
+            (finder.cheapest(listener, most_regrets) for finder in self._finders(query))
             if held is None
             else (through.cheapest(held.part.key, listener) for through in self._layers_through(query, held.slot))
         )

@@ -72,6 +72,8 @@ class Chooser:
                 query = self.query(group, holds)
                 if holds is not None and not self._may_improve(query, size, best and best[0]):
                     continue
+                if best is not None and not self.search.has_set_within(query, best[0][0] - size, self.listener):
+                    continue
                 judged = self.first(query, group)
                 if judged is None:
                     continue

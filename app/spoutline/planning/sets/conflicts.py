@@ -95,13 +95,21 @@ class ConflictFinder:
         self.listener = listener
         self.limits = tuple(limit for limit in search.model.set_limits if limit.severity is Severity.MUST)
         self._known: dict[tuple[frozenset[RequirementId], Held | None], HangingSet | None] = {}
+        self._possible: dict[tuple[frozenset[RequirementId], Held | None], bool] = {}
 
     def _best(self, lines: frozenset[RequirementId], holds: Held | None = None) -> HangingSet | None:
         if (lines, holds) not in self._known:
-            common = _GIVEN | (lines & _OF_ITEMS) if lines >= _GIVEN else None
-            query = SetQuery(lines, self.limits, holds=holds, common=common)
-            self._known[lines, holds] = self.search.cheapest(query, self.listener)
+            self._known[lines, holds] = self.search.cheapest(self._query(lines, holds), self.listener)
         return self._known[lines, holds]
+
+    def _has_set(self, lines: frozenset[RequirementId], holds: Held | None = None) -> bool:
+        if (lines, holds) not in self._possible:
+            self._possible[lines, holds] = self.search.has_set(self._query(lines, holds), self.listener)
+        return self._possible[lines, holds]
+
+    def _query(self, lines: frozenset[RequirementId], holds: Held | None) -> SetQuery:
+        common = _GIVEN | (lines & _OF_ITEMS) if lines >= _GIVEN else None
+        return SetQuery(lines, self.limits, holds=holds, common=common)
 
     def lines(self, holds: Held) -> tuple[RequirementId, ...]:
         """Return a minimal group of lines that no set with this part keeps together; empty where such sets exist.
@@ -132,10 +140,10 @@ class ConflictFinder:
 
     def _members(self, given_up: frozenset[RequirementId], holds: Held | None = None) -> tuple[RequirementId, ...]:
         given = tuple(line for line in GIVEN if line not in given_up)
-        if self._best(frozenset(given), holds) is None:
-            return minimal_conflict(given, lambda lines: self._best(lines, holds) is not None)
+        if not self._has_set(frozenset(given), holds):
+            return minimal_conflict(given, lambda lines: self._has_set(lines, holds))
         changeable = tuple(line for line in CHANGEABLE if line not in given_up)
-        return minimal_conflict(changeable, lambda lines: self._best(lines | frozenset(given), holds) is not None)
+        return minimal_conflict(changeable, lambda lines: self._has_set(lines | frozenset(given), holds))
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
         if RequirementId.JOINTS in members:
@@ -196,7 +204,7 @@ class ConflictFinder:
         for line in members:
             if line in _FIXED:
                 continue
-            if self._best(_ALL - {line}) is not None:
+            if self._has_set(_ALL - {line}):
                 freed = True
                 yield self._relaxation(line, _ALL - {line}, ())
         if not freed:
@@ -208,7 +216,7 @@ class ConflictFinder:
             if line in _FIXED:
                 continue
             given_up = [line]
-            while self._best(_ALL - frozenset(given_up)) is None:
+            while not self._has_set(_ALL - frozenset(given_up)):
                 softest = [one for one in self._members(frozenset(given_up)) if one not in _FIXED]
                 if not softest:
                     break
