@@ -238,6 +238,22 @@ def test_an_edit_is_told_in_the_list_and_on_the_page_and_a_new_plan_stands_besid
     assert ready.set_page.outcome.again_button is None
 
 
+def test_an_edit_at_one_position_leaves_the_agreed_sets_of_the_others_as_they_are_shown(
+    qtbot: QtBot, window: MainWindow, ready: Workplace
+) -> None:
+    agree(qtbot, window, "R. Example")
+    ready.session.look_at("A1")
+    plan, drawing = ready.sets.plan("A1"), ready.side_panel.drawing.drawing
+    assert plan is not None
+    edit_reach(ready, "A2", 3.1)
+    qtbot.waitUntil(lambda: ready.sets.is_ready and ready.sets.plan("A2") is not None, timeout=20_000)
+    edited = ready.sets.plan("A2")
+    assert edited is not None
+    assert edited.asks_otherwise
+    assert ready.sets.plan("A1") is plan
+    assert ready.side_panel.drawing.drawing is drawing
+
+
 def test_one_position_is_agreed_alone_and_the_last_agreement_is_undone_with_its_reason(
     qtbot: QtBot, window: MainWindow, ready: Workplace
 ) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -208,11 +208,11 @@ class ShownSets(QObject):
         return self._in_hand.built if self.source is SetsSource.BUILT else self._in_hand.agreed
 
     def _take(self, found: SetsInHand, survey: Survey) -> None:
-        line_before, doubts_before = self.line, self.doubts
+        line_before, doubts_before, shown_before = self.line, self.doubts, self._by_label
         self._in_hand, self._judged_for, self._marked = found, survey, {}
         both = ((SetsSource.AGREED, found.agreed), (SetsSource.BUILT, found.built))
         self._by_label = {
-            source: {one.position.label: one for one in site_plan.positions}
+            source: _by_label(site_plan, shown_before.get(source, {}))
             for source, site_plan in both
             if site_plan is not None
         }
@@ -251,3 +251,11 @@ class ShownSets(QObject):
             self._choice, self._in_hand, self._judged_for, self._by_label = None, None, None, {}
             self._announce()
         self.refresh()
+
+
+def _by_label(site_plan: SitePlan, before: Mapping[str, PositionPlan]) -> dict[str, PositionPlan]:
+    """Return plans by label: what says the same as before stays the very same value, so that nobody shows it anew."""
+    found = {one.position.label: one for one in site_plan.positions}
+    return {
+        label: old if (old := before.get(label)) == one and old is not None else one for label, one in found.items()
+    }
