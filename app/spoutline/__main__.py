@@ -17,7 +17,9 @@ if TYPE_CHECKING:
 # numpy, whose matrix products are not used, starts no threads for them
 _SETTINGS: Final = {"PYDANTIC_DISABLE_PLUGINS": "__all__", "OPENBLAS_NUM_THREADS": "1"}
 _GARBAGE_OF_A_WINDOW: Final = gc.get_threshold()
-_GARBAGE: Final = (100_000, 20, 50)  # of a command, most of whose objects live until it ends: seldom looked for
+# of a command, most of whose objects live until it ends: a short one, which loads and plans with some 250,000, never
+# looks for any
+_GARBAGE: Final = (400_000, 20, 50)
 
 
 def main() -> int:
@@ -48,9 +50,13 @@ def open_window(
     if reason is not None:
         sys.stderr.write(f"spoutline: no window can open. {reason}\n{COMMAND_LINE_FORM}")
         return ExitCode.BAD_INPUT
+    gc.disable()  # while the window loads; then it is collected from Qt's loop, by these thresholds
+    gc.set_threshold(*_GARBAGE_OF_A_WINDOW)
+    from spoutline.gui.plain_imports import leave_sources_unread
+
+    leave_sources_unread()
     from spoutline.gui.window.start import run
 
-    gc.set_threshold(*_GARBAGE_OF_A_WINDOW)
     return run(lambda: workbench, survey, [sys.argv[0]], workbench.language, trouble, open_with=open_with)
 
 

@@ -82,7 +82,7 @@ def test_every_control_of_every_page_has_a_name(window: MainWindow, workplace: W
 def test_no_two_fields_of_a_page_are_called_alike(window: MainWindow, workplace: Workplace) -> None:
     workplace.show_step(Step.PLACE)
     before = len(workplace.session.position.other_fillers)
-    workplace.place_page.add_button.click()
+    workplace.step_pages.place.add_button.click()
     QApplication.processEvents()
     names = [one.accessibleName() for one in reading_order(workplace.walk_pages) if one.accessibleName()]
     assert len(workplace.session.position.other_fillers) == before + 1

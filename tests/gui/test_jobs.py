@@ -6,7 +6,7 @@ from collections.abc import Iterator
 import pytest
 from pytestqt.qtbot import QtBot
 
-from spoutline.gui.jobs import JobKey, JobKind, Jobs, ProgramFault, Ticket
+from spoutline.gui.jobs import URGENT, JobKey, JobKind, Jobs, ProgramFault, Ticket
 from spoutline.model.faults import Cancelled, StoreFault
 
 PLAN = JobKey(JobKind.PLAN, "A1")
@@ -183,3 +183,29 @@ def test_a_job_that_asks_the_program_to_leave_does_not_end_it(qtbot: QtBot, jobs
     qtbot.waitUntil(lambda: len(inbox.faults) == 1)
     assert isinstance(inbox.faults[0], ProgramFault)
     assert "SystemExit" in str(broke.faults[0])
+
+
+def test_what_nobody_waits_for_starts_after_what_somebody_waits_for(qtbot: QtBot, jobs: Jobs) -> None:
+    order: list[str] = []
+    begun, gate = threading.Event(), threading.Event()
+
+    def urgent(_: Ticket) -> None:
+        begun.set()
+        gate.wait(10)
+        order.append("urgent")
+
+    jobs.start(PLAN, urgent, lambda _: None, pytest.fail, priority=URGENT)
+    jobs.start(JobKey(JobKind.STANDING), lambda _: order.append("behind"), lambda _: None, pytest.fail)
+    qtbot.waitUntil(begun.is_set)
+    gate.set()
+    qtbot.waitUntil(lambda: len(order) == 2)
+    assert order == ["urgent", "behind"]
+
+
+def test_what_nobody_waits_for_is_held_back_no_longer_than_a_moment(qtbot: QtBot, jobs: Jobs) -> None:
+    gate, done = threading.Event(), threading.Event()
+    jobs.start(PLAN, lambda _: gate.wait(20), lambda _: None, pytest.fail, priority=URGENT)
+    jobs.start(JobKey(JobKind.STANDING), lambda _: done.set(), lambda _: None, pytest.fail)
+    qtbot.waitUntil(done.is_set, timeout=10_000)
+    assert not gate.is_set()
+    gate.set()

@@ -64,6 +64,16 @@ def test_first_paint_needs_neither_database_nor_surveys_nor_pdf_nor_units() -> N
     assert done.stdout.strip() == "[]"
 
 
+def test_no_source_is_searched_while_the_window_loads_its_modules() -> None:
+    code = (
+        "import inspect; from spoutline.gui.plain_imports import leave_sources_unread; leave_sources_unread();"
+        "read = []; inspect.getsource = lambda module: read.append(module) or '';"
+        "import spoutline.gui.window.start, sqlite3; print(len(read))"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "0"
+
+
 def test_failing_book_is_told_and_can_be_tried_again(
     qtbot: QtBot, qapp: QApplication, bench: Workbench, survey: Survey, tmp_path: Path
 ) -> None:

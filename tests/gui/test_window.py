@@ -134,7 +134,7 @@ def test_unusable_text_stays_beside_its_message_and_the_survey_stays_as_it_was(
 ) -> None:
     before = workplace.session.survey
     give(workplace, Step.PLACE, "outlet.height_m", "tall")
-    field = workplace.place_page.form.field("outlet.height_m")
+    field = workplace.step_pages.place.form.field("outlet.height_m")
     assert isinstance(field, TextField)
     assert field.editor.text() == "tall"
     assert "tall" in field.fault
@@ -151,7 +151,7 @@ def test_unusable_text_of_one_position_never_lands_in_another(qtbot: QtBot, work
     give(workplace, Step.PLACE, "outlet.height_m", "tall")
     before = workplace.session.survey
     workplace.session.look_at("A2")
-    field = workplace.place_page.form.field("outlet.height_m")
+    field = workplace.step_pages.place.form.field("outlet.height_m")
     assert isinstance(field, TextField)
     assert field.fault == ""
     assert field.editor.text() != "tall"
@@ -160,7 +160,7 @@ def test_unusable_text_of_one_position_never_lands_in_another(qtbot: QtBot, work
 
 def test_units_switch_everywhere_at_once(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
     workplace.show_step(Step.PLACE)
-    field = workplace.place_page.form.field("filler.distance_m")
+    field = workplace.step_pages.place.form.field("filler.distance_m")
     assert isinstance(field, TextField)
     assert field.editor.text().endswith(" m")
     trigger(window, ActionId.UNITS_US)
@@ -515,10 +515,10 @@ def test_fillers_are_added_and_taken_away_on_the_page(qtbot: QtBot, workplace: W
     before = workplace.session.survey
     workplace.show_step(Step.PLACE)
     count = len(workplace.session.position.other_fillers)
-    workplace.place_page.add_button.click()
+    workplace.step_pages.place.add_button.click()
     assert len(workplace.session.position.other_fillers) == count + 1
-    assert workplace.place_page.form.field(f"other_fillers.{count}.distance_m").isVisible()
-    removers = workplace.place_page.findChildren(QPushButton)
+    assert workplace.step_pages.place.form.field(f"other_fillers.{count}.distance_m").isVisible()
+    removers = workplace.step_pages.place.findChildren(QPushButton)
     (remover,) = (one for one in removers if one.accessibleName() == f"Remove further filler {count + 1}")
     remover.click()
     assert workplace.session.survey == before

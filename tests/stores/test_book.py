@@ -21,10 +21,10 @@ from sqlalchemy import inspect
 
 import spoutline
 from spoutline.book.address import database_url
+from spoutline.book.all_tables import BookTable
 from spoutline.book.book import Book, open_book
 from spoutline.book.records import SettingName, StaleSurvey
 from spoutline.book.schema import BOOK_SCHEMA
-from spoutline.book.tables import BookTable
 from spoutline.database.engine import open_engine
 from spoutline.model.faults import InputFault, NewerStore, StoreFault
 from spoutline.model.survey import Position, Site, Survey

@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from spoutline.book.all_tables import BookTable
 from spoutline.book.roles import roles_sql
-from spoutline.book.tables import BookTable
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.model.customer import with_customer
 from spoutline.model.faults import InputFault

@@ -16,7 +16,7 @@ from sqlalchemy import inspect
 
 from planning.quoting_terms import DAY, list_of, terms_of
 from planning.stores import ListStore
-from spoutline.book.tables import BookTable
+from spoutline.book.all_tables import BookTable
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.database.engine import open_engine

@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
+from spoutline.book.all_tables import BookTable
 from spoutline.book.book import open_book
 from spoutline.book.roles import roles_sql
-from spoutline.book.tables import BookTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.stock_entry import Movement, StockEntry, StockLevel, StoredEntry

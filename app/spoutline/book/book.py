@@ -1,4 +1,7 @@
-"""The store of surveys: what is saved stays, and newer work is never overwritten by older."""
+"""The store of surveys: what is saved stays, and newer work is never overwritten by older.
+
+What else the book holds is loaded where somebody asks for it.
+"""
 
 from __future__ import annotations
 
@@ -6,21 +9,14 @@ import json
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
+from typing import TYPE_CHECKING
 
 from sqlalchemy import Engine, select, update
 from sqlalchemy.orm import Session
 
-from spoutline.book.agreements import AgreementBook
-from spoutline.book.customers import CustomerBook
-from spoutline.book.dispenser_types import DispenserTypeBook
-from spoutline.book.programmes import Programmes
-from spoutline.book.quotations import QuotationBook
-from spoutline.book.record_book import RecordBook
 from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey, SurveyEntry
 from spoutline.book.schema import BOOK_SCHEMA, store_faults
-from spoutline.book.stock import StockBook
 from spoutline.book.stored_documents import ReadingNotes, UnreadableDocument, read_document
-from spoutline.book.supplier_layouts import SupplierLayoutBook
 from spoutline.book.survey_text import read_strictly, survey_from_json
 from spoutline.book.tables import RevisionRow, SettingRow, SurveyRow
 from spoutline.database.engine import open_engine, shown_url
@@ -31,6 +27,16 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.survey import Survey
 from spoutline.model.worded import Worded
+
+if TYPE_CHECKING:
+    from spoutline.book.agreements import AgreementBook
+    from spoutline.book.customers import CustomerBook
+    from spoutline.book.dispenser_types import DispenserTypeBook
+    from spoutline.book.programmes import Programmes
+    from spoutline.book.quotations import QuotationBook
+    from spoutline.book.record_book import RecordBook
+    from spoutline.book.stock import StockBook
+    from spoutline.book.supplier_layouts import SupplierLayoutBook
 
 
 def _utc_now() -> datetime:
@@ -74,36 +80,50 @@ class Book:
     @property
     def programmes(self) -> Programmes:
         """The programmes kept in the book."""
+        from spoutline.book.programmes import Programmes
+
         return Programmes(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def position_records(self) -> RecordBook:
         """The records of installers kept in the book."""
+        from spoutline.book.record_book import RecordBook
+
         return RecordBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def dispenser_types(self) -> DispenserTypeBook:
         """The dispenser types kept in the book."""
+        from spoutline.book.dispenser_types import DispenserTypeBook
+
         return DispenserTypeBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def customers(self) -> CustomerBook:
         """The customers kept in the book."""
+        from spoutline.book.customers import CustomerBook
+
         return CustomerBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def supplier_layouts(self) -> SupplierLayoutBook:
         """How suppliers want their order files."""
+        from spoutline.book.supplier_layouts import SupplierLayoutBook
+
         return SupplierLayoutBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def stock(self) -> StockBook:
         """The stock kept in the book."""
+        from spoutline.book.stock import StockBook
+
         return StockBook(self._engine, self._url, self._now, self.reading_notes)
 
     @property
     def agreements(self) -> AgreementBook:
         """The agreed sets kept in the book."""
+        from spoutline.book.agreements import AgreementBook
+
         return AgreementBook(self._engine, self._url, self._now, self.reading_notes)
 
     def entries(self) -> tuple[SurveyEntry, ...]:
@@ -272,6 +292,8 @@ class Book:
 
     def quotations(self) -> QuotationBook:
         """Return the quotations of this book."""
+        from spoutline.book.quotations import QuotationBook
+
         return QuotationBook(self._engine, self._url, self._now, self.reading_notes)
 
     @contextmanager

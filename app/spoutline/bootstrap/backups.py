@@ -128,9 +128,8 @@ class KeepingService:
 
     def roles_sql(self, schema: str) -> str:
         """Return the SQL that makes the roles of a shared book on a PostgreSQL server."""
-        from spoutline.book import quotation_tables, record_tables  # noqa: F401 - their tables belong to the book
+        from spoutline.book.all_tables import BookTable
         from spoutline.book.roles import roles_sql
-        from spoutline.book.tables import BookTable
         from spoutline.catalogue.tables import CatalogueTable
 
         return roles_sql(

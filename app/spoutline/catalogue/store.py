@@ -220,10 +220,19 @@ class CatalogueStore:
         """
         most = max(limit, 0)
         if not text.strip():
-            return self._where(*(() if kind is None else (PartRecord.kind == kind.value,)))[:most]
+            return self._first(kind, most)
         with store_faults(self._engine), self._engine.connect() as connection:
             found = find_entries(connection, self._opened, text, described=True, kind=kind)
             return tuple(self._memory.read(connection, found.ids[:most]))
+
+    def _first(self, kind: PartKind | None, most: int) -> tuple[Part, ...]:
+        """Return the first parts by number and maker, of one kind or of all; no other is read."""
+        query = select(PartRecord.id, PartRecord.number, PartRecord.maker).where(*self._held)
+        if kind is not None:
+            query = query.where(PartRecord.kind == kind.value)
+        with store_faults(self._engine), self._engine.connect() as connection:
+            rows = sorted(connection.execute(query).all(), key=lambda row: (row.number, row.maker))
+            return tuple(self._memory.read(connection, [row.id for row in rows[:most]]))
 
     def currencies(self) -> tuple[str, ...]:
         """Return the currencies in which the catalogue has prices, sorted."""

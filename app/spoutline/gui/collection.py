@@ -12,6 +12,7 @@ import gc
 from PySide6.QtCore import QObject, QTimer
 
 _LOOK_MS = 1_000
+FIRST_LOOK_MS = 5_000  # of a window that starts: by then what stays is left out, and a look is short
 
 
 def leave_out_what_is_there() -> None:
@@ -26,14 +27,17 @@ class WindowCollector(QObject):
     collection would have done.
     """
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, parent: QObject | None = None, first_look_ms: int = _LOOK_MS) -> None:
         super().__init__(parent)
         self._was_on = gc.isenabled()
         gc.disable()
         self._timer = QTimer(self)
+        self._timer.timeout.connect(self._look_again)
+        self._timer.start(first_look_ms)
+
+    def _look_again(self) -> None:
         self._timer.setInterval(_LOOK_MS)
-        self._timer.timeout.connect(self.look)
-        self._timer.start()
+        self.look()
 
     def look(self) -> None:
         """Collect what is due; called on the window's thread."""

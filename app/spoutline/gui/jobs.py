@@ -8,12 +8,16 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault, StoreFault
 
+URGENT = 10  # priority of what a person looks at and waits for
+_HELD_MS = 500  # the longest that other work waits for it
+_AFTER_MS = 20  # its answer is painted first
 _REST_S = 0.04  # about what a window takes to draw a new set
+
 Work = Callable[["Ticket"], Any]
 Deliver = Callable[[Any], None]
 Fail = Callable[[Exception], None]
@@ -131,6 +135,9 @@ class _Waiting:
 class Jobs(QObject):
     """Runs work on a thread pool and delivers each answer once, on the window's thread.
 
+    Python runs one thread at a time, so that work which nobody waits for would slow down what somebody waits for:
+    while an urgent job is in hand, what starts with no priority is held back for a moment.
+
     Signals
     -------
     busy_changed(bool)
@@ -158,6 +165,11 @@ class Jobs(QObject):
         self._post.handed_over.connect(self._hand_over)
         self._current: dict[JobKey, Ticket] = {}
         self._waiting: dict[Ticket, _Waiting] = {}
+        self._urgent: set[Ticket] = set()
+        self._held: list[tuple[_Run, int]] = []
+        self._release = QTimer(self)
+        self._release.setSingleShot(True)
+        self._release.timeout.connect(self._start_held)
 
     def start(
         self,
@@ -182,8 +194,23 @@ class Jobs(QObject):
         self._waiting[ticket] = _Waiting(work, deliver, fail, partly)
         if len(self._waiting) == 1:
             self.busy_changed.emit(True)
-        self._pool.start(_Run(ticket, work, self._post), priority)
+        run = _Run(ticket, work, self._post)
+        if priority >= URGENT:
+            self._urgent.add(ticket)
+        if self._urgent and priority <= 0:
+            self._held.append((run, priority))
+            if not self._release.isActive():
+                self._release.start(_HELD_MS)
+        else:
+            self._pool.start(run, priority)
         return ticket
+
+    def _start_held(self) -> None:
+        """Start what was held back."""
+        self._release.stop()
+        held, self._held = self._held, []
+        for run, priority in held:
+            self._pool.start(run, priority)
 
     def cancel(self, key: JobKey) -> None:
         """Drop the job of this key, if there is one in hand."""
@@ -211,6 +238,8 @@ class Jobs(QObject):
     def close(self) -> None:
         """Cancel everything and wait for the workers to end, so that no store is closed under them."""
         self.cancel_all()
+        self._release.stop()
+        self._held.clear()
         self._pool.clear()
         self._pool.waitForDone()
 
@@ -230,6 +259,9 @@ class Jobs(QObject):
 
     @Slot(object, object, object)
     def _finish(self, ticket: Ticket, value: object, fault: Exception | None) -> None:
+        self._urgent.discard(ticket)
+        if self._held and not self._urgent:
+            self._release.start(_AFTER_MS)
         waiting = self._waiting.pop(ticket)
         wanted = self._is_wanted(ticket)
         if wanted:

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from alembic import context
 
-from spoutline.book import quotation_tables, record_tables  # noqa: F401 - their tables belong to the book
-from spoutline.book.tables import BookTable
+from spoutline.book.all_tables import BookTable
 
 context.configure(
     connection=context.config.attributes["connection"],

@@ -1,4 +1,7 @@
-"""What a field of the survey or of the terms is called where it is told by its path: the title of what asks for it."""
+"""What a field of the survey or of the terms is called where it is told by its path: the title of what asks for it.
+
+What asks is loaded with the first field that is told: the start of the window tells none.
+"""
 
 from __future__ import annotations
 
@@ -7,15 +10,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 
-from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
-from spoutline.gui.edits.place_questions import OUTLET_QUESTIONS, filler_questions
 from spoutline.gui.edits.question import Question
-from spoutline.gui.edits.questions import DUTY_QUESTIONS, LIQUID_QUESTIONS, SET_QUESTIONS, VAPOUR_QUESTIONS
-from spoutline.gui.edits.site_questions import site_questions
-from spoutline.gui.edits.terms_subjects import SUBJECTS
 from spoutline.gui.wording import tr
-from spoutline.model.type_columns import TYPE_COLUMNS
-from spoutline.planning.survey_import.fields import FIELDS
 
 _NUMBERED = re.compile(r"\[(\d+)\]")
 
@@ -76,6 +72,12 @@ def _plain(text: str) -> str:
 @cache
 def _of_position() -> dict[str, _Asking]:
     """Return what asks for the fields of a position; the words of columns of tables where no question does."""
+    from spoutline.gui.edits.conversion_questions import position_conversion_questions
+    from spoutline.gui.edits.place_questions import OUTLET_QUESTIONS, filler_questions
+    from spoutline.gui.edits.questions import DUTY_QUESTIONS, LIQUID_QUESTIONS, SET_QUESTIONS, VAPOUR_QUESTIONS
+    from spoutline.model.type_columns import TYPE_COLUMNS
+    from spoutline.planning.survey_import.fields import FIELDS
+
     asked = {field.key: _Asking(title=field.title) for field in FIELDS}
     asked |= {
         field.key.replace("liquid.", "liquid_today."): _Asking(group="Liquid sold today", title=field.title)
@@ -93,6 +95,9 @@ def _of_position() -> dict[str, _Asking]:
 
 @cache
 def _of_site() -> dict[str, _Asking]:
+    from spoutline.gui.edits.conversion_questions import conversion_questions
+    from spoutline.gui.edits.site_questions import site_questions
+
     return _by_path((*conversion_questions(()), *site_questions((), ())))
 
 
@@ -109,6 +114,8 @@ def _by_path(questions: Iterable[Question], *, group: str | None = None) -> dict
 @cache
 def _of_terms() -> dict[str, _Asking]:
     """Return the entries and columns of the terms form by their paths; a bare row is known by that of its table."""
+    from spoutline.gui.edits.terms_subjects import SUBJECTS
+
     asked = {
         field.path: _Asking(group=subject.title, title=field.title) for subject in SUBJECTS for field in subject.fields
     }

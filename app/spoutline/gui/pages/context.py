@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.command import make_edit
-from spoutline.gui.intake.import_panel import IntakeTools
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.models.shown_sets import ShownSets
@@ -15,6 +15,9 @@ from spoutline.gui.session import Session
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Survey
 from spoutline.units.display import Display
+
+if TYPE_CHECKING:
+    from spoutline.gui.intake.import_panel import IntakeTools
 
 Notify = Callable[[str], None]  # shows a notice above the page
 
@@ -53,6 +56,8 @@ class Context:
     @property
     def intake(self) -> IntakeTools:
         """What the view of a table works with."""
+        from spoutline.gui.intake.import_panel import IntakeTools
+
         return IntakeTools(self.jobs, self.story)
 
     @property

@@ -4,24 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QWidget
 
 from spoutline.explain.plan.agreed_words import entry_source
-from spoutline.gui.dialogs.agreement import AgreeDialog, OfferedSet
-from spoutline.gui.dialogs.agreements import AgreementsDialog
-from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import AgreedSets, SetsSource
 from spoutline.model.answered import is_surveyed
-from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import PositionPlan, SitePlan
-from spoutline.planning.agreement.comparison import ComparedPosition, compared, planned_sets
+
+if TYPE_CHECKING:
+    from spoutline.gui.dialogs.agreement import OfferedSet
+    from spoutline.gui.dialogs.agreements import AgreementsDialog
+    from spoutline.model.conversion import SiteConversion
+    from spoutline.planning.agreement.comparison import ComparedPosition
 
 _STEP = JobKey(JobKind.SETS, "step")
 _OFFER = JobKey(JobKind.SETS, "offer")
@@ -82,6 +84,8 @@ class AgreementSteps(QObject):
             return
         lead = tr("Agreement {0}, by {1}: {2}. What was agreed before it holds again; the history keeps both.")
         words = lead.format(agreed.serial, agreed.origin.by, entry_source(agreed, self._context.story))
+        from spoutline.gui.dialogs.named_step import NamedStepDialog
+
         dialog = NamedStepDialog(tr("Undo the last agreement"), words, self._name, tr("&Undo it"), self._window)
         if not self._is_accepted(dialog):
             return
@@ -97,6 +101,8 @@ class AgreementSteps(QObject):
 
     def show_history(self) -> None:
         """Show every agreement and withdrawal, and planned, agreed and built side by side."""
+        from spoutline.gui.dialogs.agreements import AgreementsDialog
+
         session, sets = self._context.session, self._context.sets
         line = sets.line
         dialog = AgreementsDialog(
@@ -124,6 +130,8 @@ class AgreementSteps(QObject):
         labels = [one.label for one in survey.positions]
 
         def work(ticket: Ticket) -> tuple[ComparedPosition, ...]:
+            from spoutline.planning.agreement.comparison import compared, planned_sets
+
             plans = [service.sets_for(survey, source, ticket, survey_id).site_plan for source in shown]
             return compared([planned_sets(one) for one in plans], labels)
 
@@ -133,6 +141,8 @@ class AgreementSteps(QObject):
         self._context.jobs.start(_SIDES, work, show, lambda fault: dialog.show_trouble(str(fault)))
 
     def _ask(self, lead: str, plans: Sequence[PositionPlan], labels: Sequence[str], agree: Agree) -> None:
+        from spoutline.gui.dialogs.agreement import AgreeDialog
+
         sets = [_offered(one, one.position.label in labels if labels else is_surveyed(one.position)) for one in plans]
         dialog = AgreeDialog(lead, sets, self._name, self._window)
         if not self._is_accepted(dialog):
@@ -162,5 +172,7 @@ class AgreementSteps(QObject):
 
 
 def _offered(plan: PositionPlan, is_picked: bool) -> OfferedSet:
+    from spoutline.gui.dialogs.agreement import OfferedSet
+
     numbers = told_apart(plan.chosen.hanging_set.refs) if plan.chosen is not None else ()
     return OfferedSet(plan.position.label, ", ".join(numbers) or tr("no set"), bool(numbers), is_picked)

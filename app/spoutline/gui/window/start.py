@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -15,7 +16,7 @@ from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
 from spoutline.bootstrap.preferences import OpenWith, home_folder, preferred_opening
 from spoutline.gui.actions import ActionId
-from spoutline.gui.collection import WindowCollector, leave_out_what_is_there
+from spoutline.gui.collection import FIRST_LOOK_MS, WindowCollector, leave_out_what_is_there
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.places import PLACES, Place
@@ -40,6 +41,18 @@ if TYPE_CHECKING:
 
 _BACKUP = JobKey(JobKind.BACKUP)
 _BACKUP_LOOK_MS = 60 * 60 * 1000
+_PAGES = JobKey(JobKind.OPEN, "pages")
+_PAGES_AFTER_MS = 1_500  # the first drawing is there by then
+_PAGES_MADE_LATER = (
+    "spoutline.gui.pages.result.set_page",
+    "spoutline.gui.pages.result.bill_page",
+    "spoutline.gui.pages.survey.grid_page",
+    "spoutline.gui.pages.quotation.page",
+    "spoutline.gui.pages.installer.page",
+    "spoutline.gui.pages.conversion.page",
+    "spoutline.gui.pages.catalogues.page",
+    "spoutline.gui.pages.start.page",
+)
 WorkbenchFactory = Callable[[], "Workbench"]
 
 
@@ -96,7 +109,7 @@ def run(
     app.setDesktopFileName("spoutline")
     theme = ThemeKeeper(app)
     former_hook = sys.excepthook
-    collector = WindowCollector(app)
+    collector = WindowCollector(app, FIRST_LOOK_MS)
     shown = ShownWindow(workbench_factory, survey, language, theme, trouble=trouble, open_with=open_with)
     try:
         return app.exec()
@@ -331,6 +344,7 @@ class Opening:
                 self.verbs.do(ActionId.START)
         self._tell_trouble()
         self._back_up(opened.workbench)
+        QTimer.singleShot(_PAGES_AFTER_MS, self._window, self._load_pages)
 
     def _show_last_view(self, survey_id: int) -> None:
         """Go on at the place, position and step that were in view when the window was closed."""
@@ -358,6 +372,17 @@ class Opening:
         self._daily.timeout.connect(start)
         self._daily.start()
         start()
+
+    def _load_pages(self) -> None:
+        """Load what the other pages are made from, off the window's thread and before somebody asks for one."""
+
+        def work(ticket: Ticket) -> None:
+            for name in _PAGES_MADE_LATER:
+                if ticket.should_stop():
+                    return
+                import_module(name)
+
+        self._window.jobs.start(_PAGES, work, lambda _: None, lambda _: None, priority=-2)
 
     def _tell_trouble(self) -> None:
         if self._trouble:
@@ -399,9 +424,9 @@ def _told(fault: Exception) -> str:
 
 
 def _make_ready(workbench: Workbench, system: UnitSystem, currency: str) -> None:
-    """Load what the pages are made from, and the words in which they tell a plan, while the window goes on answering.
+    """Load what the first view is made from, and the words that tell a plan, while the window goes on answering.
 
-    On the window's thread the same would keep it from its loop of events for most of a second.
+    On the window's thread the same would keep it from its loop of events for half a second.
     """
     import spoutline.documents.drawing.flow_chart
     import spoutline.documents.drawing.position

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -24,11 +23,9 @@ from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.models.shown_sets import ShownSets
 from spoutline.gui.pages.context import Context, Notify, StoryInUse
-from spoutline.gui.pages.result.bill_page import BillPage
-from spoutline.gui.pages.result.set_page import SetPage
 from spoutline.gui.pages.result.side_panel import SidePanel
 from spoutline.gui.pages.survey.site_panel import SitePanel
-from spoutline.gui.pages.survey.step_page import PlacePage, SitePage, StepPage
+from spoutline.gui.pages.survey.step_page import StepPage
 from spoutline.gui.places import PLACES, Place
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.widgets.icons import icon
@@ -40,6 +37,7 @@ from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.window.no_set_steps import NoSetSteps
 from spoutline.gui.window.place_guide import PlaceGuide
+from spoutline.gui.window.step_pages import STEP_WORDS, StepPages
 from spoutline.gui.window.weighing_steps import WeighingSteps
 from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
@@ -52,6 +50,8 @@ if TYPE_CHECKING:
     from spoutline.gui.pages.conversion.page import ConversionPage
     from spoutline.gui.pages.installer.page import InstallerPage
     from spoutline.gui.pages.quotation.page import QuotationPage
+    from spoutline.gui.pages.result.bill_page import BillPage
+    from spoutline.gui.pages.result.set_page import SetPage
     from spoutline.gui.pages.start.page import StartPage
     from spoutline.gui.pages.survey.grid_page import GridPage
 
@@ -59,35 +59,6 @@ if TYPE_CHECKING:
 _SIZES = {"whole": [250, 1160], "walk": [690, 490]}
 _EDGES = 60  # pixels of margins, frames and a scroll bar around a page
 _NARROW, _LOW = 980, 560  # pixels; below, parts beside the pages are shown on demand, and places in one line
-
-
-@dataclass(frozen=True, slots=True)
-class StepWords:
-    """What a step is called and what it is about."""
-
-    rail: str
-    title: str
-    lead: str
-
-
-_STEPS: dict[Step, StepWords] = {
-    Step.LIQUID: StepWords(
-        "Liquid", "Liquid and blend", "What flows through the hose decides listing class and seals."
-    ),
-    Step.DUTY: StepWords(
-        "Duty", "Duty and take-up", "What the hose serves, how it is stowed, and what the dispenser gives."
-    ),
-    Step.VAPOUR: StepWords(
-        "Vapor", "Vapor recovery", "What hangs there today, what is to hang there, and what the outlet offers."
-    ),
-    Step.PLACE: StepWords(
-        "Place and reach",
-        "Place and reach",
-        "Measure from the point on the ground below the outlet. The drawing follows.",
-    ),
-    Step.SET: StepWords("Set", "Set", ""),
-    Step.SITE: StepWords("Site", "Site data", "Counts for every position of the site."),
-}
 
 
 class Workplace(QWidget):
@@ -225,16 +196,7 @@ class Workplace(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
         self.walk_pages = pages = QStackedWidget(walk)
-        site = _STEPS[Step.SITE]
-        self.site_page = SitePage(self.context, tr(site.title), tr(site.lead), pages)
-        self.step_pages: dict[Step, StepPage] = {Step.SITE: self.site_page}
-        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR):
-            self.step_pages[step] = StepPage(self.context, step, tr(_STEPS[step].title), tr(_STEPS[step].lead), pages)
-        place = _STEPS[Step.PLACE]
-        self.place_page = PlacePage(self.context, tr(place.title), tr(place.lead), pages)
-        self.step_pages[Step.PLACE] = self.place_page
-        for step in (Step.LIQUID, Step.DUTY, Step.VAPOUR, Step.PLACE, Step.SITE):
-            pages.addWidget(self.step_pages[step])
+        self.step_pages = StepPages(self.context, pages)
         self.strip = SlotStrip(walk)
         column.addWidget(self._head(walk))
         column.addWidget(pages, 1)
@@ -244,7 +206,7 @@ class Workplace(QWidget):
     def _head(self, walk: QWidget) -> QWidget:
         head = QFrame(walk)
         head.setObjectName("card")
-        self.rail = StepRail(tuple(tr(_STEPS[step].rail) for step in WALK), head)
+        self.rail = StepRail(tuple(tr(STEP_WORDS[step].rail) for step in WALK), head)
         self.rail.chosen.connect(lambda place: self.show_step(WALK[place]))
         row = QHBoxLayout(head)
         row.setContentsMargins(12, 0, 14, 0)
@@ -305,8 +267,8 @@ class Workplace(QWidget):
     def show_step(self, step: Step) -> None:
         """Bring a step, or the site's questions, into view."""
         page: QWidget = self.set_page if step is Step.SET else self.step_pages[step]
-        if step is not Step.SET and self.step_pages[step].is_stale:
-            self.step_pages[step].refresh()  # while it is hidden, for then its fields are laid out once
+        if isinstance(page, StepPage) and page.is_stale:
+            page.refresh()  # while it is hidden, for then its fields are laid out once
         self.views.setCurrentWidget(self.walk)
         self.walk_pages.setCurrentWidget(page)
         self.rail.show_place(WALK.index(step) if step in WALK else -1)
@@ -387,6 +349,8 @@ class Workplace(QWidget):
     @cached_property
     def set_page(self) -> SetPage:
         """The page of the set, made when first wanted."""
+        from spoutline.gui.pages.result.set_page import SetPage
+
         page = SetPage(self.context, self.walk_pages)
         page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
         page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
@@ -400,6 +364,8 @@ class Workplace(QWidget):
     @cached_property
     def bill_page(self) -> BillPage:
         """The page of the bill, made when first wanted."""
+        from spoutline.gui.pages.result.bill_page import BillPage
+
         page = BillPage(self.context, self._notify, self.views)
         self.views.addWidget(page)
         return page
@@ -520,7 +486,7 @@ class Workplace(QWidget):
         self.context.jobs.start(
             JobKey(JobKind.CHOICES),
             work,
-            lambda choices: self.site_page.show_choices(*choices),
+            lambda choices: self.step_pages.show_choices(*choices),
             lambda fault: self.strip.setToolTip(told(str(fault))),
         )
 
