@@ -14,6 +14,7 @@ from typing import Any, TypeGuard
 
 import pytest
 
+from spoutline.catalogue.plain_edition import PlainEdition
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.documents.content.blocks import Document
 from spoutline.documents.pdf import render
@@ -191,12 +192,12 @@ def _may_go_on(context: PlanningContext) -> None:
         raise Cancelled
 
 
-def _is_published(parts: object) -> TypeGuard[CatalogueStore]:
+def _is_published(parts: object) -> TypeGuard[CatalogueStore | PlainEdition]:
     """Say whether parts are of an edition, told from every other by its fingerprint; a draft has none."""
-    return isinstance(parts, CatalogueStore) and bool(parts.edition().fingerprint)
+    return isinstance(parts, CatalogueStore | PlainEdition) and bool(parts.edition().fingerprint)
 
 
-def _content(store: CatalogueStore) -> tuple[object, ...]:
+def _content(store: CatalogueStore | PlainEdition) -> tuple[object, ...]:
     """Return what tells one edition from another: its name, and the fingerprint of its parts."""
     edition = store.edition()
     return edition.ref, edition.title, edition.fingerprint

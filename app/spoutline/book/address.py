@@ -6,8 +6,6 @@ import re
 from pathlib import Path
 from urllib.parse import unquote
 
-from sqlalchemy import URL
-
 from spoutline.discretion import shown_address
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -22,7 +20,7 @@ _COMPANIONS = ("-wal", "-shm", "-journal")  # files that SQLite keeps beside a d
 
 def database_files(given: str | None, user_folder: Path) -> tuple[Path, ...]:
     """Return the files of the database that was given, there or not; none where a server keeps it. Makes nothing."""
-    path = _file_given(given, user_folder)
+    path = file_given(given, user_folder)
     return () if path is None else (path, *(path.with_name(f"{path.name}{ending}") for ending in _COMPANIONS))
 
 
@@ -34,7 +32,7 @@ def database_url(given: str | None, user_folder: Path) -> str:
     """
     if given is not None and not given.strip():
         raise _fault(given, "give the path of a database file, or a database URL")
-    path = _file_given(given, user_folder)
+    path = file_given(given, user_folder)
     if path is not None:
         return _sqlite_url(path)
     scheme, _, rest = str(given).partition("://")
@@ -46,7 +44,7 @@ def database_url(given: str | None, user_folder: Path) -> str:
     return f"{_DRIVERS.get(scheme, scheme)}://{rest}"
 
 
-def _file_given(given: str | None, user_folder: Path) -> Path | None:
+def file_given(given: str | None, user_folder: Path) -> Path | None:
     """Return the database file that was given; None for the URL of a server, or of a database in memory."""
     if given is None:
         return user_folder / DEFAULT_FILE
@@ -73,6 +71,8 @@ def _sqlite_url(path: Path) -> str:
         raise _fault(
             str(path), Worded("its folder cannot be made ({reason})", reason=fault.strerror or fault)
         ) from fault
+    from sqlalchemy import URL
+
     return URL.create("sqlite", database=str(path)).render_as_string(hide_password=False)
 
 

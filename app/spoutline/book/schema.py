@@ -8,7 +8,8 @@ from typing import Final
 
 from spoutline.database import faults
 from spoutline.database.engine import shown_url
-from spoutline.database.migration import Schema, newest_revision
+from spoutline.database.migration import Schema
+from spoutline.database.revisions import newest_revision
 
 _MIGRATIONS = Path(__file__).parent / "migrations"
 BOOK_SCHEMA: Final = Schema(

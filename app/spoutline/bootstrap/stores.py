@@ -10,13 +10,18 @@ from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import Settings, cache_folder, user_folder
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from spoutline.book.book import Book
+    from spoutline.book.book_file import FileReport
     from spoutline.book.quotations import QuotationBook
+    from spoutline.catalogue.plain_edition import PlainEdition
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.faults import InputNote
     from spoutline.model.survey import Survey
+    from spoutline.planning.typed_numbers import NumberedParts
 
 
 class EditionOf(Protocol):
@@ -41,6 +46,8 @@ class Stores:
         self._saving_book = Once(self._open_saving_book, turns)
         self._shelf = Once(self._open_shelf, turns)
         self._editions: OnceEach[EditionRef, CatalogueStore] = OnceEach(lambda ref: self.shelf().parts(ref), turns)
+        self._reports = OnceEach(_looked_at, turns)
+        self._plain: OnceEach[EditionRef | None, PlainEdition | None] = OnceEach(self._opened_plainly, turns)
         self._turns = turns
 
     def book(self) -> Book:
@@ -74,15 +81,31 @@ class Stores:
         """
         return self.edition(self.planned_with(survey))
 
+    def parts_to_plan_with(self, survey: Survey) -> NumberedParts:
+        """Return the edition that a survey is planned with, for planning alone: read plainly where no store is open.
+
+        Otherwise as ``catalogue``.
+        """
+        if not self._shelf.is_made:
+            plain = self._plain(self._named_by(survey))
+            if plain is not None:
+                return plain
+        return self.catalogue(survey)
+
     def planned_with(self, survey: Survey | None = None) -> EditionRef:
         """Return what names the edition that a survey is planned with."""
+        named = self._named_by(survey)
+        return self.shelf().chosen() if named is None else named
+
+    def _named_by(self, survey: Survey | None) -> EditionRef | None:
+        """Return what settings or survey name; None where the book is left to say."""
         if self._settings.catalogue is not None:
             return self._settings.catalogue
         if survey is not None and survey.catalogue:
             from spoutline.model.catalogue_edition import EditionRef
 
             return EditionRef.from_text(survey.catalogue, "survey.catalogue")
-        return self.shelf().chosen()
+        return None
 
     def edition(self, ref: EditionRef) -> CatalogueStore:
         """Return an edition as planning reads it; a published one stays open."""
@@ -109,7 +132,11 @@ class Stores:
             self._editions.forget()
             for shelf in self._shelf.forget():
                 shelf.close()
+            for plain in self._plain.forget():
+                if plain is not None:
+                    plain.close()
             self._sound_url.forget()
+            self._reports.forget()
 
     def _open_book(self) -> Book:
         from spoutline.book.book import open_book
@@ -131,13 +158,29 @@ class Stores:
         columns = cache_folder() / "columns"
         return open_shelf(self._sound_url(), assets.catalogue_folder(), may_create=may_create, columns=columns)
 
+    def _opened_plainly(self, named: EditionRef | None) -> PlainEdition | None:
+        """Return an edition that needs no store opened; None where one must be, if only to tell what is wrong."""
+        from spoutline import assets
+        from spoutline.book.address import file_given
+        from spoutline.book.book_file import FileKind
+
+        path = file_given(self._settings.database, user_folder())
+        if path is None or not path.is_file() or self._reports(path).kind is not FileKind.BOOK:
+            return None
+        from spoutline.catalogue.plain_edition import open_plainly
+
+        columns, source = cache_folder() / "columns", assets.catalogue_folder()
+        return open_plainly(path, named, source, columns, lambda: self._whole(named))
+
+    def _whole(self, named: EditionRef | None) -> CatalogueStore:
+        return self.edition(self.shelf().chosen() if named is None else named)
+
     def _checked_url(self) -> str:
         """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.
 
         A book that is about to be migrated is backed up first.
         """
         from spoutline.book.backups import back_up_before_migration
-        from spoutline.book.book_file import check_usable
         from spoutline.book.schema import BOOK_SCHEMA
         from spoutline.catalogue.schema import CATALOGUE_SCHEMA
         from spoutline.database.engine import file_of
@@ -146,7 +189,7 @@ class Stores:
         path = file_of(url)
         if path is not None:
             newest = BOOK_SCHEMA.newest, CATALOGUE_SCHEMA.newest
-            back_up_before_migration(check_usable(path), *newest, datetime.now(UTC))
+            back_up_before_migration(self._reports(path), *newest, datetime.now(UTC))
         return url
 
     def database_url(self) -> str:
@@ -154,3 +197,10 @@ class Stores:
         from spoutline.book.address import database_url
 
         return database_url(self._settings.database, user_folder())
+
+
+def _looked_at(path: Path) -> FileReport:
+    """Return what lies at the path of a book; raise ``DamagedStore`` where it is no sound one."""
+    from spoutline.book.book_file import check_usable
+
+    return check_usable(path)

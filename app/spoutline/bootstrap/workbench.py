@@ -42,7 +42,6 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.bootstrap.weighing import WeighingService
     from spoutline.bootstrap.what_if import WhatIfService
-    from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.conversion_step import StepTable
@@ -62,7 +61,7 @@ if TYPE_CHECKING:
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
     from spoutline.planning.sets.usual_prices import PriceQuestion
-    from spoutline.planning.typed_numbers import OldNumber
+    from spoutline.planning.typed_numbers import NumberedParts, OldNumber
     from spoutline.units.display import Display
     from spoutline.whole_files import InUse
 
@@ -125,8 +124,9 @@ class Workbench:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.refit.station_plan import station_plan
 
-        tables, steps = self._checked_tables(survey), self._steps_for(survey)
-        return station_plan(survey, tables, self._stores.catalogue(survey), progress, steps=steps)
+        parts = self._stores.parts_to_plan_with(survey)
+        tables, steps = self._checked_tables(survey, parts), self._steps_for(survey)
+        return station_plan(survey, tables, parts, progress, steps=steps)
 
     def plan_with(self, survey: Survey, edition: EditionRef, progress: Progress | None = None) -> SitePlan:
         """Plan every position with an edition of a catalogue, whatever survey, settings and book name."""
@@ -285,7 +285,8 @@ class Workbench:
         """Return every part that has the number of one of ``refs``; see ``model.part_ref.told_apart``."""
         from spoutline.planning.part_names import namesakes
 
-        return namesakes(refs, self._stores.catalogue(survey))
+        parts = self._stores.catalogue() if survey is None else self._stores.parts_to_plan_with(survey)
+        return namesakes(refs, parts)
 
     def parts_named(self, text: str, survey: Survey | None = None) -> tuple[Part, ...]:
         """Return the parts that a person names in one line; raise ``InputFault`` where one cannot be told."""
@@ -601,7 +602,7 @@ class Workbench:
         """Return the steps that the work on a position is priced by; None where the survey gives work no price."""
         return None if survey.conversion.money.labour_rate_per_hour is None else self._steps()
 
-    def _checked_tables(self, survey: Survey, catalogue: CatalogueStore | None = None) -> RuleTables:
+    def _checked_tables(self, survey: Survey, catalogue: NumberedParts | None = None) -> RuleTables:
         """Return the rule tables of a survey whose jurisdiction, currency, agency and parts can be told.
 
         What the air agency of the survey asks for is among the rows of its jurisdiction.

@@ -23,7 +23,7 @@ from typing import Any, Final
 import numpy as np
 from numpy.typing import NDArray
 
-from spoutline.catalogue.part_records import port_from
+from spoutline.catalogue.part_assembly import port_from
 from spoutline.model.part import PartKind
 from spoutline.model.part_columns import (
     ENDS,
@@ -61,6 +61,10 @@ class ColumnFiles:
             return _read(whole, kind, fingerprint)
         except (OSError, ValueError, KeyError, TypeError, IndexError, struct.error):
             return None
+
+    def holds(self, kind: PartKind, fingerprint: str) -> bool:
+        """Say whether a file is kept for a kind in an edition of this content, sound or not."""
+        return self._path(kind, fingerprint).is_file()
 
     def write(self, fingerprint: str, columns: PartColumns) -> None:
         """Keep columns for the next time; where that is not possible nothing is kept."""

@@ -16,8 +16,9 @@ from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
 from spoutline.catalogue.families import FamilyDesk, with_family
 from spoutline.catalogue.list_store import PriceListDesk
+from spoutline.catalogue.part_assembly import Columns
 from spoutline.catalogue.part_files import keep_content
-from spoutline.catalogue.part_records import Columns, rows_of
+from spoutline.catalogue.part_records import rows_of
 from spoutline.catalogue.search_words import search_text
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.model.catalogue_entry import CatalogueEntry

@@ -11,18 +11,16 @@ from sqlalchemy import Connection, Engine, select
 
 from spoutline.catalogue.column_files import ColumnFiles
 from spoutline.catalogue.editions import OpenedEdition, held_by
-from spoutline.catalogue.part_records import port_from
+from spoutline.catalogue.part_assembly import IN_ONE_QUERY, port_from, stored_figures
 from spoutline.catalogue.schema import store_faults
 from spoutline.catalogue.tables import (
     FIGURE_TABLES,
-    IN_ONE_QUERY,
     WORD_TABLES,
     CatalogueTable,
     MaterialRow,
     PartRecord,
     PortRow,
     PriceRow,
-    stored_figures,
 )
 from spoutline.model.part import HANGING_KINDS, PartKind
 from spoutline.model.part_columns import LEAD_TIME, PRICE, STATUS, PartColumns, columns_from, figures_by_path

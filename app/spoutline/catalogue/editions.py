@@ -21,7 +21,7 @@ from spoutline.catalogue.tables import (
     PriceListRow,
     PriceRow,
 )
-from spoutline.model.catalogue_edition import CatalogueEdition
+from spoutline.model.catalogue_edition import CatalogueEdition, folded_catalogue_name
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,4 +103,4 @@ def catalogue_row(connection: Connection, name: str) -> CatalogueKey | None:
 
 def folded(name: str) -> str:
     """Return a catalogue's name as it is compared."""
-    return name.strip().casefold()
+    return folded_catalogue_name(name)

@@ -10,7 +10,8 @@ from sqlalchemy import Engine
 
 from spoutline.database import faults
 from spoutline.database.engine import shown_url, url_of
-from spoutline.database.migration import Schema, newest_revision
+from spoutline.database.migration import Schema
+from spoutline.database.revisions import newest_revision
 
 _MIGRATIONS = Path(__file__).parent / "migrations"
 CATALOGUE_SCHEMA: Final = Schema(

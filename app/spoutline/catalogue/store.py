@@ -19,9 +19,10 @@ from spoutline.catalogue.editions import OpenedEdition, currencies_of, held_by
 from spoutline.catalogue.entry_search import find_entries
 from spoutline.catalogue.list_store import lists_held
 from spoutline.catalogue.numbers import NumberIndex
+from spoutline.catalogue.part_assembly import IN_ONE_QUERY
 from spoutline.catalogue.part_records import load_parts
 from spoutline.catalogue.schema import store_faults
-from spoutline.catalogue.tables import IN_ONE_QUERY, ListingRow, PartRecord, SchemeRow
+from spoutline.catalogue.tables import ListingRow, PartRecord, SchemeRow
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.cross_reference import NumberTrace

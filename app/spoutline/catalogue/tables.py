@@ -29,21 +29,16 @@ from sqlalchemy.schema import SchemaItem
 from sqlalchemy.types import TypeEngine
 
 from spoutline.catalogue.entry_text import DIGEST_LENGTH
+from spoutline.catalogue.part_assembly import stored_figures
 from spoutline.model.catalogue_edition import CATALOGUE_NAME_LENGTH
-from spoutline.model.part_figures import PartFigure, figures_in
+from spoutline.model.part_figures import PartFigure
 from spoutline.model.part_identity import ITEM_NUMBER_LENGTH, MADE_UP_LENGTH, NUMBER_LENGTH
-from spoutline.model.port import Port
 
 WORD_LENGTH = 40  # values of the model's enumerations
 NAME_LENGTH = 200
 FAMILY_LENGTH = 120
 OPEN = 2_147_483_647  # the last edition of an entry that the draft still holds
 _SEARCHED = ("temperature_minimum_c", "temperature_maximum_c")
-
-
-def stored_figures(block: str) -> tuple[PartFigure, ...]:
-    """Return the figures of a block that are columns of its table."""
-    return tuple(figure for figure in figures_in(block) if not figure.many and figure.value_type is not Port)
 
 
 def _column(figure: PartFigure) -> Column[Any]:
@@ -345,8 +340,6 @@ class LabelClassRow(CatalogueTable, table="catalogue_label_class"):
     part_id: ColumnElement[int] = Column(Integer, ForeignKey("catalogue_part.id", ondelete="CASCADE"), primary_key=True)
     word: ColumnElement[str] = Column(String(WORD_LENGTH), primary_key=True)
 
-
-IN_ONE_QUERY = 10_000  # ids or numbers bound in one query: below the 32 766 values of SQLite
 
 # the figures of each table, one column each: those of every part, and what each kind adds
 FIGURE_TABLES: dict[str, type[CatalogueTable]] = {

@@ -14,13 +14,11 @@ import sqlite3
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from sqlalchemy import Engine, event
-from sqlalchemy.exc import DisconnectionError
-
 from spoutline.model.faults import StoreFault
 from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
+    from sqlalchemy import Engine
     from sqlalchemy.engine.interfaces import DBAPIConnection
     from sqlalchemy.pool import ConnectionPoolEntry, PoolProxiedConnection
 
@@ -94,6 +92,9 @@ def _move_if_free(part: Path, path: Path) -> None:
 
 def watch_file(engine: Engine) -> None:
     """Let ``engine`` use a connection only while its file lies where it was opened."""
+    from sqlalchemy import event
+    from sqlalchemy.exc import DisconnectionError
+
     path = watched_path(engine)
     if path is None:
         return

@@ -103,8 +103,3 @@ class Schema:
     @property
     def _note_name(self) -> str:
         return f"{self.version_table} written by"
-
-
-def newest_revision(migrations: Path) -> str:
-    """Return the newest revision of scripts that are named after theirs, as ``book_0001_surveys.py``."""
-    return "_".join(max(script.stem for script in (migrations / "versions").glob("*_*_*.py")).split("_")[:2])

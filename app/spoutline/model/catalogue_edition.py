@@ -19,6 +19,11 @@ _DRAFT: Final = "draft"
 _NAME: Final = re.compile(r"[^\W_](?:[\w &().,+-]*[\w).])?")
 
 
+def folded_catalogue_name(name: str) -> str:
+    """Return a catalogue's name as it is compared: capitals do not count."""
+    return name.strip().casefold()
+
+
 @dataclass(frozen=True, slots=True)
 class EditionRef:
     """A catalogue, and which of its editions: a number, the draft, or the newest published one where neither is said.
