@@ -77,7 +77,9 @@ class PlanMemo:
                 self._plans[asked] = really(position, site, context, **options)
             _may_go_on(context)
             plan = self._plans[asked]
-            return plan if plan.position == position else relabelled(plan, position)
+            return (
+                plan if plan.position is position else relabelled(plan, position)
+            )  # an equal one may be answered less
 
         really_by_stages = module.plan_stages
 

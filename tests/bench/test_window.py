@@ -1,9 +1,9 @@
 """First paint, first drawing, an edit and its new drawing, and what keeps the window from its loop of events.
 
-The work of an edit is the processor time of the whole program until its drawing is painted, other machines' load aside.
-
-Run on request, with a screen: ``xvfb-run -a pytest tests/bench/test_window.py -p no:xdist -s``. The figures are
-measured, never asserted; ``tests/gui/test_block_detector.py`` shows that the detector sees a block of 100 ms.
+Run on request, with a screen: ``xvfb-run -a pytest tests/bench/test_window.py -p no:xdist -s``. The first start, which
+puts a survey into the book and keeps the columns of the catalogue, is not measured. Times are told by the clock and as
+work of the processor, which tells more on a busy machine. The figures are measured, never asserted;
+``tests/gui/test_block_detector.py`` shows that the detector sees a block of 100 ms.
 """
 
 from __future__ import annotations
@@ -24,15 +24,17 @@ ROUNDS = 5
 SHOWN = 8  # blocks named
 
 
-def started_once(folder: Path, database: Path) -> dict[str, Any]:
-    """Start the window in a process of its own over a copy of the compiled catalogue; return what it measured."""
-    own = Path(shutil.copy(database, folder / "own.sqlite3"))
+def started_once(folder: Path, own: Path, *demo: str) -> dict[str, Any]:
+    """Start the window over a book in a process of its own; return what it measured."""
     tests = Path(__file__).parents[1]
     environment = os.environ | {"HOME": str(folder), "PYTHONPATH": str(tests)}
     environment.pop("QT_QPA_PLATFORM", None)  # tests run without a screen; here it is the matter
     environment |= {f"XDG_{name}_HOME": str(folder / name) for name in ("CONFIG", "DATA", "STATE", "CACHE")}
     command = [sys.executable, str(tests / "bench" / "window_run.py"), str(own), str(folder / "profiles")]
-    done = subprocess.run([*command, str(time.time())], env=environment, capture_output=True, text=True, check=False)
+    environment.pop("PYTHONDONTWRITEBYTECODE", None)  # an installed program is compiled
+    done = subprocess.run(
+        [*command, str(time.time()), *demo], env=environment, capture_output=True, text=True, check=False
+    )
     assert done.returncode == 0, done.stderr
     found: dict[str, Any] = json.loads(done.stdout.splitlines()[-1])
     return found
@@ -41,13 +43,15 @@ def started_once(folder: Path, database: Path) -> dict[str, Any]:
 def test_the_window_comes_up_and_follows_edits(
     database_to_copy: Path, tmp_path_factory: pytest.TempPathFactory
 ) -> None:
-    runs = [started_once(tmp_path_factory.mktemp("start"), database_to_copy) for _ in range(ROUNDS)]
+    folder = tmp_path_factory.mktemp("start")
+    own = Path(shutil.copy(database_to_copy, folder / "own.sqlite3"))
+    started_once(folder, own, "small_town")
+    runs = [started_once(folder, own) for _ in range(ROUNDS)]
     print()
-    for name in ("first_paint_s", "first_drawing_s", "edit_s", "edit_work_s"):
-        found = [run[name] * 1000 for run in runs]
-        print(
-            f"{name.removesuffix('_s').replace('_', ' ')}: {statistics.median(found):.0f} ms, least {min(found):.0f} ms"
-        )
+    for name in ("first_paint", "first_drawing", "edit"):
+        found, work = ([run[name + ending] * 1000 for run in runs] for ending in ("_s", "_work_s"))
+        told = f"{name.replace('_', ' ')}: {statistics.median(found):.0f} ms, least {min(found):.0f} ms"
+        print(f"{told}; work {statistics.median(work):.0f} ms, least {min(work):.0f} ms")
     for phase in ("opening", "editing"):
         blocks = [block for run in runs for block in run[phase]]
         print(f"{phase}: {len(blocks) / ROUNDS:.1f} blocks over 30 ms a run")

@@ -1,10 +1,12 @@
 """One start of the window and some edits in it, measured from inside; prints the figures as JSON.
 
-``python window_run.py DATABASE PROFILES STARTED``: STARTED is the time (``time.time``) at which the process began.
+``python window_run.py DATABASE PROFILES STARTED [DEMO]``: STARTED is the time (``time.time``) at which the process
+began. The window shows the survey that was open last, or the ready one that DEMO names.
 """
 
 from __future__ import annotations
 
+import gc
 import json
 import sys
 import time
@@ -31,7 +33,7 @@ class DrawingClock(QObject):
 
     def __init__(self, app: QApplication) -> None:
         super().__init__()
-        self.first_paint = 0.0
+        self.first_paint = self.first_worked = 0.0
         self.drawn = self.worked = 0.0
         self.shown: object | None = None
         app.installEventFilter(self)
@@ -39,7 +41,8 @@ class DrawingClock(QObject):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  (Qt's name)
         """Qt: note a paint; nothing is kept from anybody."""
         if event.type() is QEvent.Type.Paint:
-            self.first_paint = self.first_paint or time.time()
+            if not self.first_paint:
+                self.first_paint, self.first_worked = time.time(), time.process_time()
             if type(watched).__name__ == "DrawingView":
                 drawing, stale = getattr(watched, "drawing", None), getattr(watched, "is_stale", False)
                 if drawing is not None and not stale and drawing is not self.shown:
@@ -47,14 +50,20 @@ class DrawingClock(QObject):
         return False
 
 
-def main(database: str, profiles: str, started: float) -> None:
+def main(database: str, profiles: str, started: float, demo: str = "") -> None:
+    gc.disable()  # as the program does while its window loads
+    from spoutline.gui.plain_imports import leave_sources_unread
+
+    leave_sources_unread()
     from spoutline.bootstrap import Settings, open_workbench
     from spoutline.bootstrap.demos import demo_survey
+    from spoutline.gui.collection import FIRST_LOOK_MS, WindowCollector
     from spoutline.gui.window.start import ShownWindow
     from spoutline.model.language import Language
 
     app = QApplication(sys.argv[:1])
-    clock, survey = DrawingClock(app), demo_survey("small_town")
+    clock, survey = DrawingClock(app), demo_survey(demo) if demo else None
+    collector = WindowCollector(app, FIRST_LOOK_MS)
     edits: list[float] = []
     works: list[float] = []
     with BlockDetector() as opening:
@@ -64,7 +73,7 @@ def main(database: str, profiles: str, started: float) -> None:
             Language.ENGLISH,
         )
         _wait(lambda: _is_planned(shown) and clock.drawn > 0)
-    first_paint, first_drawing = clock.first_paint - started, clock.drawn - started
+    first_paint, first_drawing, drawn_work = clock.first_paint - started, clock.drawn - started, clock.worked
     with BlockDetector() as editing:
         for number in range(1, EDITS + 1):
             before, began, worked = clock.shown, time.time(), time.process_time()
@@ -78,6 +87,8 @@ def main(database: str, profiles: str, started: float) -> None:
             {
                 "first_paint_s": first_paint,
                 "first_drawing_s": first_drawing,
+                "first_paint_work_s": clock.first_worked,
+                "first_drawing_work_s": drawn_work,
                 "edit_s": sorted(edits)[len(edits) // 2],
                 "edit_work_s": sorted(works)[len(works) // 2],
                 "opening": [[one.seconds, one.work_s, one.where] for one in opening.blocks],
@@ -87,6 +98,7 @@ def main(database: str, profiles: str, started: float) -> None:
     )
     shown.window.close()
     shown.opening.close()
+    collector.stop()
 
 
 def _workplace(shown: ShownWindow) -> Workplace | None:
@@ -131,4 +143,4 @@ def _wait(until: Callable[[], bool]) -> None:
 
 
 if __name__ == "__main__":
-    main(sys.argv[1], sys.argv[2], float(sys.argv[3]))
+    main(sys.argv[1], sys.argv[2], float(sys.argv[3]), *sys.argv[4:])

@@ -65,7 +65,7 @@ def test_a_plan_loads_nothing_that_it_does_not_use(shared_database: Path) -> Non
     survey = demo_folder() / "small_town.json"
     done = subprocess.run([*command, str(survey)], capture_output=True, text=True, check=True)
     loaded = loaded_by(done)
-    assert "sqlalchemy" in loaded
+    assert "spoutline.planning.refit.station_plan" in loaded
     assert loaded.isdisjoint(unused), loaded & set(unused)
 
 
