@@ -23,8 +23,8 @@ from spoutline.documents.bill import bill_pdf
 from spoutline.documents.content.bill_content import bill_content
 from spoutline.documents.content.blocks import NumberedLine, Worked
 from spoutline.documents.pdf.fonts import REGULAR, markup, printable, register_fonts
+from spoutline.documents.pdf.formulas import formula_markup
 from spoutline.documents.pdf.render import pdf_bytes
-from spoutline.documents.pdf.setting import formula_markup
 from spoutline.explain.plan.texts import WorkedText
 from spoutline.model.plan import SitePlan
 from spoutline.units.accepted import UnitSystem

@@ -11,6 +11,7 @@ from spoutline.documents.content.blocks import Alignment, Column, Row, Table
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.column_widths import column_widths
 from spoutline.documents.pdf.fonts import register_fonts
+from spoutline.documents.pdf.row_table import RowTable
 from spoutline.documents.pdf.setting import set_blocks
 
 WIDTH = 480.0
@@ -56,8 +57,23 @@ def test_no_row_is_left_alone_at_either_end_of_a_page(rows: int, words: int) -> 
     block = Table((Column("Number", 1.0), Column("Why", 3.0)), tuple(Row((str(n), text)) for n in range(rows)))
     (table,) = tuple(set_blocks((block,), WIDTH))
     whole = table.wrap(WIDTH, 10_000)[1]
-    heights = list(table._rowHeights)
-    for height in (whole - 1, whole - heights[-1], heights[0] + heights[1] + 1):
+    assert isinstance(table, RowTable)
+    first, last = table.head.height + table.rows[0].height, table.rows[-1].height
+    for height in (whole - 1, whole - last, first + 1):
         parts = table.split(WIDTH, height)
-        body = [len(part._cellvalues) - 1 for part in parts]  # each part repeats the titles
+        body = [len(part.rows) for part in parts]
         assert not parts or all(count >= 2 for count in body), (height, body)
+
+
+def test_a_cell_longer_than_a_page_goes_on_on_the_next_with_no_word_lost() -> None:
+    words = [f"word{number}" for number in range(3000)]
+    block = Table((Column("Number", 1.0), Column("Why", 1.0)), (Row(("1", " ".join(words))), Row(("2", "short"))))
+    (table,) = tuple(set_blocks((block,), WIDTH))
+    told: list[str] = []
+    while table is not None:
+        parts = table.split(WIDTH, styles.TEXT_HEIGHT_LEAST)
+        assert parts, "a table that cannot be parted never ends"
+        assert parts[0].height <= styles.TEXT_HEIGHT_LEAST + 0.01
+        told += [line for row in parts[0].rows for _, cell in row.cells for line in cell.lines]
+        table = parts[1] if len(parts) > 1 else None
+    assert " ".join(told).split() == ["1", *words, "2", "short"]

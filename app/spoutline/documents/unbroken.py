@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
 from spoutline.units.accepted import SHOWN
@@ -15,6 +16,7 @@ _UNIT_BEHIND: Final = rf"(?:{'|'.join(map(re.escape, _UNITS))})(?![\w/²³·])"
 _FIGURE: Final = re.compile(rf"(?<=\d) (?={_UNIT_BEHIND}|\d+/\d+ in(?!\w))")
 
 
+@lru_cache(maxsize=8192)  # a large bill says the same few texts in many cells
 def unbroken(text: str) -> str:
     """Return ``text`` with a no-break space between each figure and its unit, so that no line ends between the two."""
     return _FIGURE.sub(_NO_BREAK, text)

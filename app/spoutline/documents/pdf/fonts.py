@@ -47,9 +47,14 @@ def markup(text: str) -> str:
     """Return user text for a place that reads markup: printable characters only, markup signs escaped.
 
     A figure keeps its unit on its line.
-    Every text that enters a paragraph passes here, and nowhere else.
+    Every text that enters a paragraph passes here, or through ``shown``.
     """
-    return escape(unbroken(printable(text))).replace("\n", "<br/>")
+    return escape(shown(text)).replace("\n", "<br/>")
+
+
+def shown(text: str) -> str:
+    """Return user text as words for the page, outside markup: printable, each figure on one line with its unit."""
+    return unbroken(printable(text))
 
 
 def printable(text: str) -> str:

@@ -18,10 +18,9 @@ from reportlab.platypus import Flowable
 from reportlab.platypus import Paragraph as _Paragraph
 
 from spoutline.documents.content.blocks import Link
-from spoutline.documents.pdf.fonts import printable
+from spoutline.documents.pdf.fonts import shown
 from spoutline.documents.pdf.scripts import Ink, SetLine, Sign, broken, has_other, line_of
 from spoutline.documents.pdf.styles import ACCENT
-from spoutline.documents.unbroken import unbroken
 
 _MARKUP = frozenset("<&\n\r\t")
 
@@ -39,7 +38,7 @@ class Paragraph(_Paragraph):  # type: ignore[misc]
         super().__init__(text, style, **options)
         other = has_other("".join(str(getattr(one, "text", "")) for one in self.frags))
         self._lines = _ScriptLines(self) if other else None
-        self._words = text if plain and not other and not self.bulletText and _is_simple(style) else None
+        self._words = text if plain and not other and not self.bulletText and is_simple(style) else None
         self._is_one_line = False
 
     def wrap(self, width_pt: float, height_pt: float) -> tuple[float, float]:
@@ -106,7 +105,7 @@ def linked_paragraph(pieces: Iterable[tuple[str, Link | None]], style: Paragraph
     """Return pieces of text, some of them links, as one paragraph; nothing in them is read as markup."""
     runs = []
     for number, (text, link) in enumerate(pieces):
-        run = _run(style).clone(text=unbroken(printable(text)))
+        run = _run(style).clone(text=shown(text))
         if link is not None:
             run.textColor, run.link = ACCENT, [(number, f"#{link.anchor}")]
         runs.append(run)
@@ -187,7 +186,7 @@ def _is_plain(text: str) -> bool:
 
 
 @lru_cache(maxsize=128)
-def _is_simple(style: ParagraphStyle) -> bool:
+def is_simple(style: ParagraphStyle) -> bool:
     """Say whether a style asks for nothing but a font, a colour and a side."""
     plain = style.backColor is None and not style.borderWidth and style.wordWrap is None and not style.textTransform
     return plain and style.alignment in (TA_LEFT, TA_CENTER, TA_RIGHT)

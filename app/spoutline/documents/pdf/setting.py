@@ -3,27 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from typing import Any, Final
 
-from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfbase.pdfmetrics import stringWidth
 from reportlab.platypus import CondPageBreak, Flowable, KeepTogether, Spacer, Table, TableStyle
 from reportlab.platypus import PageBreak as NextPage
 
 from spoutline.documents.content import blocks
-from spoutline.documents.content.blocks import Alignment, Emphasis
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.caution_sheet import caution_sheet
-from spoutline.documents.pdf.column_widths import column_widths
 from spoutline.documents.pdf.fields import form_table
 from spoutline.documents.pdf.figure import FigureFlowable
 from spoutline.documents.pdf.fonts import REGULAR, markup
+from spoutline.documents.pdf.formulas import formula_markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
-from spoutline.documents.pdf.paragraphs import Paragraph, linked_paragraph
+from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.photo import photo, photo_row
+from spoutline.documents.pdf.row_table import RowTable
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
-from spoutline.documents.text_forms import FORMULA_INDEX, FORMULA_POWER
+from spoutline.documents.pdf.tables import set_table
 from spoutline.explain.plan.texts import WorkedText
 
 # a table names its own font on the page even where every cell is a paragraph
@@ -42,23 +40,9 @@ _WORKED_RULES: Final[tuple[tuple[Any, ...], ...]] = (
     ("TOPPADDING", (0, 0), (-1, -1), 0.8),
     ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6),
 )
-# points; small and near the base line, so that an index never reaches the line below, nor a power the one above
-_INDEX_SET: Final = 'rise="1.7" size="5.2"'
-_POWER_SET: Final = 'rise="2.8" size="5.2"'
 _NEEDED_BELOW_HEADING: Final = 70.0  # a heading this near the foot goes to the next page
 _HEADING_HEIGHT: Final = 34.0  # a section's heading with the room around it
-_ROWS_TOGETHER: Final = 2  # rows that stay with the column titles, and with the last row
-# neither the first nor the last rows, a total among them, stand alone on a page
-_ENDS_TOGETHER: Final = (
-    ("NOSPLIT", (0, 0), (-1, _ROWS_TOGETHER)),
-    ("NOSPLIT", (0, -1 - _ROWS_TOGETHER), (-1, -1)),
-)
 _ROOM_ABOVE_CHAPTER: Final = 22.0
-_LEAST_FOLDED: Final = 6  # rows of a narrow table that is worth setting in two
-_FOLD_GAP: Final = 14.0
-_SHORT_CELL: Final = 120  # characters; rows of longer cells may fill a page together, so they are measured first
-_ENDS_SHARE: Final = 0.5  # of a page: rows that are higher together are left to break
-_MOST_MEASURED: Final = 60  # rows of a table that is measured before it is set
 _LAST_CAUTIONS: Final = 3
 _CAUTION_GAP: Final = 7.0
 _SIGNAL_PADDING: Final = 15.0  # points beside a signal word
@@ -77,12 +61,12 @@ class OutlineHeading(Paragraph):
 
 def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flowable]:
     """Return the flowables of ``content`` for a frame of ``width_pt`` points; a heading stays with what it heads."""
-    measured: Table | None = None  # set already, to know the room that the heading above needs
+    measured: RowTable | None = None  # set already, to know the room that the heading above needs
     for number, block in enumerate(content):
         following = content[number + 1] if number + 1 < len(content) else None
         table, measured = measured, None
         if isinstance(block, blocks.Heading) and block.level > 1:
-            measured = _table(following, width_pt) if isinstance(following, blocks.Table) else None
+            measured = set_table(following, width_pt) if isinstance(following, blocks.Table) else None
             behind = content[number + 2] if number + 2 < len(content) else None
             note = _note_height(following, behind, width_pt) if isinstance(following, blocks.Table) else 0.0
             yield CondPageBreak(_room_below_heading(following, measured, width_pt) + note)
@@ -90,7 +74,9 @@ def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flo
             last = [one for one in content[number : number + _LAST_CAUTIONS] if isinstance(one, blocks.CautionNote)]
             yield CondPageBreak(sum(_height(_caution_table(one, width_pt), width_pt) + _CAUTION_GAP for one in last))
         if isinstance(block, blocks.Table) and (table is not None or _has_note(block, following)):
-            yield from _whole_table(block, table or _table(block, width_pt), _note_height(block, following, width_pt))
+            yield from _whole_table(
+                block, table or set_table(block, width_pt), _note_height(block, following, width_pt)
+            )
         elif isinstance(block, blocks.PageBreak) and block.opening:
             yield CondPageBreak(_opening_height(content[number + 1 : number + 1 + block.opening], width_pt))
         elif isinstance(block, blocks.Heading) and number and _may_go_on(content[number - 1]):
@@ -101,7 +87,7 @@ def set_blocks(content: Sequence[blocks.Block], width_pt: float) -> Iterator[Flo
             yield from _set_block(block, width_pt)
 
 
-def _room_below_heading(following: blocks.Block | None, table: Table | None, width_pt: float) -> float:
+def _room_below_heading(following: blocks.Block | None, table: RowTable | None, width_pt: float) -> float:
     """Return the room that a heading needs with the start of what it heads; ``table`` is that, where it is one."""
     if isinstance(following, blocks.Figure):
         return FigureFlowable(following, width_pt).least_height_pt + _NEEDED_BELOW_HEADING
@@ -133,20 +119,18 @@ def _note_height(block: blocks.Table, following: blocks.Block | None, width_pt: 
     return _height(Paragraph(markup(following.text), style), width_pt) + float(style.spaceBefore)
 
 
-def _whole_table(block: blocks.Table, table: Table, note_pt: float = 0.0) -> Iterator[Flowable]:
+def _whole_table(block: blocks.Table, table: RowTable, note_pt: float = 0.0) -> Iterator[Flowable]:
     """Return a table with what keeps it in one piece, and with its note, where it is to stay so."""
     if block.whole:
         yield CondPageBreak(_unbroken_height(block, table) + note_pt)
     yield table
 
 
-def _unbroken_height(block: blocks.Table, table: Table) -> float:
+def _unbroken_height(block: blocks.Table, table: RowTable) -> float:
     """Return the height of what must stay together at the start of a table: all of it, or its first rows."""
-    width = sum(table._colWidths)
-    height = _height(table, width)
-    if block.whole and height <= styles.TEXT_HEIGHT_LEAST - _HEADING_HEIGHT:
-        return height
-    return float(sum(table._rowHeights[: 1 + _ROWS_TOGETHER]))
+    if block.whole and table.height <= styles.TEXT_HEIGHT_LEAST - _HEADING_HEIGHT:
+        return table.height
+    return table.opening_height
 
 
 def _height(flowable: Flowable, width_pt: float) -> float:
@@ -173,7 +157,7 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
         case blocks.KeyValues():
             yield _key_values(block, width_pt)
         case blocks.Table():
-            yield from _whole_table(block, _table(block, width_pt))
+            yield from _whole_table(block, set_table(block, width_pt))
         case blocks.Figure():
             yield FigureFlowable(block, width_pt)
         case blocks.Worked():
@@ -235,12 +219,6 @@ def _set_special_block(block: blocks.SpecialBlock, width_pt: float) -> Iterator[
             yield photo_row(block, width_pt)
 
 
-def formula_markup(text: str) -> str:
-    """Return a formula with raised powers and lowered indices, escaped."""
-    lowered = FORMULA_INDEX.sub(rf"\1<sub {_INDEX_SET}>\2</sub>", markup(text))
-    return FORMULA_POWER.sub(rf"<super {_POWER_SET}>\1</super>", lowered)
-
-
 def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
     rows = [
         [Paragraph(markup(row.label), styles.LABEL), Paragraph(markup(row.text), styles.VALUE)] for row in block.rows
@@ -255,101 +233,6 @@ def _key_values(block: blocks.KeyValues, width_pt: float) -> Flowable:
     ]
     # notes and addresses may be longer than a page
     return Table(rows, colWidths=widths, style=TableStyle(style), hAlign="LEFT", splitInRow=1)
-
-
-def _table(block: blocks.Table, width_pt: float) -> Table:
-    if block.folded and len(block.rows) >= _LEAST_FOLDED:
-        return _folded(block, width_pt)
-    widths, setting = column_widths(block, width_pt), styles.table_setting(block)
-    head, body = _head(block), [_row(row, block.columns, setting) for row in block.rows]
-    table = Table([head, *body], colWidths=widths, repeatRows=1, style=TableStyle(_table_rules(block)), hAlign="LEFT")
-    if len(block.rows) >= _ROWS_TOGETHER and _may_keep_ends(block, table, width_pt):
-        table.setStyle(TableStyle(_ENDS_TOGETHER))
-    return _measured(table, width_pt)
-
-
-def _measured(table: Table, width_pt: float) -> Table:
-    """Return a table that knows the heights of its rows, so that its parts on the pages are not measured again."""
-    table.wrap(width_pt, _ENDLESS)
-    table._argH = list(table._rowHeights)
-    return table
-
-
-def _folded(block: blocks.Table, width_pt: float) -> Table:
-    """Return a narrow table with two rows beside each other; a last odd one stands alone."""
-    widths, setting = column_widths(block, (width_pt - _FOLD_GAP) / 2), styles.table_setting(block)
-    rows = [_row(row, block.columns, setting) for row in block.rows]
-    empty: list[Any] = [""] * len(block.columns)
-    pairs = zip(rows[::2], [*rows[1::2], empty], strict=False)
-    body = [[*left, "", *right] for left, right in pairs]
-    rules = [*_table_rules(replace(block, rows=())), ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE)]
-    # empty cells are no paragraphs: they take the height that the table names
-    rules.append(("LEADING", (0, 0), (-1, -1), 1))
-    return Table(
-        [[*_head(block), "", *_head(block)], *body],
-        colWidths=[*widths, _FOLD_GAP, *widths],
-        repeatRows=1,
-        style=TableStyle([*rules, *_ENDS_TOGETHER]),
-        hAlign="LEFT",
-    )
-
-
-def _head(block: blocks.Table) -> list[Any]:
-    return [Paragraph(_formed(column.title, column), styles.HEAD_CELLS[column.alignment]) for column in block.columns]
-
-
-def _row(row: blocks.Row, columns: Sequence[blocks.Column], setting: styles.TableSetting) -> list[Any]:
-    styled = _cells(row.emphasis, setting)
-    cells = [Paragraph(_formed(row.cells[at], column), styled[column.alignment]) for at, column in enumerate(columns)]
-    if row.links:
-        cells[row.linked] = linked_paragraph(row.linked_pieces(), styled[columns[row.linked].alignment])
-    return cells
-
-
-def _formed(text: str, column: blocks.Column) -> str:
-    return formula_markup(text) if column.formula else markup(text)
-
-
-def _may_keep_ends(block: blocks.Table, table: Table, width_pt: float) -> bool:
-    """Say whether the rows that stay together at both ends leave room on a page; long cells are measured for that."""
-    ends = (*block.rows[:_ROWS_TOGETHER], *block.rows[-1 - _ROWS_TOGETHER :])
-    if all(len(cell) <= _SHORT_CELL for row in ends for cell in row.cells):
-        return True
-    if len(block.rows) > _MOST_MEASURED:
-        return False
-    _height(table, width_pt)
-    heights = table._rowHeights
-    most = styles.TEXT_HEIGHT_LEAST * _ENDS_SHARE
-    return bool(sum(heights[: 1 + _ROWS_TOGETHER]) <= most and sum(heights[-1 - _ROWS_TOGETHER :]) <= most)
-
-
-def _cells(emphasis: Emphasis, setting: styles.TableSetting) -> dict[Alignment, ParagraphStyle]:
-    if emphasis is Emphasis.TOTAL:
-        return setting.strong
-    return setting.fault if emphasis is Emphasis.FAULT else setting.plain
-
-
-def _table_rules(block: blocks.Table) -> list[tuple[Any, ...]]:
-    setting = styles.table_setting(block)
-    rules: list[tuple[Any, ...]] = [
-        _NO_OTHER_FONT,
-        ("VALIGN", (0, 0), (-1, -1), "TOP"),
-        ("VALIGN", (0, 0), (-1, 0), "BOTTOM"),
-        ("LINEBELOW", (0, 0), (-1, 0), 0.9, styles.BLACK),
-        ("LINEBELOW", (0, 1), (-1, -1), 0.3, styles.RULE),
-        ("TOPPADDING", (0, 0), (-1, -1), setting.above_pt),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), setting.below_pt),
-        ("LEFTPADDING", (0, 0), (-1, -1), setting.left_pt),
-        ("RIGHTPADDING", (0, 0), (-1, -1), 3),
-        ("LEFTPADDING", (0, 0), (0, -1), 0),
-        ("RIGHTPADDING", (-1, 0), (-1, -1), 0),
-    ]
-    for number, row in enumerate(block.rows, start=1):
-        if row.emphasis is Emphasis.TOTAL:
-            rules.append(("LINEABOVE", (0, number), (-1, number), 0.9, styles.BLACK))
-            first_filled = next((at for at, cell in enumerate(row.cells[1:], start=1) if cell), 1)
-            rules.append(("SPAN", (0, number), (first_filled - 1, number)))
-    return rules
 
 
 def _worked(block: blocks.Worked, width_pt: float) -> Iterator[Flowable]:
