@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from types import MappingProxyType
 
 from documents.html_reading import Element, page_of
 
 _CALCULATION = re.compile(r"B(\d+) (.+)")
 _GROUPS = re.compile(r"G(\d+)(?:–(\d+))?")
+_LIST = re.compile(r"\bC\d+\b")
 _FIGURE = re.compile(r"([^\s=][^=]*?) = ([^=]+?)(?:, (?=[^=]+ = )|\.?$)")
 
 
@@ -31,9 +33,10 @@ class Calculation:
     results: list[tuple[set[int], tuple[str, ...]]] = field(default_factory=list)
 
 
-def groups_in(text: str) -> set[int]:
-    """Return the numbers of the groups that a text names, ranges in full."""
-    return {number for first, last in _GROUPS.findall(text) for number in range(int(first), int(last or first) + 1)}
+def groups_in(text: str, lists: Mapping[str, str] = MappingProxyType({})) -> set[int]:
+    """Return the numbers of the groups that a text names, ranges in full, long lists by their mark."""
+    told = _LIST.sub(lambda match: lists.get(match[0], match[0]), text)
+    return {number for first, last in _GROUPS.findall(told) for number in range(int(first), int(last or first) + 1)}
 
 
 def calculations_of(content: bytes) -> dict[str, Calculation]:
@@ -42,6 +45,7 @@ def calculations_of(content: bytes) -> dict[str, Calculation]:
     told: dict[int, Line] = {}
     now: Calculation | None = None
     shared: dict[str, str] = {}
+    lists: dict[str, str] = {}
     titles: list[str] = []
     for element in _told(content):
         text = " ".join(element.text.replace("\N{NO-BREAK SPACE}", " ").split())
@@ -50,23 +54,24 @@ def calculations_of(content: bytes) -> dict[str, Calculation]:
             now = found.setdefault(element.attributes["id"], Calculation(match[2])) if match else None
             shared = {}
         elif now is None:
-            continue
+            if element.tag == "tr" and _LIST.fullmatch(element.cells[0]):
+                lists[element.cells[0]] = element.cells[1]
         elif element.tag == "li":
             now.formulas.append(text)
             shared = {}
         elif element.tag == "p" and text.startswith("Told before"):
-            now.lines.extend(_again(text, told))
+            now.lines.extend(_again(text, told, lists))
         elif element.tag == "p":
             shared = figures_in(text.partition("In every line ")[2])
         elif element.tag == "thead":
             titles = element.cells
         elif titles[0] == "No.":
             number, groups, *cells = element.cells
-            line = told[int(number)] = Line(groups_in(groups), {**shared, **_figures(titles[2:], cells)})
+            line = told[int(number)] = Line(groups_in(groups, lists), {**shared, **_figures(titles[2:], cells)})
             now.lines.append(line)
         else:
             groups, *cells = element.cells
-            now.results.append((groups_in(groups), tuple(cells)))
+            now.results.append((groups_in(groups, lists), tuple(cells)))
             shared = {}
     return found
 
@@ -86,12 +91,12 @@ def _figures(titles: list[str], cells: list[str]) -> dict[str, str]:
     return found
 
 
-def _again(text: str, told: dict[int, Line]) -> Iterator[Line]:
+def _again(text: str, told: dict[int, Line], lists: Mapping[str, str]) -> Iterator[Line]:
     """Yield the lines told before, each for the groups that stand behind it in parentheses."""
     for numbers, groups in re.findall(r"([\d–, ]+) \(([^)]*)\)", text):
         for first, last in re.findall(r"(\d+)(?:–(\d+))?", numbers):
             for number in range(int(first), int(last or first) + 1):
-                yield Line(groups_in(groups), told[number].figures)
+                yield Line(groups_in(groups, lists), told[number].figures)
 
 
 @dataclass

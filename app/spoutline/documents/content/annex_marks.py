@@ -1,10 +1,13 @@
-"""The marks by which a bill refers to groups of like positions (G1, G2 …) and to calculations (B1, B2 …)."""
+"""The marks by which a bill refers to groups of like positions (G1, G2 …) and to calculations (B1, B2 …).
+
+A long list of groups, as a bill with many of them has in many places, has a mark too (C1, C2 …): it is told once.
+"""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
 
 from spoutline.documents.content.blocks import Link
 from spoutline.documents.content.grouping import LikePositions
@@ -14,15 +17,36 @@ from spoutline.model.check import CheckId
 _GROUP_SIGN = "G"
 _CALCULATION_SIGN = "B"  # of annex B
 _GROUP = re.compile(rf"(?:{_GROUP_SIGN}|(?<=–))(\d+)")  # alone, or the end of a range
+_LIST_SIGN = "C"
+_LONGEST_LIST = 40  # signs of the marks of groups that stand where they are needed; more are a list with a mark
 _TOLD_BY_GROUP = 2  # groups whose calculations are read one after the other without repeating much
 
 
 @dataclass(frozen=True, slots=True)
+class GroupList:
+    """A long list of groups: its mark and anchor, and the marks of the groups with the links to their sections."""
+
+    mark: str
+    anchor: str
+    text: str
+    links: tuple[Link, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class AnnexMarks:
-    """Marks and anchors of ``groups``, counted from 0, and of the ``calculations`` that annex B tells."""
+    """Marks and anchors of ``groups``, counted from 0, and of the ``calculations`` that annex B tells.
+
+    The long lists of groups get their marks in the order in which they are first named.
+    """
 
     groups: tuple[LikePositions, ...]
     calculations: tuple[CheckId, ...]
+    _lists: dict[str, GroupList] = field(default_factory=dict, compare=False)
+
+    @property
+    def lists(self) -> tuple[GroupList, ...]:
+        """The long lists that were named so far."""
+        return tuple(self._lists.values())
 
     def group(self, number: int) -> str:
         """Return the mark of a group."""
@@ -33,10 +57,19 @@ class AnnexMarks:
         return _group_anchor(number + 1)
 
     def groups_told(self, numbers: Iterable[int]) -> tuple[str, tuple[Link, ...]]:
-        """Return the marks of groups as one text, ranges drawn together, and the links to their sections."""
+        """Return the marks of groups as one text, ranges drawn together, and the links to their sections.
+
+        More than a line holds are one mark, which leads to their list.
+        """
         text = number_ranges((number + 1 for number in numbers), _GROUP_SIGN)
-        links = (Link(found.start(), found.end(), _group_anchor(int(found[1]))) for found in _GROUP.finditer(text))
-        return text, tuple(links)
+        if len(text) <= _LONGEST_LIST:
+            return text, tuple(_group_links(text))
+        if text not in self._lists:
+            counted = len(self._lists) + 1
+            links = tuple(_group_links(text))
+            self._lists[text] = GroupList(f"{_LIST_SIGN}{counted}", f"groups{counted}", text, links)
+        named = self._lists[text]
+        return named.mark, (Link(0, len(named.mark), named.anchor),)
 
     def calculation(self, check_id: CheckId) -> str:
         """Return the mark of a calculation; empty where the annex does not tell it."""
@@ -77,6 +110,11 @@ def annex_marks(groups: Sequence[LikePositions]) -> AnnexMarks | None:
     if len(chosen) <= _TOLD_BY_GROUP or not worked:
         return None
     return AnnexMarks(tuple(groups), tuple(check_id for check_id in CheckId if check_id in worked))
+
+
+def _group_links(text: str) -> Iterator[Link]:
+    for found in _GROUP.finditer(text):
+        yield Link(found.start(), found.end(), _group_anchor(int(found[1])))
 
 
 def _group_anchor(counted: int) -> str:

@@ -20,6 +20,7 @@ from spoutline.documents.content.position_section import position_blocks
 from spoutline.documents.content.references import References
 from spoutline.documents.content.requirement_annex import requirement_blocks
 from spoutline.documents.content.site_sections import bill_title, found_blocks, found_in, site_blocks
+from spoutline.documents.content.told_before import ToldBefore
 from spoutline.documents.content.why_annex import why_blocks
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
@@ -57,9 +58,12 @@ def bill_content(
         site_blocks(site_plan, story, references, dated=dated, left_out=left_out, records=records)
     )
     marks = annex_marks(groups) if calculations else None
+    before = ToldBefore(story)
     for number, like in enumerate(groups):
         mark = None if marks is None else GroupMark(marks, number)
-        sheet = position_blocks(like, site.currency, story, references, mark, with_flow_curve=not calculations)
+        sheet = position_blocks(
+            like, site.currency, story, references, mark, before=before, with_flow_curve=not calculations
+        )
         told = (*islice(sheet, 2), *found_blocks(like.positions, found_in(records), story), *sheet)
         blocks.extend(told if marks is None else _closer(told))
     asked = requirement_blocks(groups, story, references, marks)
@@ -79,6 +83,6 @@ def _closer(content: Iterable[Block]) -> Iterator[Block]:
     """Yield blocks, their tables set closer, and the long ones free to go on on the next page: for many positions."""
     for block in content:
         if isinstance(block, Table):
-            yield replace(block, tight=True, whole=block.whole and len(block.rows) <= _MOST_ROWS_WHOLE)
+            yield replace(block, close=True, whole=block.whole and len(block.rows) <= _MOST_ROWS_WHOLE)
         else:
             yield block

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -63,12 +63,34 @@ class Heading:
 
 
 @dataclass(frozen=True, slots=True)
+class Link:
+    """The signs of a text from ``start`` to before ``end``, which lead to the heading or row that bears ``anchor``."""
+
+    start: int
+    end: int
+    anchor: str
+
+
+def linked_pieces(text: str, links: Iterable[Link]) -> Iterator[tuple[str, Link | None]]:
+    """Yield a text in pieces, each with the link that it is, or None; the links stand in their order."""
+    reached = 0
+    for link in links:
+        if link.start > reached:
+            yield text[reached : link.start], None
+        yield text[link.start : link.end], link
+        reached = link.end
+    if reached < len(text):
+        yield text[reached:], None
+
+
+@dataclass(frozen=True, slots=True)
 class Paragraph:
-    """Running text; the figures in a ``formula`` have symbols with lowered indices."""
+    """Running text; the figures in a ``formula`` have symbols with lowered indices, other texts may have ``links``."""
 
     text: str
     role: Role = Role.BODY
     formula: bool = False
+    links: tuple[Link, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,38 +121,28 @@ class Column:
 
 
 @dataclass(frozen=True, slots=True)
-class Link:
-    """The signs of a text from ``start`` to before ``end``, which lead to the heading that bears ``anchor``."""
-
-    start: int
-    end: int
-    anchor: str
-
-
-@dataclass(frozen=True, slots=True)
 class Row:
-    """Cells, one for each column. ``links`` are those of the cell in column ``linked``, in their order."""
+    """Cells, one for each column. ``links`` are those of the cell in column ``linked``, in their order.
+
+    ``anchor`` is the name by which links lead here; empty where none does. Rows of a folded table bear none.
+    """
 
     cells: tuple[str, ...]
     emphasis: Emphasis = Emphasis.NONE
     linked: int = 0
     links: tuple[Link, ...] = ()
+    anchor: str = ""
 
     def linked_pieces(self) -> Iterator[tuple[str, Link | None]]:
         """Yield the linked cell in pieces, each with the link that it is, or None."""
-        text, reached = self.cells[self.linked], 0
-        for link in self.links:
-            if link.start > reached:
-                yield text[reached : link.start], None
-            yield text[link.start : link.end], link
-            reached = link.end
-        if reached < len(text):
-            yield text[reached:], None
+        return linked_pieces(self.cells[self.linked], self.links)
 
 
 @dataclass(frozen=True, slots=True)
 class Table:
     """Rows under column titles, which repeat on every page; ``dense`` sets them closer, ``tight`` closer still.
+
+    ``close`` is for many rows that are read line by line: as close as tight ones, in letters as large as any table's.
 
     A ``whole`` table that fits on one page is not broken over two. A ``folded`` one is narrow: on a sheet its rows
     stand two beside each other, read across.
@@ -141,6 +153,7 @@ class Table:
     dense: bool = False
     whole: bool = False
     tight: bool = False
+    close: bool = False
     folded: bool = False
 
     def __post_init__(self) -> None:

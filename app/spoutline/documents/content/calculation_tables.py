@@ -41,14 +41,16 @@ _MANY_COLUMNS = 8
 
 def calculation_table_blocks(marks: AnnexMarks, story: Story, references: References) -> Iterator[Block]:
     """Return the annex: the groups and their flow curves, then calculation by calculation formulas, lines, results."""
+    curves = tuple(_flow_curves(marks, story))
+    teller = _Teller(marks, story, references)
+    calculations = [block for check_id in marks.calculations for block in teller.calculation(check_id)]
     yield PageBreak(unless_left=0.5)
     yield Heading(story.word(Word.ANNEX_CALCULATION), 1)
     yield Paragraph(story.word(Word.CALCULATION_TABLES_NOTE), Role.NOTE)
     yield _group_table(marks, story)
-    yield from _flow_curves(marks, story)
-    teller = _Teller(marks, story, references)
-    for check_id in marks.calculations:
-        yield from teller.calculation(check_id)
+    yield from _list_table(marks, story)  # of all lists that are named anywhere, so they were named before
+    yield from curves
+    yield from calculations
 
 
 def _group_table(marks: AnnexMarks, story: Story) -> Table:
@@ -58,7 +60,18 @@ def _group_table(marks: AnnexMarks, story: Story) -> Table:
         text, links = marks.groups_told((number,))
         labels = ", ".join(position.label for position in like.positions)
         rows.append(Row((text, labels), links=links))
-    return Table(columns, tuple(rows), dense=True)
+    return Table(columns, tuple(rows), close=True)
+
+
+def _list_table(marks: AnnexMarks, story: Story) -> Iterator[Block]:
+    """Return the long lists of groups; nothing where there are none."""
+    if not marks.lists:
+        return
+    yield Heading(story.word(Word.GROUP_LISTS), 2)
+    yield Paragraph(story.word(Word.GROUP_LISTS_NOTE), Role.NOTE)
+    columns = (Column(story.word(Word.GROUP_LIST), 0.6), Column(story.word(Word.GROUPS), 9.2))
+    rows = (Row((one.mark, one.text), linked=1, links=one.links, anchor=one.anchor) for one in marks.lists)
+    yield Table(columns, tuple(rows), close=True)
 
 
 def _flow_curves(marks: AnnexMarks, story: Story) -> Iterator[Block]:
@@ -124,7 +137,7 @@ class _Teller:
             table = StageTable(tuple(fresh), self._varying, self._story, self._references)
             numbers = number_ranges((self._formulas[formula] for formula in stage), _FORMULA_SIGN)
             named = "" if derived else self._story.phrases.fill("formulas_used", numbers=numbers)
-            if note := " ".join(filter(None, (named, table.in_every_line))):
+            if note := " ".join(filter(None, (named, _closed(table.remark), table.in_every_line))):
                 yield Paragraph(note, Role.NOTE, formula=True)
             yield self._table(table, fresh)
 
@@ -160,7 +173,7 @@ class _Teller:
         return Table(
             (*columns, *table.columns),
             tuple(rows),
-            tight=True,
+            close=True,
             folded=table.is_narrow_beside(sum(column.share for column in columns)),
         )
 
@@ -187,7 +200,11 @@ class _Teller:
             holding, links = self._marks.groups_told(groups)
             emphasis = Emphasis.FAULT if cells in faults else Emphasis.NONE
             rows.append(Row((holding, *cells), emphasis, links=links))
-        return Table(columns, tuple(rows), tight=True, whole=True)
+        return Table(columns, tuple(rows), close=True, whole=True)
+
+
+def _closed(remark: str) -> str:
+    return f"{remark.removesuffix('.')}." if remark else ""
 
 
 def _lines_of_formulas(told: Sequence[Sequence[WorkedLine]]) -> Mapping[str, Sequence[WorkedLine]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -20,13 +21,16 @@ class LikePositions:
 
 def like_positions(plans: Iterable[PositionPlan]) -> tuple[LikePositions, ...]:
     """Return ``plans`` in groups that differ in label, dispenser and notes alone, in order of their first."""
-    groups: list[tuple[Position, PositionPlan, list[Position]]] = []
+    groups: list[tuple[PositionPlan, list[Position]]] = []
+    by_question: dict[Position, list[int]] = defaultdict(list)  # what was found before, so that none asks all others
     for plan in plans:
-        question = same_question(plan.position)
-        for known, first, positions in groups:
-            if known == question and relabelled(first, plan.position) == plan:
+        asked_before = by_question[same_question(plan.position)]
+        for place in asked_before:
+            first, positions = groups[place]
+            if relabelled(first, plan.position) == plan:
                 positions.append(plan.position)
                 break
         else:
-            groups.append((question, plan, [plan.position]))
-    return tuple(LikePositions(first, tuple(positions)) for _, first, positions in groups)
+            asked_before.append(len(groups))
+            groups.append((plan, [plan.position]))
+    return tuple(LikePositions(first, tuple(positions)) for first, positions in groups)

@@ -24,6 +24,7 @@ from spoutline.documents.content.grouping import LikePositions
 from spoutline.documents.content.references import References
 from spoutline.documents.content.set_sections import alternative_blocks, check_blocks, joint_blocks, parts_blocks
 from spoutline.documents.content.site_sections import position_liquid
+from spoutline.documents.content.told_before import Section, ToldBefore
 from spoutline.documents.drawing.flow_chart import flow_chart
 from spoutline.documents.drawing.position import position_drawing
 from spoutline.documents.drawing.shapes import Drawing
@@ -43,7 +44,6 @@ _LABELS_BESIDE_MARK = 2
 _SIGNS_BESIDE_DRAWING = 800  # of the head of a position; a longer one stands above its drawing
 _HEAD_SHARE = 0.44  # of the width, beside a drawing
 _HEIGHT_BESIDE_HEAD_MM = 74.0
-_ROOM_FOR_SECTION = 0.4  # of a page: head and parts of a position
 _LABELS_IN_CELL = 2
 
 
@@ -54,21 +54,23 @@ def position_blocks(
     references: References,
     mark: GroupMark | None = None,
     *,
+    before: ToldBefore | None = None,
     with_flow_curve: bool = False,
 ) -> Iterator[Block]:
     """Return what is done at a position, and at all that are like it; what it is and its parts on one page.
 
     Among many positions a section begins wherever enough of a page is left.
     What the positions ask for and how the figures were worked out follow in the annexes. The flow curve stands there
-    too; ``with_flow_curve`` shows it here, for a copy without that annex. ``mark`` is what the annex calls the group.
+    too; ``with_flow_curve`` shows it here, for a copy without that annex. ``mark`` is what the annex calls the group,
+    and ``before`` what was told of other groups: equal joints, findings and alternatives are not told again.
     """
     plan = like.plan
-    parts = (*_no_set_blocks(plan, currency, story), *parts_blocks(plan, currency, story))
+    parts = (*_no_set_blocks(plan, currency, story), *parts_blocks(plan, currency, story, close=mark is not None))
     if mark is None:
         yield PageBreak(opening=2 + len(parts))
         yield Heading(heading_of(like.positions, story), 1)
     else:
-        yield PageBreak(unless_left=_ROOM_FOR_SECTION)
+        yield PageBreak(opening=2)
         heading = heading_of(like.positions, story, _LABELS_BESIDE_MARK)
         yield Heading(f"{mark.text}{story.writing.colon} {heading}", 1, mark.anchor)
     head, drawing = KeyValues(tuple(_head_rows(like, story))), position_drawing(plan, story)
@@ -88,10 +90,22 @@ def position_blocks(
         yield from check_blocks(plan.chosen, story, references, None if mark is None else mark.marks)
         if with_flow_curve:
             yield from flow_curve_blocks(plan, story)
-        yield from joint_blocks(plan.chosen, story)
+    sections = tuple(_closing_sections(plan, currency, story, references))
+    if mark is None or before is None:
+        yield from (block for section in sections for block in section.blocks)
+    else:
+        yield from before.blocks(sections, mark)
+
+
+def _closing_sections(plan: PositionPlan, currency: str, story: Story, references: References) -> Iterator[Section]:
+    """Yield what many positions have in common, however they differ: joints, findings and alternatives."""
+    if plan.chosen is not None:
+        yield Section(story.word(Word.JOINTS), tuple(joint_blocks(plan.chosen, story)))
     if plan.refusal is None:  # the findings of a refusal are its reasons, told above
-        yield from _finding_blocks(plan, story, references)
-    yield from alternative_blocks(plan, currency, story)
+        found = own_findings(all_findings(plan))
+        blocks = tuple(_finding_blocks(found, plan.position, story, references))
+        yield Section(story.word(Word.FINDINGS), blocks, "" if found else story.word(Word.NO_FINDINGS))
+    yield Section(story.word(Word.ALTERNATIVES), tuple(alternative_blocks(plan, currency, story)))
 
 
 def flow_curve_blocks(plan: PositionPlan, story: Story) -> Iterator[Figure]:
@@ -194,9 +208,11 @@ def _drawing_notes(drawing: Drawing) -> Iterator[Block]:
         yield Paragraph(" ".join(drawing.notes), Role.NOTE)
 
 
-def _finding_blocks(plan: PositionPlan, story: Story, references: References) -> Iterator[Block]:
+def _finding_blocks(
+    found: tuple[Finding, ...], position: Position, story: Story, references: References
+) -> Iterator[Block]:
     yield Heading(story.word(Word.FINDINGS), 2)
-    findings = story.gravest_first(own_findings(all_findings(plan)))
+    findings = story.gravest_first(found)
     if not findings:
         yield Paragraph(story.word(Word.NO_FINDINGS))
         return
@@ -206,9 +222,7 @@ def _finding_blocks(plan: PositionPlan, story: Story, references: References) ->
         Column(story.word(Word.FINDING), 6.0),
         Column(story.word(Word.SOURCE), 0.9),
     )
-    yield Table(
-        columns, tuple(_finding_row(finding, plan.position, story, references) for finding in findings), dense=True
-    )
+    yield Table(columns, tuple(_finding_row(one, position, story, references) for one in findings), dense=True)
     present = {finding.severity for finding in findings}
     notes = (
         f"{story.title(item)}{story.writing.colon} {story.severity_note(item)}" for item in Severity if item in present

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Final
 
 from spoutline.documents.content.annex_marks import AnnexMarks
 from spoutline.documents.content.blocks import (
@@ -22,21 +23,30 @@ from spoutline.documents.content.site_sections import named, price_cells, price_
 from spoutline.documents.content.totals import accessory_lines, position_lines, set_lines, total_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.texts import CheckText
 from spoutline.model.check import Check, Outcome
 from spoutline.model.plan import HangingSet, Joint, JudgedSet, PositionPlan
 
+# widths of a table in larger letters: check, value, limit, margin, outcome; number, place, part number, maker, name
+_CHECK_SHARES: Final = (2.5, 2.65, 2.2, 1.6, 1.65)
+_PART_SHARES: Final = (0.4, 1.15, 1.1, 1.3, 3.65)
 
-def parts_blocks(plan: PositionPlan, currency: str, story: Story) -> Iterator[Block]:
-    """Return the parts from dispenser to vehicle, numbered as in the drawing, and what goes with them."""
+
+def parts_blocks(plan: PositionPlan, currency: str, story: Story, *, close: bool = False) -> Iterator[Block]:
+    """Return the parts from dispenser to vehicle, numbered as in the drawing, and what goes with them.
+
+    ``close`` is for a table set in larger letters, as in a bill of many positions.
+    """
     if plan.chosen is None:
         return
     yield Heading(story.word(Word.PARTS), 2)
+    shares = _PART_SHARES if close else (0.5, 1.6, 1.15, 1.25, 3.1)
     columns = (
-        Column(story.word(Word.NUMBER), 0.5),
-        Column(story.word(Word.PLACE), 1.6),
-        Column(story.word(Word.PART_NUMBER), 1.15),
-        Column(story.word(Word.MAKER), 1.25),
-        Column(story.word(Word.PART_NAME), 3.1),
+        Column(story.word(Word.NUMBER), shares[0]),
+        Column(story.word(Word.PLACE), shares[1]),
+        Column(story.word(Word.PART_NUMBER), shares[2]),
+        Column(story.word(Word.MAKER), shares[3]),
+        Column(story.word(Word.PART_NAME), shares[4]),
         *price_columns(currency, story),
     )
     links = plan.chosen.hanging_set.links
@@ -89,25 +99,29 @@ def check_blocks(
     With ``marks`` each check names and leads to its calculation in the annex.
     """
     yield Heading(story.word(Word.CHECKS), 2)
+    shares = (2.75, 2.8, 1.75, 1.15, 1.75) if marks is None else _CHECK_SHARES
     columns = (
-        Column(story.word(Word.CHECK), 2.75),
+        Column(story.word(Word.CHECK), shares[0]),
         Column(story.word(Word.WEIGHT), 0.7),
-        Column(story.word(Word.VALUE), 2.8),
-        Column(story.word(Word.LIMIT), 1.75),
-        Column(story.word(Word.MARGIN), 1.15, Alignment.RIGHT),
-        Column(story.word(Word.OUTCOME), 1.75),
+        Column(story.word(Word.VALUE), shares[1]),
+        Column(story.word(Word.LIMIT), shares[2]),
+        Column(story.word(Word.MARGIN), shares[3], Alignment.RIGHT),
+        Column(story.word(Word.OUTCOME), shares[4]),
         *(() if references is None else (Column(story.word(Word.SOURCE), 0.95),)),
     )
-    rows = tuple(_check_row(check, story, references, marks) for check in judged.checks)
+    texts = [story.check(check) for check in judged.checks]
+    rows = tuple(
+        _check_row(check, text, story, references, marks) for check, text in zip(judged.checks, texts, strict=True)
+    )
     yield Table(columns, rows, dense=True, whole=marks is not None)  # as long as half a page
-    for check in judged.checks:
-        text = story.check(check)
+    for text in texts:
         if text.remark:
             yield Paragraph(f"{text.title}{story.writing.colon} {text.remark}", Role.NOTE)
 
 
-def _check_row(check: Check, story: Story, references: References | None, marks: AnnexMarks | None) -> Row:
-    text = story.check(check)
+def _check_row(
+    check: Check, text: CheckText, story: Story, references: References | None, marks: AnnexMarks | None
+) -> Row:
     emphasis = Emphasis.FAULT if check.outcome in (Outcome.FAILS, Outcome.UNKNOWN) else Emphasis.NONE
     weight = "" if check.outcome is Outcome.INFORMATION else text.severity_word
     cells: tuple[str, ...] = (

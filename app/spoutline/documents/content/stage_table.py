@@ -9,14 +9,13 @@ from spoutline.documents.content.references import References
 from spoutline.documents.content.worked_stages import Run, figures_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.story import Story
-from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Quantity
 
-_HALF_SHEET = 63.0  # signs, of all columns with what is left between them
+_HALF_SHEET = 53.0  # signs, of all columns with what is left between them
 _BETWEEN = 1.8  # signs; what is left between two columns
-_MOST_SIGNS = 44  # of a text in one line; longer ones go on in a second
+_MOST_SIGNS = 37  # of a text in one line; longer ones go on in a second
 _LEAST_SIGNS = 14
-_TEXT_SIGNS = 92.0  # that a sheet has beside numbers and marks of groups, for figures and one text
+_TEXT_SIGNS = 78.0  # that a sheet has beside numbers and marks of groups, for figures and one text
 
 
 Varying = tuple[frozenset[str], frozenset[str]]  # formulas whose notes, whose sources differ from line to line
@@ -32,16 +31,17 @@ class StageTable:
 
     A symbol that all runs have gets a column, unless its figure is the same in every line: that is told once.
     Figures whose symbols differ, like the parts of a sum, stand behind their symbols in one cell. Notes and sources
-    stand in the lines for the formulas of which ``varying`` (notes, sources) says that they are not always the same.
+    stand in the lines for the formulas of which ``varying`` (notes, sources) says that they are not always the same;
+    ``remark`` is the note that all lines here have nevertheless, empty where there is none.
     """
 
     def __init__(self, runs: tuple[Run, ...], varying: Varying, story: Story, references: References) -> None:
         self._story, self._references = story, references
         self._varying = varying
-        self._notes, self._sources = (
-            any(line.formula in formulas and told(line) for run in runs for line in run)
-            for formulas, told in zip(varying, (_has_note, _has_source), strict=True)
-        )
+        notes = {self._note(run) for run in runs}
+        self.remark = notes.pop() if len(runs) > 1 and len(notes) == 1 else ""
+        self._notes = not self.remark and any(notes)
+        self._sources = any(line.formula in varying[1] and line.source for run in runs for line in run)
         figures = [figures_of(run) for run in runs]
         shared = [name for name in figures[0] if all(name in one for one in figures)]
         same = [name for name in shared if len(runs) > 1 and len({one[name] for one in figures}) == 1]
@@ -94,11 +94,14 @@ class StageTable:
         if self._has_named_results:
             yield self._told(self._others(run, results=True))
         if self._notes:
-            own = (line for line in run if line.formula in self._varying[0] and line.note)
-            yield "; ".join(self._story.worked_line(line).note for line in own)
+            yield self._note(run)
         if self._sources:
             own = (line for line in run if line.formula in self._varying[1])
             yield ", ".join(dict.fromkeys(self._references.of_text(line.source) for line in own))
+
+    def _note(self, run: Run) -> str:
+        own = (line for line in run if line.formula in self._varying[0] and line.note)
+        return "; ".join(self._story.worked_line(line).note for line in own)
 
     def _others(self, run: Run, *, results: bool) -> list[Quantity]:
         """Return the results, or the figures that are none, of a run that have no column and are not in every line."""
@@ -112,11 +115,3 @@ class StageTable:
     def _told(self, figures: list[Quantity]) -> str:
         shown = self._story.display.show_quantity
         return ", ".join(f"{self._story.symbol(figure.name)} = {shown(figure)}" for figure in figures)
-
-
-def _has_note(line: WorkedLine) -> bool:
-    return bool(line.note)
-
-
-def _has_source(line: WorkedLine) -> bool:
-    return bool(line.source)

@@ -12,7 +12,7 @@ from spoutline.model.quantity import Quantity
 Stage = tuple[str, ...]  # the formulas of a stage, in their order
 Run = tuple[WorkedLine, ...]  # one passing through a stage: a line for each formula
 
-_MOST_SIGNS = 108.0  # of the figures of one line that a sheet has room for
+_MOST_SIGNS = 92.0  # of the figures of one line that a sheet has room for
 _BETWEEN = 1.8  # signs; what is left between two figures
 _START = ""  # stands before the first and after the last formula of a calculation
 

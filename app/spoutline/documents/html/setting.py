@@ -48,7 +48,7 @@ class PageSetting:
                 yield self._heading_element(block)
             case blocks.Paragraph():
                 named = "" if block.role is Role.BODY else f' class="{block.role}"'
-                told = formula_html(block.text) if block.formula else html_text(block.text)
+                told = formula_html(block.text) if block.formula else _linked_text(block)
                 yield f"<p{named}{direction(block.text)}>{told}</p>\n"
             case blocks.Bullets():
                 yield f"<ul>{''.join(map(_item, block.items))}</ul>\n" if block.items else ""
@@ -179,7 +179,8 @@ def _row(row: blocks.Row, columns: Sequence[blocks.Column]) -> str:
         for at in range(span, len(columns))
     )
     named = "" if row.emphasis is Emphasis.NONE else f' class="{row.emphasis}"'
-    return f"<tr{named}>{head}{''.join(rest)}</tr>"
+    anchor = f' id="{row.anchor}"' if row.anchor else ""
+    return f"<tr{anchor}{named}>{head}{''.join(rest)}</tr>"
 
 
 def _first_cell(row: blocks.Row, column: blocks.Column, span: int) -> str:
@@ -195,6 +196,11 @@ def _cell_text(row: blocks.Row, at: int, column: blocks.Column) -> str:
         return _formed(row.cells[at], column)
     pieces = (_formed(piece, column) if link is None else _link(piece, link) for piece, link in row.linked_pieces())
     return "".join(pieces)
+
+
+def _linked_text(block: blocks.Paragraph) -> str:
+    pieces = blocks.linked_pieces(block.text, block.links)
+    return "".join(html_text(piece) if link is None else _link(piece, link) for piece, link in pieces)
 
 
 def _link(text: str, link: blocks.Link) -> str:

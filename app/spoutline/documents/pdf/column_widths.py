@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Final
 
+from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfbase.pdfmetrics import stringWidth
 
 from spoutline.documents.content import blocks
@@ -24,7 +26,8 @@ def column_widths(block: blocks.Table, width_pt: float) -> list[float]:
     """
     shares = sum(column.share for column in block.columns)
     wished = [width_pt * column.share / shares for column in block.columns]
-    titles = [_longest_word(column) + _PADDING for column in block.columns]
+    heads = styles.table_setting(block).heads
+    titles = [_longest_word(column.title, heads[column.alignment]) + _PADDING for column in block.columns]
     cells = [max(title, _longest_cell_word(block, place) + _PADDING) for place, title in enumerate(titles)]
     return _shared(cells, wished) or _shared(titles, wished) or wished
 
@@ -43,18 +46,16 @@ def _shared(least: list[float], wished: list[float]) -> list[float] | None:
     ]
 
 
-def _longest_word(column: blocks.Column) -> float:
-    style = styles.HEAD_CELLS[column.alignment]
-    words = _SPACES.split(column.title)
-    return float(max(stringWidth(word, style.fontName, style.fontSize) for word in words))
-
-
 def _longest_cell_word(block: blocks.Table, place: int) -> float:
-    alignment = block.columns[place].alignment
-    setting = styles.table_setting(block)
-    longest = 0.0
-    for row in block.rows:
-        style = (setting.plain if row.emphasis is blocks.Emphasis.NONE else setting.strong)[alignment]
-        for word in _SPACES.split(unbroken(row.cells[place])):
-            longest = max(longest, stringWidth(word, style.fontName, style.fontSize))
-    return longest
+    alignment, setting = block.columns[place].alignment, styles.table_setting(block)
+    texts = {(row.cells[place], row.emphasis is blocks.Emphasis.NONE) for row in block.rows}
+    found = (
+        _longest_word(unbroken(text), (setting.plain if is_plain else setting.strong)[alignment])
+        for text, is_plain in texts
+    )
+    return max(found, default=0.0)
+
+
+@lru_cache(maxsize=8192)
+def _longest_word(text: str, style: ParagraphStyle) -> float:
+    return float(max(stringWidth(word, style.fontName, style.fontSize) for word in _SPACES.split(text)))

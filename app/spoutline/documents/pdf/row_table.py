@@ -24,12 +24,13 @@ _HAIR: Final = 1e-6  # points; what sums of heights differ by
 class SetRow:
     """Cells, each with the left edge of its text in points from that of the table, and the height of the row.
 
-    A ``total`` has a heavy line above it.
+    A ``total`` has a heavy line above it; links lead to an ``anchor``.
     """
 
     cells: tuple[tuple[float, Cell], ...]
     height: float
     total: bool = False
+    anchor: str = ""
 
 
 class RowTable(Flowable):  # type: ignore[misc]
@@ -80,6 +81,8 @@ class RowTable(Flowable):  # type: ignore[misc]
         for row in self.rows:
             if row.total:
                 heavy.append(bottom)
+            if row.anchor:
+                canvas.bookmarkPage(row.anchor, fit="XYZ", top=canvas.absolutePosition(0, bottom)[1])
             for left, cell in row.cells:
                 cell.draw(writer, left, bottom - setting.above_pt)
             bottom -= row.height
@@ -115,8 +118,8 @@ class RowTable(Flowable):  # type: ignore[misc]
         if not above or not below:
             return []
         first, rest = (
-            SetRow(cells, max(cell.height for _, cell in cells) + padding, total)
-            for cells, total in ((above, row.total), (below, False))
+            SetRow(cells, max(cell.height for _, cell in cells) + padding, total, anchor)
+            for cells, total, anchor in ((above, row.total, row.anchor), (below, False, ""))
         )
         return [self._part((first,)), self._part((rest, *self.rows[1:]))]
 

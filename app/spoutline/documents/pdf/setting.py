@@ -17,7 +17,7 @@ from spoutline.documents.pdf.figure import FigureFlowable
 from spoutline.documents.pdf.fonts import REGULAR, markup
 from spoutline.documents.pdf.formulas import formula_markup
 from spoutline.documents.pdf.letter import letterhead, signature_lines
-from spoutline.documents.pdf.paragraphs import Paragraph
+from spoutline.documents.pdf.paragraphs import Paragraph, linked_paragraph
 from spoutline.documents.pdf.photo import photo, photo_row
 from spoutline.documents.pdf.row_table import RowTable
 from spoutline.documents.pdf.side_by_side import scan_code, side_by_side
@@ -139,9 +139,11 @@ def _height(flowable: Flowable, width_pt: float) -> float:
 
 def _begins_last_cautions(content: Sequence[blocks.Block], number: int) -> bool:
     """Return whether the last few cautions of a longer sheet begin here, so that none stands alone on a page."""
-    rest = content[number:]
+    if not isinstance(content[number - 1], blocks.CautionNote):
+        return False
+    rest = content[number : number + _LAST_CAUTIONS + 1]
     run = next((at for at, one in enumerate(rest) if not isinstance(one, blocks.CautionNote)), len(rest))
-    return run == _LAST_CAUTIONS and isinstance(content[number - 1], blocks.CautionNote)
+    return run == _LAST_CAUTIONS
 
 
 def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
@@ -149,8 +151,7 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
         case blocks.Heading():
             yield OutlineHeading(block.text, block.level, block.anchor)
         case blocks.Paragraph():
-            told = formula_markup(block.text) if block.formula else markup(block.text)
-            yield Paragraph(told, styles.ROLES[block.role])
+            yield _paragraph(block)
         case blocks.Bullets():
             for item in block.items:
                 yield Paragraph(markup(item), styles.BULLET, bulletText="–")
@@ -171,6 +172,13 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
             yield from _page_break(block)
         case _:
             yield from _set_special_block(block, width_pt)
+
+
+def _paragraph(block: blocks.Paragraph) -> Paragraph:
+    style = styles.ROLES[block.role]
+    if block.links:
+        return linked_paragraph(blocks.linked_pieces(block.text, block.links), style)
+    return Paragraph(formula_markup(block.text) if block.formula else markup(block.text), style)
 
 
 def _page_break(block: blocks.PageBreak) -> Iterator[Flowable]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from reportlab.lib.colors import Color, HexColor, white
@@ -105,7 +105,7 @@ _FAULT_CELLS: Final = {
 }
 
 
-def _smaller(
+def _sized(
     styles: dict[Alignment, ParagraphStyle], name: str, size: float, leading: float
 ) -> dict[Alignment, ParagraphStyle]:
     return {
@@ -116,8 +116,9 @@ def _smaller(
 
 @dataclass(frozen=True, slots=True)
 class TableSetting:
-    """How close the rows of a table are set: styles of their cells, room above and below in points."""
+    """How close the rows of a table are set: styles of titles and cells, room above and below in points."""
 
+    heads: dict[Alignment, ParagraphStyle]
     plain: dict[Alignment, ParagraphStyle]
     strong: dict[Alignment, ParagraphStyle]
     fault: dict[Alignment, ParagraphStyle]
@@ -127,13 +128,16 @@ class TableSetting:
 
 
 def _closer(name: str, size: float, leading: float, *, above_pt: float, below_pt: float) -> TableSetting:
-    plain, strong, fault = (_smaller(cells, name, size, leading) for cells in (_CELLS, _STRONG_CELLS, _FAULT_CELLS))
-    return TableSetting(plain, strong, fault, above_pt, below_pt, left_pt=4)
+    plain, strong, fault = (_sized(cells, name, size, leading) for cells in (_CELLS, _STRONG_CELLS, _FAULT_CELLS))
+    return TableSetting(HEAD_CELLS, plain, strong, fault, above_pt, below_pt, left_pt=4)
 
 
-WIDE_TABLE: Final = TableSetting(_CELLS, _STRONG_CELLS, _FAULT_CELLS, above_pt=2.6, below_pt=2.8, left_pt=6)
+WIDE_TABLE: Final = TableSetting(HEAD_CELLS, _CELLS, _STRONG_CELLS, _FAULT_CELLS, above_pt=2.6, below_pt=2.8, left_pt=6)
 DENSE_TABLE: Final = _closer("dense", 7.0, 8.7, above_pt=0.8, below_pt=1.6)
 TIGHT_TABLE: Final = _closer("tight", 6.3, 7.3, above_pt=0.3, below_pt=0.9)
+CLOSE_TABLE: Final = replace(
+    _closer("close", 7.5, 8.3, above_pt=0.2, below_pt=0.7), heads=_sized(HEAD_CELLS, "close", 7.5, 8.3)
+)
 
 
 def figure_height(block: Figure, usual_pt: float = FIGURE_HEIGHT) -> float:
@@ -143,6 +147,8 @@ def figure_height(block: Figure, usual_pt: float = FIGURE_HEIGHT) -> float:
 
 def table_setting(block: Table) -> TableSetting:
     """Return how close the rows of a table are set."""
+    if block.close:
+        return CLOSE_TABLE
     if block.tight:
         return TIGHT_TABLE
     return DENSE_TABLE if block.dense else WIDE_TABLE

@@ -29,11 +29,11 @@ def set_table(block: blocks.Table, width_pt: float) -> RowTable:
         sides = (edges[: len(half)], edges[len(half) + 1 :])
         cells = [tuple(_cells(row, block, sides[place % 2], setting)) for place, row in enumerate(block.rows)]
         rows = [_set_row((*left, *right), setting) for left, right in _in_pairs(cells)]
-        head = [cell for side in sides for cell in _titles(block, side)]
+        head = [cell for side in sides for cell in _titles(block, side, setting)]
     else:
         edges = tuple(text_edges(column_widths(block, width_pt), setting))
         rows = [_row(row, block, edges, setting) for row in block.rows]
-        head = list(_titles(block, edges))
+        head = list(_titles(block, edges, setting))
     return RowTable(_set_row(head, setting), rows, width_pt, setting)
 
 
@@ -44,27 +44,29 @@ def _in_pairs(
     yield from zip(cells[::2], [*cells[1::2], ()], strict=False)
 
 
-def _set_row(cells: Iterable[tuple[float, Cell]], setting: styles.TableSetting, *, total: bool = False) -> SetRow:
+def _set_row(
+    cells: Iterable[tuple[float, Cell]], setting: styles.TableSetting, *, total: bool = False, anchor: str = ""
+) -> SetRow:
     told = tuple(cells)
-    return SetRow(told, row_height(told, setting), total)
+    return SetRow(told, row_height(told, setting), total, anchor)
 
 
-def _titles(block: blocks.Table, edges: _Edges) -> Iterator[tuple[float, Cell]]:
+def _titles(block: blocks.Table, edges: _Edges, setting: styles.TableSetting) -> Iterator[tuple[float, Cell]]:
     for column, (left, width) in zip(block.columns, edges, strict=True):
-        cell = text_cell(column.title, styles.HEAD_CELLS[column.alignment], width, formula=column.formula)
+        cell = text_cell(column.title, setting.heads[column.alignment], width, formula=column.formula)
         if cell is not None:
             yield left, cell
 
 
 def _row(row: blocks.Row, block: blocks.Table, edges: _Edges, setting: styles.TableSetting) -> SetRow:
     if row.emphasis is not Emphasis.TOTAL:
-        return _set_row(_cells(row, block, edges, setting), setting)
+        return _set_row(_cells(row, block, edges, setting), setting, anchor=row.anchor)
     # what a total is of goes on over the empty columns beside it
     filled = next((place for place, cell in enumerate(row.cells[1:], start=1) if cell), 1)
     left = edges[0][0]
     last, width = edges[filled - 1]
     wide = ((left, last + width - left), *edges[1:])
-    return _set_row(_cells(row, block, wide, setting), setting, total=True)
+    return _set_row(_cells(row, block, wide, setting), setting, total=True, anchor=row.anchor)
 
 
 def _cells(

@@ -230,6 +230,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "in_every_line": ("inputs",),
     "note_again": ("number",),
     "all_but": ("positions",),
+    "same_as_at": ("sections", "group"),
     "built_by": ("day", "by", "positions"),
     "set_breaks_must": (),
     "shoulds_not_met": ("count",),

@@ -19,7 +19,7 @@ from spoutline.explain.plan.no_set_text import (
     trial_text,
 )
 from spoutline.explain.plan.part_data import part_data
-from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText
+from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText, verdict_text
 from spoutline.explain.plan.words import Words
 from spoutline.explain.writing.formula import formula_text, symbol_text
 from spoutline.model.check import Check, Outcome, WorkedLine
@@ -79,7 +79,7 @@ class Story(Words):
 
     def marked_outcome(self, check: Check) -> str:
         """Return the outcome of a check with a mark that reads without colour; it says where its limit is recalled."""
-        return f"{_OUTCOME_MARKS[check.outcome]} {self.check(check).verdict}"
+        return f"{_OUTCOME_MARKS[check.outcome]} {verdict_text(self.word(check.outcome), self._check_footing(check))}"
 
     def part_data(self, part: Part) -> tuple[Named, ...]:
         """Return everything that the catalogue states about a part, as labelled texts."""
@@ -121,8 +121,11 @@ class Story(Words):
             sources=tuple(dict.fromkeys(self.bound_source(bound) for bound in bounds)),
             facts=tuple(self.sentence(self.fact(fact)) for fact in check.facts),
             remark=check_remark(check, self),
-            footing=self.phrases.text["recalled_limit"] if rests_on_memory(check) else "",
+            footing=self._check_footing(check),
         )
+
+    def _check_footing(self, check: Check) -> str:
+        return self.phrases.text["recalled_limit"] if rests_on_memory(check) else ""
 
     def footing(self, requirement: Requirement) -> str:
         """Return how many limits of a position were read, reported and recalled, and how many are practice."""

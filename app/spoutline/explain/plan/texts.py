@@ -54,7 +54,12 @@ class CheckText:
     @property
     def verdict(self) -> str:
         """The outcome, with what its limit rests on where that is weak."""
-        return f"{self.outcome_word}, {self.footing}" if self.footing else self.outcome_word
+        return verdict_text(self.outcome_word, self.footing)
+
+
+def verdict_text(outcome_word: str, footing: str) -> str:
+    """Return an outcome, with what its limit rests on where that is weak."""
+    return f"{outcome_word}, {footing}" if footing else outcome_word
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
