@@ -21,6 +21,7 @@ from spoutline.documents.pdf import render
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.pricing import PriceList
@@ -31,7 +32,7 @@ from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.conversion import convert_position, convert_site
 from spoutline.planning.conversion.convert_position import ConversionContext
-from spoutline.planning.conversion.memory import memory_key
+from spoutline.planning.conversion.memory import QuestionKeys
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import Progress
 from spoutline.planning.refit import quote as quoting
@@ -153,7 +154,7 @@ class PlanMemo:
             position: Position,
             survey: Survey,
             standing: RemovalStanding,
-            known: Mapping[str, Part],
+            known: Mapping[PartRef, Part],
             context: ConversionContext,
             *,
             shown: PositionPlan | None = None,
@@ -161,7 +162,7 @@ class PlanMemo:
             planning = context.planning
             if shown is not None or not _is_published(planning.parts):
                 return really(position, survey, standing, known, context, shown=shown)
-            key = memory_key(position, survey, forbidden=standing.standing is Standing.NOT_ALLOWED)
+            key = QuestionKeys(survey, "").key(position, known, forbidden=standing.standing is Standing.NOT_ALLOWED)
             site, tables = same_site(survey.site), self._tables_of(planning.tables)
             asked = (key, position, site, tables, context.steps, _content(planning.parts))
             if asked not in self._conversions:

@@ -30,7 +30,7 @@ _Row = TypeVar("_Row")
 class InputBounds:
     """What a reader takes at most; sizes in bytes, all else counted."""
 
-    run_bytes: int = 64_000_000  # lines of a stopped run: 100,000 sites of about 600 bytes
+    run_bytes: int = 200_000_000  # lines of a stopped run: 100,000 sites of about 1,700 bytes
     survey_bytes: int = 16_000_000  # one of 5,000 positions has 14 MB where every field is spelled out
     document_bytes: int = 16_000_000  # of a document that the program itself writes, such as agreed sets
     json_objects: int = 150_000  # objects and lists; a survey of 5,000 positions has about 100,000

@@ -72,6 +72,18 @@ def small_site(number: int, draw: random.Random) -> Survey:
     return site.model_copy(update={"positions": site.positions[:4]})
 
 
+def chain_site(number: int, draw: random.Random, positions: int) -> Survey:
+    """Return a station of a chain: every tenth position asks what no other does, by its reach and outlet height."""
+    site = generated_site(number, draw)
+    today = site.positions[0].vapour_today
+    places = [(place // 2 + 1, "AB"[place % 2]) for place in range(positions)]
+    drawn = [_position(dispenser, side, today, draw) for dispenser, side in places]
+    for one in drawn[::10]:
+        one["filler"] = {"distance_m": round(draw.uniform(1.5, 2.3), 5), "height_m": 0.9}
+        one["outlet"] = {**_OUTLETS[today], "height_m": round(draw.uniform(1.9, 2.3), 5)}
+    return Survey.model_validate({**site.model_dump(mode="json"), "positions": drawn})
+
+
 def _position(dispenser: int, side: str, today: str, draw: random.Random) -> dict[str, object]:
     return {
         "label": f"{dispenser}{side}",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import shutil
+from dataclasses import replace
 from datetime import UTC, datetime
 from decimal import Decimal
 from functools import partial
@@ -26,6 +27,8 @@ from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
 from spoutline.model.removal_standing import Standing
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.conversion import run_log
+from spoutline.planning.conversion.counted_positions import CountedPositions
 from spoutline.planning.conversion.folder import convert_files
 from spoutline.planning.conversion.programme import programme_of
 from spoutline.planning.conversion.programme_terms import ProgrammeTerms
@@ -181,8 +184,8 @@ def test_remembered_positions_change_no_result(
     from spoutline.book.survey_text import read_survey
     from spoutline.planning.conversion.site_result import site_result
 
-    context = open_converting(Settings(database=str(own_stores)))
-    fresh = [site_result(context.convert(read_survey(path)), path.name) for path in files[:-1]]
+    service = open_converting(Settings(database=str(own_stores)))
+    fresh = [site_result(service.convert(read_survey(path)), path.name) for path in files[:-1]]
     assert list(alone[:-1]) == fresh
 
 
@@ -190,16 +193,14 @@ def test_a_question_that_stations_share_is_worked_out_once_over_all_of_them(
     own_stores: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """Four stations of one owner under names of their own: 16 positions, as many questions as one station has."""
-    from spoutline.planning.conversion import convert_position
-
     worked: list[str] = []
-    own = convert_position._worked_out
+    own = CountedPositions._worked_out
 
-    def noted(position: Position, *rest: Any, **named: Any) -> Any:
+    def noted(counted: CountedPositions, position: Position, **named: Any) -> Any:
         worked.append(position.label)
-        return own(position, *rest, **named)
+        return own(counted, position, **named)
 
-    monkeypatch.setattr(convert_position, "_worked_out", noted)
+    monkeypatch.setattr(CountedPositions, "_worked_out", noted)
     station = small_site(1, Random(3))
     asked = {position.model_dump_json(exclude={"label", "dispenser", "notes"}) for position in station.positions}
     paths = []
@@ -230,9 +231,9 @@ class Counted:
         converter = open_converting(Settings(database=str(self._database)))
         convert = converter.convert_shown
 
-        def noted(survey: Survey) -> Any:
+        def noted(survey: Survey, *asked: Any) -> Any:
             self.sites.append(survey.site.name)
-            return convert(survey)
+            return convert(survey, *asked)
 
         converter.convert_shown = noted
         return converter
@@ -301,6 +302,49 @@ def test_a_file_that_is_no_run_is_refused_and_left_alone(tmp_path: Path) -> None
     with pytest.raises(InputFault, match="resume"):
         RunLog(other, "a")
     assert other.read_text(encoding="utf-8") == "Dear all\n"
+
+
+def test_lines_that_no_longer_count_leave_a_file_that_grows_towards_its_bound(
+    files: tuple[Path, ...], own_stores: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    kept, opened = tmp_path / "sites.run", Counted(own_stores)
+    bounds = run_log.BOUNDS
+    sizes = []
+    for made_with in ("a", "b", "c", "c"):
+        with RunLog(kept, made_with) as log:
+            convert_files(files[:2], opened, processes=1, log=log)
+        sizes.append(kept.stat().st_size)
+        monkeypatch.setattr(run_log, "BOUNDS", replace(bounds, run_bytes=sizes[0] * 2))
+    assert all(size < 1.2 * sizes[0] for size in sizes)  # two sites each, below two heads
+    assert len(opened.sites) == 6  # the last run took both over
+
+
+def test_a_damaged_file_of_the_programs_own_begins_anew(tmp_path: Path) -> None:
+    service = open_converting(Settings(database=str(tmp_path / "book.sqlite3")))
+    own = service.run_file(tmp_path)
+    assert own is not None
+    with RunLog(own, "a"):
+        pass
+    assert service.run_file(tmp_path) == own
+    assert own.exists()
+    own.write_bytes(b"\0" * 300)  # as a fall of the machine may leave it
+    assert service.run_file(tmp_path) == own
+    assert not own.exists()
+    with RunLog(own, "a"):
+        pass
+
+
+def test_the_command_takes_a_run_up_by_itself(
+    files: tuple[Path, ...], spoutline: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folder = files[0].parent
+    first = spoutline("programme", folder, "--processes", "1", "--json")
+
+    def never(*_: object) -> None:
+        raise AssertionError("a site was worked out again")
+
+    monkeypatch.setattr("spoutline.bootstrap.conversions.ConversionService.convert", never)
+    assert spoutline("programme", folder, "--processes", "1", "--json").out == first.out
 
 
 def test_the_command_takes_a_run_up(

@@ -19,10 +19,12 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.bootstrap.kept_answers import SharedAnswers
     from spoutline.bootstrap.phrase_tables import PhraseTables
     from spoutline.bootstrap.stores import EditionOf
     from spoutline.explain.conversion.story import ConversionStory
     from spoutline.explain.plan.story import Story
+    from spoutline.model.catalogue_edition import CatalogueEdition
     from spoutline.model.conversion import SiteConversion
     from spoutline.model.conversion_case import ConversionCase
     from spoutline.model.conversion_step import StepTable
@@ -55,6 +57,7 @@ class Sources:
     close: Callable[[], None]
     sets_for: Callable[[Survey, str | None, Progress | None], HandedIn]  # those asked for; no plan where none is agreed
     made_with: Callable[[], str]  # fingerprint of what results rest on beside the survey
+    rules_digest: Callable[[], bytes]  # of program and rule files
 
 
 class ConversionService:
@@ -64,10 +67,14 @@ class ConversionService:
         self._sources = sources
         self._vapour = Once(_read_vapour_tables)
         self._steps = Once(_read_steps)
+        self._rules_digest = Once(sources.rules_digest)
         self._memory: ConversionMemory | None = None
+        self._answers: SharedAnswers | None = None
 
     def close(self) -> None:
         """Close the stores that this service was opened over; for one that was opened by itself."""
+        if self._answers is not None:
+            self._answers.close()
         self._sources.close()
 
     def vapour_tables(self) -> VapourTables:
@@ -78,11 +85,16 @@ class ConversionService:
         """Return the steps of a conversion; raise ``InputFault`` with every fault of the table."""
         return self._steps()
 
-    def remember_positions(self) -> None:
-        """Remember conversions of positions from here on: for many sites whose results are added up, not printed."""
+    def count_only(self, answers: Path | None = None, turns: Sequence[AbstractContextManager[object]] = ()) -> None:
+        """From here on find of a site what a programme counts, and remember it of positions that ask the same.
+
+        ``answers`` is a file of them, ``turns`` are locks over it that the processes of a run share.
+        """
+        from spoutline.bootstrap.kept_answers import SharedAnswers
         from spoutline.planning.conversion.memory import ConversionMemory
 
-        self._memory = ConversionMemory()
+        self._answers = None if answers is None else SharedAnswers(answers, turns)
+        self._memory = ConversionMemory(self._answers)
 
     def convert_shown(
         self, survey: Survey, choice: str | None = None, progress: Progress | None = None
@@ -109,10 +121,17 @@ class ConversionService:
 
         vapour = self.vapour_tables()
         check_agency(survey, vapour)
-        context = PlanningContext(
-            self._sources.tables(survey), self._sources.catalogue(survey), stop_listener(progress)
-        )
-        return convert_site(survey, ConversionContext(context, vapour, self.steps(), self._memory), progress, sets=sets)
+        parts = self._sources.catalogue(survey)
+        planning = PlanningContext(self._sources.tables(survey), parts, stop_listener(progress))
+        basis = None if self._memory is None else self._basis(parts.edition())
+        context = ConversionContext(planning, vapour, self.steps(), self._memory, basis)
+        return convert_site(survey, context, progress, sets=sets)
+
+    def _basis(self, edition: CatalogueEdition) -> str | None:
+        """Return what answers rest on beside the survey; None with a draft, which changes under whoever reads it."""
+        if edition.number is None:
+            return None
+        return f"{self._rules_digest().hex()} {edition.catalogue}@{edition.number} {edition.fingerprint}"
 
     def cases(
         self,
@@ -146,14 +165,16 @@ class ConversionService:
         read the book: the programme is worked out and written all the same, and not kept. ``resume`` is a file in which
         each finished site is written down, and from which sites of an earlier run are taken that nothing changed for.
         """
+        from spoutline.bootstrap.kept_answers import answers_for_run
+        from spoutline.bootstrap.settings import cache_folder
         from spoutline.planning.conversion.folder import convert_files, surveys_of
         from spoutline.planning.conversion.programme import programme_of
 
         self._sources.catalogue()  # compiled once, before the workers read it
         surveys = surveys_of(folder)
-        with self._log(resume) as log:
+        with self._log(resume) as log, answers_for_run(cache_folder() / "conversions") as answers:
             results, stopped = convert_files(
-                surveys, self._sources.open_converter, progress, processes=processes, log=log
+                surveys, self._sources.open_converter, progress, processes=processes, log=log, answers=answers
             )
         programme = programme_of(results, terms, stopped=stopped)
         programmes = self._sources.book().programmes
@@ -167,16 +188,22 @@ class ConversionService:
                 return None, programme
 
     def run_file(self, folder: Path) -> Path | None:
-        """Return where runs over a folder write their sites down where no file is named; None where none can be."""
+        """Return where runs over a folder write their sites down where no file is named; None where none can be.
+
+        A file there that was damaged begins anew.
+        """
         from spoutline.bootstrap.settings import user_folder
+        from spoutline.planning.conversion.run_log import is_run
 
         name = hashlib.sha256(str(folder.resolve()).encode()).hexdigest()[:16]
-        kept = user_folder() / "runs"
+        kept = user_folder() / "runs" / f"{name}.run"
         try:
-            kept.mkdir(parents=True, exist_ok=True)
+            kept.parent.mkdir(parents=True, exist_ok=True)
+            if not is_run(kept):
+                kept.unlink()
         except OSError:
             return None
-        return kept / f"{name}.run"
+        return kept
 
     def _log(self, resume: Path | None) -> AbstractContextManager[RunLog | None]:
         from spoutline.planning.conversion.run_log import RunLog

@@ -564,8 +564,15 @@ class Workbench:
                 close=self._stores.close,
                 sets_for=lambda *asked: self.agreeing().handed_in(*asked),
                 made_with=self._run_basis,
+                rules_digest=self._rules_digest,
             )
         )
+
+    def _rules_digest(self) -> bytes:
+        from spoutline.bootstrap.run_basis import rule_files_digest
+
+        kept = _resources()
+        return rule_files_digest((kept / "rules", kept / "conversion", self._jurisdictions.folder()))
 
     def _run_basis(self) -> str:
         from spoutline.bootstrap.run_basis import run_basis

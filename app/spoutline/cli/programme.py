@@ -48,7 +48,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         action=InputFile,
         words="the file of the run",
-        help="write each finished site down here, and take over what an earlier run wrote where nothing changed",
+        help="write each finished site down here, and take over what an earlier run wrote where nothing changed; "
+        "default a file of the program's own for each folder",
     )
     parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
     outputs = OutputArguments(parser)
@@ -89,7 +90,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         TerminalProgress("{done} of {total} sites converted"),
         arguments.processes,
         partial(_staged, arguments, workbench),
-        resume=arguments.resume,
+        resume=arguments.resume or service.run_file(arguments.folder),
     )
     if arguments.json:
         write_standard_output(programme.model_dump_json(indent=2) + "\n")

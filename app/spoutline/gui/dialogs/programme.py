@@ -57,6 +57,7 @@ class ProgrammeDialog(FormDialog):
         self.body.addLayout(self._run_row())
         self.progress_bar = QProgressBar(self)
         self.progress_bar.setAccessibleName(tr("Sites converted"))
+        self.progress_bar.setFormat("%v / %m")  # of many thousands, a percent says little
         self.progress_bar.hide()
         self.body.addWidget(self.progress_bar)
         self.state_label = plain_label("", "quiet", wraps=True)

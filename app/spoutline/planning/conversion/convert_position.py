@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from spoutline.model.conversion_answers import ConversionAnswers
@@ -20,13 +20,12 @@ from spoutline.model.position_conversion import (
     PositionOutcome,
 )
 from spoutline.model.removal_standing import RemovalStanding, Standing
-from spoutline.model.requirement import Refusal
+from spoutline.model.requirement import Refusal, Requirement
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.model.vapour_figures import VapourTables
 from spoutline.planning.conversion.differences import difference_lines
-from spoutline.planning.conversion.memory import ConversionMemory, memory_key
+from spoutline.planning.conversion.memory import ConversionMemory
 from spoutline.planning.conversion.options import PositionOptions
-from spoutline.planning.conversion.relabelling import relabelled_conversion
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.installed_units import installed_units, unit_verdict
 from spoutline.planning.sets.plan_position import conflict_of, plan_position, slot_counts
@@ -42,13 +41,15 @@ _OUTCOMES = {PlanStatus.NOT_ALLOWED: PositionOutcome.NOT_ALLOWED, PlanStatus.NO_
 class ConversionContext:
     """What a conversion works with: the context of planning, the tables on vapour recovery, the table of steps.
 
-    ``memory`` is given where many sites are worked out and added up.
+    ``memory`` is given where many sites are worked out and added up: nothing is found then but what a programme counts.
+    ``basis`` tells what answers rest on beside the survey; None where that may change, so that none are remembered.
     """
 
     planning: PlanningContext
     vapour: VapourTables
     steps: StepTable
     memory: ConversionMemory | None = None
+    basis: str | None = None
 
 
 def convert_position(
@@ -81,17 +82,7 @@ def convert_position(
         If the listener asks to stop.
     """
     forbidden = takes_recovery_away(position) and standing.standing is Standing.NOT_ALLOWED
-    if shown is not None:
-        return _worked_out(position, survey, known, context, forbidden=forbidden, shown=shown)
-    if context.memory is None:
-        return _worked_out(position, survey, known, context, forbidden=forbidden)
-    key = memory_key(position, survey, forbidden=forbidden)
-    remembered = context.memory.get(key)
-    if remembered is not None:
-        return relabelled_conversion(remembered, position)
-    found = _worked_out(position, survey, known, context, forbidden=forbidden)
-    context.memory.keep(key, found)
-    return found
+    return _worked_out(position, survey, known, context, forbidden=forbidden, shown=shown)
 
 
 def _worked_out(
@@ -111,9 +102,23 @@ def _worked_out(
     requirement = requirement_for(position, site, tables)
     if isinstance(requirement, Refusal) or forbidden:
         return _without_set(position, site, kinds, forbidden=forbidden, context=context.planning)
-    verdicts = tuple(unit_verdict(unit, requirement, tables, answers) for unit in installed_units(position, known))
-    work = WorkPrice.of(answers, context.steps, site.currency)
-    return _converted(PositionOptions(requirement, verdicts, work, context.planning), kinds, answers, shown)
+    return _converted(options_for(requirement, survey, known, context), kinds, answers, shown)
+
+
+def options_for(
+    requirement: Requirement,
+    survey: Survey,
+    known: Mapping[PartRef, Part],
+    context: ConversionContext,
+    *,
+    counted: bool = False,
+) -> PositionOptions:
+    """Return the ways to convert a position; ``counted`` leaves out what is only shown of them."""
+    answers, tables = survey.conversion, context.planning.tables
+    units = installed_units(requirement.position, known)
+    verdicts = tuple(unit_verdict(unit, requirement, tables, answers) for unit in units)
+    work = WorkPrice.of(answers, context.steps, survey.site.currency)
+    return PositionOptions(requirement, verdicts, work, context.planning, counted=counted)
 
 
 def _converted(
@@ -141,7 +146,7 @@ def _converted(
     )
     followed = found.followed(answers.follow)
     differences = difference_lines(options, followed)
-    nothing = followed is not None and not kinds and _keeps_everything(differences)
+    nothing = followed is not None and not kinds and keeps_everything(differences)
     has_none = shown is not None and followed is None
     outcome = PositionOutcome.NO_SET if has_none else found.outcome
     return replace(
@@ -166,7 +171,7 @@ def _untouched(position: Position, site: Site, context: PlanningContext) -> Posi
     )
 
 
-def _keeps_everything(differences: tuple[DifferenceLine, ...]) -> bool:
+def keeps_everything(differences: Iterable[DifferenceLine]) -> bool:
     """Say whether every part stays; what goes with a set anyway, such as a label, is no work of a conversion."""
     return all(
         line.action is DifferenceAction.KEEP or line.reason is DifferenceReason.ACCESSORY for line in differences
@@ -192,7 +197,7 @@ def _without_set(
     position: Position, site: Site, kinds: tuple[ConversionKind, ...], *, forbidden: bool, context: PlanningContext
 ) -> PositionConversion:
     plan = plan_position(position, site, context, with_alternatives=False)
-    outcome = PositionOutcome.NOT_ALLOWED if forbidden else _OUTCOMES.get(plan.status, PositionOutcome.REFUSED)
+    outcome = outcome_without_set(plan.status, forbidden=forbidden)
     return PositionConversion(
         position=position,
         kinds=kinds,
@@ -203,3 +208,8 @@ def _without_set(
         renewal_option=None,
         differences=(),
     )
+
+
+def outcome_without_set(status: PlanStatus, *, forbidden: bool) -> PositionOutcome:
+    """Return how a conversion ends that is ``forbidden``, or whose plan is refused with this status."""
+    return PositionOutcome.NOT_ALLOWED if forbidden else _OUTCOMES.get(status, PositionOutcome.REFUSED)

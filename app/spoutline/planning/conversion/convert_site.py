@@ -13,7 +13,7 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
-from spoutline.model.plan import SitePlan
+from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.position_conversion import PositionConversion
 from spoutline.model.removal_standing import RemovalStanding
 from spoutline.model.survey import Position, Survey
@@ -22,6 +22,7 @@ from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 from spoutline.model.worded import Worded
 from spoutline.planning.conversion.agency_names import check_agency
 from spoutline.planning.conversion.convert_position import ConversionContext, convert_position
+from spoutline.planning.conversion.counted_positions import CountedPositions
 from spoutline.planning.conversion.emission_sheet import emission_sheet
 from spoutline.planning.conversion.liquid_of_today import hindrances_of
 from spoutline.planning.conversion.money_sheet import money_sheet
@@ -87,7 +88,7 @@ def convert_site(
         )
     )
     try:
-        emissions = emission_sheet(survey, positions, context.vapour)
+        emissions = emission_sheet(survey, positions, context.vapour, counted=context.memory is not None)
     except OutOfRange as fault:
         raise _answer_fault(fault) from fault
     return SiteConversion(
@@ -122,27 +123,42 @@ def _positions(
     *,
     sets: SitePlan | None,
 ) -> tuple[PositionConversion, ...]:
-    worked_out: dict[Position, PositionConversion] = {}
-    found: list[PositionConversion] = []
     handed_in = {plan.position.label: plan for plan in sets.positions} if sets is not None else {}
+    made_by = _Positions if context.memory is None else CountedPositions
+    convert = made_by(survey, standing, known, context).conversion
+    found: list[PositionConversion] = []
     for done, position in enumerate(survey.positions):
         if progress is not None:
             progress.on_progress(done, len(survey.positions))
             if progress.should_stop():
                 raise Cancelled
-        shown = handed_in.get(position.label)
-        if shown is not None:  # each has the set that was agreed for it, also where two ask the same
-            found.append(convert_position(position, survey, standing, known, context, shown=shown))
-            continue
-        question = same_conversion(position)
-        if question not in worked_out:
-            worked_out[question] = convert_position(position, survey, standing, known, context)
-            found.append(worked_out[question])
-        else:
-            found.append(relabelled_conversion(worked_out[question], position))
+        found.append(convert(position, handed_in.get(position.label)))
     if progress is not None:
         progress.on_progress(len(survey.positions), len(survey.positions))
     return tuple(found)
+
+
+class _Positions:
+    """Converts the positions of one site; those that ask the same are worked out once."""
+
+    def __init__(
+        self,
+        survey: Survey,
+        standing: RemovalStanding,
+        known: Mapping[PartRef, Part],
+        context: ConversionContext,
+    ) -> None:
+        self._asked = (survey, standing, known, context)
+        self._worked_out: dict[Position, PositionConversion] = {}
+
+    def conversion(self, position: Position, shown: PositionPlan | None = None) -> PositionConversion:
+        if shown is not None:  # each has the set that was agreed for it, also where two ask the same
+            return convert_position(position, *self._asked, shown=shown)
+        question = same_conversion(position)
+        if question not in self._worked_out:
+            self._worked_out[question] = convert_position(position, *self._asked)
+            return self._worked_out[question]
+        return relabelled_conversion(self._worked_out[question], position)
 
 
 def _tank_changes(

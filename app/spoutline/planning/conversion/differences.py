@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.part import Part
 from spoutline.model.position_conversion import ConversionOption, DifferenceAction, DifferenceLine
-from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.requirement import RequirementId
 from spoutline.planning.conversion.options import PositionOptions
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.installed_units import UnitVerdict
@@ -31,19 +31,17 @@ def difference_lines(options: PositionOptions, followed: ConversionOption | None
     )
 
 
-def _kept_indexes(followed: ConversionOption | None, options: PositionOptions) -> dict[int, Slot]:
-    """Return which installed parts stay, by their index, with the slot each takes."""
-    if followed is None or followed.kind is OptionKind.FULL_RENEWAL:
+def staying_places(followed: ConversionOption, verdicts: Iterable[UnitVerdict]) -> dict[int, int]:
+    """Return which installed parts stay, by their index, with the place in the chain that each takes, from 0."""
+    if followed.kind is OptionKind.FULL_RENEWAL:
         return {}
-    links = followed.judged.hanging_set.links
-    kept: dict[int, Slot] = {}
+    links, kept = followed.judged.hanging_set.links, dict[int, int]()
     for place in followed.kept:
-        link = links[place]
-        for verdict in options.verdicts:
+        for verdict in verdicts:
             unit = verdict.unit
             may_stay = verdict.candidates or followed.kind is None  # a set handed in says itself what stays
-            if _is_same(unit.part, link.part) and may_stay and unit.index not in kept:
-                kept[unit.index] = link.slot
+            if _is_same(unit.part, links[place].part) and may_stay and unit.index not in kept:
+                kept[unit.index] = place
                 break
     return kept
 
@@ -57,13 +55,13 @@ def _installed_line(
     verdict: UnitVerdict, options: PositionOptions, followed: ConversionOption | None
 ) -> DifferenceLine:
     unit = verdict.unit
-    slot = _kept_indexes(followed, options).get(unit.index)
-    if slot is not None:
+    place = staying_places(followed, options.verdicts).get(unit.index) if followed else None
+    if followed is not None and place is not None:
         currency = options.requirement.site.currency
         return DifferenceLine(
             action=DifferenceAction.KEEP,
             reason=DifferenceReason.STILL_FITS,
-            slot=slot,
+            slot=followed.judged.hanging_set.links[place].slot,
             part=unit.part,
             installed=unit.installed,
             amount_minor=unit.part.price_minor(currency) if unit.part else None,

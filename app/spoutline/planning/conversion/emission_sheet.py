@@ -36,7 +36,7 @@ _Id = VapourFigureId
 
 
 def emission_sheet(
-    survey: Survey, positions: tuple[PositionConversion, ...], vapour: VapourTables
+    survey: Survey, positions: tuple[PositionConversion, ...], vapour: VapourTables, *, counted: bool = False
 ) -> EmissionSheet | None:
     """Return the emissions of a conversion that takes recovery away or brings it in; None where none does.
 
@@ -48,6 +48,8 @@ def emission_sheet(
         The converted positions.
     vapour
         Figures, shares and their sources.
+    counted
+        Leaves out what only a reader asks: worked lines and how far the balance depends on its inputs.
     """
     gasoline = [one for one in positions if one.position.liquid.family is LiquidFamily.GASOLINE]
     removing = [one for one in gasoline if ConversionKind.DECOMMISSION in one.kinds]
@@ -56,7 +58,7 @@ def emission_sheet(
     if not concerned:
         return None
     inputs = emission_inputs(survey, concerned, vapour, removing=bool(removing))
-    return _Sheet(survey, positions, vapour, inputs, removing=bool(removing)).sheet()
+    return _Sheet(survey, positions, vapour, inputs, removing=bool(removing)).sheet(counted=counted)
 
 
 class _Sheet:
@@ -82,10 +84,11 @@ class _Sheet:
         self.shares = years_of_share(self.answers, vapour, last_year=last_year)
         self.hoses = hose_change(positions, survey.conversion.follow, vapour, temperature_c=inputs.ambient_c)
 
-    def sheet(self) -> EmissionSheet:
+    def sheet(self, *, counted: bool) -> EmissionSheet:
         years = tuple(self._year(one) for one in self.shares)
         crossing = crossing_of([YearValue(one.year, one.increment) for one in years])
         reference = self._reference()
+        explained = None if counted else reference
         return EmissionSheet(
             years=years,
             break_even=break_even_line(
@@ -97,9 +100,9 @@ class _Sheet:
             crossing_year=crossing.year if crossing else None,
             crossing_moment=crossing.moment if crossing else None,
             reference_year=reference.year if reference else None,
-            lines=tuple(self._lines(reference)) if reference else (),
-            sensitivity=sensitivity_rows(self.inputs, self.shares, reference, self.vapour, sign=self.sign)
-            if reference
+            lines=tuple(self._lines(explained)) if explained else (),
+            sensitivity=sensitivity_rows(self.inputs, self.shares, explained, self.vapour, sign=self.sign)
+            if explained
             else (),
             figures=tuple(self.vapour.figure(one) for one in self._figure_ids()),
             gaps=tuple(gap for gap in EmissionGap if gap in set(self._gaps())),

@@ -8,13 +8,15 @@ import signal
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
+from multiprocessing.synchronize import Event
 from pathlib import Path
 from typing import Protocol
 
 from spoutline.book.survey_text import read_survey
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import Cancelled, InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 from spoutline.model.survey import Survey
 from spoutline.planning.conversion.run_log import RunLog
@@ -23,7 +25,8 @@ from spoutline.planning.protocols import Progress
 
 _WAIT_SECONDS = 0.2  # how long a request to stop may go unnoticed
 _BATCHES_PER_PROCESS = 8
-_MOST_IN_BATCH = 25
+_MOST_IN_BATCH = 5
+_TURNS = 256  # locks over the questions: two that differ rarely wait for each other
 
 
 class Converter(Protocol):
@@ -33,17 +36,21 @@ class Converter(Protocol):
         """Close the stores that it was opened over."""
         ...
 
-    def remember_positions(self) -> None:
-        """Remember conversions of positions from here on."""
+    def count_only(self, answers: Path | None = None, turns: Sequence[AbstractContextManager[object]] = ()) -> None:
+        """Find what a programme counts from here on; ``answers`` is a file of answers, ``turns`` are locks over it."""
         ...
 
-    def convert_shown(self, survey: Survey) -> tuple[SiteConversion, tuple[str, ...]]:
-        """Return the conversion of a site to the sets that its papers show, and notes; raise ``InputFault``."""
+    def convert_shown(
+        self, survey: Survey, choice: str | None = None, progress: Progress | None = None
+    ) -> tuple[SiteConversion, tuple[str, ...]]:
+        """Return the conversion of a site to the sets that its papers show, and notes.
+
+        Raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop.
+        """
         ...
 
 
 OpenConverter = Callable[[], Converter]
-_converter: Converter | None = None  # one for each worker process, opened at its start
 
 
 def surveys_of(folder: Path) -> tuple[Path, ...]:
@@ -63,6 +70,7 @@ def convert_files(
     *,
     processes: int | None = None,
     log: RunLog | None = None,
+    answers: Path | None = None,
 ) -> tuple[tuple[SiteResult, ...], bool]:
     """Convert the surveys of files over several processes.
 
@@ -73,11 +81,13 @@ def convert_files(
     open_converter
         Opens the use cases in a worker; must be picklable.
     progress
-        Told after each batch; may ask to stop.
+        Told of sites as they are done; may ask to stop.
     processes
         Worker processes; None takes one for each core, 1 works in this process.
     log
         What an earlier run has worked out, and where this one writes down what it does; opened by the caller.
+    answers
+        File in which answers to what positions ask are kept; none is worked out by two processes then.
 
     Returns
     -------
@@ -88,7 +98,10 @@ def convert_files(
     left = [(index, path) for index, path in enumerate(paths) if index not in found]
     count = min(processes or os.cpu_count() or 1, max(len(left), 1))
     told = _From(progress, len(found), len(paths))
-    worked = _in_this_process(left, open_converter, told) if count == 1 else _over(left, open_converter, told, count)
+    if count == 1:
+        worked = _in_this_process(left, open_converter, told, answers)
+    else:
+        worked = _over(left, open_converter, told, count, answers)
     for index, result in worked:
         found[index] = result
         if log is not None:
@@ -111,68 +124,112 @@ class _From:
         self.progress.on_progress(self.known + done, self.total)
         return self.known + done < self.total and self.progress.should_stop()
 
+    def on_progress(self, done: int, total: int) -> None:
+        """Say nothing of the positions of a site."""
+
+    def should_stop(self) -> bool:
+        """Say whether to stop within a site."""
+        return self.progress is not None and self.progress.should_stop()
+
 
 def _in_this_process(
-    left: Sequence[tuple[int, Path]], open_converter: OpenConverter, told: _From
+    left: Sequence[tuple[int, Path]], open_converter: OpenConverter, told: _From, answers: Path | None
 ) -> Iterator[tuple[int, SiteResult]]:
     converter = open_converter()
-    converter.remember_positions()
+    converter.count_only(answers)
     try:
         for done, (index, path) in enumerate(left):
             if told.is_to_stop(done):
                 return
-            yield index, _converted(path, converter)
+            result = _converted(path, converter, told)
+            if result is None:
+                return
+            yield index, result
     finally:
         converter.close()
     told.is_to_stop(len(left))
 
 
 def _over(
-    left: Sequence[tuple[int, Path]], open_converter: OpenConverter, told: _From, count: int
+    left: Sequence[tuple[int, Path]], open_converter: OpenConverter, told: _From, count: int, answers: Path | None
 ) -> Iterator[tuple[int, SiteResult]]:
     size = max(1, min(_MOST_IN_BATCH, len(left) // (count * _BATCHES_PER_PROCESS)))
     batches = [tuple(left[start : start + size]) for start in range(0, len(left), size)]
-    # spawned workers share nothing with a window or its threads
+    spawning = multiprocessing.get_context("spawn")  # spawned workers share nothing with a window or its threads
+    stop, turns = spawning.Event(), tuple(spawning.Lock() for _ in range(_TURNS))
     pool = ProcessPoolExecutor(
-        count, mp_context=multiprocessing.get_context("spawn"), initializer=_open, initargs=(open_converter,)
+        count, mp_context=spawning, initializer=_open, initargs=(open_converter, answers, turns, stop)
     )
     try:
         waiting: set[Future[list[tuple[int, SiteResult]]]] = {pool.submit(_batch, batch) for batch in batches}
         done = 0
         while waiting:
             if told.is_to_stop(done):
-                return
+                stop.set()
+                break
             finished, waiting = wait(waiting, timeout=_WAIT_SECONDS, return_when=FIRST_COMPLETED)
             for future in finished:
                 found = future.result()
                 done += len(found)
                 yield from found
+        pool.shutdown(wait=True, cancel_futures=True)
+        yield from (one for future in waiting if not future.cancelled() for one in future.result())
         told.is_to_stop(done)
     except BrokenProcessPool as fault:
         raise StoreFault("A worker process ended before its work was done; start the program again.") from fault
     finally:
+        stop.set()
         pool.shutdown(wait=True, cancel_futures=True)
 
 
-def _open(open_converter: OpenConverter) -> None:
-    global _converter  # noqa: PLW0603  (a worker process has one converter for its whole life)
+@dataclass(frozen=True, slots=True)
+class _Worker:
+    """What a worker process works with for its whole life."""
+
+    converter: Converter
+    stop: Event
+
+    def on_progress(self, done: int, total: int) -> None:
+        """Say nothing of the positions of a site."""
+
+    def should_stop(self) -> bool:
+        """Say whether the run is to stop."""
+        return self.stop.is_set()
+
+
+_worker: _Worker | None = None
+
+
+def _open(
+    open_converter: OpenConverter, answers: Path | None, turns: Sequence[AbstractContextManager[object]], stop: Event
+) -> None:
+    global _worker  # noqa: PLW0603  (a worker process has one converter for its whole life)
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the process that the person started ends the work
-    _converter = open_converter()
-    _converter.remember_positions()
+    _worker = _Worker(open_converter(), stop)
+    _worker.converter.count_only(answers, turns)
 
 
 def _batch(batch: tuple[tuple[int, Path], ...]) -> list[tuple[int, SiteResult]]:
-    if _converter is None:
+    """Convert some files; of a run that is stopped meanwhile, those that were done before."""
+    if _worker is None:
         raise StoreFault("A worker process has not been opened.")
-    return [(index, _converted(path, _converter)) for index, path in batch]
+    found = []
+    for index, path in batch:
+        result = None if _worker.should_stop() else _converted(path, _worker.converter, _worker)
+        if result is None:
+            break
+        found.append((index, result))
+    return found
 
 
-def _converted(path: Path, converter: Converter) -> SiteResult:
-    """Convert one file; what is wrong with it is its result, so that the others go on."""
+def _converted(path: Path, converter: Converter, progress: Progress) -> SiteResult | None:
+    """Convert one file; what is wrong with it is its result, so that the others go on. None where the run stops."""
     name = path.stem
     try:
         survey = read_survey(path)
         name = survey.site.name
-        return site_result(converter.convert_shown(survey)[0], path.name)
+        return site_result(converter.convert_shown(survey, None, progress)[0], path.name)
     except (InputFault, StoreFault) as fault:
         return SiteResult(place=path.name, name=name, outcome=SiteOutcome.FAULT, message=str(fault))
+    except Cancelled:
+        return None

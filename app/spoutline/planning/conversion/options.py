@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import cached_property
 
 import numpy as np
 
@@ -15,32 +16,65 @@ from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.assembly import ChainSearch, SetQuery
-from spoutline.planning.sets.choice import ALL_LINES, Choice
+from spoutline.planning.sets.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import Pool, narrow_pool
-from spoutline.planning.sets.staying import RefitChooser, StayingParts, WorkPrice, choosing_for
+from spoutline.planning.sets.staying import RefitChooser, StayingParts, WorkPrice
+from spoutline.rules.chain.joints import joints_of
 
 _EVERY_SHOULD = frozenset(RequirementId)
 
 
 class PositionOptions:
-    """The ways to convert one position. Searches are done when first asked for."""
+    """The ways to convert one position. Searches are done when first asked for.
+
+    ``counted`` leaves out what is only shown: what the rules find of the set of a way, and its checks.
+    """
 
     def __init__(
-        self, requirement: Requirement, verdicts: tuple[UnitVerdict, ...], work: WorkPrice, context: PlanningContext
+        self,
+        requirement: Requirement,
+        verdicts: tuple[UnitVerdict, ...],
+        work: WorkPrice,
+        context: PlanningContext,
+        *,
+        counted: bool = False,
     ) -> None:
         self.requirement = requirement
         self.verdicts = verdicts
         self.work = work
         self.context = context
-        self.judge = SetJudge(requirement, context.tables, context.usual_prices)
-        self.model = LoadModel(requirement, context.tables)
-        self.new_pool = narrow_pool(requirement, context.tables, context.parts)
-        self.staying = StayingParts(requirement, self.new_pool, verdicts, work)
-        self.pool = self.staying.pool
+        self._counted = counted
+
+    @cached_property
+    def model(self) -> LoadModel:
+        """The loads of parts at this position."""
+        return LoadModel(self.requirement, self.context.tables)
+
+    @cached_property
+    def new_pool(self) -> Pool:
+        """The new parts."""
+        return narrow_pool(self.requirement, self.context.tables, self.context.parts)
+
+    @cached_property
+    def staying(self) -> StayingParts:
+        """What may stay, beside the new parts."""
+        return StayingParts(self.requirement, self.new_pool, self.verdicts, self.work)
+
+    @property
+    def pool(self) -> Pool:
+        """The new parts at their price with the work that they make, and what may stay."""
+        return self.staying.pool
+
+    def way(self, kind: OptionKind) -> ConversionOption | None:
+        """Return one way; None where it does not exist."""
+        if kind is OptionKind.FULL_RENEWAL:
+            renewed = self.renewal()
+            return renewed and renewed[1]
+        return self.least_cost() if kind is OptionKind.LEAST_COST else self.good_practice()
 
     def least_cost(self) -> ConversionOption | None:
         """Return the cheapest set that keeps every must, kept parts costing nothing; should-rules do not steer it."""
@@ -52,12 +86,13 @@ class PositionOptions:
 
         Parts that stay cost nothing. Where nothing is recorded, the position is chosen for as a new one.
         """
-        choice = choosing_for(self.requirement, self.context).chooser.choose()
+        chooser = self._chooser if self.requirement.position.installed else self._new_chooser
+        choice = chooser.choose()
         return None if choice is None else self._option(OptionKind.GOOD_PRACTICE, choice.judged)
 
     def renewal(self) -> tuple[Choice, ConversionOption] | None:
         """Return the set of new parts only, chosen as for a new position."""
-        choice = self._chooser(self.new_pool).choose()
+        choice = self._new_chooser.choose()
         return None if choice is None else (choice, self._option(OptionKind.FULL_RENEWAL, choice.judged))
 
     def of_plan(self, plan: PositionPlan) -> ConversionOption | None:
@@ -89,7 +124,8 @@ class PositionOptions:
         """Return the cheapest set of a pool that keeps every must, as the search knows it (with stand-ins)."""
         musts = tuple(limit for limit in self.model.set_limits if limit.severity is Severity.MUST)
         query = SetQuery(ALL_LINES, musts, regrets_weigh=False)
-        return self._chooser(pool).first(query, _EVERY_SHOULD)
+        chooser = self._chooser if pool is self.pool else self._chooser_over(pool)
+        return chooser.first(query, _EVERY_SHOULD)
 
     def forced(self, unit: InstalledUnit) -> Pool | None:
         """Return the pool in which the slot of an installed part holds nothing else; None for a loose fitting."""
@@ -106,13 +142,36 @@ class PositionOptions:
         """Return the search over a pool with the figures of this position."""
         return ChainSearch(self.requirement, pool, self.model)
 
-    def _chooser(self, pool: Pool) -> RefitChooser:
-        return self.staying.chooser(pool, self.model, self.judge, self.context)
+    @cached_property
+    def _chooser(self) -> RefitChooser:
+        return self._chooser_over(self.pool)
+
+    def _chooser_over(self, pool: Pool) -> RefitChooser:
+        return self.staying.chooser(pool, self.model, self._judge, self.context)
+
+    @cached_property
+    def _judge(self) -> SetJudge:
+        """Judges sets at the prices of ``pool``."""
+        return self._new_judge()
+
+    @cached_property
+    def _true_judge(self) -> SetJudge:
+        """Judges sets at what is paid for them: the same parts cost otherwise in the search."""
+        return self._new_judge()
+
+    def _new_judge(self) -> SetJudge:
+        return SetJudge(self.requirement, self.context.tables, self.context.usual_prices)
+
+    @cached_property
+    def _new_chooser(self) -> Chooser:
+        """Chooses among new parts at their list price; ``pool`` holds the same parts dearer by their work."""
+        search = ChainSearch(self.requirement, self.new_pool, self.model)
+        return Chooser(search, self._new_judge(), self.context.listener)
 
     def _option(self, kind: OptionKind, found: JudgedSet) -> ConversionOption:
         """Put the true parts in the place of the stand-ins, and count what is bought and what stays."""
         currency = self.requirement.site.currency
-        judged = found if kind is OptionKind.FULL_RENEWAL else self.staying.true_judged(found, self.context)
+        judged = found if kind is OptionKind.FULL_RENEWAL else self._true(found)
         links = judged.hanging_set.links
         kept = tuple(place for place, link in enumerate(links) if link.kept)
         parts_minor = judged.hanging_set.price_minor
@@ -127,6 +186,15 @@ class PositionOptions:
             kept_minor=_new_price([links[place].part for place in kept], currency),
             departures=self._departures(found),
         )
+
+    def _true(self, found: JudgedSet) -> JudgedSet:
+        """Return what the search found as it is: true parts, those that stay at no price."""
+        whole = self.staying.true_set(found.hanging_set)
+        if self._counted:
+            return JudgedSet(
+                hanging_set=whole, joints=joints_of(whole.links, self.requirement.outlet), findings=(), checks=()
+            )
+        return self._true_judge.judged(whole)
 
     def _departures(self, found: JudgedSet) -> int:
         """Count broken shoulds once each: the pool counts those of parts, and counts a worn part as one more."""

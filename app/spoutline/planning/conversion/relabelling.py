@@ -9,12 +9,13 @@ from spoutline.model.position_conversion import ConversionOption, PositionConver
 from spoutline.model.survey import Position
 from spoutline.planning.sets.relabel import relabelled
 
+WITHOUT_BEARING = ("label", "dispenser", "island", "grade", "tank", "notes")
+
 
 def same_conversion(position: Position) -> Position:
     """Return ``position`` without what has no bearing on its conversion."""
-    return position.model_copy(
-        update={"label": "-", "dispenser": "-", "island": "", "grade": "", "tank": "", "notes": ""}
-    )
+    blank = dict.fromkeys(WITHOUT_BEARING, "") | {"label": "-", "dispenser": "-"}
+    return position.model_copy(update=blank)
 
 
 def relabelled_conversion(one: PositionConversion, position: Position) -> PositionConversion:

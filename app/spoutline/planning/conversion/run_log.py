@@ -14,10 +14,13 @@ from spoutline.input_bounds import BOUNDS, bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 from spoutline.model.worded import Worded
+from spoutline.whole_files import write_file
 
 _FORMAT, _VERSION = "spoutline-run", 3  # 3: with the cost of a site by its parts, and whether prices are invented
 _OPTION = "--resume"
 _DRAFT = b"@draft"
+_LONGEST_HEAD = 4096  # bytes
+_ROOMY_SHARE = 0.25  # of the bound of a file: below that, lines that no longer count take no room that is missed
 _M = TypeVar("_M", bound=BaseModel)
 
 
@@ -63,6 +66,7 @@ class RunLog:
 
     def __enter__(self) -> RunLog:
         try:
+            self._leave_what_counts()
             self._file = self._path.open("a", encoding="utf-8")
             self._write(_Head(made_with=self._made_with))
         except OSError as fault:
@@ -74,6 +78,13 @@ class RunLog:
     ) -> None:
         if self._file is not None:
             self._file.close()
+
+    def _leave_what_counts(self) -> None:
+        """Take lines that no longer count out of a file that is on its way to its bound."""
+        if not self._path.exists() or self._path.stat().st_size <= BOUNDS.run_bytes * _ROOMY_SHARE:
+            return
+        lines = [_Head(made_with=self._made_with), *self._known.values()]
+        write_file(self._path, "".join(f"\n{line.model_dump_json()}" for line in lines).encode())
 
     def known(self, paths: Sequence[Path]) -> dict[int, SiteResult]:
         """Return the results of the files among ``paths`` that have not changed since, by place in ``paths``."""
@@ -100,6 +111,19 @@ class RunLog:
         if self._file is not None:
             self._file.write(f"\n{line.model_dump_json()}")  # a line that a fall of the machine cut off stays alone
             self._file.flush()  # whatever ends the run, what was finished stays
+
+
+def is_run(path: Path) -> bool:
+    """Say whether a file is one of a run, or none is there; one that cannot be read is none."""
+    try:
+        if not path.exists():
+            return True
+        with path.open("rb") as file:
+            begun = file.read(_LONGEST_HEAD).lstrip()
+        head = _parsed(_Head, begun.split(b"\n", 1)[0])
+        return path.stat().st_size <= BOUNDS.run_bytes and (not begun or (head is not None and head.format == _FORMAT))
+    except OSError:
+        return False
 
 
 def _read(path: Path, made_with: str) -> dict[str, _Line]:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from functools import cache
+from itertools import accumulate
 
 from spoutline.model.conversion_sequence import Moment
 
@@ -21,8 +23,11 @@ class WorkCalendar:
 
     def is_working(self, day: int) -> bool:
         """Say whether work goes on on this day of the plan."""
-        monday = 0 if self.first_day is None else self.first_day.weekday()
-        return self.weekend_work or (monday + day) % _WEEK < _SATURDAY
+        return self.weekend_work or (self._first_weekday + day) % _WEEK < _SATURDAY
+
+    @property
+    def _first_weekday(self) -> int:
+        return 0 if self.first_day is None else self.first_day.weekday()
 
     def opening(self, moment: Moment) -> Moment:
         """Return the first moment at or after this one at which work can start."""
@@ -62,7 +67,13 @@ class WorkCalendar:
 
     def _minutes_until(self, moment: Moment) -> int:
         whole_weeks, rest = divmod(moment.day, _WEEK)
-        working = whole_weeks * sum(self.is_working(day) for day in range(_WEEK))
-        working += sum(self.is_working(day) for day in range(rest))
-        own = min(moment.minute, self.minutes_per_day) if self.is_working(moment.day) else 0
-        return working * self.minutes_per_day + own
+        worked = _days_worked(self._first_weekday, weekend_work=self.weekend_work)
+        own = min(moment.minute, self.minutes_per_day) * (worked[rest + 1] - worked[rest])
+        return (whole_weeks * worked[_WEEK] + worked[rest]) * self.minutes_per_day + own
+
+
+@cache
+def _days_worked(first_weekday: int, *, weekend_work: bool) -> tuple[int, ...]:
+    """Return how many of the first days of a plan are worked, for no day up to a week."""
+    days = ((first_weekday + day) % _WEEK for day in range(_WEEK))
+    return tuple(accumulate((int(weekend_work or day < _SATURDAY) for day in days), initial=0))
