@@ -248,6 +248,10 @@
    <translation>Arbeit des &amp;Monteurs</translation>
   </message>
   <message>
+   <source>&amp;Interest on spares</source>
+   <translation>&amp;Zins auf Ersatzteile</translation>
+  </message>
+  <message>
    <source>&amp;Interest, % a year</source>
    <translation>&amp;Zinsen, % im Jahr</translation>
   </message>
@@ -764,6 +768,10 @@
    <translation>0,05 rundet auf das nächste Vielfache von fünf Cent.</translation>
   </message>
   <message>
+   <source>0.1 to 100.</source>
+   <translation>0,1 bis 100.</translation>
+  </message>
+  <message>
    <source>1 page</source>
    <translation>1 Seite</translation>
   </message>
@@ -1010,6 +1018,10 @@
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
    <translation>Rat, keine Erlaubnis: die Behörde jeder Tankstelle entscheidet, bevor die Arbeit beginnt.</translation>
+  </message>
+  <message>
+   <source>After how many years a kind of part is replaced; a kind that is not here is as common practice has it.</source>
+   <translation>Nach wie vielen Jahren eine Teileart ersetzt wird; eine Art, die hier nicht steht, ist wie in der gängigen Praxis.</translation>
   </message>
   <message>
    <source>After: {0}</source>
@@ -4356,6 +4368,10 @@
    <translation>Des Benzins in der maßgebenden Jahreszeit, etwa 62 kPa.</translation>
   </message>
   <message>
+   <source>Of the liquid that is lost through hoses; empty: such losses are left out.</source>
+   <translation>Der Flüssigkeit, die durch Schläuche verloren geht; leer: solche Verluste bleiben weg.</translation>
+  </message>
+  <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>Des Eingangs am Zapfventil in Ruhe, über dem Boden.</translation>
   </message>
@@ -4912,6 +4928,10 @@
    <translation>Prozent Ethanol</translation>
   </message>
   <message>
+   <source>Percent in a year on what lies in spares; empty: spares are left out.</source>
+   <translation>Prozent im Jahr auf das, was in Ersatzteilen liegt; leer: Ersatzteile bleiben weg.</translation>
+  </message>
+  <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
    <translation>Prozent von allem, was von einer Art eingebaut ist, einmal aufgerundet und auf die Teile verteilt, von denen es am meisten gibt.</translation>
   </message>
@@ -5204,6 +5224,10 @@
    <translation>Preis folgt</translation>
   </message>
   <message>
+   <source>Price is &amp;for one</source>
+   <translation>Preis &amp;für</translation>
+  </message>
+  <message>
    <source>Price list</source>
    <translation>Preisliste</translation>
   </message>
@@ -5254,6 +5278,10 @@
   <message>
    <source>Price of the article</source>
    <translation>Preis des Artikels</translation>
+  </message>
+  <message>
+   <source>Price of the liq&amp;uid</source>
+   <translation>Preis der Fl&amp;üssigkeit</translation>
   </message>
   <message>
    <source>Price of the set</source>
@@ -6172,6 +6200,10 @@
    <translation>Ablauf</translation>
   </message>
   <message>
+   <source>Service lives</source>
+   <translation>Lebensdauern</translation>
+  </message>
+  <message>
    <source>Set</source>
    <translation>Satz</translation>
   </message>
@@ -6832,12 +6864,12 @@
    <translation>Bedingungen wie in {path}</translation>
   </message>
   <message>
-   <source>Terms for &amp;drive-offs…</source>
-   <translation>Bedingungen für Ab&amp;risse…</translation>
+   <source>Terms for the yearly &amp;cost…</source>
+   <translation>Bedingungen für die Kosten im Jah&amp;r…</translation>
   </message>
   <message>
-   <source>Terms for drive-offs</source>
-   <translation>Bedingungen für Abrisse</translation>
+   <source>Terms for the yearly cost</source>
+   <translation>Bedingungen für die Kosten im Jahr</translation>
   </message>
   <message>
    <source>Terms not saved as a file</source>
@@ -6854,10 +6886,6 @@
   <message>
    <source>Terms of the quotation</source>
    <translation>Bedingungen des Angebots</translation>
-  </message>
-  <message>
-   <source>Terms that say how often drive-offs happen make a yearly cost an axis.</source>
-   <translation>Bedingungen, die sagen, wie oft Abrisse vorkommen, machen jährliche Kosten zu einer Achse.</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
@@ -7206,6 +7234,10 @@
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation>Der Wert steht, wie ihn die Quelle druckt: Ziffern, ja oder nein, ein Wort, Fälle mit Komma getrennt; leer für keine Zahl. Die geltende Vorschrift und die zuständige Behörde entscheiden; diese Tabelle hält sie nur fest.</translation>
+  </message>
+  <message>
+   <source>The volume that the price is of.</source>
+   <translation>Das Volumen, für das der Preis gilt.</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -7888,6 +7920,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was führt der Abgang der Zapf&amp;säule?</translation>
   </message>
   <message>
+   <source>What sets are weighed by beside their price. Spares and drive-offs have pages of their own. All empty: wear by common practice alone.</source>
+   <translation>Wonach Sätze neben ihrem Preis abgewogen werden. Ersatz und Schlauchabrisse haben eigene Seiten. Alles leer: nur Verschleiß nach gängiger Praxis.</translation>
+  </message>
+  <message>
    <source>What speaks for it</source>
    <translation>Was dafür spricht</translation>
   </message>
@@ -8248,6 +8284,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ohne Preis: {parts}.</translation>
   </message>
   <message>
+   <source>Without terms the yearly cost is wear alone. Terms add drive-offs, losses through hoses and spares.</source>
+   <translation>Ohne Bedingungen sind die Kosten im Jahr nur Verschleiß. Bedingungen fügen Abrisse, durch Schläuche verlorene Flüssigkeit und Ersatzteile hinzu.</translation>
+  </message>
+  <message>
    <source>Word or text there</source>
    <translation>Wort oder Text dort</translation>
   </message>
@@ -8404,8 +8444,16 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Jähr&amp;licher Unterhalt heute</translation>
   </message>
   <message>
+   <source>Yearly cost</source>
+   <translation>Kosten im Jahr</translation>
+  </message>
+  <message>
    <source>Yearly upkeep &amp;afterwards</source>
    <translation>&amp;Jährlicher Unterhalt danach</translation>
+  </message>
+  <message>
+   <source>Years</source>
+   <translation>Jahre</translation>
   </message>
   <message>
    <source>Years that are compared</source>

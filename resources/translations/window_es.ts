@@ -248,6 +248,10 @@
    <translation>Trabajo del &amp;instalador</translation>
   </message>
   <message>
+   <source>&amp;Interest on spares</source>
+   <translation>&amp;Interés de los repuestos</translation>
+  </message>
+  <message>
    <source>&amp;Interest, % a year</source>
    <translation>&amp;Interés, % al año</translation>
   </message>
@@ -764,6 +768,10 @@
    <translation>0.05 redondea al siguiente múltiplo de cinco centavos.</translation>
   </message>
   <message>
+   <source>0.1 to 100.</source>
+   <translation>0,1 a 100.</translation>
+  </message>
+  <message>
    <source>1 page</source>
    <translation>1 página</translation>
   </message>
@@ -1010,6 +1018,10 @@
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
    <translation>Consejo, no permiso: la agencia de cada estación decide antes de que empiece su trabajo.</translation>
+  </message>
+  <message>
+   <source>After how many years a kind of part is replaced; a kind that is not here is as common practice has it.</source>
+   <translation>Tras cuántos años se reemplaza un tipo de pieza; un tipo que no está aquí es como en la práctica común.</translation>
   </message>
   <message>
    <source>After: {0}</source>
@@ -4356,6 +4368,10 @@
    <translation>De la gasolina en la temporada que cuenta, como 62 kPa.</translation>
   </message>
   <message>
+   <source>Of the liquid that is lost through hoses; empty: such losses are left out.</source>
+   <translation>Del líquido que se pierde por las mangueras; vacío: esas pérdidas se dejan fuera.</translation>
+  </message>
+  <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>De la entrada de la pistola en reposo, sobre el suelo.</translation>
   </message>
@@ -4912,6 +4928,10 @@
    <translation>Porcentaje de etanol</translation>
   </message>
   <message>
+   <source>Percent in a year on what lies in spares; empty: spares are left out.</source>
+   <translation>Porcentaje al año sobre lo invertido en repuestos; vacío: los repuestos se dejan fuera.</translation>
+  </message>
+  <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
    <translation>Porcentaje de todo lo instalado de una clase, redondeado hacia arriba una vez y repartido entre las piezas de las que hay más.</translation>
   </message>
@@ -5204,6 +5224,10 @@
    <translation>Precio pendiente</translation>
   </message>
   <message>
+   <source>Price is &amp;for one</source>
+   <translation>El precio es po&amp;r</translation>
+  </message>
+  <message>
    <source>Price list</source>
    <translation>Lista de precios</translation>
   </message>
@@ -5254,6 +5278,10 @@
   <message>
    <source>Price of the article</source>
    <translation>Precio del artículo</translation>
+  </message>
+  <message>
+   <source>Price of the liq&amp;uid</source>
+   <translation>Precio del lí&amp;quido</translation>
   </message>
   <message>
    <source>Price of the set</source>
@@ -6172,6 +6200,10 @@
    <translation>Secuencia</translation>
   </message>
   <message>
+   <source>Service lives</source>
+   <translation>Vidas útiles</translation>
+  </message>
+  <message>
    <source>Set</source>
    <translation>Conjunto</translation>
   </message>
@@ -6832,12 +6864,12 @@
    <translation>Condiciones como en {path}</translation>
   </message>
   <message>
-   <source>Terms for &amp;drive-offs…</source>
-   <translation>&amp;Condiciones para arranques…</translation>
+   <source>Terms for the yearly &amp;cost…</source>
+   <translation>&amp;Condiciones para el costo anual…</translation>
   </message>
   <message>
-   <source>Terms for drive-offs</source>
-   <translation>Condiciones para arranques</translation>
+   <source>Terms for the yearly cost</source>
+   <translation>Condiciones para el costo anual</translation>
   </message>
   <message>
    <source>Terms not saved as a file</source>
@@ -6854,10 +6886,6 @@
   <message>
    <source>Terms of the quotation</source>
    <translation>Condiciones de la cotización</translation>
-  </message>
-  <message>
-   <source>Terms that say how often drive-offs happen make a yearly cost an axis.</source>
-   <translation>Las condiciones que dicen con qué frecuencia hay arranques hacen de un costo anual un eje.</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
@@ -7206,6 +7234,10 @@
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation>El valor se escribe como lo imprime la fuente: cifras, sí o no, una palabra, casos separados por comas; vacío si no hay cifra. Deciden el código adoptado y la autoridad competente; esta tabla solo los anota.</translation>
+  </message>
+  <message>
+   <source>The volume that the price is of.</source>
+   <translation>El volumen al que corresponde el precio.</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -7888,6 +7920,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>¿Qué pasa por la salida &amp;del surtidor?</translation>
   </message>
   <message>
+   <source>What sets are weighed by beside their price. Spares and drive-offs have pages of their own. All empty: wear by common practice alone.</source>
+   <translation>Por lo que se sopesan los conjuntos además de su precio. Los repuestos y los arranques tienen sus propias páginas. Todo vacío: solo el desgaste según la práctica común.</translation>
+  </message>
+  <message>
    <source>What speaks for it</source>
    <translation>Qué habla a su favor</translation>
   </message>
@@ -8248,6 +8284,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Sin precio: {parts}.</translation>
   </message>
   <message>
+   <source>Without terms the yearly cost is wear alone. Terms add drive-offs, losses through hoses and spares.</source>
+   <translation>Sin condiciones el costo anual es solo el desgaste. Las condiciones añaden arranques, líquido perdido por las mangueras y repuestos.</translation>
+  </message>
+  <message>
    <source>Word or text there</source>
    <translation>Palabra o texto allí</translation>
   </message>
@@ -8404,8 +8444,16 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Ma&amp;ntenimiento anual hoy</translation>
   </message>
   <message>
+   <source>Yearly cost</source>
+   <translation>Costo anual</translation>
+  </message>
+  <message>
    <source>Yearly upkeep &amp;afterwards</source>
    <translation>Mantenimiento anual despu&amp;és</translation>
+  </message>
+  <message>
+   <source>Years</source>
+   <translation>Años</translation>
   </message>
   <message>
    <source>Years that are compared</source>

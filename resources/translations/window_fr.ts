@@ -248,6 +248,10 @@
    <translation>Travail de l'&amp;installateur</translation>
   </message>
   <message>
+   <source>&amp;Interest on spares</source>
+   <translation>&amp;Intérêt des rechanges</translation>
+  </message>
+  <message>
    <source>&amp;Interest, % a year</source>
    <translation>&amp;Intérêt, % par an</translation>
   </message>
@@ -764,6 +768,10 @@
    <translation>0,05 arrondit au multiple de cinq cents le plus proche.</translation>
   </message>
   <message>
+   <source>0.1 to 100.</source>
+   <translation>0,1 à 100.</translation>
+  </message>
+  <message>
    <source>1 page</source>
    <translation>1 page</translation>
   </message>
@@ -1010,6 +1018,10 @@
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
    <translation>Conseil, pas une autorisation : l'agence de chaque station décide avant le début du travail.</translation>
+  </message>
+  <message>
+   <source>After how many years a kind of part is replaced; a kind that is not here is as common practice has it.</source>
+   <translation>Après combien d'années un type de pièce est remplacé ; un type absent d'ici suit la pratique courante.</translation>
   </message>
   <message>
    <source>After: {0}</source>
@@ -4356,6 +4368,10 @@
    <translation>De l'essence dans la saison qui compte, par exemple 62 kPa.</translation>
   </message>
   <message>
+   <source>Of the liquid that is lost through hoses; empty: such losses are left out.</source>
+   <translation>Du liquide perdu par les flexibles ; vide : ces pertes sont laissées de côté.</translation>
+  </message>
+  <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
    <translation>De l'entrée du pistolet au repos, au-dessus du sol.</translation>
   </message>
@@ -4912,6 +4928,10 @@
    <translation>Pourcentage d'éthanol</translation>
   </message>
   <message>
+   <source>Percent in a year on what lies in spares; empty: spares are left out.</source>
+   <translation>Pour cent par an sur ce que valent les rechanges ; vide : les rechanges sont laissées de côté.</translation>
+  </message>
+  <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
    <translation>Pourcentage de tout ce qui est monté d’un genre, arrondi une fois vers le haut et réparti sur les pièces les plus nombreuses.</translation>
   </message>
@@ -5204,6 +5224,10 @@
    <translation>Prix à suivre</translation>
   </message>
   <message>
+   <source>Price is &amp;for one</source>
+   <translation>Pri&amp;x pour un</translation>
+  </message>
+  <message>
    <source>Price list</source>
    <translation>Liste de prix</translation>
   </message>
@@ -5254,6 +5278,10 @@
   <message>
    <source>Price of the article</source>
    <translation>Prix de l'article</translation>
+  </message>
+  <message>
+   <source>Price of the liq&amp;uid</source>
+   <translation>Prix du liq&amp;uide</translation>
   </message>
   <message>
    <source>Price of the set</source>
@@ -6172,6 +6200,10 @@
    <translation>Déroulement</translation>
   </message>
   <message>
+   <source>Service lives</source>
+   <translation>Durées de service</translation>
+  </message>
+  <message>
    <source>Set</source>
    <translation>Ensemble</translation>
   </message>
@@ -6832,12 +6864,12 @@
    <translation>Conditions selon {path}</translation>
   </message>
   <message>
-   <source>Terms for &amp;drive-offs…</source>
-   <translation>Con&amp;ditions pour les arrachements…</translation>
+   <source>Terms for the yearly &amp;cost…</source>
+   <translation>Con&amp;ditions pour le coût annuel…</translation>
   </message>
   <message>
-   <source>Terms for drive-offs</source>
-   <translation>Conditions pour les arrachements</translation>
+   <source>Terms for the yearly cost</source>
+   <translation>Conditions pour le coût annuel</translation>
   </message>
   <message>
    <source>Terms not saved as a file</source>
@@ -6854,10 +6886,6 @@
   <message>
    <source>Terms of the quotation</source>
    <translation>Conditions du devis</translation>
-  </message>
-  <message>
-   <source>Terms that say how often drive-offs happen make a yearly cost an axis.</source>
-   <translation>Des conditions qui disent la fréquence des arrachements font d'un coût annuel un axe.</translation>
   </message>
   <message>
    <source>Terms: {0}</source>
@@ -7206,6 +7234,10 @@
   <message>
    <source>The value is written as the source prints it: digits, yes or no, a word, cases separated by commas; empty for no figure. The adopted code and the authority having jurisdiction decide; this table only records them.</source>
    <translation>La valeur s'écrit comme la source l'imprime : chiffres, oui ou non, un mot, cas séparés par des virgules ; vide pour aucun chiffre. Les règles adoptées et l'autorité compétente décident ; cette table ne fait que les noter.</translation>
+  </message>
+  <message>
+   <source>The volume that the price is of.</source>
+   <translation>Le volume auquel le prix se rapporte.</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -7888,6 +7920,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Que passe-t-il par la &amp;sortie du distributeur ?</translation>
   </message>
   <message>
+   <source>What sets are weighed by beside their price. Spares and drive-offs have pages of their own. All empty: wear by common practice alone.</source>
+   <translation>Ce qui sert à comparer les ensembles à côté de leur prix. Les rechanges et les départs intempestifs ont leurs pages. Tout vide : l'usure seule, selon la pratique courante.</translation>
+  </message>
+  <message>
    <source>What speaks for it</source>
    <translation>Ce qui parle pour elle</translation>
   </message>
@@ -8248,6 +8284,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Sans prix : {parts}.</translation>
   </message>
   <message>
+   <source>Without terms the yearly cost is wear alone. Terms add drive-offs, losses through hoses and spares.</source>
+   <translation>Sans conditions, le coût annuel est l'usure seule. Les conditions ajoutent les arrachements, le liquide perdu par les flexibles et les rechanges.</translation>
+  </message>
+  <message>
    <source>Word or text there</source>
    <translation>Mot ou texte à cet endroit</translation>
   </message>
@@ -8404,8 +8444,16 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Entretien annuel a&amp;ujourd'hui</translation>
   </message>
   <message>
+   <source>Yearly cost</source>
+   <translation>Coût annuel</translation>
+  </message>
+  <message>
    <source>Yearly upkeep &amp;afterwards</source>
    <translation>Entretien annuel en&amp;suite</translation>
+  </message>
+  <message>
+   <source>Years</source>
+   <translation>Années</translation>
   </message>
   <message>
    <source>Years that are compared</source>

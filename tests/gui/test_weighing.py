@@ -19,6 +19,7 @@ from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import AgreedStanding
 from spoutline.model.front import FrontAxis, PositionFront, StationFront
+from spoutline.model.yearly_cost import YearlyPart
 from spoutline.planning.agreement.standing import standing_of
 from spoutline.planning.weighing.station_front import points_taken
 
@@ -180,11 +181,13 @@ def test_axes_are_chosen_and_each_once(qtbot: QtBot, dialog: WeighingDialog) -> 
     found = front_of(dialog)
     assert found.axes == dialog.axes
     assert len(found.axes) == 2
-    assert FrontAxis.YEARLY.value not in {dialog.x_box.itemData(at) for at in range(dialog.x_box.count())}
 
 
-def test_terms_make_a_yearly_cost_an_axis(qtbot: QtBot, dialog: WeighingDialog, workplace: Workplace) -> None:
+def test_a_yearly_cost_tells_its_parts_and_terms_add_to_them(
+    qtbot: QtBot, dialog: WeighingDialog, workplace: Workplace
+) -> None:
     done(qtbot, dialog)
+    assert "drive-offs" not in dialog.told_label.toolTip()
     dialog.use_terms(workplace.session.workbench.quoting().demo_terms())
     at = dialog.y_box.findData(FrontAxis.YEARLY.value)
     assert at >= 0
@@ -192,7 +195,12 @@ def test_terms_make_a_yearly_cost_an_axis(qtbot: QtBot, dialog: WeighingDialog, 
     dialog.y_box.activated.emit(at)
     done(qtbot, dialog)
     assert FrontAxis.YEARLY in front_of(dialog).axes
-    assert "drive-offs" in dialog.told_label.toolTip()
+    assert "drive-offs" in dialog.told_label.toolTip().split("Not in the yearly cost")[0]
+    point = front_of(dialog).points[0]
+    assert set(point.yearly) == {YearlyPart.WEAR, YearlyPart.DRIVE_OFFS}
+    row = dialog.model.index(0, len(front_of(dialog).axes) + 1).data()
+    assert "= wear" in row
+    assert "+ drive-offs" in row
 
 
 def test_a_station_is_weighed_by_its_price(qtbot: QtBot, dialog: WeighingDialog, tmp_path: Path) -> None:

@@ -40,4 +40,6 @@ def shared_of(terms: Terms) -> UsualTerms:
         consumables=terms.consumables,
         stock_price=terms.stock_price,
         drive_offs=terms.drive_offs,
+        service_lives=terms.service_lives,
+        yearly=terms.yearly,
     )

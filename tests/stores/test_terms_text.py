@@ -136,6 +136,11 @@ documents = st.fixed_dictionaries(
         "spares": rows({"kind": kinds, "percent": percent}, "kind"),
         "consumables": st.fixed_dictionaries({"sealant_joints": st.none() | st.integers(1, 10_000)}),
         "stock_price": decimals(500),
+        "service_lives": st.just([{"kind": "curb_hose", "years": Decimal("3.5")}]),
+        "yearly": st.fixed_dictionaries(
+            {"liquid_price": decimals(99), "liquid_unit": st.sampled_from(["gallon", "liter"])},
+            optional={"interest_percent": decimals(9)},
+        ),
         "drive_offs": st.fixed_dictionaries({"per_position_year": decimals(9), "years": st.integers(1, 30)}),
         "options": rows(
             {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -22,8 +22,8 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
-    from spoutline.planning.weighing.measures import YearlyCost
     from spoutline.planning.weighing.position_front import Told
+    from spoutline.planning.weighing.yearly import YearlyCost
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +42,7 @@ class WeighingService:
     def __init__(self, sources: Sources) -> None:
         self._sources = sources
 
-    def axes(self, survey: Survey, position: Position, terms: Terms | None = None) -> tuple[FrontAxis, ...]:
+    def axes(self, survey: Survey, position: Position) -> tuple[FrontAxis, ...]:
         """Return the axes on which sets of a position can be weighed; none where its answers are refused."""
         from spoutline.model.requirement import Refusal
         from spoutline.planning.weighing.position_front import axes_at
@@ -51,7 +51,7 @@ class WeighingService:
         requirement = requirement_for(position, survey.site, self._sources.tables(survey))
         if isinstance(requirement, Refusal):
             return ()
-        return axes_at(requirement, yearly=terms is not None and terms.drive_offs is not None)
+        return axes_at(requirement, yearly=True)
 
     def position(
         self,
@@ -66,7 +66,7 @@ class WeighingService:
     ) -> PositionFront:
         """Return the sets of a position that no other outdoes on some axes.
 
-        ``free`` leaves aside the parts that are asked for there, ``terms`` say how often drive-offs happen, ``told`` is
+        ``free`` leaves aside the parts that are asked for there, ``terms`` state figures for a yearly cost, ``told`` is
         handed the answer as it grows. Raise ``InputFault`` for axes that the position does not have, and ``Cancelled``
         where ``progress`` stops.
         """
@@ -74,8 +74,8 @@ class WeighingService:
         from spoutline.planning.weighing.position_front import FrontQuestion, position_front
 
         position, context = checked_position(survey, label), self._context(survey, progress)
-        cost = self._yearly_cost(survey, context, terms)
-        check_axes(axes, self.axes(survey, position, terms))
+        cost = self._yearly_cost(survey, context, terms, axes)
+        check_axes(axes, self.axes(survey, position))
         return position_front(position, survey.site, context, FrontQuestion(axes, free, cost), told)
 
     def station(
@@ -93,8 +93,8 @@ class WeighingService:
         from spoutline.planning.weighing.station_front import StationQuestion, station_front
 
         context = self._context(survey, progress)
-        cost = self._yearly_cost(survey, context, terms)
-        there = {one for position in survey.positions for one in self.axes(survey, position, terms)}
+        cost = self._yearly_cost(survey, context, terms, (axis,))
+        there = {one for position in survey.positions for one in self.axes(survey, position)}
         check_axes(
             (axis,), tuple(one for one in FrontAxis if one in there and one is not FrontAxis.PRICE) if there else ()
         )
@@ -135,13 +135,21 @@ class WeighingService:
             self._sources.steps(),
         )
 
-    def _yearly_cost(self, survey: Survey, context: PlanningContext, terms: Terms | None) -> YearlyCost | None:
-        if terms is None or terms.drive_offs is None:
-            return None
+    def _yearly_cost(
+        self, survey: Survey, context: PlanningContext, terms: Terms | None, axes: Sequence[FrontAxis]
+    ) -> YearlyCost | None:
+        """Return what tells a yearly cost; None where neither it is weighed nor terms are there."""
+        from spoutline import assets
+        from spoutline.model.front import FrontAxis
         from spoutline.planning.pricing.price_book import PriceBook
         from spoutline.planning.pricing.selling import Pricer
-        from spoutline.planning.weighing.yearly import yearly_cost
+        from spoutline.planning.weighing.yearly import yearly_basis, yearly_cost
+        from spoutline.ruletables.service_lives import load_service_lives
 
-        lists = self._sources.price_lists(self._sources.catalogue(survey))
-        pricer = Pricer(terms, PriceBook(lists, terms.heading.dated))
-        return yearly_cost(pricer, context.parts, survey.site.currency)
+        if terms is None and FrontAxis.YEARLY not in axes:
+            return None
+        basis, pricer = yearly_basis(terms, load_service_lives(assets.resources_folder())), None
+        if terms is not None:
+            lists = self._sources.price_lists(self._sources.catalogue(survey))
+            pricer = Pricer(terms, PriceBook(lists, terms.heading.dated))
+        return yearly_cost(basis, pricer, context.parts, survey.site.currency)

@@ -51,7 +51,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         type=Path,
         action=InputFile,
         words="the file of the terms",
-        help="terms that say how often drive-offs happen, for the axis yearly",
+        help="terms whose figures the axis yearly takes: drive-offs, service lives, price of the liquid, spares",
     )
     parser.add_argument(
         "--json",

@@ -14,6 +14,7 @@ from spoutline.explain.plan.front_text import (
     remark_text,
     set_text,
     station_sentences,
+    taken_text,
     title_text,
 )
 from spoutline.explain.plan.story import Story
@@ -34,7 +35,7 @@ def weigh_lines(found: PositionFront | StationFront, story: Story) -> Iterator[s
     yield ""
     yield from _position_lines(found, story) if isinstance(found, PositionFront) else _station_lines(found, story)
     yield ""
-    for note in axis_notes(axes, story):
+    for note in axis_notes(found, story):
         yield from textwrap.wrap(note, _WIDTH)
 
 
@@ -74,7 +75,7 @@ def _station_lines(found: StationFront, story: Story) -> Iterator[str]:
         for group, taken in points_taken(found, point):
             labels = f"{', '.join(group.labels)}{story.writing.colon} "
             yield from textwrap.wrap(
-                f"{labels}{set_text(taken.judged.hanging_set)}",
+                f"{labels}{taken_text(taken, found, story)}",
                 _WIDTH,
                 initial_indent=indent,
                 subsequent_indent="        ",

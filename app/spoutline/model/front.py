@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from spoutline.model.part_ref import PartRef
@@ -11,6 +11,7 @@ from spoutline.model.plan import JudgedSet, PositionPlan, Provenance
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.survey import Survey
+from spoutline.model.yearly_cost import YearlyBasis, YearlyPart
 
 
 class FrontAxis(StrEnum):
@@ -21,7 +22,7 @@ class FrontAxis(StrEnum):
     FLOW = "flow"  # pressure lost at the wanted flow, the liquid hot: what is lost there is missing as flow
     MASS = "mass"  # dry
     PERMEATION = "permeation"  # gasoline lost through the walls of the hoses in a year
-    YEARLY = "yearly"  # what drive-offs are expected to cost in a year, by the figures of the terms
+    YEARLY = "yearly"  # the sum of ``model.yearly_cost``
     PRACTICE = "practice"  # broken shoulds: of parts one each, of the whole set one for each line
 
 
@@ -60,6 +61,7 @@ class FrontPoint:
     ``figures`` are whole numbers by chosen axis: minor units, days, pascal, tenths of a gram, milligrams, counts.
     ``all_figures`` holds those of every axis that this position has, None where a part states none. ``given_up`` are
     the should-lines of the whole set that it need not keep. ``flow_m3_s`` is what is delivered, hot, where known.
+    ``yearly`` are the parts of the yearly cost, minor units; none where it is not weighed.
     """
 
     figures: tuple[int, ...]
@@ -67,6 +69,7 @@ class FrontPoint:
     all_figures: Mapping[FrontAxis, int | None]
     given_up: tuple[RequirementId, ...]
     flow_m3_s: float | None
+    yearly: Mapping[YearlyPart, int] = field(default_factory=dict)
     alike: tuple[Alike, ...] = ()
 
     @property
@@ -93,7 +96,8 @@ class PositionFront:
     those in whose place none was looked for any more. ``unchecked`` counts sets whose full checks are still to come
     while the work goes on, None while sets are still searched. ``least`` is what no set goes below on each axis.
     ``planned`` is the place of the plan's own set among the points; None where one of them outdoes it, or the plan has
-    none. ``most_departures`` is how far sets may depart from good practice where that is no axis.
+    none. ``most_departures`` is how far sets may depart from good practice where that is no
+    axis. ``yearly`` is what a yearly cost rests on.
     """
 
     plan: PositionPlan
@@ -110,6 +114,7 @@ class PositionFront:
     open_figures: tuple[tuple[int, ...], ...] = ()
     unchecked: int | None = 0
     pins_left_out: int = 0
+    yearly: YearlyBasis | None = None
 
     @property
     def label(self) -> str:
@@ -155,6 +160,12 @@ class StationFront:
     gap_minor: int
     without_set: tuple[str, ...]
     made_from: Provenance
+
+    @property
+    def yearly(self) -> YearlyBasis | None:
+        """What a yearly cost rests on, liquid lost through hoses where it is worked out at any position."""
+        known = [one.front.yearly for one in self.groups if one.front.yearly is not None]
+        return next((one for one in known if one.permeates), known[0] if known else None)
 
     @property
     def currency(self) -> str:

@@ -243,6 +243,32 @@ class DriveOffs(_Document):
     )
 
 
+class LiquidUnit(StrEnum):
+    """What the price of the liquid is the price of."""
+
+    GALLON = "gallon"  # US, 231 cubic inches
+    LITER = "liter"
+
+
+class ServiceYears(_Document):
+    """After how many years the station replaces a kind of part; goes before what is common practice."""
+
+    kind: PartKind
+    years: Annotated[Decimal, Field(gt=0, le=100, max_digits=8)]
+
+
+class YearlyFigures(_Document):
+    """What a year's cost of a set is reckoned from, beside prices, service lives, spares and drive-offs."""
+
+    liquid_price: Annotated[Decimal, Field(ge=0, le=10000, max_digits=12)] | None = Field(
+        None, description="Price of the liquid that is lost through hoses; empty leaves it out."
+    )
+    liquid_unit: LiquidUnit = LiquidUnit.GALLON
+    interest_percent: Percent | None = Field(
+        None, description="Interest in a year on what lies in spares; empty leaves it out."
+    )
+
+
 class OptionTerms(_Document):
     """One of the alternatives side by side."""
 
@@ -290,6 +316,8 @@ class Terms(_Document):
         None, description="What stocking one more part number is worth, for commonality; empty leaves it out."
     )
     drive_offs: DriveOffs | None = None
+    service_lives: tuple[ServiceYears, ...] = Field((), max_length=20)
+    yearly: YearlyFigures = YearlyFigures()
     options: tuple[OptionTerms, ...] = Field((OptionTerms(title="Offer"),), min_length=1, max_length=4)
     overrides: tuple[PriceOverride, ...] = Field((), max_length=500)
     alternates: tuple[AlternateTerms, ...] = Field(
@@ -303,6 +331,7 @@ class Terms(_Document):
             ("overrides", "part", [str(one.part) for one in self.overrides]),
             ("alternates", "by", [f"{one.by} for {one.part}" for one in self.alternates]),
             ("spares", "kind", [str(one.kind) for one in self.spares]),
+            ("service_lives", "kind", [str(one.kind) for one in self.service_lives]),
             ("exchange", "currency", [one.currency for one in self.exchange]),
         )
         for table, field, words in groups:

@@ -26,9 +26,11 @@ from spoutline.model.quotation_terms import (
     Rounding,
     Seller,
     Selling,
+    ServiceYears,
     SparesRule,
     Tax,
     Text,
+    YearlyFigures,
 )
 
 
@@ -69,6 +71,8 @@ class UsualTerms(_Document):
     consumables: Consumables = Consumables()
     stock_price: Amount | None = None
     drive_offs: DriveOffs | None = None
+    service_lives: tuple[ServiceYears, ...] = Field((), max_length=20)
+    yearly: YearlyFigures = YearlyFigures()
     options: tuple[OptionTerms, ...] = Field((), max_length=4)
     overrides: tuple[PriceOverride, ...] = Field((), max_length=500)
     alternates: tuple[AlternateTerms, ...] = Field((), max_length=40)

@@ -32,6 +32,7 @@ from spoutline.explain.plan.front_text import (
     remark_text,
     set_text,
     station_sentences,
+    taken_text,
     title_text,
 )
 from spoutline.explain.plan.story import Story
@@ -100,7 +101,7 @@ def _position_blocks(found: PositionFront, story: Story) -> Iterator[Block]:
     yield Bullets(tuple(front_sentences(found, story)))
     if found.points:
         yield _position_table(found, story)
-    yield from (Paragraph(note, Role.NOTE) for note in axis_notes(found.axes, story))
+    yield from (Paragraph(note, Role.NOTE) for note in axis_notes(found, story))
 
 
 def _position_table(found: PositionFront, story: Story) -> Table:
@@ -147,7 +148,7 @@ def _station_blocks(found: StationFront, story: Story) -> Iterator[Block]:
     if rows:
         yield Table(columns, rows, tight=True)
     yield from _station_sets(found, story)
-    yield from (Paragraph(note, Role.NOTE) for note in axis_notes(axes, story))
+    yield from (Paragraph(note, Role.NOTE) for note in axis_notes(found, story))
 
 
 _GROUP_COLUMNS = 6
@@ -174,7 +175,7 @@ def _station_sets(found: StationFront, story: Story) -> Iterator[Block]:
                         figure_text(axis, figure, found.currency, story)
                         for axis, figure in zip(group.front.axes, group.front.points[number].figures, strict=True)
                     ),
-                    set_text(group.front.points[number].judged.hanging_set),
+                    taken_text(group.front.points[number], found, story),
                 )
             )
             for number in used

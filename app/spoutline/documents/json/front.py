@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from typing import Literal
 
 from pydantic import Field
@@ -18,8 +19,12 @@ from spoutline.model.front import (
     StationFront,
     shown_figure,
 )
+from spoutline.model.limit import LimitStatus
+from spoutline.model.part_kind import PartKind
 from spoutline.model.plan import Provenance
+from spoutline.model.quotation_terms import LiquidUnit
 from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.yearly_cost import YearlyBasis, YearlyPart
 
 _UNITS = {
     FrontAxis.LEAD: "d",
@@ -48,6 +53,28 @@ class AlikeRecord(Record):
     other_maker: str
 
 
+class LifeRecord(Record):
+    """After how many years a kind of part is expected to be replaced."""
+
+    kind: PartKind
+    years: float
+    source: str = Field(description="Empty where the terms state it.")
+    status: LimitStatus | None = Field(description="How well it is founded; null where the terms state it.")
+
+
+class YearlyRecord(Record):
+    """The figures that a yearly cost rests on; null where nothing states one."""
+
+    adds_up: tuple[YearlyPart, ...]
+    left_out: tuple[YearlyPart, ...]
+    service_lives: tuple[LifeRecord, ...]
+    drive_offs_per_position: float | None
+    liquid_price: float | None
+    liquid_unit: LiquidUnit
+    interest_percent: float | None
+    spares_percent: dict[PartKind, float]
+
+
 class PointRecord(Record):
     """A set that no other outdoes; ``figures`` by axis, all axes that the position has, null where none is stated."""
 
@@ -57,6 +84,7 @@ class PointRecord(Record):
     set_makers: tuple[str, ...]
     price_minor: int = Field(description="What is bought.")
     flow_m3_s: float | None = Field(description="Delivered with the liquid hot.")
+    yearly: dict[YearlyPart, int] = Field({}, description="Parts of the yearly cost in minor units, where it has one.")
     gives_up: tuple[RequirementId, ...]
     alike: tuple[AlikeRecord, ...]
 
@@ -81,6 +109,7 @@ class FrontRecord(Record):
     turned_down: int = Field(description="Sets that full checks alone forbade.")
     open: int = Field(description="Of them those in whose place nothing was looked for any more.")
     left_out: tuple[LeftOutRecord, ...]
+    yearly: YearlyRecord | None = Field(None, description="What a yearly cost rests on, where one was reckoned.")
     points: tuple[PointRecord, ...]
 
 
@@ -179,8 +208,29 @@ def _front(labels: tuple[str, ...], found: PositionFront) -> FrontRecord:
         turned_down=found.turned_down,
         open=len(found.open_figures),
         left_out=tuple(LeftOutRecord(axis=one.axis, slot=one.slot, count=one.count) for one in found.left_out),
+        yearly=None if found.yearly is None else _yearly(found.yearly),
         points=tuple(_point(at + 1, one) for at, one in enumerate(found.points)),
     )
+
+
+def _yearly(basis: YearlyBasis) -> YearlyRecord:
+    return YearlyRecord(
+        adds_up=basis.parts,
+        left_out=basis.left_out,
+        service_lives=tuple(
+            LifeRecord(kind=one.kind, years=float(one.years), source=one.source, status=one.status)
+            for one in basis.lives
+        ),
+        drive_offs_per_position=_float(basis.drive_offs_per_position),
+        liquid_price=_float(basis.liquid_price),
+        liquid_unit=basis.liquid_unit,
+        interest_percent=_float(basis.interest_percent),
+        spares_percent={kind: float(share) for kind, share in basis.spares},
+    )
+
+
+def _float(value: Decimal | None) -> float | None:
+    return None if value is None else float(value)
 
 
 def _point(number: int, point: FrontPoint) -> PointRecord:
@@ -192,6 +242,7 @@ def _point(number: int, point: FrontPoint) -> PointRecord:
         set_makers=tuple(part.maker for part in hanging_set.refs),
         price_minor=point.price_minor,
         flow_m3_s=point.flow_m3_s,
+        yearly=dict(point.yearly),
         gives_up=point.given_up,
         alike=tuple(map(_alike, point.alike)),
     )

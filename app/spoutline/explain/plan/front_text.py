@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from spoutline.explain.phrases.front_words import FrontWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.yearly_text import yearly_notes, yearly_sum
 from spoutline.model.front import (
     MONEY,
     UNIT_OF,
@@ -61,6 +62,13 @@ def set_text(hanging_set: HangingSet) -> str:
     return " – ".join(told_apart(hanging_set.refs))
 
 
+def taken_text(taken: FrontPoint, found: StationFront, story: Story) -> str:
+    """Return the parts of a set that a position takes, with the sum of its yearly cost where that is weighed."""
+    parts = set_text(taken.judged.hanging_set)
+    told = yearly_sum(taken, found.currency, story) if found.axis is FrontAxis.YEARLY else ""
+    return story.writing.listed((parts, told)) if told else parts
+
+
 def remark_text(found: PositionFront, at: int, story: Story) -> str:
     """Return what else is to be said of a point: that it is planned, what it gives up, other makers' equals."""
     point = found.points[at]
@@ -71,6 +79,8 @@ def remark_text(found: PositionFront, at: int, story: Story) -> str:
         told.append(story.word(Word.GIVEN_UP).format(lines=story.line_names(point.given_up)))
     if point.alike:
         told.append(alike_text(point, story))
+    if FrontAxis.YEARLY in found.axes:
+        told.append(yearly_sum(point, found.currency, story))
     return story.writing.listed(told)
 
 
@@ -140,15 +150,17 @@ def _planned(found: PositionFront, story: Story) -> Iterator[str]:
             return
 
 
-def axis_notes(axes: Sequence[FrontAxis], story: Story) -> Iterator[str]:
+def axis_notes(found: PositionFront | StationFront, story: Story) -> Iterator[str]:
     """Yield what is to be known of the axes chosen, and of all of them."""
+    axes = (FrontAxis.PRICE, found.axis) if isinstance(found, StationFront) else found.axes
     notes = {
         FrontAxis.PRICE: Word.WORK_NOTE,
         FrontAxis.FLOW: Word.FLOW_NOTE,
         FrontAxis.PERMEATION: Word.PERMEATION_NOTE,
-        FrontAxis.YEARLY: Word.YEARLY_NOTE,
     }
     yield from (story.word(notes[axis]) for axis in axes if axis in notes)
+    if FrontAxis.YEARLY in axes and found.yearly is not None:
+        yield from yearly_notes(found.yearly, found.currency, story)
     yield story.word(Word.NOTE)
 
 

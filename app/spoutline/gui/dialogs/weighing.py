@@ -120,8 +120,10 @@ class WeighingDialog(FormDialog):
         self.free_box = QCheckBox(tr("Leave &aside the parts asked for"), self)
         self.free_box.setToolTip(tr("Other parts can then take their places."))
         self.free_box.toggled.connect(lambda _: self.ask())
-        self.terms_button = QPushButton(tr("Terms for &drive-offs…"), self)
-        self.terms_button.setToolTip(tr("Terms that say how often drive-offs happen make a yearly cost an axis."))
+        self.terms_button = QPushButton(tr("Terms for the yearly &cost…"), self)
+        self.terms_button.setToolTip(
+            tr("Without terms the yearly cost is wear alone. Terms add drive-offs, losses through hoses and spares.")
+        )
         self.terms_button.setAutoDefault(False)
         self.terms_button.clicked.connect(self.choose_terms)
         row.addWidget(self.free_box)
@@ -160,7 +162,7 @@ class WeighingDialog(FormDialog):
         if position is None:
             return ()
         try:
-            return self._tools.workbench.weighing().axes(self._survey, position, self._terms)
+            return self._tools.workbench.weighing().axes(self._survey, position)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return ()
@@ -205,8 +207,8 @@ class WeighingDialog(FormDialog):
         self.ask()
 
     def choose_terms(self) -> None:
-        """Ask for a file of terms, from which the yearly cost of drive-offs is reckoned."""
-        path, _ = QFileDialog.getOpenFileName(self, tr("Terms for drive-offs"), "", "TOML (*.toml)")
+        """Ask for a file of terms, whose figures the yearly cost is reckoned from."""
+        path, _ = QFileDialog.getOpenFileName(self, tr("Terms for the yearly cost"), "", "TOML (*.toml)")
         if path:
             self.use_terms(Path(path))
 
@@ -266,7 +268,7 @@ class WeighingDialog(FormDialog):
         self.model.show_nodes(nodes)
         self.tree.fit_columns()
         self.told_label.setText(" ".join(sentences))
-        self.told_label.setToolTip("\n".join(axis_notes(axes, story)))
+        self.told_label.setToolTip("\n".join(axis_notes(found, story)))
         self.paper_button.setEnabled(bool(found.points))
         again = next((at for at in range(len(found.points)) if self._figures(at) == before), None)
         planned = found.planned if isinstance(found, PositionFront) else 0

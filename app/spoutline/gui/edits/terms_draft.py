@@ -20,7 +20,7 @@ from spoutline.gui.edits.terms_subjects import SUBJECTS
 from spoutline.gui.wording import told
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation_terms import DriveOffs, Freight, Heading, Labour, Rounding, Selling, Terms
+from spoutline.model.quotation_terms import DriveOffs, Freight, Heading, Labour, Rounding, Selling, Terms, YearlyFigures
 from spoutline.model.usual_terms import UsualTerms
 from spoutline.model.worded import Worded
 from spoutline.units.decimals import exact_decimal
@@ -122,6 +122,7 @@ def empty_means(path: str) -> str:
         "freight": Freight,
         "labour": Labour,
         "drive_offs": DriveOffs,
+        "yearly": YearlyFigures,
     }
     head, _, name = path.partition(".")
     field = (owners[head] if name else Terms).model_fields.get(name or head) if head in owners or not name else None

@@ -13,6 +13,7 @@ from spoutline.model.quotation_terms import (
     BreakawayWish,
     FreightMethod,
     HoseWish,
+    LiquidUnit,
     RoundingMode,
     SellingMethod,
     Singles,
@@ -352,6 +353,39 @@ DRIVE_OFFS = Subject(
     ),
 )  # fmt: skip
 
+YEARLY = Subject(
+    name="yearly",
+    title="Yearly cost",
+    lead="What sets are weighed by beside their price. Spares and drive-offs have pages of their own. All empty: wear "
+    "by common practice alone.",
+    parts=(
+        TermsTable(
+            path="service_lives", title="Service lives", row="service life",
+            help="After how many years a kind of part is replaced; a kind that is not here is as common practice has "
+            "it.",
+            columns=(
+                TermsColumn(
+                    name="kind", title="Kind of part", help="Each kind once.", share=3, entry=TermsEntry.CHOICE,
+                    options=_KINDS,
+                ),
+                TermsColumn(name="years", title="Years", help="0.1 to 100.", share=2, entry=TermsEntry.NUMBER),
+            ),
+        ),
+        TermsField(
+            path="yearly.liquid_price", title="Price of the liq&uid", entry=TermsEntry.NUMBER,
+            help="Of the liquid that is lost through hoses; empty: such losses are left out.",
+        ),
+        TermsField(
+            path="yearly.liquid_unit", title="Price is &for one", help="The volume that the price is of.",
+            entry=TermsEntry.CHOICE, options=_options(LiquidUnit),
+        ),
+        TermsField(
+            path="yearly.interest_percent", title="&Interest on spares", entry=TermsEntry.NUMBER,
+            help="Percent in a year on what lies in spares; empty: spares are left out.",
+        ),
+    ),
+)  # fmt: skip
+
 OPTIONS = Subject(
     name="options",
     title="Options",
@@ -425,5 +459,6 @@ SUBJECTS = (
     FREIGHT_AND_TAX,
     STOCK,
     DRIVE_OFFS,
+    YEARLY,
     OVERRIDES,
 )

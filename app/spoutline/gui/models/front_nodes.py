@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from spoutline.explain.phrases.front_words import FrontWord as Word
-from spoutline.explain.plan.front_text import figure_text, remark_text, set_text
+from spoutline.explain.plan.front_text import figure_text, remark_text, set_text, taken_text
 from spoutline.explain.plan.story import Story
 from spoutline.gui.models.node_tree import Node
 from spoutline.model.front import FrontAxis, FrontPoint, PositionFront, StationFront
@@ -42,7 +42,7 @@ def station_nodes(found: StationFront, story: Story) -> tuple[Node, ...]:
                     cells=(
                         "",
                         *_own(taken, group.front.axes, found.currency, story),
-                        _labelled(group.labels, taken, story),
+                        f"{', '.join(group.labels)}{story.writing.colon} {taken_text(taken, found, story)}",
                     ),
                     record=at,
                 )
@@ -60,10 +60,6 @@ def _figures(axes: Sequence[FrontAxis], figures: Sequence[int], currency: str, s
 def _own(taken: FrontPoint, axes: Sequence[FrontAxis], currency: str, story: Story) -> tuple[str, ...]:
     """Return the figures of one position's set in the two columns; an empty one where it has no such axis."""
     return (*_figures(axes, taken.figures, currency, story), "")[:2]
-
-
-def _labelled(labels: Sequence[str], taken: FrontPoint, story: Story) -> str:
-    return f"{', '.join(labels)}{story.writing.colon} {set_text(taken.judged.hanging_set)}"
 
 
 def _told(found: PositionFront, at: int, story: Story) -> str:

@@ -39,9 +39,6 @@ def check_axes(axes: Sequence[FrontAxis], there: Sequence[FrontAxis]) -> None:
             "it is worked out for gasoline in a climate with its middle at 0 to 45 degrees; use: {names}",
             names=", ".join(there),
         ),
-        FrontAxis.YEARLY: Worded(
-            "it needs terms that state how often drive-offs happen (drive_offs); use: {names}", names=", ".join(there)
-        ),
     }
     other = Worded("use one of: {names}", names=", ".join(there))
     wrong = [axis for axis in axes if axis not in there]

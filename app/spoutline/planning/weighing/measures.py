@@ -2,32 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from dataclasses import dataclass
 
 import numpy as np
 
 from spoutline.model.front import UNIT_OF, FrontAxis
-from spoutline.model.part import Part
 from spoutline.model.part_columns import LEAD_TIME, Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
 from spoutline.model.requirement import Requirement
+from spoutline.model.yearly_cost import YearlyPart
 from spoutline.planning.sets.assembled import Assembled, LayerParts
 from spoutline.planning.sets.loads import Load, LoadModel
 from spoutline.planning.sets.pool import SlotParts
-from spoutline.rules.parts.figures import BREAKAWAY_SLOTS
+from spoutline.planning.weighing.yearly import TruePart, YearlyCost
 from spoutline.rules.parts.sums import is_hose, yearly_permeation_kg
 
-YearlyCost = Callable[[Part], int | None]  # of one position in a year, minor units; None where it cannot be told
 _MOST = 2**52  # above any figure; stands for none
 
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """Figures of the items of a problem, layer by layer: by axis what each adds, and where it states a figure."""
+    """Figures of the items of a problem, layer by layer: by axis what each adds, and where it states a figure.
+
+    ``yearly`` holds the parts of the sum that the yearly cost is.
+    """
 
     figures: Mapping[FrontAxis, Ints]
     known: Mapping[FrontAxis, Mask]
+    yearly: Mapping[YearlyPart, Ints]
 
 
 @dataclass(frozen=True)
@@ -43,7 +46,9 @@ class Measures:
     staying
         Names under which the search knows parts that hang there: nobody waits for them.
     yearly_cost
-        What separations with a breakaway are expected to cost; None where nothing states it.
+        What parts cost in a year; None where that is not weighed.
+    true_part
+        The part behind a name of what hangs there; None for any other.
     """
 
     requirement: Requirement
@@ -51,7 +56,7 @@ class Measures:
     axes: tuple[FrontAxis, ...]
     staying: frozenset[PartRef]
     yearly_cost: YearlyCost | None
-    _yearly: dict[PartRef, int | None] = field(default_factory=dict)
+    true_part: TruePart
 
     def measured(self, one: Assembled) -> Measured:
         """Return the figures of all items of a problem."""
@@ -62,7 +67,17 @@ class Measures:
             found = np.concatenate([np.zeros(0), *(column[axis] for column in columns)])
             known[axis] = np.isfinite(found)
             figures[axis] = np.where(known[axis], found, _MOST).astype(np.int64)
-        return Measured(figures, known)
+        return Measured(figures, known, self._yearly_parts(one))
+
+    def _yearly_parts(self, one: Assembled) -> dict[YearlyPart, Ints]:
+        if self.yearly_cost is None:
+            return {}
+        portions = [portion for place in one.places for portion in place.portions]
+        found = [self.yearly_cost.of(parts, rows, self.requirement, self.true_part) for parts, rows in portions]
+        return {
+            part: np.nan_to_num(np.concatenate([np.zeros(0), *(own[part] for own in found)])).astype(np.int64)
+            for part in self.yearly_cost.basis.parts
+        }
 
     def _place(self, place: LayerParts, flow_m3_s: float) -> dict[FrontAxis, Floats]:
         return {
@@ -104,11 +119,8 @@ class Measures:
                 return parts.regrets[rows].astype(np.float64)
 
     def _yearly_costs(self, parts: SlotParts, rows: Ints) -> Floats:
-        if parts.slot not in BREAKAWAY_SLOTS or self.yearly_cost is None:
+        if self.yearly_cost is None:
             return np.zeros(len(rows))
-        refs = [parts.columns.ref_at(row) for row in rows.tolist()]
-        missing = [ref for ref in refs if ref not in self._yearly]
-        for ref, part in parts.source(missing).items():
-            self._yearly[ref] = self.yearly_cost(part)
-        costs = [self._yearly[ref] for ref in refs]
-        return np.array([np.nan if one is None else one for one in costs], np.float64)
+        return sum(
+            self.yearly_cost.of(parts, rows, self.requirement, self.true_part).values(), start=np.zeros(len(rows))
+        )

@@ -14,7 +14,9 @@ from spoutline.model.check import CheckId
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity
 from spoutline.model.front import ADDS, FrontAxis, FrontPoint, LeftOut, PositionFront
+from spoutline.model.part import Part
 from spoutline.model.part_columns import Mask
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.model.survey import Position, Site
@@ -26,8 +28,9 @@ from spoutline.planning.sets.plan_position import planned_position
 from spoutline.planning.sets.pool import SlotParts
 from spoutline.planning.sets.staying import Choosing
 from spoutline.planning.weighing.alike import alike_of
-from spoutline.planning.weighing.measures import Measured, Measures, YearlyCost
+from spoutline.planning.weighing.measures import Measured, Measures
 from spoutline.planning.weighing.sources import Found, Group, Source, coarse, rows_of, shifted
+from spoutline.planning.weighing.yearly import YearlyCost
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import ChainTest
 from spoutline.search.finder import Finder
@@ -48,7 +51,7 @@ class FrontQuestion:
     """What is asked of a position.
 
     ``free`` leaves out the parts that a person asked for, so that others can take their places. ``yearly_cost`` says
-    what separations with a breakaway cost in a year.
+    what parts cost in a year.
     """
 
     axes: tuple[FrontAxis, ...]
@@ -59,8 +62,8 @@ class FrontQuestion:
 def axes_at(requirement: Requirement, *, yearly: bool) -> tuple[FrontAxis, ...]:
     """Return the axes on which sets of a position can be weighed.
 
-    Permeation is worked out for gasoline within the range of its temperature rule; a yearly cost needs ``yearly``, the
-    terms that say how often drive-offs happen.
+    Permeation is worked out for gasoline within the range of its temperature rule; a yearly cost needs ``yearly``, that
+    figures for it are stated.
     """
     middle = (requirement.temperature_low_c + requirement.temperature_high_c) / 2.0
     permeates = permeation_applies(requirement.liquid.family) and (
@@ -142,9 +145,18 @@ class _Weighing:
         chooser = self.choosing.chooser
         requirement = chooser.search.requirement
         self.listener = self.context.listener or Listener()
-        self.measures = Measures(
-            requirement, chooser.search.model, self.there, chooser.installed_keys, self.asked.yearly_cost
-        )
+        staying = self.choosing.staying
+
+        def true_part(key: PartRef) -> Part | None:
+            unit = None if staying is None else staying.unit_of(key)
+            return None if unit is None else unit.part
+
+        cost = self.asked.yearly_cost
+        if cost is not None:
+            cost = replace(cost, basis=replace(cost.basis, permeates=FrontAxis.PERMEATION in self.there))
+            self.empty = replace(self.empty, yearly=cost.basis)
+        keys, model = chooser.installed_keys, chooser.search.model
+        self.measures = Measures(requirement, model, self.there, keys, cost, true_part)
         self._gap = self.empty.gap
         self._least: tuple[int, ...] | None = None
         self.departures = len(self.choice.dropped) + chooser.regrets_of(self.choice.judged.hanging_set)
@@ -344,6 +356,7 @@ class _Weighing:
             figures=one.chain.figures,
             judged=true,
             all_figures=self._all_figures(one),
+            yearly={part: int(added[_items_of(one)].sum()) for part, added in one.source.measured.yearly.items()},
             given_up=tuple(sorted(one.source.group)),
             flow_m3_s=_flow_of(true),
             alike=tuple(
@@ -352,7 +365,7 @@ class _Weighing:
         )
 
     def _all_figures(self, one: Found) -> dict[FrontAxis, int | None]:
-        rows = [row for row in one.chain.rows if row >= 0]
+        rows = _items_of(one)
         measured, given_up = one.source.measured, len(one.source.group)
         figures: dict[FrontAxis, int | None] = {}
         for axis in self.there:
@@ -439,6 +452,10 @@ class _Weighing:
         """Return figures that no accepted set is as good as."""
         known = [point.figures for _, point in self._accepted]
         return sorted(one for one in set(figures) if not any(_is_no_more(other, one) for other in known))
+
+
+def _items_of(one: Found) -> list[int]:
+    return [row for row in one.chain.rows if row >= 0]
 
 
 def _is_no_more(one: tuple[int, ...], other: tuple[int, ...]) -> bool:

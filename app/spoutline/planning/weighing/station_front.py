@@ -13,8 +13,8 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.weighing.combining import Choosable, combined
-from spoutline.planning.weighing.measures import YearlyCost
 from spoutline.planning.weighing.position_front import FrontQuestion, position_front
+from spoutline.planning.weighing.yearly import YearlyCost
 
 Told = Callable[[str], None]
 
