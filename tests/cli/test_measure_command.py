@@ -57,6 +57,16 @@ def test_the_text_names_what_to_measure_first_and_the_margins_of_one_position(
     assert "Pull that the outlet bears" not in other
 
 
+def test_a_further_filler_is_named_where_nobody_measured_it(spoutline: Any, written: Callable[..., Path]) -> None:
+    near = {"filler": {"label": "near side", "distance_m": 1.5, "height_m": 0.9}}
+    path = written({**CAR, **near, "other_fillers": [{"label": "far side", "height_m": 0.9}]})
+    document = json.loads(spoutline("measure", path, "--json").out)
+    beside = [one for one in document["visit"] if one["filler"]]
+    assert [(one["figure"], one["filler"]) for one in beside] == [("filler.distance_m", "far side")]
+    assert "filler.distance_m" not in {one["figure"] for one in document["visit"] if not one["filler"]}
+    assert "(far side)" in spoutline("measure", path).out
+
+
 @pytest.mark.parametrize("language", list(Language))
 def test_text_and_paper_speak_every_language(
     language: Language, spoutline: Any, written: Callable[..., Path], tmp_path: Path

@@ -116,6 +116,29 @@ def test_the_reach_ends_where_the_straight_way_and_its_slack_take_the_whole_chai
     assert found.at_value == pytest.approx(farthest, rel=1e-8)
 
 
+@pytest.mark.parametrize(("outlet_m", "fill_m"), [(2.1, 0.9), (2.6, 0.6)])
+def test_a_further_filler_that_nobody_measured_ends_the_reach_where_the_main_one_would(
+    outlet_m: float, fill_m: float
+) -> None:
+    # the same triangle as above, of the filler on the far side; the main one is measured and lies near
+    taut = min(3.8 / 1.05, 3.8 - 0.15)
+    farthest = math.sqrt(taut**2 - (outlet_m - fill_m) ** 2)
+    near = Filler(label="near side", distance_m=0.8, height_m=0.9)
+    asked = position(
+        outlet=Outlet(height_m=outlet_m), filler=near, other_fillers=(Filler(label="far side", height_m=fill_m),)
+    )
+    found = doubts(asked)
+    beside = [one for one in found.figures if one.filler]
+    assert [(one.figure, one.filler) for one in beside] == [(SiteFigure.FILLER_DISTANCE, "far side")]
+    assert not any(one.figure is SiteFigure.FILLER_DISTANCE and not one.filler for one in found.figures)
+    ends = [one for one in beside[0].flips if one.judged is CheckId.HOSE_REACH]
+    assert [one.above for one in ends] == [True]
+    assert ends[0].at_value == pytest.approx(farthest, rel=1e-8)
+    station = station_doubts([planned(asked, plain_set())], site(), tables(), ranges())
+    line = next(one for one in station.lines if one.filler == "far side")
+    assert line.figure is SiteFigure.FILLER_DISTANCE
+
+
 def test_pressure_on_the_seal_takes_the_same_load_at_pressures_that_are_as_the_areas() -> None:
     # W + F_u + p pi D^2 / 4 = F_sep / 1.5 with all but p and D the same: p1 D1^2 = p2 D2^2
     pressures = []

@@ -60,10 +60,12 @@ class UnmeasuredFigure:
     """A figure that nobody measured: what is assumed, where it may lie (SI), and what that does to the verdicts.
 
     ``least`` and ``most`` are the range with what is assumed taken in, as far as anything can be worked out in it.
-    ``reaches`` are the checks whose margin it moves.
+    ``reaches`` are the checks whose margin it moves. ``filler`` is the label of a further filler that the figure is of;
+    empty for the main one and for all other figures.
     """
 
     figure: SiteFigure
+    filler: str = ""
     assumed: float
     least: float
     most: float
@@ -123,9 +125,13 @@ class PositionDoubts:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class VisitLine:
-    """One line of a list for a visit: a figure with all positions where nobody measured it, the gravest case first."""
+    """One line of a list for a visit: a figure with all positions where nobody measured it, the gravest case first.
+
+    ``filler`` as of ``UnmeasuredFigure``.
+    """
 
     figure: SiteFigure
+    filler: str = ""
     cases: tuple[tuple[str, UnmeasuredFigure], ...]  # the position's label, and the figure there
 
     @property
@@ -153,11 +159,19 @@ class StationDoubts:
     @property
     def lines(self) -> tuple[VisitLine, ...]:
         """The list for a visit: what could change most verdicts first, musts before others, then the least margin."""
-        found = (_visit_line(figure, self.positions) for figure in SiteFigure)
+        fillers = sorted({found.filler for one in self.positions for found in one.figures})
+        found = (_visit_line(figure, filler, self.positions) for figure in SiteFigure for filler in fillers)
         lines = [line for line in found if line is not None]
         return tuple(sorted(lines, key=lambda line: (-line.musts, -line.flips, line.cases[0][1].rank)))
 
 
-def _visit_line(figure: SiteFigure, positions: Sequence[PositionDoubts]) -> VisitLine | None:
-    cases = [(one.label, found) for one in positions for found in one.figures if found.figure is figure]
-    return VisitLine(figure=figure, cases=tuple(sorted(cases, key=lambda case: case[1].rank))) if cases else None
+def _visit_line(figure: SiteFigure, filler: str, positions: Sequence[PositionDoubts]) -> VisitLine | None:
+    cases = [
+        (one.label, found)
+        for one in positions
+        for found in one.figures
+        if found.figure is figure and found.filler == filler
+    ]
+    if not cases:
+        return None
+    return VisitLine(figure=figure, filler=filler, cases=tuple(sorted(cases, key=lambda case: case[1].rank)))

@@ -40,6 +40,7 @@ class FigureRecord(Record):
     """A figure that nobody measured, in SI; ``range_*`` say where it may lie and how well that is founded."""
 
     figure: SiteFigure
+    filler: str = Field("", description="Label of the further filler that it is of; empty for the main one.")
     dimension: Dimension
     assumed: float
     range_least: float
@@ -74,6 +75,7 @@ class VisitRecord(Record):
     """One line of the list for a visit, the most urgent first; ``positions`` those with the gravest case first."""
 
     figure: SiteFigure
+    filler: str = Field("", description="Label of the further filler that it is of; empty for the main one.")
     positions: tuple[str, ...]
     verdicts: int = Field(description="How many verdicts of the station could be others.")
     musts: int
@@ -94,7 +96,13 @@ def measure_json(doubts: StationDoubts, provenance: Provenance) -> str:
         **ProvenanceRecord.of(provenance).model_dump(),
         jurisdiction=provenance.jurisdiction_id,
         visit=tuple(
-            VisitRecord(figure=line.figure, positions=line.labels, verdicts=line.flips, musts=line.musts)
+            VisitRecord(
+                figure=line.figure,
+                filler=line.filler,
+                positions=line.labels,
+                verdicts=line.flips,
+                musts=line.musts,
+            )
             for line in doubts.lines
         ),
         positions=tuple(map(_position, doubts.positions)),
@@ -113,6 +121,7 @@ def _position(doubts: PositionDoubts) -> PositionRecord:
 def _figure(one: UnmeasuredFigure) -> FigureRecord:
     return FigureRecord(
         figure=one.figure,
+        filler=one.filler,
         dimension=one.figure.dimension,
         assumed=one.assumed,
         range_least=one.least,

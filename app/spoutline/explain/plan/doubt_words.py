@@ -18,6 +18,7 @@ from spoutline.model.doubt import (
 )
 from spoutline.model.finding import Severity
 from spoutline.model.quantity import Dimension
+from spoutline.model.site_figure import SiteFigure
 
 _LABELS_SHOWN: Final = 6  # more positions are counted
 
@@ -77,7 +78,12 @@ def figure_text(figure: UnmeasuredFigure, words: Words) -> FigureText:
     )
     flips = tuple(_flip(flip, figure, words) for flip in figure.flips)
     effects = flips or (_kept(figure, words),)
-    return FigureText(words.title(figure.figure), assumed, effects, bool(flips), figure.musts > 0)
+    return FigureText(_named(figure.figure, figure.filler, words), assumed, effects, bool(flips), figure.musts > 0)
+
+
+def _named(figure: SiteFigure, filler: str, words: Words) -> str:
+    """Return the name of a figure, with the filler that it is of where that is a further one."""
+    return f"{words.title(figure)} ({filler})" if filler else words.title(figure)
 
 
 def _flip(flip: Flip, figure: UnmeasuredFigure, words: Words) -> str:
@@ -119,7 +125,7 @@ def _visit_text(line: VisitLine, every: int, words: Words) -> VisitText:
     cases = tuple(CaseText(_positions(labels, every, words), text, tuple(labels)) for text, labels in grouped.items())
     everywhere = _positions(list(line.labels), every, words)
     labels = () if line.figure.is_of_site else line.labels
-    return VisitText(words.title(line.figure), everywhere, labels, cases, line.flips > 0, line.musts > 0)
+    return VisitText(_named(line.figure, line.filler, words), everywhere, labels, cases, line.flips > 0, line.musts > 0)
 
 
 def _positions(labels: list[str], every: int, words: Words) -> str:

@@ -89,6 +89,17 @@ def unmeasured(position: Position, site: Site) -> tuple[SiteFigure, ...]:
     return tuple(figure for figure in SiteFigure if is_silent(figure))
 
 
+def unmeasured_beside(position: Position) -> tuple[tuple[SiteFigure, int], ...]:
+    """Return what nobody measured of the further fillers, each with the place of its filler among them."""
+    given = answered(position)
+    return tuple(
+        (figure, at)
+        for at in range(len(position.other_fillers))
+        for figure in (SiteFigure.FILLER_DISTANCE, SiteFigure.FILLER_HEIGHT)
+        if ("other_fillers", at, figure.value.split(".")[1]) not in given
+    )
+
+
 def position_doubts(plan: PositionPlan, site: Site, tables: RuleTables, ranges: SiteRanges) -> PositionDoubts | None:
     """Return what the verdicts on a chosen set rest on that nobody measured; None without a set.
 
@@ -98,8 +109,9 @@ def position_doubts(plan: PositionPlan, site: Site, tables: RuleTables, ranges: 
     if plan.chosen is None:
         return None
     figures: list[UnmeasuredFigure] = []
-    for figure in unmeasured(plan.position, site):
-        sweep = _Sweep(figure, plan.position, site, plan.chosen.hanging_set, tables)
+    asked = [(figure, None) for figure in unmeasured(plan.position, site)]
+    for figure, other in (*asked, *unmeasured_beside(plan.position)):
+        sweep = _Sweep(figure, plan.position, site, plan.chosen.hanging_set, tables, other=other)
         moved = sweep.moved(ranges.of(figure, plan.position))
         if moved is not None:
             figures.append(moved)
@@ -143,7 +155,9 @@ def _is_alike(plan: PositionPlan, other: PositionPlan, site: Site) -> bool:
     if plan.chosen is None or other.chosen is None:
         return False
     same_set = plan.chosen.hanging_set.identity == other.chosen.hanging_set.identity
-    return same_set and unmeasured(plan.position, site) == unmeasured(other.position, site)
+    if not same_set or unmeasured_beside(plan.position) != unmeasured_beside(other.position):
+        return False
+    return unmeasured(plan.position, site) == unmeasured(other.position, site)
 
 
 def _check_doubts(checks: Sequence[Check], figures: Sequence[UnmeasuredFigure]) -> Iterator[CheckDoubt]:
@@ -168,12 +182,22 @@ def _check_doubts(checks: Sequence[Check], figures: Sequence[UnmeasuredFigure]) 
 
 
 class _Sweep:
-    """One figure moved from what is assumed to both ends of its range, everything else as it is."""
+    """One figure moved from what is assumed to both ends of its range, everything else as it is.
+
+    ``other`` is the place of the further filler that the figure is of; None for any other figure.
+    """
 
     def __init__(
-        self, figure: SiteFigure, position: Position, site: Site, hanging_set: HangingSet, tables: RuleTables
+        self,
+        figure: SiteFigure,
+        position: Position,
+        site: Site,
+        hanging_set: HangingSet,
+        tables: RuleTables,
+        *,
+        other: int | None,
     ) -> None:
-        self._figure, self._position, self._site = figure, position, site
+        self._figure, self._position, self._site, self._other = figure, position, site, other
         self._set, self._tables = hanging_set, tables
 
     def moved(self, plausible: PlausibleRange) -> UnmeasuredFigure | None:
@@ -189,6 +213,7 @@ class _Sweep:
         values = [assumed, *(value for value, _ in walked)]
         return UnmeasuredFigure(
             figure=self._figure,
+            filler="" if self._other is None else self._position.other_fillers[self._other].label,
             assumed=assumed,
             least=min(values),
             most=max(values),
@@ -199,6 +224,8 @@ class _Sweep:
 
     def _assumed(self) -> float | None:
         """Return what is assumed, SI: the usual answer, or what the jurisdiction puts in the place of an empty one."""
+        if self._other is not None:
+            return float(getattr(self._position.other_fillers[self._other], self._figure.value.split(".")[1]))
         stated = self._figure.stated_si(self._position, self._site)
         if stated is not None:
             return stated
@@ -265,6 +292,12 @@ class _Sweep:
     def _requirement(self, value: float) -> Requirement | None:
         """Return what the position asks with another value (SI); None where nothing can be asked with it."""
         block, name = self._figure.value.split(".")
+        if self._other is not None:
+            fillers = list(self._position.other_fillers)
+            fillers[self._other] = fillers[self._other].model_copy(update={name: value})
+            moved_position = self._position.model_copy(update={"other_fillers": tuple(fillers)})
+            asked = requirement_for(moved_position, self._site, self._tables)
+            return asked if isinstance(asked, Requirement) else None
         owner: Position | Site = self._site if self._figure.is_of_site else self._position
         held = getattr(owner, block).model_copy(update={name: value / self._figure.unit_si})
         moved = owner.model_copy(update={block: held})
