@@ -10,6 +10,7 @@ The last column is the exponent of growth of the solving from each size to the n
 from __future__ import annotations
 
 import math
+import os
 import time
 from collections.abc import Callable
 from functools import cache
@@ -17,9 +18,8 @@ from pathlib import Path
 
 import pytest
 
-from bench.generated_parts import generated_parts
+from bench.column_stores import ColumnStore, generated_columns
 from planning import surveys
-from planning.stores import ListStore
 from search.cp_sat import cp_sat_optimum
 from spoutline.model.limit import RuleTables
 from spoutline.model.requirement import Requirement
@@ -34,8 +34,8 @@ from spoutline.search.graph import MAJOR, Problem
 from spoutline.search.item_table import ItemsOf, Names
 from spoutline.search.optimum import best_chain
 
-SIZES = (1_000, 10_000, 100_000)
-COMPARED = 10_000  # the largest size at which CP-SAT is asked as well
+SIZES = (1_000, 10_000, 100_000, 1_000_000)[: int(os.environ.get("BENCH_SIZES", "4"))]  # fewer where time is short
+COMPARED = 100_000  # the largest size at which CP-SAT is asked as well
 POSITIONS = {
     "car": surveys.CAR,
     "truck": surveys.TRUCK,
@@ -55,7 +55,7 @@ def _tables() -> RuleTables:
 
 @cache
 def _context(count: int) -> PlanningContext:
-    return PlanningContext(_tables(), ListStore(generated_parts(count, seed=7)))
+    return PlanningContext(_tables(), ColumnStore(generated_columns(count)))
 
 
 def _problems(name: str, count: int) -> list[Problem]:
