@@ -92,6 +92,10 @@
    <translation>Nach den Jahren, deren Anteil bekannt ist</translation>
   </message>
   <message>
+   <source>&amp;Bill as built</source>
+   <translation>Stückl&amp;iste, wie gebaut</translation>
+  </message>
+  <message>
    <source>&amp;Book</source>
    <translation>&amp;Buch</translation>
   </message>
@@ -302,6 +306,10 @@
   <message>
    <source>&amp;Let the book plan with it</source>
    <translation>Das Buc&amp;h damit planen lassen</translation>
+  </message>
+  <message>
+   <source>&amp;List for a visit</source>
+   <translation>&amp;Liste für einen Besuch</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
@@ -538,10 +546,6 @@
   <message>
    <source>&amp;Save</source>
    <translation>&amp;Speichern</translation>
-  </message>
-  <message>
-   <source>&amp;Save paper…</source>
-   <translation>Pa&amp;pier speichern…</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
@@ -1162,6 +1166,10 @@
   <message>
    <source>All reasons and &amp;ways out…</source>
    <translation>Alle Gründe und Aus&amp;wege…</translation>
+  </message>
+  <message>
+   <source>All reasons and ways out…</source>
+   <translation>Alle Gründe und Auswege…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
@@ -2012,6 +2020,10 @@
    <translation>Auf &amp;Länge schneiden…</translation>
   </message>
   <message>
+   <source>D&amp;eadlines</source>
+   <translation>&amp;Fristen</translation>
+  </message>
+  <message>
    <source>DEF</source>
    <translation>DEF</translation>
   </message>
@@ -2078,10 +2090,6 @@
   <message>
    <source>De&amp;livery address</source>
    <translation>Liefera&amp;dresse</translation>
-  </message>
-  <message>
-   <source>Dea&amp;dlines</source>
-   <translation>&amp;Fristen</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -3632,6 +3640,10 @@
    <translation>Heute verkaufte Flüssigkeit</translation>
   </message>
   <message>
+   <source>List as a paper</source>
+   <translation>Liste als Papier</translation>
+  </message>
+  <message>
    <source>List price</source>
    <translation>Listenpreis</translation>
   </message>
@@ -3776,8 +3788,8 @@
    <translation>Außen</translation>
   </message>
   <message>
-   <source>Margi&amp;n…</source>
-   <translation>Ma&amp;rge…</translation>
+   <source>Margi&amp;n</source>
+   <translation>Ma&amp;rge</translation>
   </message>
   <message>
    <source>Margin</source>
@@ -4244,8 +4256,16 @@
    <translation>Nichts wurde geändert: Markierte Eingaben ansehen.</translation>
   </message>
   <message>
+   <source>Nothing was printed.</source>
+   <translation>Es wurde nichts gedruckt.</translation>
+  </message>
+  <message>
    <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
    <translation>Nichts wurde gedruckt: Der Drucker, oder die Datei, in die er druckt, nimmt nichts an.</translation>
+  </message>
+  <message>
+   <source>Nothing was printed: {reason}</source>
+   <translation>Es wurde nichts gedruckt: {reason}</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -4704,10 +4724,6 @@
    <translation>&amp;Veröffentlichen</translation>
   </message>
   <message>
-   <source>PD&amp;F…</source>
-   <translation>PD&amp;F…</translation>
-  </message>
-  <message>
    <source>PNG or JPEG for the letterhead.</source>
    <translation>PNG oder JPEG für den Briefkopf.</translation>
   </message>
@@ -4766,6 +4782,10 @@
   <message>
    <source>Paper</source>
    <translation>Papier</translation>
+  </message>
+  <message>
+   <source>Paper (P&amp;DF)</source>
+   <translation>Papier (P&amp;DF)</translation>
   </message>
   <message>
    <source>Papers show it from then on. At a station, the sets of all positions at once.</source>
@@ -4956,8 +4976,8 @@
    <translation>Fotos</translation>
   </message>
   <message>
-   <source>Pick &amp;list…</source>
-   <translation>Pack&amp;liste…</translation>
+   <source>Pick &amp;list</source>
+   <translation>Pack&amp;liste</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -5672,6 +5692,10 @@
    <translation>&amp;Davon ersetzte wiederverbindbare</translation>
   </message>
   <message>
+   <source>Record (P&amp;DF)</source>
+   <translation>Protokoll (P&amp;DF)</translation>
+  </message>
+  <message>
    <source>Record an installed part</source>
    <translation>Eingebautes Teil festhalten</translation>
   </message>
@@ -5968,8 +5992,8 @@
    <translation>&amp;Arbeitsmappe speichern…</translation>
   </message>
   <message>
-   <source>Save P&amp;DF…</source>
-   <translation>P&amp;DF speichern…</translation>
+   <source>Save PD&amp;F…</source>
+   <translation>PDF speichern…</translation>
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
@@ -5984,24 +6008,8 @@
    <translation>Erneut speichern</translation>
   </message>
   <message>
-   <source>Save answers side by side</source>
-   <translation>Antworten nebeneinander speichern</translation>
-  </message>
-  <message>
-   <source>Save as &amp;paper…</source>
-   <translation>Als &amp;Papier speichern…</translation>
-  </message>
-  <message>
-   <source>Save as P&amp;DF…</source>
-   <translation>Als P&amp;DF sichern…</translation>
-  </message>
-  <message>
    <source>Save as a file…</source>
    <translation>Als Datei speichern…</translation>
-  </message>
-  <message>
-   <source>Save as pa&amp;ge…</source>
-   <translation>Als Sei&amp;te speichern…</translation>
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
@@ -6028,14 +6036,6 @@
    <translation>Tabelle spe&amp;ichern…</translation>
   </message>
   <message>
-   <source>Save the &amp;bill as built…</source>
-   <translation>Stückl&amp;iste, wie gebaut…</translation>
-  </message>
-  <message>
-   <source>Save the &amp;list for a visit…</source>
-   <translation>&amp;Liste für einen Besuch speichern…</translation>
-  </message>
-  <message>
    <source>Save the bill</source>
    <translation>Stückliste speichern</translation>
   </message>
@@ -6044,36 +6044,12 @@
    <translation>Bogen für ein Ta&amp;blet speichern…</translation>
   </message>
   <message>
-   <source>Save the internal sheet</source>
-   <translation>Internes Blatt speichern</translation>
-  </message>
-  <message>
-   <source>Save the list for a visit</source>
-   <translation>Liste für einen Besuch speichern</translation>
-  </message>
-  <message>
-   <source>Save the list…</source>
-   <translation>Liste speichern…</translation>
-  </message>
-  <message>
    <source>Save the picture</source>
    <translation>Bild speichern</translation>
   </message>
   <message>
-   <source>Save the plan as P&amp;DF…</source>
-   <translation>Plan als P&amp;DF…</translation>
-  </message>
-  <message>
    <source>Save the re&amp;cord</source>
    <translation>Das Protokoll &amp;sichern</translation>
-  </message>
-  <message>
-   <source>Save the record as P&amp;DF…</source>
-   <translation>Protokoll als P&amp;DF…</translation>
-  </message>
-  <message>
-   <source>Save the sets weighed</source>
-   <translation>Abgewogene Sätze speichern</translation>
   </message>
   <message>
    <source>Save the terms</source>
@@ -6082,10 +6058,6 @@
   <message>
    <source>Save this ro&amp;w</source>
    <translation>Diese &amp;Zeile speichern</translation>
-  </message>
-  <message>
-   <source>Save what an answer would do</source>
-   <translation>Speichern, was eine Antwort bewirkt</translation>
   </message>
   <message>
    <source>Saved as {path}</source>
@@ -6194,6 +6166,10 @@
   <message>
    <source>Semicolon ( ; )</source>
    <translation>Strichpunkt ( ; )</translation>
+  </message>
+  <message>
+   <source>Sent to the printer.</source>
+   <translation>An den Drucker gesendet.</translation>
   </message>
   <message>
    <source>Sequence</source>
@@ -7004,6 +6980,10 @@
    <translation>Die eigene Erwartung des Kunden, zum Vergleich von Abreißkupplungen. Alles leer: kein Vergleich.</translation>
   </message>
   <message>
+   <source>The customers in view, as a paper</source>
+   <translation>Die gezeigten Kunden als Papier</translation>
+  </message>
+  <message>
    <source>The details for a report are in {path}.</source>
    <translation>Die Einzelheiten für einen Bericht stehen in {path}.</translation>
   </message>
@@ -7046,6 +7026,10 @@
   <message>
    <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
    <translation>Der Verlauf der Vereinbarungen, zwei davon verglichen; geplant, vereinbart und gebaut nebeneinander.</translation>
+  </message>
+  <message>
+   <source>The inspection plan of the site, as a paper</source>
+   <translation>Der Prüfplan der Tankstelle als Papier</translation>
   </message>
   <message>
    <source>The last agreement is taken back.</source>
@@ -7108,6 +7092,14 @@
    <translation>Die Teile des gewählten Katalogs erscheinen hier. Die Tabelle eines Lieferanten bringt viele auf einmal.</translation>
   </message>
   <message>
+   <source>The parts of the site as they hang there now, as a paper</source>
+   <translation>Die Teile der Tankstelle, wie sie jetzt dort hängen, als Papier</translation>
+  </message>
+  <message>
+   <source>The price lists of the edition in hand, as a paper</source>
+   <translation>Die Preislisten der Ausgabe in Arbeit als Papier</translation>
+  </message>
+  <message>
    <source>The prices of a quotation come here once a survey is quoted.</source>
    <translation>Die Preise eines Angebots erscheinen hier, sobald eine Aufnahme angeboten ist.</translation>
   </message>
@@ -7128,12 +7120,24 @@
    <translation>Das Angebot geht ohne diesen Preis hinaus und sagt es auf dem Papier</translation>
   </message>
   <message>
+   <source>The reasons at this position, as a paper</source>
+   <translation>Die Gründe an dieser Position als Papier</translation>
+  </message>
+  <message>
+   <source>The record of this position, as a paper</source>
+   <translation>Das Protokoll dieser Position als Papier</translation>
+  </message>
+  <message>
    <source>The record of {0} is kept in the book.</source>
    <translation>Das Protokoll von {0} ist im Buch.</translation>
   </message>
   <message>
    <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
    <translation>Der Bericht unten ist, was kopiert wird; nichts wird gesendet. Vor dem Weitergeben lesen.</translation>
+  </message>
+  <message>
+   <source>The rows with their sources, as a paper</source>
+   <translation>Die Zeilen mit ihren Quellen als Papier</translation>
   </message>
   <message>
    <source>The run was stopped early.</source>
@@ -7238,6 +7242,10 @@
   <message>
    <source>The volume that the price is of.</source>
    <translation>Das Volumen, für das der Preis gilt.</translation>
+  </message>
+  <message>
+   <source>The whole map, as a paper</source>
+   <translation>Die ganze Karte als Papier</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -7908,6 +7916,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Was auf dem Schild steht</translation>
   </message>
   <message>
+   <source>What lies where, as a paper</source>
+   <translation>Was wo liegt, als Papier</translation>
+  </message>
+  <message>
    <source>What makers take off their lists for you: it makes the cost of the materials.</source>
    <translation>Was Hersteller Ihnen auf ihre Listen nachlassen: Es ergibt die Kosten des Materials.</translation>
   </message>
@@ -8408,10 +8420,6 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Geschrieben nach {0}</translation>
   </message>
   <message>
-   <source>Written to {0}.</source>
-   <translation>Geschrieben nach {0}.</translation>
-  </message>
-  <message>
    <source>Written to {path}</source>
    <translation>Geschrieben nach {path}</translation>
   </message>
@@ -8458,6 +8466,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>Years that are compared</source>
    <translation>Jahre im Vergleich</translation>
+  </message>
+  <message>
+   <source>Years, sites and money, as a paper</source>
+   <translation>Jahre, Tankstellen und Geld als Papier</translation>
   </message>
   <message>
    <source>Years, sites, visits and terms (XLSX)</source>

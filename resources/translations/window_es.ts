@@ -92,6 +92,10 @@
    <translation>Más allá de los a&amp;ños cuya parte a bordo se conoce</translation>
   </message>
   <message>
+   <source>&amp;Bill as built</source>
+   <translation>Lista &amp;construida</translation>
+  </message>
+  <message>
    <source>&amp;Book</source>
    <translation>Lib&amp;ro</translation>
   </message>
@@ -302,6 +306,10 @@
   <message>
    <source>&amp;Let the book plan with it</source>
    <translation>&amp;Que el libro planifique con ella</translation>
+  </message>
+  <message>
+   <source>&amp;List for a visit</source>
+   <translation>&amp;Lista para una visita</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
@@ -538,10 +546,6 @@
   <message>
    <source>&amp;Save</source>
    <translation>&amp;Guardar</translation>
-  </message>
-  <message>
-   <source>&amp;Save paper…</source>
-   <translation>Guardar pape&amp;l…</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
@@ -1162,6 +1166,10 @@
   <message>
    <source>All reasons and &amp;ways out…</source>
    <translation>Todas las razones y &amp;salidas…</translation>
+  </message>
+  <message>
+   <source>All reasons and ways out…</source>
+   <translation>Todas las razones y salidas…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
@@ -2012,6 +2020,10 @@
    <translation>&amp;Cortar a medida…</translation>
   </message>
   <message>
+   <source>D&amp;eadlines</source>
+   <translation>Pla&amp;zos</translation>
+  </message>
+  <message>
    <source>DEF</source>
    <translation>DEF</translation>
   </message>
@@ -2078,10 +2090,6 @@
   <message>
    <source>De&amp;livery address</source>
    <translation>Dirección de en&amp;trega</translation>
-  </message>
-  <message>
-   <source>Dea&amp;dlines</source>
-   <translation>Pla&amp;zos</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -2969,7 +2977,7 @@
   </message>
   <message>
    <source>Hand to &amp;mail…</source>
-   <translation>Pasar al c&amp;orreo…</translation>
+   <translation>Pasar al correo…</translation>
   </message>
   <message>
    <source>Hand to mail</source>
@@ -3632,6 +3640,10 @@
    <translation>Líquido que se vende hoy</translation>
   </message>
   <message>
+   <source>List as a paper</source>
+   <translation>Lista en papel</translation>
+  </message>
+  <message>
    <source>List price</source>
    <translation>Precio de lista</translation>
   </message>
@@ -3776,8 +3788,8 @@
    <translation>Macho</translation>
   </message>
   <message>
-   <source>Margi&amp;n…</source>
-   <translation>Mar&amp;gen…</translation>
+   <source>Margi&amp;n</source>
+   <translation>Mar&amp;gen</translation>
   </message>
   <message>
    <source>Margin</source>
@@ -4244,8 +4256,16 @@
    <translation>No se cambió nada: revise las entradas marcadas.</translation>
   </message>
   <message>
+   <source>Nothing was printed.</source>
+   <translation>No se imprimió nada.</translation>
+  </message>
+  <message>
    <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
    <translation>No se imprimió nada: la impresora, o el archivo en que imprime, no acepta nada.</translation>
+  </message>
+  <message>
+   <source>Nothing was printed: {reason}</source>
+   <translation>No se imprimió nada: {reason}</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -4704,10 +4724,6 @@
    <translation>P&amp;ublicar</translation>
   </message>
   <message>
-   <source>PD&amp;F…</source>
-   <translation>PD&amp;F…</translation>
-  </message>
-  <message>
    <source>PNG or JPEG for the letterhead.</source>
    <translation>PNG o JPEG para el membrete.</translation>
   </message>
@@ -4766,6 +4782,10 @@
   <message>
    <source>Paper</source>
    <translation>Documento</translation>
+  </message>
+  <message>
+   <source>Paper (P&amp;DF)</source>
+   <translation>Papel (PDF)</translation>
   </message>
   <message>
    <source>Papers show it from then on. At a station, the sets of all positions at once.</source>
@@ -4956,8 +4976,8 @@
    <translation>Fotos</translation>
   </message>
   <message>
-   <source>Pick &amp;list…</source>
-   <translation>S&amp;urtido…</translation>
+   <source>Pick &amp;list</source>
+   <translation>S&amp;urtido</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -5672,6 +5692,10 @@
    <translation>Reconectables &amp;sustituidas</translation>
   </message>
   <message>
+   <source>Record (P&amp;DF)</source>
+   <translation>Registro (P&amp;DF)</translation>
+  </message>
+  <message>
    <source>Record an installed part</source>
    <translation>Registrar una pieza instalada</translation>
   </message>
@@ -5968,8 +5992,8 @@
    <translation>Guardar libro de &amp;hojas…</translation>
   </message>
   <message>
-   <source>Save P&amp;DF…</source>
-   <translation>Guardar P&amp;DF…</translation>
+   <source>Save PD&amp;F…</source>
+   <translation>Guardar PD&amp;F…</translation>
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
@@ -5984,24 +6008,8 @@
    <translation>Guardar de nuevo</translation>
   </message>
   <message>
-   <source>Save answers side by side</source>
-   <translation>Guardar respuestas lado a lado</translation>
-  </message>
-  <message>
-   <source>Save as &amp;paper…</source>
-   <translation>Guardar como &amp;papel…</translation>
-  </message>
-  <message>
-   <source>Save as P&amp;DF…</source>
-   <translation>Guardar co&amp;mo PDF…</translation>
-  </message>
-  <message>
    <source>Save as a file…</source>
    <translation>Guardar como archivo…</translation>
-  </message>
-  <message>
-   <source>Save as pa&amp;ge…</source>
-   <translation>Guardar como pá&amp;gina…</translation>
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
@@ -6028,14 +6036,6 @@
    <translation>Guardar ta&amp;bla…</translation>
   </message>
   <message>
-   <source>Save the &amp;bill as built…</source>
-   <translation>Lista &amp;construida…</translation>
-  </message>
-  <message>
-   <source>Save the &amp;list for a visit…</source>
-   <translation>Guardar la &amp;lista para una visita…</translation>
-  </message>
-  <message>
    <source>Save the bill</source>
    <translation>Guardar la lista</translation>
   </message>
@@ -6044,36 +6044,12 @@
    <translation>Guardar la hoja para una ta&amp;bleta…</translation>
   </message>
   <message>
-   <source>Save the internal sheet</source>
-   <translation>Guardar la hoja interna</translation>
-  </message>
-  <message>
-   <source>Save the list for a visit</source>
-   <translation>Guardar la lista para una visita</translation>
-  </message>
-  <message>
-   <source>Save the list…</source>
-   <translation>Guardar la lista…</translation>
-  </message>
-  <message>
    <source>Save the picture</source>
    <translation>Guardar la imagen</translation>
   </message>
   <message>
-   <source>Save the plan as P&amp;DF…</source>
-   <translation>Plan en P&amp;DF…</translation>
-  </message>
-  <message>
    <source>Save the re&amp;cord</source>
    <translation>&amp;Guardar el registro</translation>
-  </message>
-  <message>
-   <source>Save the record as P&amp;DF…</source>
-   <translation>Registro en P&amp;DF…</translation>
-  </message>
-  <message>
-   <source>Save the sets weighed</source>
-   <translation>Guardar los conjuntos sopesados</translation>
   </message>
   <message>
    <source>Save the terms</source>
@@ -6082,10 +6058,6 @@
   <message>
    <source>Save this ro&amp;w</source>
    <translation>&amp;Guardar esta fila</translation>
-  </message>
-  <message>
-   <source>Save what an answer would do</source>
-   <translation>Guardar lo que haría una respuesta</translation>
   </message>
   <message>
    <source>Saved as {path}</source>
@@ -6194,6 +6166,10 @@
   <message>
    <source>Semicolon ( ; )</source>
    <translation>Punto y coma ( ; )</translation>
+  </message>
+  <message>
+   <source>Sent to the printer.</source>
+   <translation>Enviado a la impresora.</translation>
   </message>
   <message>
    <source>Sequence</source>
@@ -7004,6 +6980,10 @@
    <translation>Lo que espera el propio cliente, para comparar válvulas de ruptura. Todo vacío: sin comparación.</translation>
   </message>
   <message>
+   <source>The customers in view, as a paper</source>
+   <translation>Los clientes a la vista, en papel</translation>
+  </message>
+  <message>
    <source>The details for a report are in {path}.</source>
    <translation>Los detalles para un informe están en {path}.</translation>
   </message>
@@ -7046,6 +7026,10 @@
   <message>
    <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
    <translation>El historial de acuerdos, dos de ellos comparados; planificado, acordado y construido lado a lado.</translation>
+  </message>
+  <message>
+   <source>The inspection plan of the site, as a paper</source>
+   <translation>El plan de inspección de la estación, en papel</translation>
   </message>
   <message>
    <source>The last agreement is taken back.</source>
@@ -7108,6 +7092,14 @@
    <translation>Aquí aparecen las piezas del catálogo elegido. La tabla de un proveedor trae muchas a la vez.</translation>
   </message>
   <message>
+   <source>The parts of the site as they hang there now, as a paper</source>
+   <translation>Las piezas de la estación tal como cuelgan ahora, en papel</translation>
+  </message>
+  <message>
+   <source>The price lists of the edition in hand, as a paper</source>
+   <translation>Las listas de precios de la edición en curso, en papel</translation>
+  </message>
+  <message>
    <source>The prices of a quotation come here once a survey is quoted.</source>
    <translation>Los precios de una cotización aparecen aquí cuando se cotiza un levantamiento.</translation>
   </message>
@@ -7128,12 +7120,24 @@
    <translation>La cotización sale sin este precio y lo dice en el documento</translation>
   </message>
   <message>
+   <source>The reasons at this position, as a paper</source>
+   <translation>Las razones en esta posición, en papel</translation>
+  </message>
+  <message>
+   <source>The record of this position, as a paper</source>
+   <translation>El registro de esta posición, en papel</translation>
+  </message>
+  <message>
    <source>The record of {0} is kept in the book.</source>
    <translation>El registro de {0} está en el libro.</translation>
   </message>
   <message>
    <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
    <translation>Se copia el informe de abajo; no se envía nada. Léalo antes de pasarlo.</translation>
+  </message>
+  <message>
+   <source>The rows with their sources, as a paper</source>
+   <translation>Las filas con sus fuentes, en papel</translation>
   </message>
   <message>
    <source>The run was stopped early.</source>
@@ -7238,6 +7242,10 @@
   <message>
    <source>The volume that the price is of.</source>
    <translation>El volumen al que corresponde el precio.</translation>
+  </message>
+  <message>
+   <source>The whole map, as a paper</source>
+   <translation>Todo el mapa, en papel</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -7908,6 +7916,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Según la placa</translation>
   </message>
   <message>
+   <source>What lies where, as a paper</source>
+   <translation>Lo que hay en cada lugar, en papel</translation>
+  </message>
+  <message>
    <source>What makers take off their lists for you: it makes the cost of the materials.</source>
    <translation>Lo que los fabricantes le descuentan de sus listas: da el costo de los materiales.</translation>
   </message>
@@ -8408,10 +8420,6 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Escrito en {0}</translation>
   </message>
   <message>
-   <source>Written to {0}.</source>
-   <translation>Escrito en {0}.</translation>
-  </message>
-  <message>
    <source>Written to {path}</source>
    <translation>Escrito en {path}</translation>
   </message>
@@ -8458,6 +8466,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>Years that are compared</source>
    <translation>Años que se comparan</translation>
+  </message>
+  <message>
+   <source>Years, sites and money, as a paper</source>
+   <translation>Años, estaciones y dinero, en papel</translation>
   </message>
   <message>
    <source>Years, sites, visits and terms (XLSX)</source>

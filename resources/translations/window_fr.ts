@@ -92,6 +92,10 @@
    <translation>Au-delà des années dont la part embarquée est connue</translation>
   </message>
   <message>
+   <source>&amp;Bill as built</source>
+   <translation>Nomenclature &amp;posée</translation>
+  </message>
+  <message>
    <source>&amp;Book</source>
    <translation>Regis&amp;tre</translation>
   </message>
@@ -302,6 +306,10 @@
   <message>
    <source>&amp;Let the book plan with it</source>
    <translation>&amp;Le registre planifie avec elle</translation>
+  </message>
+  <message>
+   <source>&amp;List for a visit</source>
+   <translation>&amp;Liste pour une visite</translation>
   </message>
   <message>
    <source>&amp;Local rules</source>
@@ -538,10 +546,6 @@
   <message>
    <source>&amp;Save</source>
    <translation>Enregi&amp;strer</translation>
-  </message>
-  <message>
-   <source>&amp;Save paper…</source>
-   <translation>Enregistrer &amp;le papier…</translation>
   </message>
   <message>
    <source>&amp;Save the picture…</source>
@@ -1162,6 +1166,10 @@
   <message>
    <source>All reasons and &amp;ways out…</source>
    <translation>Toutes les raisons et &amp;issues…</translation>
+  </message>
+  <message>
+   <source>All reasons and ways out…</source>
+   <translation>Toutes les raisons et issues…</translation>
   </message>
   <message>
    <source>All surveys in the book. Every change is kept in it at once.</source>
@@ -2012,6 +2020,10 @@
    <translation>Couper &amp;à longueur…</translation>
   </message>
   <message>
+   <source>D&amp;eadlines</source>
+   <translation>&amp;Échéances</translation>
+  </message>
+  <message>
    <source>DEF</source>
    <translation>DEF</translation>
   </message>
@@ -2078,10 +2090,6 @@
   <message>
    <source>De&amp;livery address</source>
    <translation>Adresse de &amp;livraison</translation>
-  </message>
-  <message>
-   <source>Dea&amp;dlines</source>
-   <translation>&amp;Échéances</translation>
   </message>
   <message>
    <source>Decides automatic shut-off and the hold-open latch.</source>
@@ -3632,6 +3640,10 @@
    <translation>Liquide vendu aujourd'hui</translation>
   </message>
   <message>
+   <source>List as a paper</source>
+   <translation>Liste sur papier</translation>
+  </message>
+  <message>
    <source>List price</source>
    <translation>Prix de liste</translation>
   </message>
@@ -3776,8 +3788,8 @@
    <translation>Mâle</translation>
   </message>
   <message>
-   <source>Margi&amp;n…</source>
-   <translation>Marge…</translation>
+   <source>Margi&amp;n</source>
+   <translation>Marge</translation>
   </message>
   <message>
    <source>Margin</source>
@@ -4244,8 +4256,16 @@
    <translation>Rien n'a été modifié : les saisies marquées sont à revoir.</translation>
   </message>
   <message>
+   <source>Nothing was printed.</source>
+   <translation>Rien n'a été imprimé.</translation>
+  </message>
+  <message>
    <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
    <translation>Rien n'a été imprimé : l'imprimante, ou le fichier où elle imprime, n'accepte rien.</translation>
+  </message>
+  <message>
+   <source>Nothing was printed: {reason}</source>
+   <translation>Rien n'a été imprimé : {reason}</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -4704,10 +4724,6 @@
    <translation>&amp;Publier</translation>
   </message>
   <message>
-   <source>PD&amp;F…</source>
-   <translation>PD&amp;F…</translation>
-  </message>
-  <message>
    <source>PNG or JPEG for the letterhead.</source>
    <translation>PNG ou JPEG pour l'en-tête.</translation>
   </message>
@@ -4766,6 +4782,10 @@
   <message>
    <source>Paper</source>
    <translation>Document</translation>
+  </message>
+  <message>
+   <source>Paper (P&amp;DF)</source>
+   <translation>Papier (PDF)</translation>
   </message>
   <message>
    <source>Papers show it from then on. At a station, the sets of all positions at once.</source>
@@ -4956,8 +4976,8 @@
    <translation>Photos</translation>
   </message>
   <message>
-   <source>Pick &amp;list…</source>
-   <translation>Prél&amp;èvement…</translation>
+   <source>Pick &amp;list</source>
+   <translation>Prél&amp;èvement</translation>
   </message>
   <message>
    <source>Pick a &amp;file…</source>
@@ -5345,7 +5365,7 @@
   </message>
   <message>
    <source>Print…</source>
-   <translation>Im&amp;primer…</translation>
+   <translation>Imprimer…</translation>
   </message>
   <message>
    <source>Pro&amp;gram of several sites…</source>
@@ -5672,6 +5692,10 @@
    <translation>Réarmables rem&amp;placés</translation>
   </message>
   <message>
+   <source>Record (P&amp;DF)</source>
+   <translation>Procès-verbal (P&amp;DF)</translation>
+  </message>
+  <message>
    <source>Record an installed part</source>
    <translation>Noter une pièce en place</translation>
   </message>
@@ -5968,8 +5992,8 @@
    <translation>E&amp;nregistrer le classeur…</translation>
   </message>
   <message>
-   <source>Save P&amp;DF…</source>
-   <translation>Enregistrer le P&amp;DF…</translation>
+   <source>Save PD&amp;F…</source>
+   <translation>Enregistrer le PD&amp;F…</translation>
   </message>
   <message>
    <source>Save a &amp;calendar…</source>
@@ -5984,24 +6008,8 @@
    <translation>Enregistrer à nouveau</translation>
   </message>
   <message>
-   <source>Save answers side by side</source>
-   <translation>Enregistrer les réponses côte à côte</translation>
-  </message>
-  <message>
-   <source>Save as &amp;paper…</source>
-   <translation>&amp;Enregistrer sur papier…</translation>
-  </message>
-  <message>
-   <source>Save as P&amp;DF…</source>
-   <translation>Enregistrer en P&amp;DF…</translation>
-  </message>
-  <message>
    <source>Save as a file…</source>
    <translation>Enregistrer dans un fichier…</translation>
-  </message>
-  <message>
-   <source>Save as pa&amp;ge…</source>
-   <translation>Enregistrer comme pa&amp;ge…</translation>
   </message>
   <message>
    <source>Save c&amp;alendar…</source>
@@ -6028,14 +6036,6 @@
    <translation>Enregistrer le ta&amp;bleau…</translation>
   </message>
   <message>
-   <source>Save the &amp;bill as built…</source>
-   <translation>Nomenclature &amp;posée…</translation>
-  </message>
-  <message>
-   <source>Save the &amp;list for a visit…</source>
-   <translation>Enregistrer la &amp;liste pour une visite…</translation>
-  </message>
-  <message>
    <source>Save the bill</source>
    <translation>Enregistrer la nomenclature</translation>
   </message>
@@ -6044,36 +6044,12 @@
    <translation>Enregistrer la fiche pour une ta&amp;blette…</translation>
   </message>
   <message>
-   <source>Save the internal sheet</source>
-   <translation>Enregistrer la feuille interne</translation>
-  </message>
-  <message>
-   <source>Save the list for a visit</source>
-   <translation>Enregistrer la liste pour une visite</translation>
-  </message>
-  <message>
-   <source>Save the list…</source>
-   <translation>Enregistrer la liste…</translation>
-  </message>
-  <message>
    <source>Save the picture</source>
    <translation>Enregistrer l’image</translation>
   </message>
   <message>
-   <source>Save the plan as P&amp;DF…</source>
-   <translation>Plan en P&amp;DF…</translation>
-  </message>
-  <message>
    <source>Save the re&amp;cord</source>
    <translation>Enregi&amp;strer</translation>
-  </message>
-  <message>
-   <source>Save the record as P&amp;DF…</source>
-   <translation>Procès-verbal P&amp;DF…</translation>
-  </message>
-  <message>
-   <source>Save the sets weighed</source>
-   <translation>Enregistrer les ensembles comparés</translation>
   </message>
   <message>
    <source>Save the terms</source>
@@ -6082,10 +6058,6 @@
   <message>
    <source>Save this ro&amp;w</source>
    <translation>Enregistrer la &amp;ligne</translation>
-  </message>
-  <message>
-   <source>Save what an answer would do</source>
-   <translation>Enregistrer l'effet d'une réponse</translation>
   </message>
   <message>
    <source>Saved as {path}</source>
@@ -6194,6 +6166,10 @@
   <message>
    <source>Semicolon ( ; )</source>
    <translation>Point-virgule ( ; )</translation>
+  </message>
+  <message>
+   <source>Sent to the printer.</source>
+   <translation>Envoyé à l'imprimante.</translation>
   </message>
   <message>
    <source>Sequence</source>
@@ -7004,6 +6980,10 @@
    <translation>L'attente du client lui-même, pour comparer les raccords cassants. Tout vide : pas de comparaison.</translation>
   </message>
   <message>
+   <source>The customers in view, as a paper</source>
+   <translation>Les clients affichés, sur papier</translation>
+  </message>
+  <message>
    <source>The details for a report are in {path}.</source>
    <translation>Les détails pour un rapport sont dans {path}.</translation>
   </message>
@@ -7046,6 +7026,10 @@
   <message>
    <source>The history of agreements, two of them compared; planned, agreed and built side by side.</source>
    <translation>L'historique des accords, deux d'entre eux comparés ; prévu, convenu et posé côte à côte.</translation>
+  </message>
+  <message>
+   <source>The inspection plan of the site, as a paper</source>
+   <translation>Le plan d'inspection de la station, sur papier</translation>
   </message>
   <message>
    <source>The last agreement is taken back.</source>
@@ -7108,6 +7092,14 @@
    <translation>Les pièces du catalogue choisi apparaissent ici. Le tableau d'un fournisseur en apporte beaucoup à la fois.</translation>
   </message>
   <message>
+   <source>The parts of the site as they hang there now, as a paper</source>
+   <translation>Les pièces de la station telles qu'elles y pendent, sur papier</translation>
+  </message>
+  <message>
+   <source>The price lists of the edition in hand, as a paper</source>
+   <translation>Les listes de prix de l'édition en cours, sur papier</translation>
+  </message>
+  <message>
    <source>The prices of a quotation come here once a survey is quoted.</source>
    <translation>Les prix d'un devis apparaissent ici dès qu'un relevé est chiffré.</translation>
   </message>
@@ -7128,12 +7120,24 @@
    <translation>Le devis part sans ce prix et le dit sur le document</translation>
   </message>
   <message>
+   <source>The reasons at this position, as a paper</source>
+   <translation>Les raisons à cette position, sur papier</translation>
+  </message>
+  <message>
+   <source>The record of this position, as a paper</source>
+   <translation>Le procès-verbal de cette position, sur papier</translation>
+  </message>
+  <message>
    <source>The record of {0} is kept in the book.</source>
    <translation>Le procès-verbal de {0} est gardé au registre.</translation>
   </message>
   <message>
    <source>The report below is what is copied; nothing is sent. Read it before you hand it on.</source>
    <translation>Le rapport ci-dessous est ce qui est copié ; rien n'est envoyé. Lisez-le avant de le transmettre.</translation>
+  </message>
+  <message>
+   <source>The rows with their sources, as a paper</source>
+   <translation>Les lignes avec leurs sources, sur papier</translation>
   </message>
   <message>
    <source>The run was stopped early.</source>
@@ -7238,6 +7242,10 @@
   <message>
    <source>The volume that the price is of.</source>
    <translation>Le volume auquel le prix se rapporte.</translation>
+  </message>
+  <message>
+   <source>The whole map, as a paper</source>
+   <translation>Toute la carte, sur papier</translation>
   </message>
   <message>
    <source>Then a splitter can join both to a coaxial hose.</source>
@@ -7908,6 +7916,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Ce que dit sa plaque</translation>
   </message>
   <message>
+   <source>What lies where, as a paper</source>
+   <translation>Ce qui se trouve où, sur papier</translation>
+  </message>
+  <message>
    <source>What makers take off their lists for you: it makes the cost of the materials.</source>
    <translation>Ce que les fabricants vous remettent sur leurs tarifs : cela donne le coût des fournitures.</translation>
   </message>
@@ -8408,10 +8420,6 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Écrit dans {0}</translation>
   </message>
   <message>
-   <source>Written to {0}.</source>
-   <translation>Écrit dans {0}.</translation>
-  </message>
-  <message>
    <source>Written to {path}</source>
    <translation>Écrit dans {path}</translation>
   </message>
@@ -8458,6 +8466,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>Years that are compared</source>
    <translation>Années comparées</translation>
+  </message>
+  <message>
+   <source>Years, sites and money, as a paper</source>
+   <translation>Années, stations et argent, sur papier</translation>
   </message>
   <message>
    <source>Years, sites, visits and terms (XLSX)</source>

@@ -66,7 +66,9 @@ BREACHES = [
     Breach("planning/sets/context.py", "import alembic", "SQL only in the stores"),
     Breach("gui/widgets/__init__.py", "import spoutline.gui.pages", "the window, top to bottom"),
     Breach(
-        "gui/pages/paper/printing.py", "import spoutline.gui.pages.installer.page", "the window's pages, top to bottom"
+        "gui/pages/paper/paper_pages.py",
+        "import spoutline.gui.pages.installer.page",
+        "the window's pages, top to bottom",
     ),
     Breach("documents/content/blocks.py", "import spoutline.documents.pdf.render", "documents, top to bottom"),
     Breach("documents/pack/cover.py", "import spoutline.documents.quotation.papers", "documents, top to bottom"),

@@ -11,9 +11,9 @@ from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
 from paper_text import pages_of
+from spoutline.gui.dialogs.printing import paint_pages
 from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.page_images import page_image, page_shapes, printed_images
-from spoutline.gui.pages.paper.printing import paint_pages
+from spoutline.gui.widgets.page_images import page_image, page_shapes, printed_images
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 
@@ -55,7 +55,10 @@ def test_bill_shows_pages_sum_and_positions_and_saves_what_it_shows(
 
     for suffix in ("pdf", "csv", "xlsx"):
         path = tmp_path / f"bill.{suffix}"
-        page.save_to(path, suffix)
+        if suffix == "pdf":
+            page.hands.save_to(path)
+        else:
+            page.save_to(path, suffix)
         qtbot.waitUntil(path.exists, timeout=20_000)
         qtbot.waitUntil(lambda wanted=path: str(wanted) in window.notices.text)
     assert (tmp_path / "bill.pdf").read_bytes() == document
@@ -65,13 +68,13 @@ def test_bill_shows_pages_sum_and_positions_and_saves_what_it_shows(
     assert (tmp_path / "bill.xlsx").read_bytes()[:2] == b"PK"
 
     # the same paper as one page of HTML, by the ending of the name
-    page.save_to(tmp_path / "bill.html", "pdf")
+    page.hands.save_to(tmp_path / "bill.html")
     qtbot.waitUntil((tmp_path / "bill.html").exists, timeout=20_000)
     text = (tmp_path / "bill.html").read_text(encoding="utf-8")
     assert text.startswith("<!DOCTYPE html>")
     assert all(number in text for number in numbers)
 
-    page.save_to(tmp_path / "nowhere" / "bill.pdf", "pdf")
+    page.hands.save_to(tmp_path / "nowhere" / "bill.pdf")
     qtbot.waitUntil(lambda: "Nothing was saved" in window.notices.text)
 
 

@@ -64,7 +64,10 @@ def test_report_and_calendar_are_saved_as_shown(
     forms = {"pdf": b"%PDF", "ics": b"BEGIN:VCALENDAR", "xlsx": b"PK", "csv": b"\xef\xbb\xbfkind,task"}
     for suffix, start in forms.items():
         path = tmp_path / f"conversion.{suffix}"
-        page.save_to(path, suffix)
+        if suffix == "pdf":
+            page.hands.save_to(path)
+        else:
+            page.save_to(path, suffix)
         qtbot.waitUntil(path.exists, timeout=20_000)
         qtbot.waitUntil(lambda wanted=path: str(wanted) in window.notices.text)
         assert path.read_bytes().startswith(start)
@@ -94,7 +97,7 @@ def test_the_station_on_one_page_takes_the_place_of_the_report_and_is_saved(
     assert path.read_bytes() == page.document
     assert "Station on one page" in text_of(path.read_bytes())
     html = tmp_path / "page.html"
-    page.save_to(html, "pdf")
+    page.hands.save_to(html)
     qtbot.waitUntil(html.exists, timeout=20_000)
     assert "What hangs now, and what comes" in html.read_text(encoding="utf-8")
     page.one_page_box.click()

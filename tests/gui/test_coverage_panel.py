@@ -98,10 +98,11 @@ def test_the_map_can_be_stopped(panel: CoveragePanel, qtbot: QtBot) -> None:
 
 
 def test_the_map_goes_into_files(panel: CoveragePanel, qtbot: QtBot, tmp_path: Path) -> None:
-    assert not panel.pdf_button.isEnabled()
+    assert not panel.paper_button.isEnabled()
     made(panel, qtbot)
-    for form in (FileForm.PDF, FileForm.CSV):
+    assert panel.paper_button.isEnabled()
+    for form, save in ((FileForm.PDF, panel.hands.save_to), (FileForm.CSV, panel.save)):
         file = tmp_path / f"map.{form.value}"
-        panel.save(file, form)
+        save(file)
         qtbot.waitUntil(file.exists, timeout=20_000)
         assert is_own(file, form)

@@ -94,7 +94,7 @@ def test_the_work_due_everywhere_is_saved_as_a_paper(
     qtbot.waitUntil(lambda: any(one.site.name == name for one in panel.model.records), timeout=60_000)
     for ending in ("pdf", "html"):
         path = tmp_path / f"due.{ending}"
-        panel.save_as(path, FileForm.PDF)
+        panel.hands.save_to(path)
         qtbot.waitUntil(path.exists, timeout=20_000)
     assert "9 d overdue" in (tmp_path / "due.html").read_text(encoding="utf-8")
     assert "Work due at all stations" in text_of(tmp_path / "due.pdf")
@@ -127,7 +127,7 @@ def test_certificates_are_shown_where_the_records_hold_a_measurement(
     inspections.done_button.click()
     page.tabs.setCurrentWidget(panel)
     qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
-    panel.save_as(tmp_path / "bond.pdf")
+    panel.hands.save_to(tmp_path / "bond.pdf")
     qtbot.waitUntil((tmp_path / "bond.pdf").exists, timeout=20_000)
     told = text_of(tmp_path / "bond.pdf")
     assert "Bond test certificate" in told

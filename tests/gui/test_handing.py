@@ -16,12 +16,20 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from paper_text import pages_of, text_of
+from planning.quoting_terms import DAY
 from spoutline.gui.actions import ActionId
-from spoutline.gui.pages.paper import printing
-from spoutline.gui.pages.paper.handing import PaperHands
-from spoutline.gui.pages.paper.page_images import page_shapes, printed_images
-from spoutline.gui.pages.paper.printing import pages_asked_for
+from spoutline.gui.dialogs import printing
+from spoutline.gui.dialogs.customers import CustomersDialog
+from spoutline.gui.dialogs.handing import PaperHands
+from spoutline.gui.dialogs.local_rules import LocalRulesDialog
+from spoutline.gui.dialogs.printing import pages_asked_for
+from spoutline.gui.dialogs.weighing import WeighingDialog
+from spoutline.gui.dialogs.weighing_tools import WeighingTools
+from spoutline.gui.jobs import JobKind
+from spoutline.gui.pages.quotation.book import BookPanel
 from spoutline.gui.pages.quotation.page import QuotationPage
+from spoutline.gui.pages.result.measure_panel import MeasurePanel
+from spoutline.gui.widgets.page_images import page_shapes, printed_images
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.survey import Survey
@@ -212,6 +220,82 @@ def test_what_is_printed_are_the_pages_of_the_paper_shown(
         if name == "conversion":
             assert all(before != after for before, after in pairwise(wanted))
     assert PrintsIntoFile.names == ["Hand & Söhne: Bcc"] * 3 + ["HAND-1"]
+
+
+def further_papers(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> dict[str, tuple[PaperHands, str]]:
+    """Return the papers that panels and dialogs make when they are asked for, each with words that stand on it."""
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    installer, session = workplace.installer_page, workplace.session
+    for panel in (installer.record_panel, installer.inspection_panel, installer.stations_panel, installer.stock_panel):
+        installer.tabs.setCurrentWidget(panel)
+    inspections, stations = installer.inspection_panel, installer.stations_panel
+    qtbot.waitUntil(lambda: inspections._site_plan is not None and stations._work is not None, timeout=90_000)
+    installer.tabs.setCurrentWidget(installer.record_panel)
+    installer.record_panel.refresh()
+    window.actions_by_id[ActionId.CATALOGUES].trigger()
+    catalogues = workplace.catalogues_page
+    qtbot.waitUntil(lambda: catalogues.prices_panel._in_hand.row is not None, timeout=60_000)
+    measure = MeasurePanel(workplace.context, window)
+    rules = LocalRulesDialog(session.workbench, "us_general", window)
+    book = BookPanel(workplace.context, lambda: DAY, window)
+    people = CustomersDialog(
+        session.workbench, window.jobs, may_choose=False, display=session.display, today=DAY, parent=window
+    )
+    weighing = WeighingDialog(
+        session.survey,
+        session.label,
+        WeighingTools(session.workbench, window.jobs, workplace.context.story),
+        window,
+    )
+    qtbot.waitUntil(lambda: weighing.hands.save_button.isEnabled() and not window.jobs.is_busy(JobKind.WEIGH))
+    return {
+        "record": (installer.record_panel.hands, "Commissioning"),
+        "as built": (installer.record_panel.bill_hands, "Bill of materials as built"),
+        "inspections": (inspections.hands, "nspection"),
+        "all stations": (stations.hands, "Work due at all stations"),
+        "stock": (installer.stock_panel.hands, ""),
+        "price lists": (catalogues.prices_panel.hands, ""),
+        "visit": (measure.hands, "What to measure on site"),
+        "rules": (rules.editions.hands, "jurisdiction"),
+        "quotations": (book.hands, "Internal, not for the customer"),
+        "customers": (people.hands, "Customers"),
+        "weighing": (weighing.hands, "Hand & Söhne"),
+    }
+
+
+def test_papers_of_panels_and_dialogs_are_printed_and_handed_to_mail_too(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(printing, "QPrintDialog", PrintsIntoFile)
+    monkeypatch.setattr(printing, "_DOTS_PER_INCH", 30)
+    PrintsIntoFile.names, PrintsIntoFile.first = [], 0
+    for name, (hands, words) in further_papers(qtbot, window, workplace).items():
+        opened: list[Path] = []
+        hands.open_file = lambda path, into=opened: bool(into.append(path)) or True  # type: ignore[misc]
+        mail, printed = tmp_path / f"{name}.eml", tmp_path / f"{name}.pdf"
+        hands.mail_to(mail)
+        qtbot.waitUntil(lambda wanted=opened: bool(wanted), timeout=60_000)
+        (paper,) = read(mail).iter_attachments()
+        assert isinstance(paper, EmailMessage)
+        pdf = paper.get_content()
+        assert words in " ".join(text_of(pdf).split()), name
+        PrintsIntoFile.target = printed
+        hands.print_shown()
+        qtbot.waitUntil(printed.exists, timeout=60_000)
+        assert len(page_shapes(printed.read_bytes())) == len(pages_of(pdf)), name
+        hands.save_to(tmp_path / f"{name}.html")
+        qtbot.waitUntil((tmp_path / f"{name}.html").exists, timeout=60_000)
+    assert all(PrintsIntoFile.names)
+
+
+def test_a_menu_of_the_hands_has_the_words_of_the_three_buttons(
+    qtbot: QtBot, workplace: Workplace, window: MainWindow
+) -> None:
+    row, menu = workplace.bill_page.hands.buttons, workplace.installer_page.record_panel.paper_button.menu()
+    assert [one.text() for one in menu.actions()] == [one.text() for one in row]
+    tips = [one.toolTip() for one in row]
+    assert [one.toolTip() for one in menu.actions()][::2] == tips[::2]
+    assert all(tips[::2])
 
 
 @pytest.mark.parametrize(("chosen", "places"), [((0, 0), range(5)), ((2, 3), range(1, 3)), ((4, 9), range(3, 5))])

@@ -73,7 +73,7 @@ def test_the_whole_station_is_listed_and_saved_for_a_visit(qtbot: QtBot, workpla
     heads = [panel.model.node_at(panel.model.index(row, 0)) for row in range(panel.model.rowCount())]
     assert not any(node is not None and node.cells[0] == "Margins within the ranges" for node in heads)
     path = tmp_path / "visit.pdf"
-    panel.save_to(path)
+    panel.hands.save_to(path)
     qtbot.waitUntil(lambda: str(path) in panel.state_label.text(), timeout=60_000)
     paper = " ".join(text_of(path.read_bytes()).split())
     assert "What to measure on site" in paper

@@ -176,7 +176,7 @@ def by_hand(qtbot: QtBot, window: MainWindow, place: Workplace, bench: Workbench
         CutHoseDialog(entries[PartKind.CURB_HOSE], lambda _: None, window),
         MadeUpDialog([entries[PartKind.WHIP_HOSE], entries[PartKind.BREAKAWAY]], lambda _: None, window),
         ExchangeImportDialog(DRAFT, "parts.zip", counts, window),
-        CustomersDialog(bench.customers(), may_choose=True, parent=window),
+        CustomersDialog(bench, window.jobs, may_choose=True, display=SI, today=DAY, parent=window),
         TermsDialog(bench.quoting(), None, folder, window, today=DAY, survey=session.survey),
         FaultDialog("It did not work.", ValueError("x"), window),
         NamedStepDialog("Title", "Lead", "Ada", tr("&Issue it so"), window, needs_reason=True),
@@ -192,7 +192,7 @@ def by_hand(qtbot: QtBot, window: MainWindow, place: Workplace, bench: Workbench
             bench.supplier_orders(), OrderedFrom.of_option(made, 1, made.options[0].title), tuple, window
         ),
         CloseCountDialog("Van", "November", (UncountedLine(part=PartRef("QW-N103"), quantity=3, came=0),), window),
-        NoSetDialog(session.survey, plan, NoSetTools(bench.no_set(), window.jobs, story), window),
+        NoSetDialog(session.survey, plan, NoSetTools(bench, window.jobs, story, "why"), window),
     ]
     return dialogs
 

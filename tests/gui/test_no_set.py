@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QModelIndex, Qt, QTimer
@@ -11,6 +13,7 @@ from PySide6.QtWidgets import QDialog, QPushButton
 from pytestqt.qtbot import QtBot
 
 from gui.page_rooms import laid_over
+from paper_text import text_of
 from spoutline.gui.dialogs.no_set import NoSetDialog
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.edits.question import Step
@@ -154,7 +157,7 @@ def test_the_dialog_fits_a_small_screen_in_every_language(
     without_set(qtbot, workplace, decisions=Decisions(longest_lead_time_days=0, pinned=(DIESEL_NOZZLE,)))
     story = workplace.session.workbench.story(workplace.session.display, language)
     dialog = opened(qtbot, workplace)
-    dialog._tools = type(dialog._tools)(dialog._tools.service, dialog._tools.jobs, story)
+    dialog._tools = replace(dialog._tools, story=story)
     dialog._show_found()
     dialog.resize(980, 640)
     qtbot.wait(20)
@@ -162,3 +165,26 @@ def test_the_dialog_fits_a_small_screen_in_every_language(
     assert dialog.tree.viewport().height() > 150
     for one in (dialog.tree, dialog.progress_row.bar):
         assert one.accessibleName()
+
+
+def test_the_dialog_makes_the_paper_of_all_reasons_once_they_are_known(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace, tmp_path: Path
+) -> None:
+    without_set(qtbot, workplace, decisions=LATE)
+    dialog = opened(qtbot, workplace)
+    assert all(one.isEnabled() for one in dialog.hands.buttons)
+    mail, opened_mails = tmp_path / "why.eml", []
+    dialog.hands.open_file = lambda path: bool(opened_mails.append(path)) or True  # type: ignore[func-returns-value]
+    paper = tmp_path / "why.pdf"
+    dialog.hands.save_to(paper)
+    qtbot.waitUntil(paper.exists, timeout=60_000)
+    told = " ".join(text_of(paper).split())
+    assert "Why no set fits" in told
+    assert "What would free a set" in told
+    for row in rows(dialog.model):
+        for one in rows(dialog.model, row):
+            assert " ".join(str(one.data()).split()) in told
+    dialog.hands.mail_to(mail)
+    qtbot.waitUntil(lambda: opened_mails == [mail], timeout=60_000)
+    dialog.ask()
+    assert not any(one.isEnabled() for one in dialog.hands.buttons)  # no paper of half the reasons

@@ -77,7 +77,7 @@ def test_each_paper_is_made_in_the_language_chosen_and_saved(page: InstallerPage
         panel.refresh()
         qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
         path = tmp_path / f"{kind}.pdf"
-        panel.save_as(path)
+        panel.hands.save_to(path)
         qtbot.waitUntil(path.exists, timeout=10_000)
         assert title in text_of(path)
 
@@ -87,7 +87,7 @@ def test_the_pack_of_one_position_holds_that_one(page: InstallerPage, qtbot: QtB
     panel.scope_box.setCurrentIndex(panel.scope_box.findData(Scope.POSITION))
     qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
     path = tmp_path / "one.pdf"
-    panel.save_as(path)
+    panel.hands.save_to(path)
     qtbot.waitUntil(path.exists, timeout=10_000)
     text = text_of(path)
     assert "Position A1" in text
@@ -211,9 +211,9 @@ def test_the_record_and_the_bill_as_built_are_saved(page: InstallerPage, qtbot: 
     show_record(page)
     field(page, "reading_bond").setText("2 Mohm")
     record, bill = tmp_path / "record.pdf", tmp_path / "bill.pdf"
-    page.record_panel.save_as(record)
+    page.record_panel.hands.save_to(record)
     qtbot.waitUntil(record.exists, timeout=20_000)
-    page.record_panel.save_bill(bill)
+    page.record_panel.bill_hands.save_to(bill)
     qtbot.waitUntil(bill.exists, timeout=20_000)
     assert "OUT OF LIMIT" in text_of(record)
     assert "Bill of materials as built" in text_of(bill)
@@ -284,9 +284,11 @@ def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
     qtbot.waitUntil(lambda: "due by today" in panel.state_label.text(), timeout=20_000)
     due = {one.item.id for one in panel.due_model.records if one.position == entry.position}
     assert {InspectionItemId.AFTER_BOND, InspectionItemId.AFTER_SHEAR_VALVE} <= due
-    for suffix in ("pdf", "ics"):
-        path = tmp_path / f"plan.{suffix}"
-        panel.save_as(path, suffix)
+    for save, path in (
+        (panel.hands.save_to, tmp_path / "plan.pdf"),
+        (panel.save_calendar, tmp_path / "plan.ics"),
+    ):
+        save(path)
         qtbot.waitUntil(path.exists, timeout=20_000)
 
 

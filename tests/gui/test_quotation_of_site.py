@@ -194,7 +194,7 @@ def test_the_list_in_view_and_the_customers_are_saved_as_papers(
     page.panel.show_panel(book)
     qtbot.waitUntil(lambda: bool(book.entries_in_view()), timeout=30_000)
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(paper), "PDF (*.pdf)"))
-    qtbot.mouseClick(book.save_button, Qt.MouseButton.LeftButton)
+    book.hands.save()
     qtbot.waitUntil(paper.exists, timeout=30_000)
     (entry,) = book.entries_in_view()
     assert entry.number in text_of(paper)
@@ -203,7 +203,7 @@ def test_the_list_in_view_and_the_customers_are_saved_as_papers(
     def ask(self: CustomersDialog) -> int:
         self.show()
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(people), "HTML (*.html)"))
-        qtbot.mouseClick(self.list_button, Qt.MouseButton.LeftButton)
+        self.hands.save()
         qtbot.waitUntil(people.exists, timeout=30_000)
         return 0
 

@@ -580,10 +580,17 @@ def test_each_button_saves_its_own_file(
     quote(qtbot, page, terms("GUI-31"))
     assert page.quotation is not None
     begins = {}
-    for kind, button in page.panel.offer.save_buttons.items():
+    hands = page.files.hands
+    presses = {kind: button.click for kind, button in page.panel.offer.save_buttons.items()}
+    presses |= {
+        FileKind.PDF: hands[FileKind.PDF].save_button.click,
+        FileKind.PICK_LIST: hands[FileKind.PICK_LIST].save,
+        FileKind.MARGIN: hands[FileKind.MARGIN].save,
+    }
+    for kind, press in presses.items():
         target = tmp_path / f"{kind.value}.{kind.ending}"
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, target=target: (str(target), ""))
-        button.click()
+        press()
         qtbot.waitUntil(target.exists, timeout=30_000)
         begins[kind] = target.read_bytes()[:4]
     assert begins[FileKind.PDF] == begins[FileKind.PICK_LIST] == b"%PDF"
@@ -760,9 +767,9 @@ def test_cost_and_margin_stand_in_the_window_and_lines_below_cost_ask_for_a_word
     ]
     sent = text_of(bench.quoting().issued_papers(page.stored.id, 1).pdf)
     assert "long account" not in sent
-    for kind in (".csv", ".xlsx"):
-        target = tmp_path / f"internal{kind}"
-        page.save_as(target, FileKind.MARGIN)
+    for kind in (FileKind.MARGIN_TABLE, FileKind.MARGIN_WORKBOOK):
+        target = tmp_path / f"internal.{kind.ending}"
+        page.save_as(target, kind)
         qtbot.waitUntil(target.exists, timeout=30_000)
     (tmp_path / "internal.csv").read_text(encoding="utf-8-sig").index("internal, not for the customer")
     assert (tmp_path / "internal.xlsx").read_bytes()[:4] == b"PK\x03\x04"

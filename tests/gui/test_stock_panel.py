@@ -17,7 +17,6 @@ from pytestqt.qtbot import QtBot
 from paper_text import text_of
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.stock import Asked
-from spoutline.documents.own_files import FileForm
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.close_count import CloseCountDialog
 from spoutline.gui.dialogs.supplier_orders import SupplierOrdersDialog
@@ -104,9 +103,8 @@ def test_what_a_job_takes_is_shown_taken_and_put_on_paper(
     panel.movement_box.setCurrentIndex(panel.movement_box.findData(Movement.RECEIVED))
     scanned(panel, qtbot, str(missing.balance.part))
     qtbot.waitUntil(panel.take_button.isEnabled, timeout=60_000)
-    for ending, form in (("pdf", FileForm.PDF), ("csv", FileForm.CSV)):
-        path = tmp_path / f"job.{ending}"
-        panel.save_as(path, form)
+    for save, path in ((panel.hands.save_to, tmp_path / "job.pdf"), (panel.save_table, tmp_path / "job.csv")):
+        save(path)
         qtbot.waitUntil(path.exists, timeout=20_000)
     assert "To take" in text_of(tmp_path / "job.pdf")
     rows = list(csv.DictReader(StringIO((tmp_path / "job.csv").read_text("utf-8-sig"), newline="")))

@@ -215,7 +215,7 @@ def test_a_station_is_weighed_by_its_price(qtbot: QtBot, dialog: WeighingDialog,
     path = tmp_path / "weighed.pdf"
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), "PDF (*.pdf)"))
-        dialog.save_paper()
+        dialog.hands.save_button.click()
         qtbot.waitUntil(path.exists, timeout=60_000)
     told = " ".join(text_of(path.read_bytes()).split())
     assert "All combinations" in told

@@ -179,7 +179,7 @@ def test_the_paper_is_written_where_a_person_says(
     answered(qtbot, dialog)
     path = tmp_path / "what_if.pdf"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), "PDF (*.pdf)"))
-    dialog.paper_button.click()
+    dialog.hands.save_button.click()
     qtbot.waitUntil(path.exists, timeout=60_000)
     assert "A1: parts must be changed" in " ".join(text_of(path.read_bytes()).split())
     qtbot.waitUntil(lambda: str(path) in dialog.notes_label.text(), timeout=10_000)
@@ -236,7 +236,7 @@ def test_the_page_of_several_answers_is_written(
     qtbot.waitUntil(lambda: several.found is not None, timeout=60_000)
     path = tmp_path / "side_by_side.pdf"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), "PDF (*.pdf)"))
-    several.paper_button.click()
+    several.hands.save_button.click()
     qtbot.waitUntil(path.exists, timeout=60_000)
     assert "What must be changed when" in " ".join(text_of(path.read_bytes()).split())
     qtbot.waitUntil(lambda: str(path) in several.legend_label.text(), timeout=10_000)

@@ -58,6 +58,23 @@ class Person:
         assert button is not None
         self._click_at(button, button.rect().center() if not _marked(button) else QPoint(9, button.height() // 2))
 
+    def click_in_menu(self, words: str, entry: str) -> None:
+        """Open the menu of the button that says ``words``, and click what says ``entry`` in it."""
+
+        def pick() -> None:
+            menu = QApplication.activePopupWidget()
+            if not isinstance(menu, QMenu):
+                QTimer.singleShot(50, pick)
+                return
+            found = next((one for one in menu.actions() if _plain(one.text()) == entry), None)
+            if found is None:
+                menu.close()
+            else:
+                QTest.mouseClick(menu, Qt.MouseButton.LeftButton, pos=menu.actionGeometry(found).center())
+
+        QTimer.singleShot(0, pick)
+        self.click(words)
+
     def go_to_tab(self, words: str) -> None:
         """Click the tab that says ``words``."""
         for bar in self._seen(QTabBar):

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import user_folder
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -57,12 +58,15 @@ class JurisdictionService:
 
         return (*self._built_in(), *own_profiles(self.folder()))
 
-    def pdf(self, jurisdiction_id: str, story: Story, dated: date | None = None) -> bytes:
-        """Return the rules of a jurisdiction as PDF, an own one held against what it was copied from."""
+    def pdf(
+        self, jurisdiction_id: str, story: Story, dated: date | None = None, form: PaperForm = PaperForm.PDF
+    ) -> bytes:
+        """Return the rules of a jurisdiction as a paper, an own one held against what it was copied from."""
         from spoutline.documents.keeper.rule_table import rule_table_content
-        from spoutline.documents.pdf.render import pdf_bytes
+        from spoutline.documents.paper import paper_bytes
 
-        return pdf_bytes(rule_table_content(self.one(jurisdiction_id), self.parent(jurisdiction_id), story, dated))
+        rules, parent = self.one(jurisdiction_id), self.parent(jurisdiction_id)
+        return paper_bytes(rule_table_content(rules, parent, story, dated), form)
 
     def ids(self) -> tuple[str, ...]:
         """Return the ids of all jurisdictions without reading the person's own, built-in ones first."""

@@ -7,9 +7,16 @@ from dataclasses import replace
 from time import monotonic
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
+
 if TYPE_CHECKING:
+    from datetime import date
+
+    from spoutline.explain.plan.story import Story
+    from spoutline.model.funnel import SetReasons
+    from spoutline.model.limit import Jurisdiction
     from spoutline.model.no_set import NoSetReasons
-    from spoutline.model.plan import PositionPlan, SitePlan
+    from spoutline.model.plan import PositionPlan, Provenance, SitePlan
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.no_set.listening import NoSetListening
     from spoutline.planning.protocols import Progress
@@ -19,11 +26,16 @@ if TYPE_CHECKING:
 class NoSetService:
     """Explains positions without a set. Methods may be called from several threads.
 
-    ``context`` returns what a survey is planned with, given who may stop it.
+    ``context`` returns what a survey is planned with, given who may stop it, ``made_from`` whose rules hold there and
+    what its results are made from.
     """
 
-    def __init__(self, context: Callable[[Survey, Progress | None], PlanningContext]) -> None:
-        self._context = context
+    def __init__(
+        self,
+        context: Callable[[Survey, Progress | None], PlanningContext],
+        made_from: Callable[[Survey], tuple[Jurisdiction, Provenance]],
+    ) -> None:
+        self._context, self._made_from = context, made_from
 
     def ask(
         self,
@@ -46,6 +58,25 @@ class NoSetService:
             end = monotonic() + seconds
             listening = replace(listening, out_of_time=lambda: monotonic() > end)
         return why_no_set(plan, survey, self._context(survey, progress), listening)
+
+    def paper(
+        self,
+        survey: Survey,
+        plan: PositionPlan,
+        reasons: SetReasons | NoSetReasons,
+        story: Story,
+        *,
+        dated: date | None = None,
+        form: PaperForm = PaperForm.PDF,
+    ) -> bytes:
+        """Return why a position has no set, or why it has its parts, as a paper; equal arguments give equal bytes."""
+        from spoutline.documents.content.reasons_paper import reasons_content
+        from spoutline.documents.paper import paper_bytes
+        from spoutline.model.plan import SitePlan
+
+        jurisdiction, provenance = self._made_from(survey)
+        about = SitePlan(survey=survey, jurisdiction=jurisdiction, positions=(plan,), provenance=provenance)
+        return paper_bytes(reasons_content(about, reasons, story, dated=dated), form)
 
     def station(self, site_plan: SitePlan, progress: Progress | None = None) -> dict[str, NoSetReasons]:
         """Return the reasons of each position that was planned without a set, by label; equal questions are asked once.

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -41,13 +42,21 @@ class PriceListService:
 
         return joined(self._shelf().price_lists(ref), self._of_folders())
 
-    def pdf(self, ref: EditionRef, story: Story, list_id: str = "", dated: date | None = None) -> bytes:
-        """Return the price lists that an edition holds as PDF, or one of them; raise ``InputFault`` where it has none.
+    def pdf(
+        self,
+        ref: EditionRef,
+        story: Story,
+        list_id: str = "",
+        dated: date | None = None,
+        *,
+        form: PaperForm = PaperForm.PDF,
+    ) -> bytes:
+        """Return the price lists of an edition as a paper, or one of them; raise ``InputFault`` where it has none.
 
         ``dated`` is printed where given.
         """
         from spoutline.documents.keeper.price_lists import price_lists_content
-        from spoutline.documents.pdf.render import pdf_bytes
+        from spoutline.documents.paper import paper_bytes
 
         shelf = self._shelf()
         lists = shelf.price_lists(ref)
@@ -64,7 +73,7 @@ class PriceListService:
             if (entry.maker, entry.number) in listed
         }
         edition = shelf.opened(ref).edition
-        return pdf_bytes(price_lists_content(edition, chosen, names, story, dated))
+        return paper_bytes(price_lists_content(edition, chosen, names, story, dated), form)
 
     def price(self, ref: EditionRef, asked: PriceAsked) -> PriceAnswer:
         """Return which price of a part applies on a day, and why."""

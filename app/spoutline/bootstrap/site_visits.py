@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
+from spoutline.documents.paper_form import PaperForm
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -46,13 +47,15 @@ class SiteVisitService:
         doubts: StationDoubts,
         display: Display,
         dated: date | None = None,
+        *,
         language: Language | None = None,
+        form: PaperForm = PaperForm.PDF,
     ) -> bytes:
-        """Return the list for a visit as PDF, one page; the same bytes for the same arguments."""
+        """Return the list for a visit as a paper, one page; the same bytes for the same arguments."""
         from spoutline.documents.content.site_visit import site_visit_content
-        from spoutline.documents.pdf.render import pdf_bytes
+        from spoutline.documents.paper import paper_bytes
 
-        return pdf_bytes(site_visit_content(site_plan, doubts, self._story(display, language), dated=dated))
+        return paper_bytes(site_visit_content(site_plan, doubts, self._story(display, language), dated=dated), form)
 
 
 def _read_ranges() -> SiteRanges:

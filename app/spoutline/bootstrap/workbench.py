@@ -467,7 +467,9 @@ class Workbench:
         """Return the use case of positions without a set."""
         from spoutline.bootstrap.no_set import NoSetService
 
-        return NoSetService(self._context)
+        return NoSetService(
+            self._context, lambda survey: (self._checked_tables(survey).jurisdiction, self.provenance(survey))
+        )
 
     def what_if(self) -> WhatIfService:
         """Return the use cases of other answers, looked at before anybody accepts one."""

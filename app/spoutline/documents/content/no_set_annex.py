@@ -39,15 +39,20 @@ def no_set_blocks(
     yield Paragraph(story.phrases.text["no_set_note"], Role.NOTE)
     for like, one in told:
         yield Heading(short_labels(like.positions, story), 2)
-        for conflict in one.conflicts:
-            reason = story.conflict_reason(conflict)
-            yield Paragraph(reason.text, Role.LEAD)
-            yield Bullets(tuple(" ".join(_flat(behind)) for behind in reason.behind))
-        if one.trials:
-            yield Paragraph(story.phrases.text["no_set_ways"], Role.LEAD)
-            rows = tuple(_row(number, trial, one, story) for number, trial in enumerate(one.trials, 1))
-            yield Table(_columns(story), rows, dense=True)
-        yield Bullets(story.no_set_closing(one))
+        yield from reasons_against(one, story)
+
+
+def reasons_against(found: NoSetReasons, story: Story) -> Iterator[Block]:
+    """Yield what keeps one position from a set, every way out, and whether that is all."""
+    for conflict in found.conflicts:
+        reason = story.conflict_reason(conflict)
+        yield Paragraph(reason.text, Role.LEAD)
+        yield Bullets(tuple(" ".join(_flat(behind)) for behind in reason.behind))
+    if found.trials:
+        yield Paragraph(story.phrases.text["no_set_ways"], Role.LEAD)
+        rows = tuple(_row(number, trial, found, story) for number, trial in enumerate(found.trials, 1))
+        yield Table(_columns(story), rows, dense=True)
+    yield Bullets(story.no_set_closing(found))
 
 
 def _flat(reason: Reason) -> Iterator[str]:

@@ -40,11 +40,16 @@ def why_blocks(
     yield Heading(story.word(Word.ANNEX_WHY), 1)
     yield Paragraph(story.phrases.text["why_note"], Role.NOTE)
     for like, found in told:
-        places = [story.place_reasons(place, found.hanging_set.currency) for place in found.places]
         yield Heading(short_labels(like.positions, story), 2)
-        yield Table(_columns(found, story), tuple(_rows(places)), dense=True, whole=True)
-        for place in places:
-            yield Bullets((f"{place.title}{story.writing.colon} {' '.join(place.sentences)}",))
+        yield from reasons_for(found, story)
+
+
+def reasons_for(found: SetReasons, story: Story) -> Iterator[Block]:
+    """Yield how the catalogue comes down to the parts of one set."""
+    places = [story.place_reasons(place, found.hanging_set.currency) for place in found.places]
+    yield Table(_columns(found, story), tuple(_rows(places)), dense=True, whole=True)
+    for place in places:
+        yield Bullets((f"{place.title}{story.writing.colon} {' '.join(place.sentences)}",))
 
 
 def _columns(found: SetReasons, story: Story) -> tuple[Column, ...]:

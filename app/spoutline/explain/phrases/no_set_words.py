@@ -6,6 +6,9 @@ from typing import Final
 
 NO_SET_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "no_set_annex": (),
+    "no_set_title": (),
+    "no_set_more_one": ("count",),
+    "no_set_more_many": ("count",),
     "no_set_way": (),
     "no_set_means": (),
     "no_set_note": (),

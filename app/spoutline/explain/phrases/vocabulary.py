@@ -362,6 +362,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "why_changes_many": ("count",),
     "why_differs": ("differences",),
     "why_note": (),
+    "why_title": (),
     **NO_SET_PLACEHOLDERS,
     "terminal_edited_keeps": ("position",),
     "terminal_edited_breaks": ("position", "reasons"),

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from datetime import date
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
@@ -16,41 +19,47 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.bootstrap.customers import CustomerService, fields_of
+from spoutline.bootstrap.customers import fields_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.customer import Customer, folded_customer_name
 from spoutline.model.faults import InputFault, StoreFault
+from spoutline.units.display import Display
 
+if TYPE_CHECKING:
+    from spoutline.bootstrap import Workbench
+
+_FILE = JobKey(JobKind.FILE, "customer list")
 _LINES_HEIGHT = 68  # pixels of an entry of several lines
 
 
 class CustomersDialog(FormDialog):
     """Keeps the customers of the book; once accepted, ``chosen`` is the one to be quoted to.
 
-    Signals
-    -------
-    list_wanted(tuple[Customer, ...])
-        The customers in view are wanted as a paper.
-
     Where ``is_for_site`` it is to be the customer of the station instead; ``of_site`` is that of now, None for none.
     """
 
     help_topic = "quotations"
-    list_wanted = Signal(object)
 
     def __init__(
         self,
-        service: CustomerService,
+        workbench: Workbench,
+        jobs: Jobs,
         *,
         may_choose: bool,
+        display: Display,
+        today: date,
         of_site: Customer | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(tr("Customers"), parent)
-        self._service = service
+        self._service = workbench.customers()
+        self._workbench, self._display, self._today = workbench, display, today
         self._of_site = folded_customer_name(of_site.name) if of_site is not None else ""
         self._known: tuple[Customer, ...] = ()
         self._before: Customer | None = None  # as it was read; None while a new one is written
@@ -60,6 +69,15 @@ class CustomersDialog(FormDialog):
         self.use_button.setVisible(may_choose)
         self.site_button = self._button(tr("Customer of this s&tation"), self._choose_for_site)
         self.site_button.setToolTip(tr("New quotations of the station that is open go to this customer unasked"))
+        self.hands = PaperHands(
+            workbench,
+            jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self._say,
+            parent=self,
+            refuse=self.show_fault,
+        )
         parts = QSplitter(Qt.Orientation.Horizontal, self)
         parts.addWidget(self._list_side())
         parts.addWidget(self._form_side())
@@ -109,8 +127,7 @@ class CustomersDialog(FormDialog):
         column.addWidget(self.list, 1)
         self.new_button = self._button(tr("&New customer"), self._begin)
         self.remove_button = self._button(tr("&Remove"), self._remove)
-        self.list_button = self._button(tr("Save the list…"), lambda: self.list_wanted.emit(self.customers_in_view()))
-        column.addWidget(self.list_button)
+        column.addWidget(self.hands.menu_button(tr("List as a paper"), tr("The customers in view, as a paper")))
         column.addWidget(self.new_button)
         column.addWidget(self.remove_button)
         return side
@@ -184,12 +201,16 @@ class CustomersDialog(FormDialog):
     def _is_of_site(self) -> bool:
         return self._before is not None and folded_customer_name(self._before.name) == self._of_site
 
-    def customers_in_view(self) -> tuple[Customer, ...]:
-        """Return the customers that the list shows."""
-        return tuple(self._known)
+    def _wanted(self) -> WantedPaper:
+        """Return the list of the customers in view."""
+        lists, customers, display, today = self._workbench.book_lists(), tuple(self._known), self._display, self._today
 
-    def tell(self, text: str) -> None:
-        """Say what became of something."""
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return lists.customers(customers, display, today, form)
+
+        return WantedPaper(make=make, stem=f"customers-{today.isoformat()}", name=tr("Customers"))
+
+    def _say(self, text: str) -> None:
         self.state_label.setText(text)
 
     def _begin(self) -> None:

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
+from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.plan.story import Story
 from spoutline.gui.dialogs.form import FormDialog
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.no_set_nodes import no_set_nodes, no_set_titles
 from spoutline.gui.models.node_tree import NodeTree
@@ -23,18 +26,19 @@ from spoutline.model.survey import Survey
 from spoutline.planning.no_set.listening import NoSetListening
 
 if TYPE_CHECKING:
-    from spoutline.bootstrap.no_set import NoSetService
+    from spoutline.bootstrap import Workbench
 
-_ASK = JobKey(JobKind.WHY, "no set")
+_ASK, _FILE = JobKey(JobKind.WHY, "no set"), JobKey(JobKind.FILE, "no set")
 
 
 @dataclass(frozen=True, slots=True)
 class NoSetTools:
-    """What looking for reasons works with."""
+    """What looking for reasons works with; ``stem`` names the files of the paper."""
 
-    service: NoSetService
+    workbench: Workbench
     jobs: Jobs
     story: Story
+    stem: str
 
 
 class NoSetDialog(FormDialog):
@@ -45,6 +49,7 @@ class NoSetDialog(FormDialog):
     def __init__(self, survey: Survey, plan: PositionPlan, tools: NoSetTools, parent: QWidget | None = None) -> None:
         super().__init__(tr("Why no set fits"), parent)
         self._survey, self._plan, self._tools = survey, plan, tools
+        self.found: NoSetReasons | None = None  # all that there is, once the search is at its end
         self.conflicts: list[ConflictReasons] = []
         self.trials: list[Trial] = []
         self.after: Survey | None = None
@@ -60,6 +65,17 @@ class NoSetDialog(FormDialog):
         self.body.addWidget(self.tree, 1)
         self.closing_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.closing_label)
+        self.hands = PaperHands(
+            tools.workbench,
+            tools.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self.closing_label.setText,
+            parent=self,
+            refuse=self.show_fault,
+        )
+        for place, button in enumerate(self.hands.buttons):
+            self.foot.insertWidget(place, button)
         self.add_buttons(tr("&Accept this way out"))
         self.accept_button.setToolTip(tr("Makes one change of the survey, which can be undone."))
         self._allow()
@@ -68,11 +84,12 @@ class NoSetDialog(FormDialog):
 
     def ask(self) -> None:
         """Look for everything that keeps the position from a set; the survey stays as it is."""
-        self.conflicts, self.trials = [], []
+        self.found, self.conflicts, self.trials = None, [], []
+        self.hands.allow(False)
         self.closing_label.clear()
         self._show_found()
         self.progress_row.show_running(True)
-        service, survey, plan = self._tools.service, self._survey, self._plan
+        service, survey, plan = self._tools.workbench.no_set(), self._survey, self._plan
 
         def work(ticket: Ticket) -> NoSetReasons:
             told = ticket.hand_over
@@ -99,6 +116,18 @@ class NoSetDialog(FormDialog):
         self._tools.jobs.cancel(_ASK)
         super().done(result)
 
+    def _wanted(self) -> WantedPaper | None:
+        """Return all reasons and ways out as one paper."""
+        found, service, survey, plan = self.found, self._tools.workbench.no_set(), self._survey, self._plan
+        if found is None:
+            return None
+        story, dated = self._tools.story, date.today()
+
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.paper(survey, plan, found, story, dated=dated, form=form)
+
+        return WantedPaper(make=make, stem=self._tools.stem, name=survey.site.name)
+
     def _trial(self) -> Trial | None:
         record = self.tree.current_record()
         return record if isinstance(record, Trial) else None
@@ -118,7 +147,8 @@ class NoSetDialog(FormDialog):
         self._show_found()
 
     def _show_all(self, found: NoSetReasons) -> None:
-        self.conflicts, self.trials = list(found.conflicts), list(found.trials)
+        self.found, self.conflicts, self.trials = found, list(found.conflicts), list(found.trials)
+        self.hands.allow(True)
         self._show_found()
         self.progress_row.show_running(False)
         self.closing_label.setText(" ".join(self._tools.story.no_set_closing(found)))

@@ -9,9 +9,10 @@ from typing import TYPE_CHECKING, Protocol
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
-from spoutline.gui.jobs import JobKey, JobKind, Jobs
+from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import Programme
@@ -42,9 +43,19 @@ class ProgrammeFiles(QWidget):
         self._display: Display | None = None
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
+        self.hands = PaperHands(
+            workbench,
+            jobs,
+            self._wanted,
+            key=_FILE,
+            tell=lambda text: self._tell(text, is_fault=False),
+            parent=self,
+            refuse=lambda text: self._tell(text, is_fault=True),
+        )
+        self.hands.allow(False)
+        row.addWidget(self.hands.menu_button(tr("Paper (P&DF)"), tr("Years, sites and money, as a paper")))
         self.buttons: dict[FileForm, QPushButton] = {}
         for form, words, hint in (
-            (FileForm.PDF, tr("&Save paper…"), tr("As pages (PDF), or as one HTML page for screen readers and mails.")),
             (FileForm.XLSX, tr("Save &workbook…"), tr("Years, sites, visits and terms (XLSX)")),
             (FileForm.CSV, tr("Save ta&ble…"), tr("One line for each site (CSV)")),
             (FileForm.ICS, tr("Save c&alendar…"), tr("Visits and deadlines; the first year must be named")),
@@ -60,6 +71,7 @@ class ProgrammeFiles(QWidget):
     def show_programme(self, programme: Programme, display: Display) -> None:
         """Save this programme from now on, with quantities in the units of ``display``."""
         self._programme, self._display = programme, display
+        self.hands.allow(True)
         for form, button in self.buttons.items():
             button.setEnabled(form is not FileForm.ICS or programme.first_year is not None)
 
@@ -69,18 +81,13 @@ class ProgrammeFiles(QWidget):
     def _ask(self, form: FileForm) -> None:
         if self._programme is None:
             return
-        saving = Saving(self._workbench.files_in_use, self)
-        stem = tr("program")
-        if form is FileForm.PDF:
-            path = saving.ask_paper(tr("Save"), stem)
-        else:
-            path = saving.ask(tr("Save"), f"{stem}.{form}", form)
+        path = Saving(self._workbench.files_in_use, self).ask(tr("Save"), f"{tr('program')}.{form}", form)
         if path is not None:
             self.save_to(path, form)
 
     def save_to(self, path: Path, form: FileForm) -> None:
-        """Write the programme into a file; the paper as HTML where the name of its file ends so."""
-        content = self._content(path, form)
+        """Write the programme into a file: workbook, table or calendar."""
+        content = self._content(form)
         if content is None:
             return
 
@@ -95,12 +102,21 @@ class ProgrammeFiles(QWidget):
             tell_fault,
         )
 
-    def _content(self, path: Path, form: FileForm) -> Callable[[], bytes] | None:
+    def _wanted(self) -> WantedPaper | None:
+        programme, display, service = self._programme, self._display, self._workbench.converting()
+        if programme is None or display is None:
+            return None
+
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.programme_pdf(programme, display, form=form)
+
+        return WantedPaper(make=make, stem=tr("program"), name=programme.name)
+
+    def _content(self, form: FileForm) -> Callable[[], bytes] | None:
         programme, display, service = self._programme, self._display, self._workbench.converting()
         if programme is None or display is None:
             return None
         makers: dict[FileForm, Callable[[], bytes]] = {
-            FileForm.PDF: lambda: service.programme_pdf(programme, display, form=form_of(path)),
             FileForm.XLSX: lambda: service.programme_xlsx(programme, display),
             FileForm.CSV: lambda: service.programme_csv(programme),
             FileForm.ICS: lambda: service.programme_calendar(programme, display),

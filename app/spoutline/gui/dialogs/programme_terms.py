@@ -36,7 +36,7 @@ class ProgrammeTermsForm(QWidget):
         self.carry_box = QCheckBox(tr("Carry &over what a year leaves"), self)
         self._grid.addWidget(self.carry_box, 1, 4, 1, 2)
         hint = tr("file=year; file=year, such as north.json=2028")
-        self.deadlines_edit = self._field(2, 0, tr("Dea&dlines"), hint, columns=5)
+        self.deadlines_edit = self._field(2, 0, tr("D&eadlines"), hint, columns=5)
         self.deadlines_edit.setToolTip(tr("They go before the deadline that a survey names among the site answers."))
 
     def _field(self, row: int, column: int, words: str, hint: str, *, columns: int = 1) -> QLineEdit:

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from datetime import date
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from spoutline.documents.own_files import FileForm
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.effect_rows import EffectRow, differing, effect_words, summary
 from spoutline.gui.widgets.cards import plain_label
@@ -22,13 +21,12 @@ from spoutline.model.survey import Survey
 from spoutline.planning.keeping.effect import PositionEffect
 from spoutline.ruletables.editions import RowChange
 from spoutline.units.display import Display
-from spoutline.whole_files import write_file
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 _EFFECT = JobKey(JobKind.SITE_PLAN, "rules")
-_PDF = JobKey(JobKind.SITE_PLAN, "rules as paper")
+_FILE = JobKey(JobKind.FILE, "rules")
 _SHOWN = 5
 
 
@@ -62,12 +60,20 @@ class RuleEditions(QWidget):
         self.only_box.toggled.connect(lambda _: self.narrowed.emit())
         self.effect_button = QPushButton(tr("Effect &on this station"), self)
         self.effect_button.clicked.connect(lambda _=False: self.look())
-        self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
-        self.pdf_button.clicked.connect(lambda _=False: self._ask_pdf())
+        self.state_label = plain_label("", "quiet", wraps=True)
+        self.hands = PaperHands(
+            workbench,
+            self._jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self.state_label.setText,
+            parent=self,
+        )
+        paper = self.hands.menu_button(tr("Paper (P&DF)"), tr("The rows with their sources, as a paper"))
         first = QHBoxLayout()
         first.addWidget(self.only_box)
         first.addStretch(1)
-        first.addWidget(self.pdf_button)
+        first.addWidget(paper)
         first.addWidget(self.effect_button)
         column.addLayout(first)
         self.note_edit, self.by_edit = QLineEdit(self), QLineEdit(self)
@@ -81,9 +87,8 @@ class RuleEditions(QWidget):
         second.addWidget(self.by_edit, 1)
         second.addWidget(self.publish_button)
         column.addLayout(second)
-        for button in (self.pdf_button, self.effect_button, self.publish_button):
+        for button in (self.effect_button, self.publish_button):
             button.setAutoDefault(False)
-        self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
 
     def show_profile(self, profile: Jurisdiction) -> None:
@@ -162,29 +167,16 @@ class RuleEditions(QWidget):
         self.note_edit.clear()
         self.show_profile(profile)
 
-    def _ask_pdf(self) -> None:
-        profile = self._profile
-        if profile is not None:
-            saving = Saving(self._workbench.files_in_use, self)
-            path = saving.ask(tr("Save"), f"{profile.id}-rules.pdf", FileForm.PDF)
-            if path is not None:
-                self.save_pdf(path)
-
-    def save_pdf(self, path: Path) -> None:
-        """Write the rules of the jurisdiction shown as a paper."""
+    def _wanted(self) -> WantedPaper | None:
         profile, workbench, today = self._profile, self._workbench, self._today()
         if profile is None:
-            return
+            return None
         story = workbench.story(Display(workbench.jurisdictions().usual_units(profile.id)))
 
-        def work(_: Ticket) -> Path:
-            write_file(path, workbench.jurisdictions().pdf(profile.id, story, today))
-            return path
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return workbench.jurisdictions().pdf(profile.id, story, today, form)
 
-        def show(written: Path) -> None:
-            self.state_label.setText(tr("Written to {0}").format(written))
-
-        self._jobs.start(_PDF, work, show, lambda fault: self.state_label.setText(told(str(fault))))
+        return WantedPaper(make=make, stem=f"{profile.id}-rules", name=profile.id)
 
     def close_jobs(self) -> None:
         """End the work in hand, so that no store is closed under it."""

@@ -56,19 +56,6 @@ class Saving:
         form = FileForm.PDF if only_pdf else FileForm(form_of(path).value)
         return path if self.may_write(path, form) else None
 
-    def ask_sheet(self, title: str, stem: str) -> Path | None:
-        """Ask for the file of a sheet that can be paper or table, by its ending; return it where it may be written."""
-        forms = (FileForm.PDF, FileForm.XLSX, FileForm.CSV, FileForm.HTML)
-        types = {f"{form.upper()} (*.{form})": form for form in forms}
-        path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.PDF}", ";;".join(types))
-        if not path_text:
-            return None
-        path, wanted = Path(path_text), types.get(chosen, FileForm.PDF)
-        typed = path.suffix.lower().removeprefix(".")
-        if typed not in forms or (typed == FileForm.PDF and wanted is not FileForm.PDF):
-            path = path.with_name(f"{path.stem}.{wanted}")
-        return path if self.may_write(path, FileForm(path.suffix.lower().removeprefix("."))) else None
-
     def ask_picture(self, title: str, stem: str) -> Path | None:
         """Ask for the file of a drawing, SVG or PNG by its ending; return it where it may be written."""
         types = f"SVG (*.{FileForm.SVG});;PNG (*.{FileForm.PNG})"

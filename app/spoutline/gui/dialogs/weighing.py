@@ -16,7 +16,7 @@ from spoutline.documents.drawing.front_chart import (
     front_chart,
     places_of_points,
 )
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.plan.front_text import (
     axis_notes,
     figures_text,
@@ -26,7 +26,7 @@ from spoutline.explain.plan.front_text import (
     title_text,
 )
 from spoutline.gui.dialogs.form import FormDialog
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.weighing_tools import WeighingTools
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.front_nodes import front_nodes, front_titles, station_nodes
@@ -41,7 +41,6 @@ from spoutline.model.front import FrontAxis, PositionFront, StationFront
 from spoutline.model.plan import SitePlan
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.survey import Survey
-from spoutline.whole_files import write_file
 
 _ASK, _PICK, _FILE = JobKey(JobKind.WEIGH), JobKey(JobKind.WEIGH, "picked"), JobKey(JobKind.FILE, "weighing")
 _USUAL = (FrontAxis.PRICE, FrontAxis.LEAD, FrontAxis.FLOW)
@@ -74,10 +73,17 @@ class WeighingDialog(FormDialog):
         self.body.addWidget(self._answer(), 1)
         self.told_label = plain_label("", "quiet", wraps=True)
         self.body.addWidget(self.told_label)
-        self.paper_button = QPushButton(tr("Save as &paper…"), self)
-        self.paper_button.setAutoDefault(False)
-        self.paper_button.clicked.connect(self.save_paper)
-        self.foot.insertWidget(0, self.paper_button)
+        self.hands = PaperHands(
+            tools.workbench,
+            tools.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self.told_label.setText,
+            parent=self,
+            refuse=self.show_fault,
+        )
+        for place, button in enumerate(self.hands.buttons):
+            self.foot.insertWidget(place, button)
         self.agree_button = QPushButton(tr("A&gree on this set…"), self)
         self.agree_button.setToolTip(
             tr("Papers show it from then on. At a station, the sets of all positions at once.")
@@ -269,7 +275,7 @@ class WeighingDialog(FormDialog):
         self.tree.fit_columns()
         self.told_label.setText(" ".join(sentences))
         self.told_label.setToolTip("\n".join(axis_notes(found, story)))
-        self.paper_button.setEnabled(bool(found.points))
+        self.hands.allow(bool(found.points))
         again = next((at for at in range(len(found.points)) if self._figures(at) == before), None)
         planned = found.planned if isinstance(found, PositionFront) else 0
         if found.points:
@@ -293,8 +299,9 @@ class WeighingDialog(FormDialog):
         self.chart.show_chart(None)
         self.model.show_nodes(())
         self.told_label.clear()
-        for button in (self.accept_button, self.agree_button, self.paper_button):
+        for button in (self.accept_button, self.agree_button):
             button.setEnabled(False)
+        self.hands.allow(False)
         self.progress_row.show_running(False)
 
     def _fail(self, fault: Exception) -> None:
@@ -354,24 +361,17 @@ class WeighingDialog(FormDialog):
 
         self._tools.jobs.start(_PICK, lambda _: service.picked_sets(survey, found, at), close, self._fail)
 
-    def save_paper(self) -> None:
-        """Ask for a file and write chart and table into it."""
+    def _wanted(self) -> WantedPaper | None:
+        """Return chart and table."""
         found, story, service, survey = self.found, self._tools.story, self._tools.workbench.weighing(), self._survey
         if found is None:
-            return
-        path = Saving(self._tools.workbench.files_in_use, self).ask_paper(tr("Save the sets weighed"), "weighing")
-        if path is None:
-            return
+            return None
         dated = date.today()
 
-        def work(_: Ticket) -> Path:
-            write_file(path, service.paper(survey, found, story, dated, form_of(path)))
-            return path
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.paper(survey, found, story, dated, form)
 
-        self._tools.jobs.start(_FILE, work, self._tell_written, self._fail)
-
-    def _tell_written(self, path: Path) -> None:
-        self.told_label.setText(tr("Written to {0}.").format(path))
+        return WantedPaper(make=make, stem="weighing", name=survey.site.name)
 
     def done(self, result: int) -> None:
         """Qt: close; what is under way ends."""

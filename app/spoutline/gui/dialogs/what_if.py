@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from datetime import date
-from pathlib import Path
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.what_if_text import notes, price_then_word, scope_text, summary_text, title_text
 from spoutline.gui.dialogs.form import FormDialog
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_row
 from spoutline.gui.dialogs.what_if_answer import WhatIfAnswer
 from spoutline.gui.dialogs.what_if_several import SeveralAnswers
 from spoutline.gui.dialogs.what_if_tools import WhatIfTools
@@ -28,7 +26,6 @@ from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
 from spoutline.model.what_if import WhatIfResult
 from spoutline.planning.what_if.answer import WhatIfListening
-from spoutline.whole_files import write_file
 
 _ASK, _FILE = JobKey(JobKind.WHAT_IF), JobKey(JobKind.FILE, "what if")
 
@@ -79,10 +76,16 @@ class WhatIfDialog(FormDialog):
         self.tree = Tree(tr("Today and then side by side"), side, shares=(4, 3, 3, 9))
         self.tree.setModel(self.model)
         column.addWidget(self.tree, 1)
-        self.paper_button = QPushButton(tr("Save as &paper…"), side)
-        self.paper_button.setAutoDefault(False)
-        self.paper_button.clicked.connect(self.save_paper)
-        column.addWidget(self.paper_button, 0, Qt.AlignmentFlag.AlignLeft)
+        self.hands = PaperHands(
+            tools.workbench,
+            tools.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self.notes_label.setText,
+            parent=side,
+            refuse=self.show_fault,
+        )
+        column.addLayout(button_row(self.hands.buttons))
         return side
 
     # asking
@@ -148,7 +151,7 @@ class WhatIfDialog(FormDialog):
         self.tree.fit_columns()
         self.tree.expand(self.model.index(0, 0))
         self.accept_button.setEnabled(True)
-        self.paper_button.setEnabled(True)
+        self.hands.allow(True)
 
     def _show_nothing(self) -> None:
         self.found = None
@@ -157,7 +160,7 @@ class WhatIfDialog(FormDialog):
             label.clear()
         self.model.show_nodes(())
         self.accept_button.setEnabled(False)
-        self.paper_button.setEnabled(False)
+        self.hands.allow(False)
 
     def _fail(self, fault: Exception) -> None:
         self.progress_row.show_running(False)
@@ -165,25 +168,17 @@ class WhatIfDialog(FormDialog):
 
     # what becomes of it
 
-    def save_paper(self) -> None:
-        """Ask for a file and write today and then side by side into it."""
+    def _wanted(self) -> WantedPaper | None:
+        """Return today and then side by side."""
         found, story, service = self.found, self._tools.story, self._tools.workbench.what_if()
         if found is None:
-            return
-        saving = Saving(self._tools.workbench.files_in_use, self)
-        path = saving.ask_paper(tr("Save what an answer would do"), "what_if")
-        if path is None:
-            return
+            return None
         dated = date.today()
 
-        def work(_: Ticket) -> Path:
-            write_file(path, service.paper(found, story, dated, form_of(path)))
-            return path
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.paper(found, story, dated, form)
 
-        self._tools.jobs.start(_FILE, work, self._tell_written, self._fail)
-
-    def _tell_written(self, path: Path) -> None:
-        self.notes_label.setText(tr("Written to {0}.").format(path))
+        return WantedPaper(make=make, stem="what_if", name=self._survey.site.name)
 
     def accept(self) -> None:
         """Close with the survey that has the other answer."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from datetime import date
-from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -17,9 +16,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.plan.what_if_matrix_text import legend_text, matrix_title, part_legend
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_row
 from spoutline.gui.dialogs.what_if_choices import AnswerChoices
 from spoutline.gui.dialogs.what_if_tools import WhatIfTools
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -33,7 +32,6 @@ from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
 from spoutline.model.what_if import OF_THE_STATION, WhatIf, WhatIfQuestion
 from spoutline.model.what_if_matrix import WhatIfMatrix
-from spoutline.whole_files import write_file
 
 _ASK, _FILE = JobKey(JobKind.WHAT_IF, "several"), JobKey(JobKind.FILE, "what if, several")
 _COLUMNS = 10  # name, today and eight answers: more than is ever shown takes no room
@@ -52,7 +50,7 @@ class SeveralAnswers(QWidget):
 
     def __init__(self, survey: Survey, label: str, tools: WhatIfTools, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._tools = tools
+        self._tools, self._site = tools, survey.site.name
         self._choices = AnswerChoices(tools.workbench, survey, tools.story)
         self.found: WhatIfMatrix | None = None
         column = QVBoxLayout(self)
@@ -100,13 +98,19 @@ class SeveralAnswers(QWidget):
         self.tree = Tree(tr("Answers side by side"), self, shares=(6, *((2,) * (_COLUMNS - 1))))
         self.tree.setModel(self.model)
         self.legend_label = plain_label("", "quiet", wraps=True)
-        self.paper_button = QPushButton(tr("Save as pa&ge…"), self)
-        self.paper_button.setAutoDefault(False)
-        self.paper_button.clicked.connect(self.save_paper)
+        self.hands = PaperHands(
+            self._tools.workbench,
+            self._tools.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self.legend_label.setText,
+            parent=self,
+            refuse=self.told.emit,
+        )
         column.addLayout(self.progress_row)
         column.addWidget(self.tree, 1)
         column.addWidget(self.legend_label)
-        column.addWidget(self.paper_button, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addLayout(button_row(self.hands.buttons))
         return column
 
     # what is asked
@@ -202,7 +206,7 @@ class SeveralAnswers(QWidget):
         self.tree.expandAll()
         self.legend_label.setText(f"{legend_text(story)}\n{part_legend(story)}")
         self.tree.setAccessibleDescription(matrix_title(found, story))
-        self.paper_button.setEnabled(True)
+        self.hands.allow(True)
 
     def _show_nothing(self) -> None:
         self._tools.jobs.cancel(_ASK)
@@ -210,27 +214,19 @@ class SeveralAnswers(QWidget):
         self.progress_row.show_running(False)
         self.model.show_nodes(())
         self.legend_label.clear()
-        self.paper_button.setEnabled(False)
+        self.hands.allow(False)
 
     def _fail(self, fault: Exception) -> None:
         self.progress_row.show_running(False)
         self.told.emit(str(fault))
 
-    def save_paper(self) -> None:
-        """Ask for a file and write the page into it."""
+    def _wanted(self) -> WantedPaper | None:
         found, story, service = self.found, self._tools.story, self._tools.workbench.what_if()
         if found is None:
-            return
-        path = Saving(self._tools.workbench.files_in_use, self).ask_paper(tr("Save answers side by side"), "what_if")
-        if path is None:
-            return
+            return None
         dated = date.today()
 
-        def work(_: Ticket) -> Path:
-            write_file(path, service.matrix_paper(found, story, dated, form_of(path)))
-            return path
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.matrix_paper(found, story, dated, form)
 
-        self._tools.jobs.start(_FILE, work, self._tell_written, self._fail)
-
-    def _tell_written(self, path: Path) -> None:
-        self.legend_label.setText(tr("Written to {0}.").format(path))
+        return WantedPaper(make=make, stem="what_if", name=self._site)

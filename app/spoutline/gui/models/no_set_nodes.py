@@ -9,7 +9,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.no_set import ConflictReasons, Trial
+from spoutline.model.no_set import ConflictReasons, NoSetReasons, Trial
 from spoutline.model.survey import Position
 
 
@@ -33,6 +33,17 @@ def no_set_nodes(
         for title, rows in (("no_set_cannot", obstacles), ("no_set_ways", ways))
         if rows
     )
+
+
+def short_nodes(found: NoSetReasons, story: Story) -> tuple[Node, ...]:
+    """Return the first obstacle with its numbers, how many more there are, and whether that is all."""
+    text, more = story.phrases, len(found.conflicts) - 1
+    rows = [_reason_node(story.conflict_reason(one), Tone.BAD) for one in found.conflicts[:1]]
+    if more > 0:
+        told = text.fill("no_set_more_one" if more == 1 else "no_set_more_many", count=more)
+        rows.append(Node(cells=(told,), spans=True, tone=Tone.BAD))
+    rows += [Node(cells=(one,), spans=True, tone=Tone.NOTE) for one in story.no_set_closing(found)]
+    return tuple(rows)
 
 
 def _reason_node(reason: Reason, tone: Tone | None = None) -> Node:

@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QDialog, QWidget
 
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.wording import tr
 
 if TYPE_CHECKING:
@@ -29,7 +30,8 @@ class NoSetSteps(QObject):
         context, session, plan = self._context, self._context.session, self._context.plan
         if plan is None or not plan.is_without_set:
             return
-        tools = NoSetTools(session.workbench.no_set(), context.jobs, context.story)
+        stem = f"{file_stem(session.survey.site.name)}-{file_stem(plan.position.label)}-why"
+        tools = NoSetTools(session.workbench, context.jobs, context.story, stem)
         self.dialog = NoSetDialog(session.survey, plan, tools, self._window)
         accepted = self.dialog.exec() == QDialog.DialogCode.Accepted
         after = self.dialog.after

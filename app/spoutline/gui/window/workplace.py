@@ -356,6 +356,7 @@ class Workplace(QWidget):
         page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
         page.outcome.what_if_wanted.connect(self.what_if.ask)
         page.outcome.all_reasons_wanted.connect(self.no_set.show)
+        page.why.all_wanted.connect(self.no_set.show)
         page.other_sets.weigh_wanted.connect(self.weighing.ask)
         page.agreement.history_wanted.connect(self.agreeing.show_history)
         self.walk_pages.addWidget(page)

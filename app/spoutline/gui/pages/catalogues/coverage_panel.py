@@ -21,9 +21,10 @@ from PySide6.QtWidgets import (
 
 from spoutline.bootstrap.coverage import CoverageAsked
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.phrases.coverage_words import CoverageWord
 from spoutline.explain.plan.coverage_text import climate_text, gap_text, spoken_text, summary_text
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.models.coverage_matrix import CoverageMatrix
@@ -92,18 +93,25 @@ class CoveragePanel(QWidget):
         self.stop_button = QPushButton(tr("&Stop"), self)
         self.stop_button.clicked.connect(lambda _=False: self.stop())
         self.stop_button.hide()
-        self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
+        self.hands = PaperHands(
+            self._context.session.workbench,
+            self._context.jobs,
+            self._wanted,
+            key=FILE,
+            tell=self._notify,
+            parent=self,
+        )
+        self.paper_button = self.hands.menu_button(tr("Paper (P&DF)"), tr("The whole map, as a paper"))
         self.csv_button = QPushButton(tr("Save &as CSV…"), self)
-        self.pdf_button.clicked.connect(lambda _=False: self._ask_file(FileForm.PDF))
-        self.csv_button.clicked.connect(lambda _=False: self._ask_file(FileForm.CSV))
+        self.csv_button.clicked.connect(lambda _=False: self._ask_file())
         row.addWidget(label)
         row.addWidget(self.band_box)
         row.addWidget(self.make_button)
         row.addWidget(self.stop_button)
         row.addStretch(1)
-        for button in (self.pdf_button, self.csv_button):
-            button.setEnabled(False)
-            row.addWidget(button)
+        self._allow(False)
+        row.addWidget(self.paper_button)
+        row.addWidget(self.csv_button)
         return row
 
     def _word_bands(self) -> None:
@@ -155,20 +163,24 @@ class CoveragePanel(QWidget):
             self.state_label.setText(tr("Stopped. What was answered is not asked again."))
         self._show_working(working=False)
 
-    def save(self, path: Path, form: FileForm) -> None:
-        """Write the map into a file."""
+    def save(self, path: Path) -> None:
+        """Write the map into a file as a table."""
         found, session = self.found, self._context.session
         if found is None:
             return
-        service, today, workbench = session.workbench.covering(), self._today(), session.workbench
-        story, english = self._context.story, workbench.story(session.display, Language.ENGLISH)
+        service, english = session.workbench.covering(), session.workbench.story(session.display, Language.ENGLISH)
+        save_aside(self._context, FILE, path, lambda: service.csv(found, english), notify=self._notify)
 
-        def content() -> bytes:
-            if form is FileForm.PDF:
-                return service.pdf(found, story, today, form_of(path))
-            return service.csv(found, english)
+    def _wanted(self) -> WantedPaper | None:
+        found, service = self.found, self._context.session.workbench.covering()
+        if found is None:
+            return None
+        story, today = self._context.story, self._today()
 
-        save_aside(self._context, FILE, path, content, notify=self._notify)
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.pdf(found, story, today, form)
+
+        return WantedPaper(make=make, stem=_stem(found), name=str(found.edition.ref))
 
     def _take(self, cell: object) -> None:
         if isinstance(cell, CoverageCell):
@@ -185,8 +197,7 @@ class CoveragePanel(QWidget):
         if gaps:
             told.append(f"{story.word(CoverageWord.TO_STOCK)}{story.writing.colon} {'; '.join(gaps)}.")
         self.state_label.setText(" ".join(told))
-        for button in (self.pdf_button, self.csv_button):
-            button.setEnabled(True)
+        self._allow(True)
         self._on_picked(self.table.currentIndex(), QModelIndex())
 
     def _fail(self, fault: Exception) -> None:
@@ -198,8 +209,11 @@ class CoveragePanel(QWidget):
         self._context.jobs.cancel(COVERED)
         self.model.begin((), self._context.story)
         self.detail.clear()
-        for button in (self.pdf_button, self.csv_button):
-            button.setEnabled(False)
+        self._allow(False)
+
+    def _allow(self, is_there: bool) -> None:
+        self.hands.allow(is_there)
+        self.csv_button.setEnabled(is_there)
 
     def _show_working(self, *, working: bool) -> None:
         self.bar.setVisible(working)
@@ -231,17 +245,17 @@ class CoveragePanel(QWidget):
 
         self._context.jobs.start(COVERED, work, show, lambda fault: self.detail.appendPlainText(str(fault)))
 
-    def _ask_file(self, form: FileForm) -> None:
+    def _ask_file(self) -> None:
         if self.found is None:
             return
-        stem = f"{file_stem(str(self.found.edition.ref))}-coverage"
         saving = Saving(self._context.session.workbench.files_in_use, self)
-        if form is FileForm.PDF:
-            path = saving.ask_paper(tr("Save"), stem)
-        else:
-            path = saving.ask(tr("Save"), f"{stem}.{form.value}", form)
+        path = saving.ask(tr("Save"), f"{_stem(self.found)}.{FileForm.CSV}", FileForm.CSV)
         if path is not None:
-            self.save(path, form)
+            self.save(path)
+
+
+def _stem(found: CoverageMap) -> str:
+    return f"{file_stem(str(found.edition.ref))}-coverage"
 
 
 def _cell_lines(cell: CoverageCell, context: Context) -> Iterator[str]:

@@ -19,14 +19,14 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.bootstrap.catalogues import CatalogueService
-from spoutline.documents.own_files import FileForm
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.intake.works import PriceListWork
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.models.price_list_rows import price_list_columns, verdict_columns
 from spoutline.gui.models.record_table import RecordTable
-from spoutline.gui.pages.catalogues.chosen import PRICE, PRICE_LISTS, InHand
+from spoutline.gui.pages.catalogues.chosen import FILE, PRICE, PRICE_LISTS, InHand
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
@@ -36,7 +36,6 @@ from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pricing import PriceList
 from spoutline.planning.pricing.applying import PriceAnswer, PriceAsked
-from spoutline.whole_files import write_file
 
 _MOST = 1_000_000
 
@@ -98,11 +97,18 @@ class PricesPanel(QWidget):
             self.to_edit,
         ):
             row.addWidget(edit)
-        self.pdf_button = QPushButton(tr("Save as P&DF…"), self)
-        self.pdf_button.clicked.connect(lambda _=False: self._ask_pdf())
+        self.hands = PaperHands(
+            self._context.session.workbench,
+            self._context.jobs,
+            self._wanted,
+            key=FILE,
+            tell=self.state_label.setText,
+            parent=self,
+        )
+        paper = self.hands.menu_button(tr("Paper (P&DF)"), tr("The price lists of the edition in hand, as a paper"))
         buttons = QHBoxLayout()
         buttons.addStretch(1)
-        for button in (self.take_button, self.remove_button, self.pdf_button):
+        for button in (self.take_button, self.remove_button, paper):
             buttons.addWidget(button)
         column = QVBoxLayout()
         column.addLayout(row)
@@ -231,30 +237,16 @@ class PricesPanel(QWidget):
             "valid_to": _day(until, tr("valid to")) if until else None,
         }
 
-    def _ask_pdf(self) -> None:
-        row = self._in_hand.row
-        if row is None:
-            return
-        name = f"{file_stem(str(row.ref))}-price-lists.pdf"
-        path = Saving(self._context.session.workbench.files_in_use, self).ask(tr("Save"), name, FileForm.PDF)
-        if path is not None:
-            self.save_pdf(path)
-
-    def save_pdf(self, path: Path) -> None:
-        """Write the price lists of the edition in hand as a paper."""
+    def _wanted(self) -> WantedPaper | None:
         row, service, story = self._in_hand.row, self._service(), self._context.story
         if row is None:
-            return
+            return None
         ref, today = row.ref, self._today()
 
-        def work(_: Ticket) -> Path:
-            write_file(path, service.prices().pdf(ref, story, dated=today))
-            return path
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.prices().pdf(ref, story, dated=today, form=form)
 
-        def show(written: Path) -> None:
-            self.state_label.setText(tr("Written to {0}").format(written))
-
-        self._context.jobs.start(PRICE_LISTS, work, show, self._fail)
+        return WantedPaper(make=make, stem=f"{file_stem(str(ref))}-price-lists", name=str(ref))
 
     def _choose_file(self) -> None:
         name, _ = QFileDialog.getOpenFileName(self, tr("Take in a price file"), "", "*.csv *.tsv *.txt *.xlsx")

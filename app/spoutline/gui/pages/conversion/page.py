@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QPushButton, 
 
 from spoutline.documents.conversion.summary import result_rows
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_grid
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
 from spoutline.gui.edits.question import Option
@@ -20,9 +20,8 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.conversion.cases import CasesSide
 from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
-from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.survey.installed_panel import InstalledPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
@@ -64,7 +63,8 @@ class ConversionPage(QWidget):
         self._source = SetsSource.PLAN  # of the conversion shown
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.hands = PaperHands(context, lambda: self.document, self._called, key=_FILE, notify=notify, parent=self)
+        workbench = context.session.workbench
+        self.hands = PaperHands(workbench, context.jobs, self._wanted, key=_FILE, tell=notify, parent=self)
         self.tabs = PageTabs(splitter)
         pages = tab_pages(self.tabs)
         self.tabs.addTab(self._result_side(pages), tr("Resu&lt"))
@@ -152,13 +152,12 @@ class ConversionPage(QWidget):
         return card
 
     def _file_buttons(self, card: QWidget) -> QGridLayout:
-        self.buttons: dict[str, QPushButton] = {"print": self.hands.print_button, "mail": self.hands.mail_button}
-        for name, words in (("pdf", tr("Save P&DF…")), ("ics", tr("Save &calendar…")), ("xlsx", tr("Save ta&ble…"))):
+        self.buttons: dict[str, QPushButton] = dict(zip(("pdf", "print", "mail"), self.hands.buttons, strict=True))
+        for name, words in (("ics", tr("Save &calendar…")), ("xlsx", tr("Save ta&ble…"))):
             button = QPushButton(words, card)
             button.clicked.connect(lambda _=False, suffix=name: self._save_as(suffix))
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
-        self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         return button_grid([self.buttons[name] for name in ("pdf", "print", "mail", "ics", "xlsx")], 3)
 
     def _answer_side(self, parent: QWidget) -> QWidget:
@@ -321,26 +320,16 @@ class ConversionPage(QWidget):
         self.agree_button.setEnabled(ready and self._source is SetsSource.PLAN)
 
     def _save_as(self, suffix: str) -> None:
-        stem = self._called().stem
+        stem = f"{file_stem(self._context.session.survey.site.name)}-conversion"
         saving = Saving(self._context.session.workbench.files_in_use, self)
-        if suffix == FileForm.PDF:
-            path = saving.ask_paper(tr("Save"), stem)
-        else:
-            stem = f"{file_stem(self._context.session.survey.site.name)}-conversion"
-            path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
+        path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
-        """Write the paper shown (``pdf``), the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file.
-
-        A paper is written as HTML where the name of its file ends so.
-        """
+        """Write the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file."""
         conversion, document = self._reported or self._conversion, self.document
         if conversion is None or document is None:
-            return
-        if suffix == FileForm.PDF:
-            save_made_aside(self._context, _FILE, path, self.paper.content(form_of(path)), notify=self._notify)
             return
         session = self._context.session
         service, display = session.workbench.converting(), session.display
@@ -351,10 +340,10 @@ class ConversionPage(QWidget):
 
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 
-    def _called(self) -> Called:
+    def _wanted(self) -> WantedPaper | None:
         name = self._context.session.survey.site.name
         paper = "one-page" if self.one_page_box.isChecked() else "conversion"
-        return Called(f"{file_stem(name)}-{paper}", name)
+        return self.paper.wanted(f"{file_stem(name)}-{paper}", name)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS | Changed.FOCUS):

@@ -20,7 +20,8 @@ from PySide6.QtWidgets import (
 from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.inspection_sheet import item_text
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_text
@@ -104,11 +105,19 @@ class InspectionPanel(QWidget):
         buttons = QHBoxLayout()
         self.done_button = QPushButton(tr("Note it as do&ne today"), self)
         self.done_button.clicked.connect(self.note_done)
-        self.paper_button = QPushButton(tr("Save the plan as P&DF…"), self)
-        self.paper_button.clicked.connect(lambda: self._ask_and_save("pdf"))
+        self.hands = PaperHands(
+            self._context.session.workbench,
+            self._context.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self._notify,
+            parent=self,
+            refuse=self.state_label.setText,
+        )
         self.calendar_button = QPushButton(tr("Save a &calendar…"), self)
-        self.calendar_button.clicked.connect(lambda: self._ask_and_save("ics"))
-        for button in (self.done_button, self.paper_button, self.calendar_button):
+        self.calendar_button.clicked.connect(self._ask_and_save)
+        paper = self.hands.menu_button(tr("Paper (P&DF)"), tr("The inspection plan of the site, as a paper"))
+        for button in (self.done_button, paper, self.calendar_button):
             buttons.addWidget(button, 1)
         card.body.addLayout(buttons)
         return card
@@ -275,8 +284,8 @@ class InspectionPanel(QWidget):
         if judged.found:
             self._notify(" ".join(f"✗ {text}" for text in judged.found))
 
-    def save_as(self, path: Path, suffix: str) -> None:
-        """Write the plan (``pdf``, as HTML where the name of the file ends so) or the calendar (``ics``)."""
+    def save_calendar(self, path: Path) -> None:
+        """Write the inspections as a calendar."""
         site_plan, due = self._site_plan, self._due
         if site_plan is None:
             return
@@ -284,21 +293,31 @@ class InspectionPanel(QWidget):
         service, display = session.workbench.packing(), session.display
 
         def content() -> bytes:
-            if suffix == "pdf":
-                return service.inspection_plan(site_plan, due, language, display, form=form_of(path))
             return service.inspection_calendar(site_plan, due, language, display)
 
         save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
-    def _ask_and_save(self, suffix: str) -> None:
-        stem = f"{file_stem(self._context.session.survey.site.name)}-inspections"
+    def _wanted(self) -> WantedPaper | None:
+        site_plan, due = self._site_plan, self._due
+        if site_plan is None:
+            return None
+        session, language = self._context.session, self._language()
+        service, display = session.workbench.packing(), session.display
+
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return service.inspection_plan(site_plan, due, language, display, form=form)
+
+        return WantedPaper(make=make, stem=self._stem, name=session.survey.site.name)
+
+    @property
+    def _stem(self) -> str:
+        return f"{file_stem(self._context.session.survey.site.name)}-inspections"
+
+    def _ask_and_save(self) -> None:
         saving = Saving(self._context.session.workbench.files_in_use, self)
-        if suffix == FileForm.PDF:
-            path = saving.ask_paper(tr("Save"), stem)
-        else:
-            path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
+        path = saving.ask(tr("Save"), f"{self._stem}.{FileForm.ICS}", FileForm.ICS)
         if path is not None:
-            self.save_as(path, suffix)
+            self.save_calendar(path)
 
     def _show_parts(self) -> None:
         session = self._context.session

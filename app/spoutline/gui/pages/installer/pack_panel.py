@@ -21,13 +21,13 @@ from PySide6.QtWidgets import (
 
 from spoutline.book.survey_faults import made
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_grid
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_typed
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import Card, plain_label
@@ -76,7 +76,15 @@ class PackPanel(QWidget):
         self._context, self._language, self._notify = context, language, notify
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.hands = PaperHands(context, lambda: self.document, self._called, key=_FILE, notify=notify, parent=self)
+        self.hands = PaperHands(
+            context.session.workbench,
+            context.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=notify,
+            parent=self,
+            refuse=self._say,
+        )
         splitter.addWidget(self._choices(splitter))
         title = tr("Pages of the installer's paper")
         self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, splitter)
@@ -141,12 +149,9 @@ class PackPanel(QWidget):
     def _buttons(self) -> QGridLayout:
         self.show_button = QPushButton(tr("Sho&w again"), self)
         self.show_button.clicked.connect(self.refresh)
-        self.save_button = QPushButton(tr("Save P&DF…"), self)
-        self.save_button.setObjectName("primary")
-        self.save_button.setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
-        self.save_button.clicked.connect(self._ask_and_save)
-        self.print_button, self.mail_button = self.hands.print_button, self.hands.mail_button
-        return button_grid([self.save_button, self.print_button, self.show_button, self.mail_button], 2)
+        save, print_it, mail = self.hands.buttons
+        save.setObjectName("primary")
+        return button_grid([save, print_it, self.show_button, mail], 2)
 
     def _tablet_button(self) -> QPushButton:
         self.tablet_button = QPushButton(tr("Save the form for a ta&blet…"), self)
@@ -222,21 +227,6 @@ class PackPanel(QWidget):
 
         save_made_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
-    def save_as(self, path: Path) -> None:
-        """Write the paper shown into a file, as HTML where its name ends so."""
-        if self.document is None:
-            return
-        content = self.paper.content(form_of(path))
-        save_made_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
-
-    def _ask_and_save(self) -> None:
-        is_form = self.kind_box.currentData() == PaperKind.FORM
-        saving = Saving(self._context.session.workbench.files_in_use, self)
-        # a form is filled in and read back as PDF alone
-        path = saving.ask_paper(tr("Save"), self._called().stem, only_pdf=is_form)
-        if path is not None:
-            self.save_as(path)
-
     def _ask_and_save_tablet_page(self) -> None:
         stem = file_stem(self._context.session.survey.site.name)
         saving = Saving(self._context.session.workbench.files_in_use, self)
@@ -244,20 +234,24 @@ class PackPanel(QWidget):
         if path is not None:
             self.save_tablet_page(path)
 
-    def _called(self) -> Called:
+    def _wanted(self) -> WantedPaper | None:
         name = self._context.session.survey.site.name
         kind = PaperKind(self.kind_box.currentData())
-        return Called(f"{file_stem(name)}-{kind}-{self._language()}", name)
+        stem = f"{file_stem(name)}-{kind}-{self._language()}"
+        # a form is filled in and read back as PDF alone
+        return self.paper.wanted(stem, name, only_pdf=kind is PaperKind.FORM)
 
     def _show_count(self, pages: int) -> None:
         self.state_label.setText(tr("{0} pages").format(pages) if pages > 1 else tr("1 page"))
         self._enable()
 
+    def _say(self, text: str) -> None:
+        self.state_label.setText(text)
+
     def _show_trouble(self, fault: Exception) -> None:
         self.state_label.setText(told(str(fault)))
 
     def _enable(self) -> None:
-        self.save_button.setEnabled(self.document is not None)
         self.hands.allow(self.document is not None)
 
 

@@ -8,8 +8,8 @@ from pathlib import Path
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from spoutline.documents.paper_form import form_of
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.record_fields import RecordFields
@@ -22,7 +22,7 @@ from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
 from spoutline.model.record import CommissioningRecord, PhotoNote
 from spoutline.planning.sets.plan_site import fingerprint_of
-from spoutline.whole_files import InUse, write_file
+from spoutline.whole_files import InUse
 
 _FILE = JobKey(JobKind.FILE, "record")
 
@@ -76,13 +76,27 @@ class RecordPanel(QWidget):
         self.keep_button = QPushButton(tr("Save the re&cord"), self)
         self.keep_button.setObjectName("primary")
         self.keep_button.clicked.connect(self.keep)
-        self.save_button = QPushButton(tr("Save the record as P&DF…"), self)
-        self.save_button.clicked.connect(self._ask_and_save)
-        self.bill_button = QPushButton(tr("Save the &bill as built…"), self)
-        self.bill_button.clicked.connect(self._ask_and_save_bill)
-        for button in (self.read_button, self.keep_button, self.save_button, self.bill_button):
+        self.hands = self._hands(self._wanted_record)
+        self.bill_hands = self._hands(self._wanted_bill)
+        self.paper_button = self.hands.menu_button(tr("Record (P&DF)"), tr("The record of this position, as a paper"))
+        self.bill_button = self.bill_hands.menu_button(
+            tr("&Bill as built"), tr("The parts of the site as they hang there now, as a paper")
+        )
+        for button in (self.read_button, self.keep_button, self.paper_button, self.bill_button):
             row.addWidget(button, 1)
         return row
+
+    def _hands(self, wanted: Callable[[], WantedPaper | None]) -> PaperHands:
+        return PaperHands(
+            self._context.session.workbench,
+            self._context.jobs,
+            wanted,
+            key=_FILE,
+            tell=self._notify,
+            parent=self,
+            refuse=self.state_label.setText,
+            sources=lambda: self._sources,
+        )
 
     def refresh(self) -> None:
         """Show the fields of the position in focus; another position begins without photos."""
@@ -95,8 +109,9 @@ class RecordPanel(QWidget):
         self._photos = {}
         self.photo_label.setText("")
         is_ready = plan is not None and plan.chosen is not None
-        for button in (self.keep_button, self.save_button, self.bill_button):
-            button.setEnabled(is_ready)
+        self.keep_button.setEnabled(is_ready)
+        for hands in (self.hands, self.bill_hands):
+            hands.allow(is_ready)
         if plan is None:
             self.state_label.setText(tr("Planning…"))
         elif plan.chosen is None:
@@ -195,41 +210,44 @@ class RecordPanel(QWidget):
     def _show_photos(self) -> None:
         self.photo_label.setText(", ".join(note.name for note, _ in self._photos.values()))
 
-    def save_as(self, path: Path) -> None:
-        """Write the record as PDF, or as HTML where the name of the file ends so."""
+    def _wanted_record(self) -> WantedPaper | None:
         session, language = self._context.session, self._language()
         workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
         photos = {digest: content for digest, (_, content) in self._photos.items()}
         record = self._record_or_none()
         if record is None:
-            return
+            return None
 
-        def work(ticket: Ticket) -> None:
+        def make(ticket: Ticket, form: PaperForm) -> bytes:
             service, site_plan = workbench.packing(), shown(ticket)
             judged = service.judge(record, site_plan)
-            write_file(path, service.record_sheet((judged,), site_plan, photos, language, display, form=form_of(path)))
+            return service.record_sheet((judged,), site_plan, photos, language, display, form=form)
 
-        self._start(work, path)
+        return WantedPaper(make=make, stem=self._stem("record"), name=session.survey.site.name)
 
-    def save_bill(self, path: Path) -> None:
-        """Write the bill of the site as built: with the changes of this record and of those in the book."""
+    def _wanted_bill(self) -> WantedPaper | None:
+        """Return the bill of the site as built: with the changes of this record and of those in the book."""
         session = self._context.session
         survey, workbench, display = session.survey, session.workbench, session.display
         shown = self._context.sets.whole_site()
         record = self._record_or_none()
         if record is None:
-            return
+            return None
 
-        def work(ticket: Ticket) -> None:
+        def make(ticket: Ticket, form: PaperForm) -> bytes:
             service, site_plan = workbench.packing(), shown(ticket)
             known = service.records().commissioning(survey.site.name)
             revision = site_plan.provenance.survey_fingerprint
             records = [one.record for one in known if one.record.plan_revision == revision]
             records.append(record)
             built = service.as_built(site_plan, records)
-            write_file(path, workbench.bills().pdf(built, display, records=records, form=form_of(path)))
+            return workbench.bills().pdf(built, display, records=records, form=form)
 
-        self._start(work, path)
+        return WantedPaper(make=make, stem=self._stem("as-built"), name=session.survey.site.name)
+
+    def _stem(self, ending: str) -> str:
+        session = self._context.session
+        return f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}-{ending}"
 
     def _notes(self) -> tuple[PhotoNote, ...]:
         return tuple(note for note, _ in self._photos.values())
@@ -241,14 +259,6 @@ class RecordPanel(QWidget):
             self.state_label.setText(told(str(fault)))
             return None
 
-    def _start(self, work: Callable[[Ticket], None], path: Path) -> None:
-        self._context.jobs.start(
-            _FILE,
-            work,
-            lambda _: self._notify(tr("Saved as {path}").format(path=path)),
-            lambda fault: self.state_label.setText(told(str(fault))),
-        )
-
     def _ask_photos(self) -> None:
         paths, _ = QFileDialog.getOpenFileNames(self, tr("Photos"), "", "PNG, JPEG (*.png *.jpg *.jpeg)")
         if paths:
@@ -258,18 +268,3 @@ class RecordPanel(QWidget):
         path, _ = QFileDialog.getOpenFileName(self, tr("Read a filled form"), "", "PDF, JSON (*.pdf *.json)")
         if path:
             self.read_form(Path(path))
-
-    def _ask_and_save(self) -> None:
-        path = self._asked("record")
-        if path is not None:
-            self.save_as(path)
-
-    def _ask_and_save_bill(self) -> None:
-        path = self._asked("as-built")
-        if path is not None:
-            self.save_bill(path)
-
-    def _asked(self, ending: str) -> Path | None:
-        session = self._context.session
-        stem = f"{file_stem(session.survey.site.name)}-{file_stem(session.label)}-{ending}"
-        return Saving(session.workbench.files_in_use, self, self._sources).ask_paper(tr("Save"), stem)

@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QCheckBox, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.inspection_sheet import item_text
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.local_days import day_text
@@ -80,10 +81,16 @@ class StationsPanel(QWidget):
         self.table_button.clicked.connect(lambda: self._ask_and_save(FileForm.CSV))
         self.calendar_button = QPushButton(tr("Save a &calendar…"), self)
         self.calendar_button.clicked.connect(lambda: self._ask_and_save(FileForm.ICS))
-        self.paper_button = QPushButton(tr("Save P&DF…"), self)
-        self.paper_button.setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
-        self.paper_button.clicked.connect(lambda: self._ask_and_save(FileForm.PDF))
-        for button in (self.open_button, self.paper_button, self.table_button, self.calendar_button):
+        self.hands = PaperHands(
+            context.session.workbench,
+            context.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=notify,
+            parent=self,
+            refuse=self.state_label.setText,
+        )
+        for button in (self.open_button, *self.hands.buttons, self.table_button, self.calendar_button):
             tiles.add(button)
         card.body.addWidget(tiles)
 
@@ -112,7 +119,7 @@ class StationsPanel(QWidget):
             self.opened.emit(picked)
 
     def save_as(self, path: Path, form: FileForm) -> None:
-        """Write the list as a paper (as HTML where the name of the file ends so), a table, or a calendar."""
+        """Write the list as a table or a calendar."""
         work = self._work
         if work is None:
             return
@@ -122,22 +129,32 @@ class StationsPanel(QWidget):
         def content() -> bytes:
             if form is FileForm.CSV:
                 return service.csv(work, packing.words(Language.ENGLISH, display).story)
-            words = packing.words(language, display)
-            if form is FileForm.ICS:
-                return service.calendar(work, words.story)
-            return service.paper(work, words, on_letter=display.system is UnitSystem.US, form=form_of(path))
+            return service.calendar(work, packing.words(language, display).story)
 
         save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
 
     def _ask_and_save(self, form: FileForm) -> None:
         saving = Saving(self._context.session.workbench.files_in_use, self)
-        stem = f"due-{self._today().isoformat()}"
-        if form is FileForm.PDF:
-            path = saving.ask_paper(tr("Save"), stem)
-        else:
-            path = saving.ask(tr("Save"), f"{stem}.{form.value}", form)
+        path = saving.ask(tr("Save"), f"{self._stem}.{form.value}", form)
         if path is not None:
             self.save_as(path, form)
+
+    @property
+    def _stem(self) -> str:
+        return f"due-{self._today().isoformat()}"
+
+    def _wanted(self) -> WantedPaper | None:
+        work = self._work
+        if work is None:
+            return None
+        session, language = self._context.session, self._language()
+        service, packing, display = session.workbench.due_work(), session.workbench.packing(), session.display
+
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            words = packing.words(language, display)
+            return service.paper(work, words, on_letter=display.system is UnitSystem.US, form=form)
+
+        return WantedPaper(make=make, stem=self._stem, name=tr("Work due at all stations"))
 
     def _show(self, work: DueWork) -> None:
         self._work = work

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QSignalBlocker, Qt
@@ -22,8 +23,9 @@ from PySide6.QtWidgets import (
 from spoutline.bootstrap.stock import Asked, Job, job_name
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.stock_paper import StockSheet
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.dialogs.close_count import CloseCountDialog
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
@@ -165,14 +167,22 @@ class StockPanel(QWidget):
         row = QHBoxLayout()
         self.take_button = QPushButton(tr("Take for this job"), self)
         self.take_button.clicked.connect(self.take)
-        self.paper_button = QPushButton(tr("Save P&DF…"), self)
-        self.paper_button.clicked.connect(lambda: self._ask_and_save(FileForm.PDF))
+        self.hands = PaperHands(
+            self._context.session.workbench,
+            self._context.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self._notify,
+            parent=self,
+            refuse=self.lines_label.setText,
+        )
         self.table_button = QPushButton(tr("Save a ta&ble…"), self)
-        self.table_button.clicked.connect(lambda: self._ask_and_save(FileForm.CSV))
+        self.table_button.clicked.connect(self._ask_and_save)
         self.order_button = QPushButton(tr("Order…"), self)
         self.order_button.setToolTip(tr("Orders by supplier of what is to be ordered, as each supplier reads them"))
         self.order_button.clicked.connect(self.show_orders)
-        for button in (self.take_button, self.paper_button, self.table_button, self.order_button):
+        paper = self.hands.menu_button(tr("Paper (P&DF)"), tr("What lies where, as a paper"))
+        for button in (self.take_button, paper, self.table_button, self.order_button):
             row.addWidget(button, 1)
         card.body.addLayout(row)
         return card
@@ -378,30 +388,35 @@ class StockPanel(QWidget):
         dialog.exec()
         dialog.deleteLater()
 
-    def save_as(self, path: Path, form: FileForm) -> None:
-        """Write the lines shown as a paper (as HTML where the name of the file ends so), or as a table."""
+    def save_table(self, path: Path) -> None:
+        """Write the lines shown as a table."""
+        service, lines = self._context.session.workbench.stock(), self.model.records
+        content, trouble = partial(service.csv, lines), self._show_trouble
+        save_aside(self._context, _FILE, path, content, notify=self._notify, refused=trouble)
+
+    def _wanted(self) -> WantedPaper | None:
         session, language, lines = self._context.session, self._language(), self.model.records
         service, packing, display = session.workbench.stock(), session.workbench.packing(), session.display
         job, today = self.job_name() if self.job_box.isChecked() else "", self._today()
 
-        def content() -> bytes:
-            if form is FileForm.CSV:
-                return service.csv(lines)
+        def make(_: Ticket, form: PaperForm) -> bytes:
             parts = service.parts([line.balance.part for line in lines])
             sheet = StockSheet(lines=lines, parts=parts, job=job, dated=today)
             story, on_letter = packing.words(language, display).story, display.system is UnitSystem.US
-            return service.paper(sheet, story, on_letter=on_letter, form=form_of(path))
+            return service.paper(sheet, story, on_letter=on_letter, form=form)
 
-        save_aside(self._context, _FILE, path, content, notify=self._notify, refused=self._show_trouble)
+        return WantedPaper(make=make, stem=self._stem, name=job or tr("At hand"))
 
-    def _ask_and_save(self, form: FileForm) -> None:
-        saving = Saving(self._context.session.workbench.files_in_use, self)
+    @property
+    def _stem(self) -> str:
         name = file_stem(self.job_name()) if self.job_box.isChecked() else "stock"
-        stem = f"{name}-{self._today().isoformat()}"
-        is_paper = form is FileForm.PDF
-        path = saving.ask_paper(tr("Save"), stem) if is_paper else saving.ask(tr("Save"), f"{stem}.csv", form)
+        return f"{name}-{self._today().isoformat()}"
+
+    def _ask_and_save(self) -> None:
+        saving = Saving(self._context.session.workbench.files_in_use, self)
+        path = saving.ask(tr("Save"), f"{self._stem}.{FileForm.CSV}", FileForm.CSV)
         if path is not None:
-            self.save_as(path, form)
+            self.save_table(path)
 
     def _show_lines(self, lines: tuple[StockLine, ...]) -> None:
         self.model.show_records(lines)

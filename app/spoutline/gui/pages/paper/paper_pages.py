@@ -9,11 +9,11 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QWidget
 
 from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import MakePaper, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
-from spoutline.gui.pages.paper.page_images import page_image, page_shapes
+from spoutline.gui.widgets.page_images import page_image, page_shapes
 from spoutline.gui.widgets.paper_view import PaperView
-
-MakePaper = Callable[[Ticket, PaperForm], bytes]
+from spoutline.model.quotation_terms import Party
 
 
 class PaperPages(PaperView):
@@ -44,14 +44,14 @@ class PaperPages(PaperView):
         """The paper as PDF; None while it is being made."""
         return self._document
 
-    def content(self, form: PaperForm) -> Callable[[Ticket], bytes]:
-        """Return what gives the paper in ``form`` off the window's thread: the pages shown, or the same made anew."""
+    def wanted(
+        self, stem: str, name: str, *, recipient: Party | None = None, only_pdf: bool = False
+    ) -> WantedPaper | None:
+        """Return the paper shown to be handed on, its pages as they are seen; None while it is being made."""
         document, make = self._document, self._make
-        if form is PaperForm.PDF and document is not None:
-            return lambda _: document
-        if make is None:
-            raise ValueError("no paper was asked for yet")
-        return lambda ticket: make(ticket, form)
+        if document is None or make is None:
+            return None
+        return WantedPaper(make=make, stem=stem, name=name, recipient=recipient, pdf=document, only_pdf=only_pdf)
 
     def show_document(self, make: MakePaper, revision: int = 0) -> None:
         """Show what ``make`` returns as PDF; it is called off the window's thread, and again for another form.

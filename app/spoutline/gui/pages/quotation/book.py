@@ -5,20 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import suppress
 from datetime import date
-from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEntry
-from spoutline.documents.paper_form import form_of
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.quotation_columns import TouchedQuotation, entry_columns, touched_nodes
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
@@ -80,12 +78,18 @@ class BookPanel(QWidget):
         row.addWidget(self.due_box)
         column.addLayout(row)
         self.state_label = plain_label("", "quiet", wraps=True)
-        self.save_button = QPushButton(tr("Save the list…"), self)
-        self.save_button.setToolTip(tr("The list as it stands here, as a paper; with its margins it is internal"))
-        self.save_button.clicked.connect(lambda _=False: self._ask_and_save())
+        self.hands = PaperHands(
+            context.session.workbench,
+            context.jobs,
+            self._wanted,
+            key=_FILE,
+            tell=self.state_label.setText,
+            parent=self,
+        )
+        hint = tr("The list as it stands here, as a paper; with its margins it is internal")
         told_row = QHBoxLayout()
         told_row.addWidget(self.state_label, 1)
-        told_row.addWidget(self.save_button)
+        told_row.addWidget(self.hands.menu_button(tr("List as a paper"), hint))
         column.addLayout(told_row)
         column.addWidget(self._list(), 1)
         column.addLayout(self._touched_head())
@@ -104,21 +108,15 @@ class BookPanel(QWidget):
         records = (model.index(row, 0).data(Role.RECORD) for row in range(model.rowCount()))
         return tuple(one for one in records if isinstance(one, QuotationEntry))
 
-    def _ask_and_save(self) -> None:
-        saving = Saving(self._context.session.workbench.files_in_use, self)
-        path = saving.ask_paper(tr("Save"), f"quotations-{self._today().isoformat()}")
-        if path is not None:
-            self.save_as(path)
-
-    def save_as(self, path: Path) -> None:
-        """Write the list in the order in view as a paper, as HTML where the name of the file ends so."""
+    def _wanted(self) -> WantedPaper:
+        """Return the list in the order in view."""
         session, today, entries = self._context.session, self._today(), self.entries_in_view()
         lists, display = session.workbench.book_lists(), session.display
 
-        def content() -> bytes:
-            return lists.quotations(entries, display, today, form_of(path))
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            return lists.quotations(entries, display, today, form)
 
-        save_aside(self._context, _FILE, path, content, notify=self.state_label.setText)
+        return WantedPaper(make=make, stem=f"quotations-{today.isoformat()}", name=tr("Quotations in the book"))
 
     def refresh(self) -> None:
         """Let those expire whose last day is over, show the list, and ask what a change touches."""

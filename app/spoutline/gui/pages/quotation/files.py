@@ -1,18 +1,20 @@
-"""The papers of the quotation in hand, written into files off the window's thread."""
+"""The papers and tables of the quotation in hand, made off the window's thread."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from enum import StrEnum
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
-from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import MakePaper, PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
+from spoutline.gui.jobs import Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
@@ -20,7 +22,6 @@ from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
 from spoutline.gui.wording import told, tr
 from spoutline.model.quotation import Quotation
-from spoutline.units.display import Display
 from spoutline.whole_files import InUse
 
 
@@ -32,31 +33,30 @@ class FileKind(StrEnum):
     ORDER = "csv"  # lines for an order system
     PICK_LIST = "pick_list"
     MARGIN = "margin"  # cost and margin, internal
+    MARGIN_WORKBOOK = "margin_xlsx"
+    MARGIN_TABLE = "margin_csv"
 
     @property
     def ending(self) -> str:
-        """Ending of the file's name, where it has but one."""
-        if self is FileKind.MARGIN:
-            return FileKind.PDF.value
-        return FileKind.PDF.value if self is FileKind.PICK_LIST else self.value
+        """Ending of the file's name; of a paper that of its pages."""
+        return FileForm.PDF.value if self in PAPERS else self.value.removeprefix("margin_")
 
 
-_STEM_ENDS = {FileKind.PICK_LIST: "-pick-list", FileKind.MARGIN: "-internal-margin"}
-
-
-def _margin(service: QuotationService, made: Quotation, revision: int, display: Display, path: Path) -> bytes:
-    """Return the internal sheet in the form that the ending of its file's name asks for."""
-    match path.suffix.lower():
-        case ".csv":
-            return service.margin_csv(made, revision)
-        case ".xlsx":
-            return service.margin_workbook(made, revision, display)
-        case _:
-            return service.margin_sheet(made, revision, display, form_of(path))
+PAPERS: Final = (FileKind.PDF, FileKind.PICK_LIST, FileKind.MARGIN)
+_MARGIN_END: Final = "-internal-margin"
+_STEM_ENDS: Final = {
+    FileKind.PICK_LIST: "-pick-list",
+    FileKind.MARGIN: _MARGIN_END,
+    FileKind.MARGIN_WORKBOOK: _MARGIN_END,
+    FileKind.MARGIN_TABLE: _MARGIN_END,
+}
 
 
 class QuotationFiles(QObject):
-    """Writes the files of a quotation.
+    """Hands the papers of a quotation on and writes its tables; what was issued goes out as it was sent.
+
+    ``hand`` returns what is in hand, ``option`` the place of the option of the pick list, ``sources`` the files that no
+    output may take the place of, ``shown`` the pages of the quotation as they are seen.
 
     Signals
     -------
@@ -66,61 +66,109 @@ class QuotationFiles(QObject):
 
     failed = Signal(str)
 
-    def __init__(self, context: Context, notify: Notify, parent: QWidget) -> None:
+    def __init__(
+        self,
+        context: Context,
+        notify: Notify,
+        parent: QWidget,
+        *,
+        hand: Callable[[], InHand],
+        option: Callable[[], int],
+        sources: Callable[[], Sequence[InUse]],
+        shown: Callable[[], bytes | None],
+    ) -> None:
         super().__init__(parent)
         self._context, self._notify, self._window = context, notify, parent
+        self._hand, self._option, self._sources, self._shown = hand, option, sources, shown
+        self.hands = {kind: self._hands_of(kind) for kind in PAPERS}
 
-    def ask(self, hand: InHand, kind: FileKind, option: int, sources: Sequence[InUse] = ()) -> None:
-        """Ask for a file and write a paper into it; it takes the place of none of the ``sources``."""
-        if hand.quotation is None:
-            return
-        ending = kind.ending
-        stem = f"{file_stem(hand.quotation.terms.heading.number)}-r{hand.revision}"
-        stem = f"{stem}{_STEM_ENDS.get(kind, '')}"
-        saving = Saving(self._context.session.workbench.files_in_use, self._window, tuple(sources))
-        if kind is FileKind.MARGIN:
-            path = saving.ask_sheet(tr("Save the internal sheet"), stem)
-        elif ending == FileForm.PDF:
-            path = saving.ask_paper(tr("Save"), stem)
-        else:
-            path = saving.ask(tr("Save"), f"{stem}.{ending}", FileForm(ending))
-        if path is not None:
-            self.save(hand, path, kind, option)
+    def _hands_of(self, kind: FileKind) -> PaperHands:
+        return PaperHands(
+            self._context.session.workbench,
+            self._context.jobs,
+            lambda: self._wanted(kind),
+            key=FILE,
+            tell=self._notify,
+            parent=self._window,
+            refuse=self.failed.emit,
+            sources=self._sources,
+        )
 
-    def save(self, hand: InHand, path: Path, kind: FileKind, option: int) -> None:
-        """Write a paper into a file; one that was issued as it was sent. ``option`` is the pick list's, from 0.
-
-        A paper is written as HTML where the name of its file ends so.
-        """
-        made, stored, revision = hand.quotation, hand.stored, hand.revision
+    def ask(self, kind: FileKind) -> None:
+        """Ask for a file and write a table of the quotation into it."""
+        made = self._hand().quotation
         if made is None:
             return
-        service, display = self._context.session.workbench.quoting(), self._context.session.display
-        was_issued, ordered, form = hand.was_issued, hand.ordered, form_of(path)
+        saving = Saving(self._context.session.workbench.files_in_use, self._window, self._sources())
+        path = saving.ask(tr("Save"), f"{self._stem(made, kind)}.{kind.ending}", FileForm(kind.ending))
+        if path is not None:
+            self.save(path, kind)
 
-        def as_sent(quotation_id: int) -> bytes:
-            if kind is FileKind.PDF and form is PaperForm.HTML:
-                return service.issued_html(quotation_id, revision, display)
-            papers = service.issued_papers(quotation_id, revision)
-            return papers.pdf if kind is FileKind.PDF else papers.workbook
+    def save(self, path: Path, kind: FileKind) -> None:
+        """Write a paper or a table into a file; a paper as HTML where the name of its file ends so."""
+        if kind in self.hands:
+            self.hands[kind].save_to(path)
+            return
+        made = self._hand().quotation
+        if made is not None:
+            save_aside(
+                self._context,
+                FILE,
+                path,
+                self._table(made, kind),
+                notify=self._notify,
+                refused=lambda fault: self.failed.emit(told(str(fault))),
+            )
 
-        def content() -> bytes:
-            if was_issued and stored is not None and kind in {FileKind.PDF, FileKind.WORKBOOK}:
-                return as_sent(stored.id)
-            make: dict[FileKind, Callable[[], bytes]] = {
-                FileKind.PDF: lambda: service.pdf(made, revision, display, form),
-                FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
-                FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
-                FileKind.MARGIN: lambda: _margin(service, made, revision, display, path),
-                FileKind.PICK_LIST: lambda: service.pick_list(made, option, revision, display, form),
-            }
-            return make[kind]()
+    def _table(self, made: Quotation, kind: FileKind) -> Callable[[], bytes]:
+        hand, service, display = self._hand(), self._context.session.workbench.quoting(), self._context.session.display
+        stored, revision, ordered = hand.stored, hand.revision, hand.ordered
+        if kind is FileKind.WORKBOOK and hand.was_issued and stored is not None:
+            issued = stored.id
+            return lambda: service.issued_papers(issued, revision).workbook
+        return {
+            FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
+            FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
+            FileKind.MARGIN_WORKBOOK: lambda: service.margin_workbook(made, revision, display),
+            FileKind.MARGIN_TABLE: lambda: service.margin_csv(made, revision),
+        }[kind]
 
-        save_aside(
-            self._context,
-            FILE,
-            path,
-            content,
-            notify=self._notify,
-            refused=lambda fault: self.failed.emit(told(str(fault))),
+    def _wanted(self, kind: FileKind) -> WantedPaper | None:
+        made = self._hand().quotation
+        if made is None:
+            return None
+        is_sent = kind is FileKind.PDF
+        return WantedPaper(
+            make=self.maker(kind),
+            stem=self._stem(made, kind),
+            name=made.terms.heading.number,
+            recipient=made.terms.customer if is_sent else None,  # the others stay in the house
+            pdf=self._shown() if is_sent else None,
         )
+
+    def maker(self, kind: FileKind) -> MakePaper:
+        """Return what makes a paper of the quotation in hand; raise ``ValueError`` where there is none."""
+        hand, option = self._hand(), self._option()
+        made, stored, revision = hand.quotation, hand.stored, hand.revision
+        if made is None:
+            raise ValueError("there is no quotation in hand")
+        service, display = self._context.session.workbench.quoting(), self._context.session.display
+        issued = stored.id if kind is FileKind.PDF and hand.was_issued and stored is not None else None
+
+        def make(_: Ticket, form: PaperForm) -> bytes:
+            if issued is not None:
+                if form is PaperForm.HTML:
+                    return service.issued_html(issued, revision, display)
+                return service.issued_papers(issued, revision).pdf
+            match kind:
+                case FileKind.PICK_LIST:
+                    return service.pick_list(made, option, revision, display, form)
+                case FileKind.MARGIN:
+                    return service.margin_sheet(made, revision, display, form)
+                case _:
+                    return service.pdf(made, revision, display, form)
+
+        return make
+
+    def _stem(self, made: Quotation, kind: FileKind) -> str:
+        return f"{file_stem(made.terms.heading.number)}-r{self._hand().revision}{_STEM_ENDS.get(kind, '')}"

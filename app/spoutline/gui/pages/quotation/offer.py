@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
 
 from PySide6.QtCore import Signal
@@ -19,11 +20,11 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.explain.plan.story import Story
+from spoutline.gui.dialogs.handing import PaperHands, button_grid
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.local_days import day_text
 from spoutline.gui.models.quotation_amounts import AmountRow, amount_columns, amount_rows
 from spoutline.gui.models.record_table import RecordTable
-from spoutline.gui.pages.paper.handing import PaperHands, button_grid
 from spoutline.gui.pages.quotation.alternates import AlternateButton
 from spoutline.gui.pages.quotation.files import FileKind
 from spoutline.gui.pages.quotation.foreseen import MoneyRow
@@ -45,15 +46,19 @@ class OfferPanel(QWidget):
     -------
     accepted(str)
         The customer accepted; the title of the option ordered, empty where there is only one.
+    table_wanted(FileKind)
+        A table of the quotation is wanted as a file.
     """
 
     accepted = Signal(str)
+    table_wanted = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._terms: TermsInHand | None = None
         self._hand = InHand()
         self._ordered = ""
+        self._paper_hands: Mapping[FileKind, PaperHands] = {}
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 10, 12, 10)
         column.addLayout(self._terms_row())
@@ -95,9 +100,19 @@ class OfferPanel(QWidget):
         """Take in what tells what a change of the survey means in money, above the options."""
         self._column.insertWidget(self._column.indexOf(self.middle), row)
 
-    def add_hands(self, hands: PaperHands) -> None:
-        """Take in the buttons that print the paper and hand it to mail, beside the one that saves it."""
-        self._paper_row.addLayout(button_grid([self.save_buttons[FileKind.PDF], *hands.buttons], 3))
+    def add_hands(self, hands: Mapping[FileKind, PaperHands]) -> None:
+        """Take in what saves, prints and mails each paper of the quotation."""
+        self._paper_hands = hands
+        self._paper_row.addLayout(button_grid(hands[FileKind.PDF].buttons, 3))
+        self._option_row.insertWidget(1, hands[FileKind.PICK_LIST].menu_button(tr("Pick &list")))
+        margin = hands[FileKind.MARGIN].menu_button(
+            tr("Margi&n"), tr("Cost and margin by line and option: internal, never the customer's")
+        )
+        menu = margin.menu()
+        menu.addSeparator()
+        for kind, words in ((FileKind.MARGIN_WORKBOOK, tr("&XLSX…")), (FileKind.MARGIN_TABLE, tr("CSV…"))):
+            menu.addAction(words, lambda wanted=kind: self.table_wanted.emit(wanted))
+        self._table_row.addWidget(margin, 1)
 
     def show_terms(self, terms: TermsInHand | None) -> None:
         """Show on which terms the next quotation is made."""
@@ -167,6 +182,9 @@ class OfferPanel(QWidget):
             widget.setVisible(hand.may_be_answered)
         for button in self.save_buttons.values():
             button.setEnabled(made is not None)
+        for kind, hands in self._paper_hands.items():
+            if kind is not FileKind.PDF:  # which waits for its pages
+                hands.allow(made is not None)
         self.suppliers_button.setEnabled(made is not None)
         self.option_box.setEnabled(made is not None)
         self._show_ordered(hand)
@@ -328,34 +346,24 @@ class OfferPanel(QWidget):
 
     def _saving_row(self) -> QVBoxLayout:
         """Lay out what the whole quotation is saved as, and below it what is for one option."""
-        row, of_option, rows = QHBoxLayout(), QHBoxLayout(), QVBoxLayout()
-        rows.addLayout(row)
-        rows.addLayout(of_option)
+        rows = QVBoxLayout()
+        self._table_row, self._option_row = QHBoxLayout(), QHBoxLayout()
+        rows.addLayout(self._table_row)
+        rows.addLayout(self._option_row)
         self.save_buttons: dict[FileKind, QPushButton] = {}
-        for kind, words in (
-            (FileKind.PDF, tr("PD&F…")),
-            (FileKind.WORKBOOK, tr("&XLSX…")),
-            (FileKind.ORDER, tr("CSV…")),
-            (FileKind.PICK_LIST, tr("Pick &list…")),
-            (FileKind.MARGIN, tr("Margi&n…")),
-        ):
+        for kind, words in ((FileKind.WORKBOOK, tr("&XLSX…")), (FileKind.ORDER, tr("CSV…"))):
             button = QPushButton(words, self)
-            if kind is FileKind.PICK_LIST:
-                of_option.addWidget(button)
-            elif kind is not FileKind.PDF:
-                row.addWidget(button, 1)
+            button.clicked.connect(lambda _=False, wanted=kind: self.table_wanted.emit(wanted))
+            self._table_row.addWidget(button, 1)
             self.save_buttons[kind] = button
-        self.save_buttons[FileKind.MARGIN].setToolTip(
-            tr("Cost and margin by line and option: internal, never the customer's")
-        )
         self.suppliers_button = QPushButton(tr("Suppliers…"), self)
         self.suppliers_button.setToolTip(
             tr("What is ordered from each supplier, as a file in the columns that it wants")
         )
-        of_option.addWidget(self.suppliers_button)
+        self._option_row.addWidget(self.suppliers_button)
         self.option_box = QComboBox(self)
         self.option_box.setAccessibleName(tr("Option of the pick list and the suppliers"))
         self.option_box.setToolTip(tr("Option of the pick list and the suppliers"))
         self.option_box.setMinimumContentsLength(8)
-        of_option.insertWidget(0, self.option_box, 1)
+        self._option_row.insertWidget(0, self.option_box, 1)
         return rows

@@ -15,8 +15,6 @@ from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.quotation.coverage import covers_text
 from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.pages.context import Context, Notify
-from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.handing import Called, PaperHands
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.alternates import ALTERNATE, TakenAlternate, keep_in_survey, taking
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
@@ -32,7 +30,6 @@ from spoutline.gui.pages.quotation.terms import (
 )
 from spoutline.gui.pages.quotation.terms_choice import TermsChoice
 from spoutline.gui.pages.quotation.work import (
-    FILE,
     FOLLOW,
     LOOK,
     MAKE,
@@ -71,17 +68,23 @@ class QuotationPage(QWidget):
         self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
         self._steps = Steps(context.jobs, lambda: self._service, self._show_step, self._show_trouble, self._show_steps)
         self.terms = TermsChoice(context, today, self)
-        self._files = QuotationFiles(context, notify, self)
+        self.files = QuotationFiles(
+            context,
+            notify,
+            self,
+            hand=lambda: self._hand,
+            option=lambda: self.panel.offer.option,
+            sources=self._sources,
+            shown=lambda: self.paper.document,
+        )
+        self.hands = self.files.hands[FileKind.PDF]
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.panel = QuotationPanel(context, today, splitter)
         splitter.addWidget(self.panel)
         self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, splitter)
         splitter.addWidget(self.paper)
-        self.hands = PaperHands(
-            context, lambda: self.paper.document, self._called, key=FILE, notify=notify, parent=self
-        )
-        self.panel.offer.add_hands(self.hands)
+        self.panel.offer.add_hands(self.files.hands)
         self.foreseer = Foreseer(context, today, self)
         self.money_row = MoneyRow(self.foreseer, lambda: context.story, self.panel.offer)
         self.money_row.details_wanted.connect(self.show_foreseen)
@@ -94,7 +97,7 @@ class QuotationPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.addWidget(splitter)
-        self._files.failed.connect(self.panel.say)
+        self.files.failed.connect(self.panel.say)
         self._bind()
         self._show(InHand())
         context.session.changed.connect(self._on_changed)
@@ -187,7 +190,7 @@ class QuotationPage(QWidget):
         """Show line by line what quoting the changed survey means in money; take that in hand where wanted."""
         from spoutline.gui.dialogs.foreseen_quote import ForeseenQuoteDialog, ForeseenWords
 
-        found, number = self.foreseer.found, self._called().name
+        found, number = self.foreseer.found, self._number
         if found is None or self.is_busy:
             return
         lead = tr("{0} as it is in hand, and as the survey and the terms in hand would be quoted now.").format(number)
@@ -203,7 +206,7 @@ class QuotationPage(QWidget):
 
         self._end_quoting("")
         told = told_apart((taken.alternate.part, taken.alternate.line))
-        lead = tr("{0} as it is, and with {1} instead of {2}.").format(self._called().name, *told)
+        lead = tr("{0} as it is, and with {1} instead of {2}.").format(self._number, *told)
         stored = self.stored
         is_order = stored is not None and stored.status is QuotationStatus.ACCEPTED
         if stored is not None and is_order:
@@ -318,7 +321,7 @@ class QuotationPage(QWidget):
 
     def save_as(self, path: Path, kind: FileKind) -> None:
         """Write a paper into a file; an issued one as it was sent."""
-        self._files.save(self._hand, path, kind, self.panel.offer.option)
+        self.files.save(path, kind)
 
     # inside
 
@@ -348,8 +351,7 @@ class QuotationPage(QWidget):
         offer.issue_button.clicked.connect(self.issue)
         offer.accepted.connect(lambda option: self.answer(QuotationStatus.ACCEPTED, option))
         offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
-        for kind, button in offer.save_buttons.items():
-            button.clicked.connect(lambda _=False, wanted=kind: self._ask_file(wanted, offer.option))
+        offer.table_wanted.connect(self.files.ask)
         offer.alternate_button.taken.connect(self.take_alternate)
         offer.suppliers_button.clicked.connect(lambda _=False: self.show_suppliers())
         panel.follow_up_wanted.connect(self.follow_up)
@@ -361,18 +363,16 @@ class QuotationPage(QWidget):
         panel.book.anew_wanted.connect(self.quote_anew)
         panel.book.expired.connect(self._on_expired)
 
-    def _called(self) -> Called:
-        made = self._hand.quotation
-        if made is None:
-            return Called("", "")
-        number = made.terms.heading.number
-        return Called(f"{file_stem(number)}-r{self._hand.revision}", number, made.terms.customer)
+    @property
+    def _number(self) -> str:
+        """The number of the quotation in hand; empty where there is none."""
+        return self._hand.quotation.terms.heading.number if self._hand.quotation is not None else ""
 
-    def _ask_file(self, kind: FileKind, option: int) -> None:
+    def _sources(self) -> tuple[InUse, ...]:
+        """Return the file of the terms in hand, which no paper may take the place of."""
         terms = self.terms.in_hand
         file = terms.file if terms is not None else None
-        sources = (InUse(file, tr("the file of the terms")),) if file is not None else ()
-        self._files.ask(self._hand, kind, option, sources)
+        return (InUse(file, tr("the file of the terms")),) if file is not None else ()
 
     def _answer_price(self, part: PartRef, price: str | None, reason: str) -> None:
         try:
@@ -545,16 +545,13 @@ class QuotationPage(QWidget):
         self.panel.show_prices(made, terms.overrides if terms is not None and is_answered else made.terms.overrides)
 
     def _show_paper(self) -> None:
-        hand, made, service, display = self._hand, self._hand.quotation, self._service, self._context.session.display
-        stored, revision = hand.stored, hand.revision
+        made = self._hand.quotation
         self.hands.allow(False)  # until it is there
         self.paper.setVisible(made is not None)  # nothing is shown of a paper that is not there yet
         if made is None:
             self.paper.show_nothing()
-        elif hand.was_issued and stored is not None:
-            self.paper.show_document(lambda *_: service.issued_papers(stored.id, revision).pdf)
         else:
-            self.paper.show_document(lambda _, form: service.pdf(made, revision, display, form))
+            self.paper.show_document(self.files.maker(FileKind.PDF))
 
     def _fail_following(self, fault: Exception) -> None:
         self._show_steps()

@@ -2,23 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
-from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.edits.command import make_edit
-from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.quotation.terms import TermsInHand, dated_today, terms_of_file, terms_of_quotation
 from spoutline.gui.pages.quotation.work import TERMS
 from spoutline.gui.waiting import wait_for
@@ -29,10 +24,6 @@ from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import Terms
 from spoutline.whole_files import write_file
 
-if TYPE_CHECKING:
-    from spoutline.gui.dialogs.customers import CustomersDialog
-
-_CUSTOMERS = JobKey(JobKind.FILE, "customer list")
 _FILES = "TOML (*.toml)"
 
 
@@ -138,11 +129,15 @@ class TermsChoice(QObject):
         from spoutline.gui.dialogs.customers import CustomersDialog
 
         session, before = self._context.session, self.in_hand.terms if self.in_hand is not None else None
-        service = session.workbench.customers()
         dialog = CustomersDialog(
-            service, may_choose=before is not None, of_site=self._site_customer(), parent=self._window
+            session.workbench,
+            self._context.jobs,
+            may_choose=before is not None,
+            display=session.display,
+            today=self._today(),
+            of_site=self._site_customer(),
+            parent=self._window,
         )
-        dialog.list_wanted.connect(lambda customers: self._save_customers(customers, dialog))
         dialog.exec()
         chosen, for_site = dialog.chosen, dialog.is_for_site
         dialog.deleteLater()
@@ -158,16 +153,6 @@ class TermsChoice(QObject):
                 self.failed.emit(told(str(fault)))
             else:
                 self.use_changed(terms, None, self.in_hand.folder)
-
-    def _save_customers(self, customers: Sequence[Customer], dialog: CustomersDialog) -> None:
-        """Ask for a file, and write these customers into it as a paper."""
-        session, today = self._context.session, self._today()
-        path = Saving(session.workbench.files_in_use, dialog).ask_paper(tr("Save"), f"customers-{today.isoformat()}")
-        if path is None:
-            return
-        lists, display, form = session.workbench.book_lists(), session.display, form_of(path)
-        content = partial(lists.customers, tuple(customers), display, today, form)
-        save_aside(self._context, _CUSTOMERS, path, content, notify=dialog.tell)
 
     def _give_site(self, customer: Customer) -> None:
         """Let the site of the survey that is open have this customer, as an edit that can be undone."""

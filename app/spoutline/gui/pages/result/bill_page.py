@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QCheckBox, QGridLayout, QPushButton, QSplitter, QV
 
 from spoutline.documents.content.totals import BillLine, position_lines, site_lines, total_of
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_grid
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.marks import tone_of_plan
@@ -20,9 +21,8 @@ from spoutline.gui.models.site_nodes import plan_words
 from spoutline.gui.models.table_columns import bill_columns
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.handing import Called, PaperHands, button_grid
 from spoutline.gui.pages.paper.paper_pages import PaperPages
-from spoutline.gui.pages.paper.saved_aside import save_aside, save_made_aside
+from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.position_links import LinkedText
 from spoutline.gui.session import Changed
@@ -47,7 +47,8 @@ class BillPage(QWidget):
         self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.hands = PaperHands(context, lambda: self.document, self._called, key=_FILE, notify=notify, parent=self)
+        workbench = context.session.workbench
+        self.hands = PaperHands(workbench, context.jobs, self._wanted, key=_FILE, tell=notify, parent=self)
         splitter.addWidget(self._list_side(splitter))
         self.paper = PaperPages("bill", tr("Pages of the bill"), context.jobs, self._show_trouble, splitter)
         self.paper.document_shown.connect(lambda _: self._enable(True))
@@ -98,13 +99,12 @@ class BillPage(QWidget):
         return card
 
     def _file_buttons(self, card: QWidget) -> QGridLayout:
-        self.buttons: dict[str, QPushButton] = {"print": self.hands.print_button, "mail": self.hands.mail_button}
-        for name, words in (("pdf", tr("Save P&DF…")), ("csv", tr("Save &CSV…")), ("xlsx", tr("Save &XLSX…"))):
+        self.buttons: dict[str, QPushButton] = dict(zip(("pdf", "print", "mail"), self.hands.buttons, strict=True))
+        for name, words in (("csv", tr("Save &CSV…")), ("xlsx", tr("Save &XLSX…"))):
             button = QPushButton(words, card)
             button.clicked.connect(lambda _=False, suffix=name: self._save_as(suffix))
             self.buttons[name] = button
         self.buttons["pdf"].setObjectName("primary")
-        self.buttons["pdf"].setToolTip(tr("As pages (PDF), or as one HTML page for screen readers and mails."))
         return button_grid([self.buttons[name] for name in ("pdf", "print", "mail", "csv", "xlsx")], 3)
 
     def refresh(self) -> None:
@@ -223,24 +223,14 @@ class BillPage(QWidget):
 
     def _save_as(self, suffix: str) -> None:
         stem, saving = file_stem(self._context.session.survey.site.name), Saving(self._files_in_use, self)
-        title = tr("Save the bill")
-        if suffix == FileForm.PDF:
-            path = saving.ask_paper(title, stem)
-        else:
-            path = saving.ask(title, f"{stem}.{suffix}", FileForm(suffix))
+        path = saving.ask(tr("Save the bill"), f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_to(path, suffix)
 
     def save_to(self, path: Path, suffix: str) -> None:
-        """Write the bill into a file: ``pdf``, ``csv`` or ``xlsx``. A failure leaves a file that was there.
-
-        A paper is written as HTML where the name of its file ends so.
-        """
+        """Write the bill as a table into a file: ``csv`` or ``xlsx``. A failure leaves a file that was there."""
         plan, document = self._site_plan, self.document
         if plan is None or document is None:
-            return
-        if suffix == FileForm.PDF:
-            save_made_aside(self._context, _FILE, path, self.paper.content(form_of(path)), notify=self._notify)
             return
         workbench, display = self._context.session.workbench, self._context.session.display
 
@@ -250,9 +240,9 @@ class BillPage(QWidget):
         }[suffix]
         save_aside(self._context, _FILE, path, content, notify=self._notify)
 
-    def _called(self) -> Called:
+    def _wanted(self) -> WantedPaper | None:
         name = self._context.session.survey.site.name
-        return Called(file_stem(name), name)
+        return self.paper.wanted(file_stem(name), name)
 
     def _on_changed(self, what: Changed) -> None:
         if self.isVisible() and what & (Changed.SURVEY | Changed.UNITS):

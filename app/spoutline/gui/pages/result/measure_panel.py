@@ -3,18 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from pathlib import Path
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
-from spoutline.documents.own_files import FileForm
-from spoutline.gui.dialogs.saving import Saving
+from spoutline.documents.paper_form import PaperForm
+from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.doubt_nodes import doubt_nodes, doubt_titles
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import told, tr
@@ -41,9 +39,11 @@ class MeasurePanel(QWidget):
         self.scope_box.currentIndexChanged.connect(lambda _: self.refresh())
         row.addWidget(self.scope_box)
         row.addStretch(1)
-        self.save_button = QPushButton(tr("Save the &list for a visit…"), self)
-        self.save_button.clicked.connect(self._ask_file)
-        row.addWidget(self.save_button)
+        self.hands = PaperHands(
+            context.session.workbench, context.jobs, self._wanted, key=_FILE, tell=self._tell, parent=self
+        )
+        self.paper_button = self.hands.menu_button(tr("&List for a visit"))
+        row.addWidget(self.paper_button)
         column.addLayout(row)
         column.addWidget(self.lead)
         self.model = NodeTree(doubt_titles(context.story), self)
@@ -93,7 +93,7 @@ class MeasurePanel(QWidget):
     def _show(self, doubts: StationDoubts) -> None:
         story = self._context.story
         text = story.phrases.text
-        self.save_button.setToolTip(text["measure_caution"])
+        self.paper_button.setToolTip(text["measure_caution"])
         nodes = doubt_nodes(doubts, story, with_margins=not self.shows_station)
         self.lead.setText("" if doubts.lines else text["measure_nothing"])
         self.lead.setVisible(not doubts.lines)
@@ -107,25 +107,18 @@ class MeasurePanel(QWidget):
         self._shown = None
         self.lead.setText(told(str(fault)))
 
-    def _ask_file(self) -> None:
-        session = self._context.session
-        stem = f"{file_stem(session.survey.site.name)}-{file_stem(tr('site visit'))}"
-        saving = Saving(session.workbench.files_in_use, self)
-        path = saving.ask(tr("Save the list for a visit"), f"{stem}.{FileForm.PDF}", FileForm.PDF)
-        if path is not None:
-            self.save_to(path)
-
-    def save_to(self, path: Path) -> None:
-        """Write the list for the whole station as PDF; a failure leaves a file that was there."""
+    def _wanted(self) -> WantedPaper:
+        """Return the list for the whole station."""
         session, whole = self._context.session, self._context.sets.whole_site()
         service, survey, display = session.workbench.site_visits(), session.survey, session.display
 
-        def content(ticket: Ticket) -> bytes:
+        def make(ticket: Ticket, form: PaperForm) -> bytes:
             site_plan: SitePlan = whole(ticket)
             doubts = service.doubts(survey, site_plan.positions, ticket)
-            return service.pdf(site_plan, doubts, display)
+            return service.pdf(site_plan, doubts, display, form=form)
 
-        save_made_aside(self._context, _FILE, path, content, notify=self._tell)
+        stem = f"{file_stem(survey.site.name)}-{file_stem(tr('site visit'))}"
+        return WantedPaper(make=make, stem=stem, name=survey.site.name)
 
     def _tell(self, text: str) -> None:
         self.state_label.setText(text)

@@ -17,7 +17,6 @@ from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.models.table_columns import SetRow, set_columns, set_rows
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.file_stem import file_stem
-from spoutline.gui.pages.paper.page_images import png_bytes
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed
@@ -25,6 +24,7 @@ from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.drawing_view import DrawingView
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.page_images import png_bytes
 from spoutline.gui.wording import tr
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
-from spoutline.gui.pages.paper.page_images import page_shapes, printed_images
+from spoutline.gui.widgets.page_images import page_shapes, printed_images
 from spoutline.gui.wording import tr
 from spoutline.model.faults import StoreFault
 
