@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import argparse
 import shutil
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from email import message_from_bytes, policy
 from email.message import EmailMessage
 from pathlib import Path
@@ -11,6 +12,22 @@ from pathlib import Path
 import pytest
 
 from program_runs import Spoutline
+from spoutline.cli import main
+from spoutline.cli.command import DiscreetParser
+from spoutline.model.language import Language
+
+
+def every_parser() -> Iterator[DiscreetParser]:
+    def below(parser: DiscreetParser) -> Iterator[DiscreetParser]:
+        parser.declared()
+        yield parser
+        for action in parser._actions:
+            if isinstance(action, argparse._SubParsersAction):
+                for inner in dict.fromkeys(action.choices.values()):
+                    yield from below(inner)
+
+    return below(main._parser(Language.ENGLISH))
+
 
 DEMO = Path(__file__).resolve().parents[2] / "resources" / "demo"
 TERMS = """
@@ -72,6 +89,67 @@ def test_the_mail_holds_the_paper_of_the_same_run(
     refused = spoutline(name, written(), *options, "--mail", mail)
     assert (refused.code, mail.read_bytes()) == (2, before + b"mine")
     assert "--mail" in refused.err
+
+
+@pytest.mark.parametrize(
+    "command",
+    [
+        ("measure", "SURVEY"),
+        ("weigh", "SURVEY", "1"),
+        ("whatif", "SURVEY", "--blend", "E15"),
+        ("whatif", "SURVEY", "--blend", "E15", "--blend", "E85"),
+        ("profile", "export", "us_general"),
+        ("due",),
+        ("stock", "list"),
+        ("customer", "list"),
+        ("quotation", "list"),
+        ("catalogue", "coverage", "Demonstration", "--liquid", "e10", "--duty", "car", "--climate", "moderate"),
+    ],
+    ids=" ".join,
+)
+def test_every_paper_is_written_as_a_mail_where_its_name_ends_so(
+    command: tuple[str, ...],
+    spoutline: Spoutline,
+    written: Callable[..., Path],
+    tmp_path: Path,
+    database_to_copy: Path,
+) -> None:
+    own = Path(shutil.copy(database_to_copy, tmp_path / "own.sqlite3"))
+    asked = [str(written()) if one == "SURVEY" else one for one in command]
+    if command[0] == "stock":
+        assert spoutline("stock", "count", "Van", "TH-W101", "--database", own).code == 0
+    option = "--out" if "coverage" in command else "--pdf"
+    pdf, mail = tmp_path / "paper.pdf", tmp_path / "by_name.eml"
+    for path in (pdf, mail):
+        done = spoutline(*asked, option, path, "--database", own)
+        assert done.code in {0, 1}, done.err
+    assert paper_in(mail) == ("by_name.pdf", pdf.read_bytes())
+    if option == "--pdf":
+        other = tmp_path / "other.eml"
+        assert spoutline(*asked, "--mail", other, "--database", own).code in {0, 1}
+        assert paper_in(other)[1] == pdf.read_bytes()
+
+
+def test_secondary_papers_go_out_as_mails_by_their_names(
+    spoutline: Spoutline, written: Callable[..., Path], terms: Path, tmp_path: Path
+) -> None:
+    sheet, picks = tmp_path / "cautions.eml", tmp_path / "picks.eml"
+    assert spoutline("pack", written(), "--cautions", sheet).code == 0
+    assert spoutline("quote", written(), "--terms", terms, "--pick-list", picks).code == 0
+    assert paper_in(sheet)[1][:4] == paper_in(picks)[1][:4] == b"%PDF"
+
+
+def test_whatever_writes_a_paper_writes_it_as_a_mail_too() -> None:
+    """Walk all commands: beside each ``--pdf`` stands ``--mail``, and every paper's help tells the ending of a mail."""
+    lacking = []
+    for parser in every_parser():
+        options = {option: one for one in parser._actions for option in one.option_strings}
+        if "--pdf" in options and "--mail" not in options:
+            lacking.append(parser.prog)
+        for option in ("--cautions", "--inspection", "--pick-list", "--bill", "--bond", "--leak", "--one-page"):
+            if option in options and ".eml" not in (options[option].help or ""):
+                lacking.append(f"{parser.prog} {option}")
+    assert lacking == ["spoutline quotation issue"]  # which keeps the papers; `print` hands them to mail
 
 
 def test_a_conversion_goes_out_as_report_or_as_one_page(spoutline: Spoutline, tmp_path: Path) -> None:

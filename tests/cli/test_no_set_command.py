@@ -165,3 +165,16 @@ def test_a_paper_without_a_set_is_the_same_each_time(
         spoutline("bill", path, "--pdf", tmp_path / name, "--without-calculations", "--why")
         papers.append((tmp_path / name).read_bytes())
     assert papers[0] == papers[1]
+
+
+def test_the_reasons_are_a_paper_of_their_own(spoutline: Any, written: Callable[..., Path], tmp_path: Path) -> None:
+    against, for_it, mail = tmp_path / "late.pdf", tmp_path / "parts.html", tmp_path / "late.eml"
+    done = spoutline("why", written(LATE), "late", "--pdf", against, "--mail", mail, "--dated", "2026-11-29")
+    assert done.code == 1, done.err
+    assert against.read_bytes()[:4] == b"%PDF"
+    told = " ".join(text_of(against).split())
+    for sentence in ("Why no set fits", "What cannot be had together", "Accept a lead time of"):
+        assert sentence in told
+    assert "Subject: Why no set fits" in mail.read_text(encoding="ascii")
+    assert spoutline("why", written(), "1", "--pdf", for_it).code == 0
+    assert "Why these parts" in for_it.read_text(encoding="utf-8")

@@ -6,15 +6,16 @@ import argparse
 from collections.abc import Iterator, Sequence
 from datetime import date
 from enum import StrEnum
+from functools import partial
 from typing import TYPE_CHECKING, TypeVar
 
 from spoutline.cli.command import Said, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.mail import paper_file
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.coverage_map import CellState, CoverageMap, CoverageScope, LiquidClass
@@ -27,7 +28,13 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
 
-_FORMS = {".csv": FileForm.CSV, ".pdf": FileForm.PDF, ".html": FileForm.HTML, ".json": FileForm.JSON}
+_FORMS = {
+    ".csv": FileForm.CSV,
+    ".pdf": FileForm.PDF,
+    ".html": FileForm.HTML,
+    ".eml": FileForm.MAIL,
+    ".json": FileForm.JSON,
+}
 _MOST = 10_000
 _Axis = TypeVar("_Axis", bound=StrEnum)
 
@@ -49,7 +56,7 @@ def coverage_arguments(parser: argparse.ArgumentParser) -> None:
         parser.add_argument(option, choices=[one.value for one in members], action="append", default=[], help=words)
     parser.add_argument("--most", metavar="N", type=int, default=100, help="sets counted of a combination; default 100")
     outputs = OutputArguments(parser)
-    outputs.add("--out", _form, "write the map to a file that ends with .csv, .pdf, .html or .json")
+    outputs.add("--out", _form, "write the map to a file that ends with .csv, .pdf, .html, .eml or .json")
 
 
 def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
@@ -74,8 +81,8 @@ def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     if arguments.out is not None:
         form = _form(arguments)
         content = (
-            service.pdf(found, story, date.today(), PaperForm(form.value))
-            if form in (FileForm.PDF, FileForm.HTML)
+            paper_file(workbench, arguments.out, partial(service.pdf, found, story, date.today()))
+            if form in (FileForm.PDF, FileForm.HTML, FileForm.MAIL)
             else service.csv(found, english)
             if form is FileForm.CSV
             else service.json(found, english)

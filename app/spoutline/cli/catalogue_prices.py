@@ -11,9 +11,9 @@ from typing import TYPE_CHECKING, Final
 from spoutline.cli.catalogue_import import choices_in, report_document, report_line, table_arguments, with_repairs
 from spoutline.cli.command import Said, display_of
 from spoutline.cli.exit_code import ExitCode
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.voice import counted, said, told
-from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -74,7 +74,7 @@ def price_list_arguments(
     export = add("export", "write the price lists of an edition as a paper")
     export.add_argument("edition", metavar="NAME", help=_EDITION)
     export.add_argument("--id", metavar="ID", default="", dest="list_id", help="only this list")
-    OutputArguments(export).add("--pdf", FileForm.PDF, "the paper")
+    add_paper(OutputArguments(export), "the paper")
     remove = add("remove", "take a price list out of the draft")
     remove.add_argument("name", metavar="NAME")
     remove.add_argument("list_id", metavar="ID")
@@ -156,17 +156,21 @@ def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 
 def _export(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    if arguments.pdf is None:
+    if arguments.pdf is None and arguments.mail is None:
         raise InputFault((InputProblem("", "--pdf", "nothing", "name the file to write"),))
     ref = EditionRef.from_text(arguments.edition)
     story = workbench.story(display_of(arguments, workbench))
-    content = workbench.catalogues().prices().pdf(ref, story, arguments.list_id, date.today())
-    with arguments.output_plan.staged({arguments.pdf: content}) as files:
+    prices, today = workbench.catalogues().prices(), date.today()
+    contents = paper_files(
+        workbench, arguments, lambda form: prices.pdf(ref, story, arguments.list_id, today, form=form)
+    )
+    with arguments.output_plan.staged(contents) as files:
         files.place()
+    named = ", ".join(map(str, contents))
     return (
         ExitCode.FITS,
-        [said("{name}: written to {files}", name=ref, files=arguments.pdf)],
-        {"edition": str(ref), "file": str(arguments.pdf)},
+        [said("{name}: written to {files}", name=ref, files=named)],
+        {"edition": str(ref), "file": named},
     )
 
 

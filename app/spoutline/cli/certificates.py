@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import add_survey, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import MakePaper, paper_file
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
-from spoutline.documents.paper_form import form_of
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.certificate import CertifiedTest
 from spoutline.model.faults import InputFault, InputProblem
@@ -60,13 +60,12 @@ def write_certificates(workbench: Workbench, arguments: argparse.Namespace) -> E
     service, display = workbench.packing(), display_of(arguments, workbench, survey.site.jurisdiction)
     found = [one for test in asked or tuple(CertifiedTest) for one in service.certificates(site_plan, test)]
     language = workbench.language
-    arguments.output_plan.write(
-        {
-            path: service.certificate(site_plan, test, language, display, dated, form=form_of(path))
-            for test, path in outputs.items()
-            if path is not None
-        }
-    )
+
+    def making(test: CertifiedTest) -> MakePaper:
+        return lambda form: service.certificate(site_plan, test, language, display, dated, form=form)
+
+    contents = {path: paper_file(workbench, path, making(test)) for test, path in outputs.items() if path is not None}
+    arguments.output_plan.write(contents)
     if arguments.json:
         english = service.words(Language.ENGLISH, json_display()).story
         write_standard_output(certificates_json(found, site_plan, english).decode())

@@ -11,14 +11,14 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import noted, read_survey, write_standard_output
-from spoutline.cli.mail import add_mail, mail_of
+from spoutline.cli.mail import add_mail, mail_of, paper_file
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets
 from spoutline.cli.typed import day_of
 from spoutline.cli.voice import told
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.worded import Worded
@@ -85,8 +85,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.html:
         contents[arguments.html] = service.pdf(conversion, display, dated, form=PaperForm.HTML, cases=cases)
     if arguments.one_page:
-        form = form_of(arguments.one_page)
-        contents[arguments.one_page] = service.one_page(conversion, display, dated, form=form)
+        contents[arguments.one_page] = paper_file(
+            workbench, arguments.one_page, lambda form: service.one_page(conversion, display, dated, form=form)
+        )
     if arguments.ics:
         contents[arguments.ics] = service.calendar(conversion, display)
     if arguments.csv:

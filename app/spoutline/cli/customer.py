@@ -6,16 +6,17 @@ import argparse
 import json
 from collections.abc import Callable, Mapping
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.typed import serial
 from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -56,7 +57,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
     listing = add("list", "list the customers of the book by name")
     listing.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of name, address or contact")
-    OutputArguments(listing).add_paper("--pdf", "write the list as a paper here")
+    add_paper(OutputArguments(listing), "write the list as a paper here")
     add("show", "show a customer").add_argument("name", metavar="NAME")
     for name, words in (("add", "put a new customer into the book"), ("set", "change fields of a customer")):
         made = add(name, words)
@@ -103,10 +104,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.customers().all(arguments.text)
-    if arguments.pdf:
-        display = display_of(arguments, workbench)
-        paper = workbench.book_lists().customers(found, display, date.today(), form_of(arguments.pdf))
-        arguments.output_plan.write({arguments.pdf: paper})
+    lists, display, today = workbench.book_lists(), display_of(arguments, workbench), date.today()
+    make = partial(lists.customers, found, display, today)
+    arguments.output_plan.write(paper_files(workbench, arguments, make))
     lines = [f"{one.name}{f'  {one.contact}' if one.contact else ''}" for one in found]
     return _say(arguments, lines or [said("no customers")], {"customers": [_document(one) for one in found]})
 

@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, display_of, json_display
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import noted, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day_of
 from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm
 from spoutline.model.due_work import DueWork, StationDue, Uncounted, UncountedReason
 from spoutline.model.inspection import InspectionInterval
 from spoutline.model.language import Language
@@ -50,7 +50,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
     outputs = OutputArguments(parser)
     outputs.add("--csv", FileForm.CSV, "write the list as a table for other programs here")
-    outputs.add("--pdf", FileForm.PDF, "write the list as a paper here, overdue work first")
+    add_paper(outputs, "write the list as a paper here, overdue work first")
     outputs.add("--html", FileForm.HTML, "write the list as one HTML page for screen readers and mails here")
     outputs.add("--ics", FileForm.ICS, "write the list as a calendar (iCalendar) here; overdue work stands on the day")
 
@@ -72,10 +72,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     contents: dict[Path, bytes] = {}
     if arguments.csv:
         contents[arguments.csv] = service.csv(work, english)
-    if arguments.pdf:
-        contents[arguments.pdf] = service.paper(work, words, on_letter=on_letter)
-    if arguments.html:
-        contents[arguments.html] = service.paper(work, words, on_letter=on_letter, form=PaperForm.HTML)
+    contents |= paper_files(
+        workbench, arguments, lambda form: service.paper(work, words, on_letter=on_letter, form=form)
+    )
     if arguments.ics:
         contents[arguments.ics] = service.calendar(work, story)
     arguments.output_plan.write(contents)

@@ -5,18 +5,17 @@ from __future__ import annotations
 import argparse
 import textwrap
 from collections.abc import Iterator
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
-from spoutline.documents.own_files import FileForm
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -36,7 +35,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--json", action="store_true", help="print the document; `schema --output measure` describes it"
     )
-    OutputArguments(parser).add("--pdf", FileForm.PDF, "write the list for a visit, on one page, here")
+    add_paper(OutputArguments(parser), "write the list for a visit, on one page, here")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
@@ -51,13 +50,13 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.site_visits()
     doubts = service.doubts(survey, site_plan.positions, TerminalProgress("{done} of {total} positions looked at"))
     display = display_of(arguments, workbench, survey.site.jurisdiction)
-    if isinstance(arguments.pdf, Path):
-        arguments.output_plan.write({arguments.pdf: service.pdf(site_plan, doubts, display, dated)})
+    papers = paper_files(workbench, arguments, lambda form: service.pdf(site_plan, doubts, display, dated, form=form))
+    arguments.output_plan.write(papers)
     if arguments.json:
         from spoutline.documents.json.measure import measure_json
 
         write_standard_output(measure_json(doubts, site_plan.provenance))
-    elif arguments.pdf is None:
+    elif not papers:
         from spoutline.cli.plan_text import printable
 
         lines = measure_text(doubts, workbench.story(display))

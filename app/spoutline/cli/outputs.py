@@ -15,6 +15,7 @@ from spoutline.whole_files import InUse, OutputPlan, PlannedFile
 from spoutline.whole_files.plan import FORCE
 
 FormOf = Callable[[argparse.Namespace], FileForm]
+_BY_ENDING = "HTML where the name ends with .html, a mail with the PDF attached where it ends with .eml"
 _OUTPUTS, _INPUTS = "named_outputs", "named_inputs"
 
 
@@ -74,13 +75,18 @@ class OutputArguments:
         self._parser.add_argument(option, metavar="F", type=Path, action=OutputFile, form=form, help=words)
 
     def add_paper(self, option: str, words: str) -> None:
-        """Declare a paper: PDF, or HTML where the name of the file ends so."""
-        self.add(option, partial(_paper_file_form, option), f"{words}; HTML where the name ends with .html")
+        """Declare a paper: PDF, or by the ending of the file's name HTML or a mail; ``mail.paper_file`` makes it."""
+        self.add(option, partial(_paper_file_form, option), f"{words}; {_BY_ENDING}")
 
 
 def _paper_file_form(option: str, arguments: argparse.Namespace) -> FileForm:
     path: Path = getattr(arguments, option.removeprefix("--").replace("-", "_"))
-    return FileForm(form_of(path).value)
+    return FileForm.MAIL if is_mail(path) else FileForm(form_of(path).value)
+
+
+def is_mail(path: Path) -> bool:
+    """Say whether the ending of a file's name asks for a mail with the paper attached."""
+    return path.suffix.lower() == f".{FileForm.MAIL}"
 
 
 def output_plan(arguments: argparse.Namespace, in_use: Callable[[], Sequence[InUse]]) -> OutputPlan:

@@ -10,14 +10,14 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
-from spoutline.cli.mail import add_mail, mail_of
+from spoutline.cli.mail import add_mail, mail_of, paper_file
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.plan import outcome_of
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.pack import PackJob
 from spoutline.model.worded import Worded
@@ -79,13 +79,17 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--pdf": lambda: service.pack(site_plan, language, display, job, dated),
         "--mail": lambda: mail_of(workbench, arguments.mail, service.pack(site_plan, language, display, job, dated)),
         "--html": lambda: service.pack(site_plan, language, display, job, dated, form=PaperForm.HTML),
-        "--cautions": lambda: service.caution_sheet(
-            site_plan, language, display, dated, form=form_of(arguments.cautions)
+        "--cautions": lambda: paper_file(
+            workbench,
+            arguments.cautions,
+            lambda form: service.caution_sheet(site_plan, language, display, dated, form=form),
         ),
         "--form": lambda: service.form(site_plan, language, display, dated),
         "--tablet": lambda: service.tablet_page(site_plan, language, display),
-        "--inspection": lambda: service.inspection_plan(
-            site_plan, due, language, display, dated, form=form_of(arguments.inspection)
+        "--inspection": lambda: paper_file(
+            workbench,
+            arguments.inspection,
+            lambda form: service.inspection_plan(site_plan, due, language, display, dated, form=form),
         ),
         "--ics": lambda: service.inspection_calendar(site_plan, due, language, display),
     }

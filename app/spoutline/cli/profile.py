@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import argparse
 from datetime import date
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, read_standard_input, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.profile_editions import RULE_ACTIONS, add_rule_actions
 from spoutline.cli.voice import said
@@ -42,7 +44,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     export.add_argument("id", metavar="ID")
     outputs = OutputArguments(export)
     outputs.add("--out", FileForm.TOML, "write to this file instead of standard output")
-    outputs.add("--pdf", FileForm.PDF, "write every limit with its source as a paper, instead of standard output")
+    add_paper(outputs, "write every limit with its source as a paper, instead of standard output")
     take = actions.add_parser(
         "import", help="check an edited jurisdiction file and keep it", parents=[shared_options()]
     )
@@ -102,9 +104,8 @@ def _export(workbench: Workbench, profile: Jurisdiction, arguments: argparse.Nam
     written: dict[Path, bytes] = {}
     if arguments.out is not None:
         written[arguments.out] = profile_to_toml(profile).encode("utf-8")
-    if arguments.pdf is not None:
-        story = workbench.story(display_of(arguments, workbench, profile.id))
-        written[arguments.pdf] = workbench.jurisdictions().pdf(profile.id, story, date.today())
+    story, today = workbench.story(display_of(arguments, workbench, profile.id)), date.today()
+    written |= paper_files(workbench, arguments, partial(workbench.jurisdictions().pdf, profile.id, story, today))
     if written:
         arguments.output_plan.write(written)
     else:

@@ -11,11 +11,11 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme, SiteOutcome
 from spoutline.model.worded import Worded
@@ -53,7 +53,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--json", action="store_true", help="print the program document instead of a text")
     outputs = OutputArguments(parser)
-    outputs.add("--pdf", FileForm.PDF, "write the program as a paper with its chart here")
+    add_paper(outputs, "write the program as a paper with its chart here")
     outputs.add("--html", FileForm.HTML, "write the program as one HTML page for screen readers and mails here")
     outputs.add("--csv", FileForm.CSV, "write one line for each site here")
     outputs.add("--xlsx", FileForm.XLSX, "write years, sites, visits and terms as a workbook here")
@@ -125,11 +125,9 @@ def _staged(
 ) -> AbstractContextManager[Staged]:
     service, display = workbench.converting(), display_of(arguments, workbench)
     dated = day_of(arguments.dated, "--dated")
-    contents: dict[Path, bytes] = {}
-    if arguments.pdf:
-        contents[arguments.pdf] = service.programme_pdf(programme, display, dated)
-    if arguments.html:
-        contents[arguments.html] = service.programme_pdf(programme, display, dated, form=PaperForm.HTML)
+    contents = paper_files(
+        workbench, arguments, lambda form: service.programme_pdf(programme, display, dated, form=form)
+    )
     if arguments.csv:
         contents[arguments.csv] = service.programme_csv(programme)
     if arguments.xlsx:

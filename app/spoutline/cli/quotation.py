@@ -8,18 +8,18 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
 from dataclasses import asdict
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
-from spoutline.cli.mail import add_mail, mail_of
+from spoutline.cli.mail import add_mail, add_paper, mail_of, paper_files
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day, serial
 from spoutline.cli.voice import said, told
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation_status import QuotationStatus
@@ -130,7 +130,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_mail(outputs)
     outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
     outputs = OutputArguments(margin)
-    outputs.add_paper("--pdf", "write the internal sheet here")
+    add_paper(outputs, "write the internal sheet here")
     outputs.add("--xlsx", FileForm.XLSX, "write the internal sheet as a workbook here")
     outputs.add("--csv", FileForm.CSV, "write the lines with cost and margin here")
     for one in (reprint, margin):
@@ -150,7 +150,7 @@ def _listing(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--status", choices=[status.value for status in QuotationStatus])
     parser.add_argument("--due", action="store_true", help="those alone that are to be followed up by today")
     parser.add_argument("--on", metavar="YYYY-MM-DD", type=day, help="to be followed up by this day instead of today")
-    OutputArguments(parser).add_paper("--pdf", "write the list as an internal paper here")
+    add_paper(OutputArguments(parser), "write the list as an internal paper here")
 
 
 def _previewed(parser: argparse.ArgumentParser) -> None:
@@ -186,10 +186,9 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.quoting().quotations(arguments.text, status, due_by)
     if arguments.sort:
         found = tuple(sorted(found, key=_SORTS[arguments.sort]))
-    if arguments.pdf:
-        display, on = display_of(arguments, workbench), arguments.on or date.today()
-        paper = workbench.book_lists().quotations(found, display, on, form_of(arguments.pdf))
-        arguments.output_plan.write({arguments.pdf: paper})
+    display, on = display_of(arguments, workbench), arguments.on or date.today()
+    make = partial(workbench.book_lists().quotations, found, display, on)
+    arguments.output_plan.write(paper_files(workbench, arguments, make))
     if arguments.json:
         document = {"quotations": [_listed(one) for one in found]}
         write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n")
@@ -358,15 +357,12 @@ def _papers(arguments: argparse.Namespace, papers: IssuedPapers) -> dict[Path, b
 
 def _margin(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.quotation_text import margin_lines
-    from spoutline.documents.paper_form import form_of
 
     service = workbench.quoting()
     revision = arguments.revision or service.stored(arguments.id).revision
     quotation = service.at_revision(arguments.id, revision)
     display = display_of(arguments, workbench, quotation.pins.jurisdiction_id)
-    contents: dict[Path, bytes] = {}
-    if arguments.pdf is not None:
-        contents[arguments.pdf] = service.margin_sheet(quotation, revision, display, form_of(arguments.pdf))
+    contents = paper_files(workbench, arguments, partial(service.margin_sheet, quotation, revision, display))
     if arguments.xlsx is not None:
         contents[arguments.xlsx] = service.margin_workbook(quotation, revision, display)
     if arguments.csv is not None:

@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
-from spoutline.cli.mail import add_mail, mail_of
+from spoutline.cli.mail import add_mail, mail_of, paper_file
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 from spoutline.whole_files import InUse
@@ -95,11 +95,15 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         ),
         "--xlsx": lambda: service.workbook(quotation, _FIRST_REVISION, display),
         "--csv": lambda: service.order_csv(quotation, _FIRST_REVISION),
-        "--pick-list": lambda: service.pick_list(
-            quotation, option, _FIRST_REVISION, display, form_of(arguments.pick_list)
+        "--pick-list": lambda: paper_file(
+            workbench,
+            arguments.pick_list,
+            lambda form: service.pick_list(quotation, option, _FIRST_REVISION, display, form),
         ),
-        "--bill": lambda: workbench.bills().pdf(
-            quoted.plans[option].site_plan, display, terms.heading.dated, form=form_of(arguments.bill)
+        "--bill": lambda: paper_file(
+            workbench,
+            arguments.bill,
+            lambda form: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated, form=form),
         ),
     }
     arguments.output_plan.write({path: contents[name]() for name, path in outputs.items()})

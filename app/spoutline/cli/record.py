@@ -13,11 +13,11 @@ from spoutline.cli.certificates import certificate_arguments, write_certificates
 from spoutline.cli.command import DEFAULT_JURISDICTION, CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_file, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
 from spoutline.cli.voice import said
-from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.part_ref import PartRef, told_apart
@@ -82,7 +82,7 @@ def _read_arguments(parser: argparse.ArgumentParser) -> None:
     )
     add_sets(parser)
     outputs = OutputArguments(parser)
-    outputs.add_paper("--pdf", "write the records read here, each from a new page on")
+    add_paper(outputs, "write the records read here, each from a new page on")
     outputs.add_paper("--bill", "write the bill as built here")
     parser.add_argument(
         "--photo",
@@ -280,18 +280,23 @@ def _read(workbench: Workbench, service: InstallerService, arguments: argparse.N
     plans = {record.position: plan_of(record, site_plan) for record in records}
     judged = tuple(service.judge_built(one, plans[one.position], survey, words, story) for one in records)
     contents: dict[Path, bytes] = {}
-    if arguments.pdf:
+    if arguments.pdf or arguments.mail:
         written = tuple(one for one in judged if one.record.is_filled)
         if not written:
             wanted = "the form is empty; a record needs at least one entry, a day or a name"
             raise InputFault((InputProblem("", "form", "nothing entered", wanted),))
-        contents[arguments.pdf] = service.record_sheet(
-            written, site_plan, photos, language, display, form=form_of(arguments.pdf)
+        contents |= paper_files(
+            workbench,
+            arguments,
+            lambda form: service.record_sheet(written, site_plan, photos, language, display, form=form),
         )
     if arguments.bill:
         filled = [one.record for one in judged if one.record.is_filled]
-        contents[arguments.bill] = workbench.bills().pdf(
-            service.as_built(site_plan, filled), display, records=filled, form=form_of(arguments.bill)
+        built = service.as_built(site_plan, filled)
+        contents[arguments.bill] = paper_file(
+            workbench,
+            arguments.bill,
+            lambda form: workbench.bills().pdf(built, display, records=filled, form=form),
         )
     with arguments.output_plan.staged(contents) as files:
         if arguments.dry_run:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import STANDARD_INPUT, noted, read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.order_files import WrittenOrder, add_folder, order_document, order_lines, write_orders
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.sets import add_sets, sets_of
@@ -117,7 +118,7 @@ def _list_arguments(parser: argparse.ArgumentParser) -> None:
     )
     outputs = OutputArguments(parser)
     outputs.add("--csv", FileForm.CSV, "write the list as a table for other programs here")
-    outputs.add("--pdf", FileForm.PDF, "write the list as a paper here")
+    add_paper(outputs, "write the list as a paper here")
     outputs.add("--html", FileForm.HTML, "write the list as one HTML page for screen readers and mails here")
 
 
@@ -305,10 +306,12 @@ def _told(
     contents: dict[Path, bytes] = {}
     if arguments.csv:
         contents[arguments.csv] = service.csv(lines)
-    for path, form in ((arguments.pdf, PaperForm.PDF), (arguments.html, PaperForm.HTML)):
-        if path:
-            story, on_letter = workbench.packing().words(workbench.language, display).story, display.system
-            contents[path] = service.paper(sheet, story, on_letter=on_letter is UnitSystem.US, form=form)
+
+    def paper(form: PaperForm) -> bytes:
+        story, on_letter = workbench.packing().words(workbench.language, display).story, display.system
+        return service.paper(sheet, story, on_letter=on_letter is UnitSystem.US, form=form)
+
+    contents |= paper_files(workbench, arguments, paper)
     arguments.output_plan.write(contents)
     document: dict[str, object] = {"job": job, "lines": [line_values(line, parts) for line in lines]}
     texts = [_line(line) for line in lines] or [said("nothing")]

@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day_of
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -67,7 +67,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--by", metavar="NAME", default="", help="who agrees")
     parser.add_argument("--reason", metavar="TEXT", default="", help="why; kept with the agreement")
     outputs = OutputArguments(parser)
-    outputs.add_paper("--pdf", "write chart and table here")
+    add_paper(outputs, "write chart and table here")
     outputs.add("--accept", FileForm.JSON, "write the survey that asks for the parts of the set taken here")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
@@ -95,10 +95,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = _found(workbench, survey, arguments, terms)
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     picked = None if arguments.agree is None else _picked(workbench, survey, found, arguments.agree)
-    contents: dict[Path, bytes] = {}
-    if arguments.pdf is not None:
-        form = form_of(arguments.pdf)
-        contents[arguments.pdf] = workbench.weighing().paper(survey, found, story, dated, form)
+    contents = paper_files(
+        workbench, arguments, lambda form: workbench.weighing().paper(survey, found, story, dated, form)
+    )
     if arguments.accept is not None:
         from spoutline.book.survey_text import survey_to_json
 

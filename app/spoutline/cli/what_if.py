@@ -4,25 +4,25 @@ from __future__ import annotations
 
 import argparse
 import sys
+from functools import partial
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
-from spoutline.documents.paper_form import form_of
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.what_if import WhatIf, WhatIfQuestion
 from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
-    from pathlib import Path
 
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
@@ -65,7 +65,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="print the document; `schema --output` describes it: whatif, of several answers whatif-matrix",
     )
     outputs = OutputArguments(parser)
-    outputs.add_paper("--pdf", "write today and then side by side here, several answers on one page")
+    add_paper(outputs, "write today and then side by side here, several answers on one page")
     outputs.add("--accept", FileForm.JSON, "write the survey with the other answer here")
     parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
@@ -82,9 +82,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.what_if()
     found = service.ask(before, asked[0], WhatIfListening(TerminalProgress("{done} of {total} positions looked at")))
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
-    contents: dict[Path, bytes] = {}
-    if arguments.pdf is not None:
-        contents[arguments.pdf] = service.paper(found, story, dated, form_of(arguments.pdf))
+    contents = paper_files(workbench, arguments, partial(service.paper, found, story, dated))
     if arguments.accept is not None:
         from spoutline.book.survey_text import survey_to_json
 
@@ -115,11 +113,11 @@ def _compare(workbench: Workbench, asked: Sequence[WhatIf], arguments: argparse.
     service, before = workbench.what_if(), sets_of(workbench, survey, arguments)
     found = service.ask_several(before, asked, TerminalProgress("{done} of {total} positions looked at"))
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
-    if arguments.pdf is not None:
-        content = service.matrix_paper(found, story, dated, form_of(arguments.pdf))
-        with arguments.output_plan.staged({arguments.pdf: content}) as files:
-            files.place()
-        sys.stderr.write(f"{said('written to {path}', path=arguments.pdf)}\n")
+    contents = paper_files(workbench, arguments, partial(service.matrix_paper, found, story, dated))
+    with arguments.output_plan.staged(contents) as files:
+        files.place()
+    for path in contents:
+        sys.stderr.write(f"{said('written to {path}', path=path)}\n")
     if arguments.json:
         from spoutline.documents.json.what_if_matrix import what_if_matrix_json
 

@@ -6,19 +6,24 @@ import argparse
 import sys
 import textwrap
 from collections.abc import Iterator
+from functools import partial
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, display_of
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
-from spoutline.cli.typed import serial
+from spoutline.cli.typed import day_of, serial
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.no_set_text import Reason
     from spoutline.explain.plan.story import Story
@@ -42,7 +47,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--seconds", metavar="N", type=serial, help="without a set: look no longer; default: to the end"
     )
     parser.add_argument("--way", metavar="N", type=serial, help="without a set: number of the way out that is accepted")
-    OutputArguments(parser).add("--accept", FileForm.JSON, "write the survey with the way out of --way here")
+    outputs = OutputArguments(parser)
+    add_paper(outputs, "write the reasons as a paper here")
+    outputs.add("--accept", FileForm.JSON, "write the survey with the way out of --way here")
+    parser.add_argument("--dated", metavar="YYYY-MM-DD", help="date printed on the paper; none where not given")
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -50,6 +58,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         given, missing = ("--accept", "--way") if arguments.way is None else ("--way", "--accept")
         wanted = Worded("give {missing} too: one names the way out, the other the file", missing=missing)
         raise InputFault((InputProblem("", given, "", wanted),))
+    dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     plan = workbench.plan_position(survey, arguments.position)
     found, no_set = None, None
@@ -57,7 +66,17 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         found = workbench.set_reasons(survey, plan, TerminalProgress("{done} of {total} places looked at"))
     else:
         no_set = _why_no_set(workbench, survey, plan, arguments)
-    _accept(survey, plan, no_set, arguments)
+    story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
+    reasons = found or no_set
+    contents: dict[Path, bytes] = {}
+    if reasons is not None:
+        make = partial(workbench.no_set().paper, survey, plan, reasons, story, dated=dated)
+        contents |= paper_files(workbench, arguments, lambda form: make(form=form))
+    contents |= _accepted(plan, no_set, arguments)
+    with arguments.output_plan.staged(contents) as files:
+        files.place()
+    for path in contents:
+        sys.stderr.write(f"{said('written to {path}', path=path)}\n")
     if arguments.json:
         from spoutline.documents.json.why import why_json
 
@@ -66,7 +85,6 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     else:
         from spoutline.cli.plan_text import printable
 
-        story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
         lines = reasons_text(plan, found, story) if no_set is None else no_set_text(plan, no_set, story)
         write_standard_output("".join(f"{printable(line)}\n" for line in lines))
     return ExitCode.FITS if found is not None else ExitCode.DOES_NOT_FIT
@@ -81,10 +99,10 @@ def _why_no_set(
     return workbench.no_set().ask(survey, plan, None, listening, seconds=arguments.seconds)
 
 
-def _accept(survey: Survey, plan: PositionPlan, no_set: NoSetReasons | None, arguments: argparse.Namespace) -> None:
-    """Write the survey in which a way out was taken; raise ``InputFault`` where that is none."""
+def _accepted(plan: PositionPlan, no_set: NoSetReasons | None, arguments: argparse.Namespace) -> dict[Path, bytes]:
+    """Return the file of the survey in which a way out was taken; raise ``InputFault`` where that is none."""
     if arguments.way is None:
-        return
+        return {}
     trials = dict(enumerate(no_set.trials if no_set is not None else (), 1))
     ways = [number for number, trial in trials.items() if trial.after is not None]
     after = trials[arguments.way].after if arguments.way in ways else None
@@ -96,9 +114,7 @@ def _accept(survey: Survey, plan: PositionPlan, no_set: NoSetReasons | None, arg
         raise InputFault((InputProblem("", "--way", str(arguments.way), wanted),))
     from spoutline.book.survey_text import survey_to_json
 
-    with arguments.output_plan.staged({arguments.accept: survey_to_json(after).encode()}) as files:
-        files.place()
-    sys.stderr.write(f"written to {arguments.accept}\n")
+    return {arguments.accept: survey_to_json(after).encode()}
 
 
 def reasons_text(plan: PositionPlan, found: SetReasons | None, story: Story) -> Iterator[str]:
