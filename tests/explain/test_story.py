@@ -11,10 +11,14 @@ from hypothesis import strategies as st
 from documents import plan_factory as factory
 from documents.readers import story
 from rules.stations import tables
+from spoutline import assets
+from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.formula import formula_text
 from spoutline.explain.writing.money import amount, money_text
-from spoutline.model.check import Outcome
+from spoutline.model.check import Outcome, WorkedLine
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
+from spoutline.model.language import Language
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part_ref import PartRef
@@ -22,6 +26,7 @@ from spoutline.model.plan import Conflict, Exclusion, PartVerdict, PinnedPart
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.units.accepted import UnitSystem
+from spoutline.units.display import Display
 
 
 def spout_finding(severity: Severity = Severity.MUST) -> Finding:
@@ -263,3 +268,29 @@ def test_a_pinned_part_in_the_way_is_told_as_why_not_tells_it() -> None:
     assert "breaks 1 rule at this position" in told[1]
     assert told[2].startswith("Must: The outside diameter of the spout lies outside")
     assert told[2].endswith("(40 CFR 1090.1550)")
+
+
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        (Language.ENGLISH, "ρ (No. 2-D diesel)"),
+        (Language.GERMAN, "ρ (Diesel Nr. 2-D)"),
+        (Language.SPANISH, "ρ (diésel n.º 2-D)"),
+        (Language.FRENCH, "ρ (gazole n° 2-D)"),
+    ],
+)
+def test_a_figure_of_a_component_names_it_as_the_trade_does(language: Language, words: str) -> None:
+    """Grades No. 1-D and No. 2-D are those of ASTM D975 (from memory)."""
+    path = assets.resources_folder() / "phrases" / f"{language}.toml"
+    told = Story(phrasebook_from_toml(path.read_text(encoding="utf-8"), path.name), Display(UnitSystem.SI))
+    assert told.symbol("rho diesel_2d") == words
+    assert told.symbol("rho_w") == "ρ_w"
+    line = WorkedLine(
+        formula="rho = sum(phi rho_i)",
+        inputs=(Quantity("phi biodiesel", 0.2, Dimension.RATIO),),
+        result=Quantity("rho diesel_2d", 850.0, Dimension.DENSITY),
+        source="none",
+    )
+    text = told.worked_line(line)
+    assert text.result.startswith(f"{words} = ")
+    assert not any("_" in one for one in (text.inputs, text.result))

@@ -7,6 +7,7 @@ from typing import Final
 
 from spoutline.calc.flow import NoFlowReason
 from spoutline.calc.friction import FlowRegime
+from spoutline.calc.liquid_components import Component
 from spoutline.calc.liquid_hazards import ConductivityClass, FlashClass
 from spoutline.calc.liquids import LiquidWarning
 from spoutline.explain.phrases.coverage_words import CoverageWord
@@ -51,6 +52,7 @@ from spoutline.rules.declared.rule_ids import AccessoryReason
 
 _LISTS: Final[tuple[type[StrEnum], ...]] = (
     LiquidFamily,
+    Component,
     ListingClass,
     ListingScheme,
     Duty,

@@ -138,14 +138,23 @@ class Story(Words):
         return WorkedText(
             formula=formula_text(line.formula),
             inputs=f"{self.phrases.text['with_inputs']} {inputs}" if inputs else "",
-            result=f"{symbol_text(line.result.name)} = {self.display.show_quantity(line.result)}",
+            result=f"{self.symbol(line.result.name)} = {self.display.show_quantity(line.result)}",
             source=self.source_told(line.source),
             note=formula_text(self.phrases.tell(line.note)),
         )
 
     def symbol(self, name: str) -> str:
-        """Return the symbol of a quantity; one that is named by a place of the chain reads as that place."""
-        return self.phrases.words["Slot"].get(name.replace(" ", "_"), "") or symbol_text(name)
+        """Return the symbol of a quantity.
+
+        One that is named by a place of the chain reads as that place; one of a component of the liquid, such as
+        ``rho diesel_2d``, names that component as the trade does.
+        """
+        place = self.phrases.words["Slot"].get(name.replace(" ", "_"))
+        if place is not None:
+            return place
+        letter, _, of = name.rpartition(" ")
+        component = self.phrases.words["Component"].get(of) if letter else None
+        return symbol_text(name) if component is None else f"{symbol_text(letter)} ({component})"
 
     def limit_title(self, limit: Limit) -> str:
         """Return what a limit row is about."""
