@@ -18,7 +18,7 @@ import pytest
 
 from spoutline.bootstrap import Settings, open_workbench
 from spoutline.cli.commands import COMMANDS
-from spoutline.cli.outputs import InputFile, OutputFile
+from spoutline.cli.outputs import InputFile, OutputFile, OutputFolder
 from spoutline.documents.own_files import FileForm, is_own
 from spoutline.model.faults import StoreFault
 
@@ -218,9 +218,9 @@ def test_every_argument_that_names_a_file_says_whether_it_is_read_or_written() -
         for action in actions_of(parser):
             names_a_file = action.type is Path or str(action.metavar) in ("SURVEY", "FILE", "FOLDER")
             if names_a_file and action.dest not in from_settings:
-                assert isinstance(action, InputFile | OutputFile), (command.name, action.dest)
+                assert isinstance(action, InputFile | OutputFile | OutputFolder), (command.name, action.dest)
                 seen.add(type(action))
-    assert seen == {InputFile, OutputFile}
+    assert seen == {InputFile, OutputFile, OutputFolder}
 
 
 # issuing and its papers

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.outputs import OutputFolder
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm, own_test
 from spoutline.model.faults import InputFault, InputProblem
@@ -29,7 +30,7 @@ class WrittenOrder:
 
 def add_folder(parser: argparse.ArgumentParser, option: str, words: str, *, required: bool = True) -> None:
     """Declare the folder that order files go into, and ``--force`` where the command has none yet."""
-    parser.add_argument(option, metavar="FOLDER", type=Path, required=required, help=words)
+    parser.add_argument(option, metavar="FOLDER", type=Path, action=OutputFolder, required=required, help=words)
     if FORCE not in parser._option_string_actions:
         parser.add_argument(
             FORCE,

@@ -36,6 +36,16 @@ class OutputFile(argparse.Action):
         setattr(namespace, _OUTPUTS, named)
 
 
+class OutputFolder(argparse.Action):
+    """An option that names a folder into which files are written whose names the command gives; see ``order_files``."""
+
+    def __call__(
+        self, _parser: argparse.ArgumentParser, namespace: argparse.Namespace, values: object, _option: object = None
+    ) -> None:
+        """Take the folder, as argparse calls it."""
+        setattr(namespace, self.dest, values)
+
+
 class InputFile(argparse.Action):
     """An argument that names a file to be read, or with ``pattern`` a folder of such files; ``several`` may come."""
 

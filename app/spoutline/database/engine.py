@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING, Any
 
 from sqlalchemy import Connection, Engine, StaticPool, create_engine, event, make_url, text
 from sqlalchemy.exc import ArgumentError, NoSuchModuleError
-from sqlalchemy.orm import Session
 
 from spoutline.database.faults import Patience, connect_arguments, first_line
 from spoutline.database.file_watch import IN_MEMORY, make_file, watch_file, watched_path
@@ -19,6 +18,7 @@ from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from sqlalchemy.engine.interfaces import DBAPIConnection
+    from sqlalchemy.orm import Session
     from sqlalchemy.pool import ConnectionPoolEntry
 
 
