@@ -11,6 +11,9 @@ import jsonschema
 import pytest
 
 import spoutline as package
+from spoutline.book.survey_text import survey_from_json
+from spoutline.bootstrap.demos import demo_survey
+from spoutline.model.answered import same_answers, site_assumptions
 
 GASOLINE = {"family": "gasoline", "blend_percent": 10}
 DIESEL_B30 = {"family": "diesel", "blend_percent": 30}
@@ -213,9 +216,16 @@ def test_the_demos_have_sets_but_for_a_blend_without_a_class_and_a_kept_part_tha
         assert all(way["successions"] == [replaced] for way in ways)
 
 
+def test_a_written_demo_holds_what_was_answered_and_nothing_else(spoutline: Any) -> None:
+    for name in spoutline("demo").out.split():
+        read = survey_from_json(spoutline("demo", name).out, name)
+        assert same_answers(read, demo_survey(name))
+        assert site_assumptions(read.site), name  # nobody said the climate of an invented station
+
+
 def test_the_larger_demos_are_stations_with_islands(spoutline: Any) -> None:
     stations = {
-        name: json.loads(spoutline("demo", name).out)["positions"]
+        name: survey_from_json(spoutline("demo", name).out, name).model_dump(mode="json")["positions"]
         for name in ("truck_stop", "marina", "mixed_fuels", "refit_48")
     }
     assert {name: len(positions) for name, positions in stations.items()} == {

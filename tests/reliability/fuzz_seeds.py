@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 
 from reliability.fuzz_mutations import form_of, rezipped
 from spoutline import assets
-from spoutline.book.survey_text import survey_spelled_out, survey_to_json
+from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.documents.own_files import FileForm
@@ -117,7 +117,7 @@ def survey_documents() -> tuple[bytes, ...]:
     """Return surveys as files: answers only, every field spelled out, and one with parts that hang today."""
     conversion = demo_survey("conversion_balance")
     short = conversion.model_copy(update={"positions": conversion.positions[:1]})
-    texts = (survey_to_json(one_position()), survey_spelled_out(one_position()), survey_to_json(short))
+    texts = (survey_to_json(one_position()), one_position().model_dump_json(indent=2), survey_to_json(short))
     return tuple(text.encode() for text in texts)
 
 

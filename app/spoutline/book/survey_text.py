@@ -75,8 +75,3 @@ def survey_to_json(survey: Survey) -> str:
     What nobody answered is left out, so that reading gives the same answers back and assumes the same.
     """
     return json.dumps(answered_document(survey), indent=2, ensure_ascii=False) + "\n"
-
-
-def survey_spelled_out(survey: Survey) -> str:
-    """Return the survey as indented JSON with every field, assumed ones too: an example that shows what can be said."""
-    return survey.model_dump_json(indent=2) + "\n"

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING
 
-from spoutline.book.survey_text import survey_spelled_out
+from spoutline.book.survey_text import survey_to_json
 from spoutline.bootstrap.demos import demo_names, demo_survey
 from spoutline.cli.command import CommandWork
 from spoutline.cli.exit_code import ExitCode
@@ -42,7 +42,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     elif arguments.name is None:
         text = "".join(f"{name}\n" for name in demo_names())
     else:
-        text = survey_spelled_out(demo_survey(arguments.name))
+        text = survey_to_json(demo_survey(arguments.name))
     if arguments.out is None:
         write_standard_output(text)
     else:
