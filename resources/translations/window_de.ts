@@ -1236,8 +1236,8 @@
    <translation>Und die Ersatzteile ihres Angebots</translation>
   </message>
   <message>
-   <source>Another blend to compare</source>
-   <translation>Weitere Beimischung zum Vergleichen</translation>
+   <source>Another answer to compare</source>
+   <translation>Eine andere Antwort zum Vergleichen</translation>
   </message>
   <message>
    <source>Another part</source>
@@ -8644,6 +8644,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>eine Zelle weiter links wählen: die Tabelle endet nach {0} Spalten</translation>
   </message>
   <message>
+   <source>choose, or write such as 1 1/2 NPT male</source>
+   <translation>wählen oder schreiben, etwa 1 1/2 NPT male</translation>
+  </message>
+  <message>
    <source>choose, or write such as E15</source>
    <translation>wählen oder schreiben, etwa E15</translation>
   </message>
@@ -9158,6 +9162,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>stock list</source>
    <translation>Bestandsliste</translation>
+  </message>
+  <message>
+   <source>such as 1 1/2 NPT male</source>
+   <translation>etwa 1 1/2 NPT male</translation>
   </message>
   <message>
    <source>such as 2027</source>

@@ -1236,8 +1236,8 @@
    <translation>Y los repuestos de su oferta</translation>
   </message>
   <message>
-   <source>Another blend to compare</source>
-   <translation>Otra mezcla que comparar</translation>
+   <source>Another answer to compare</source>
+   <translation>Otra respuesta para comparar</translation>
   </message>
   <message>
    <source>Another part</source>
@@ -8644,6 +8644,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>elija una celda más a la izquierda: la tabla termina tras {0} columnas</translation>
   </message>
   <message>
+   <source>choose, or write such as 1 1/2 NPT male</source>
+   <translation>elija o escriba, por ejemplo 1 1/2 NPT male</translation>
+  </message>
+  <message>
    <source>choose, or write such as E15</source>
    <translation>elija o escriba, por ejemplo E15</translation>
   </message>
@@ -9158,6 +9162,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>stock list</source>
    <translation>lista de existencias</translation>
+  </message>
+  <message>
+   <source>such as 1 1/2 NPT male</source>
+   <translation>por ejemplo 1 1/2 NPT male</translation>
   </message>
   <message>
    <source>such as 2027</source>

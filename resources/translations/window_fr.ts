@@ -1236,8 +1236,8 @@
    <translation>Et les rechanges de son devis</translation>
   </message>
   <message>
-   <source>Another blend to compare</source>
-   <translation>Autre mélange à comparer</translation>
+   <source>Another answer to compare</source>
+   <translation>Une autre réponse à comparer</translation>
   </message>
   <message>
    <source>Another part</source>
@@ -8644,6 +8644,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>choisissez une cellule plus à gauche : la table finit après {0} colonnes</translation>
   </message>
   <message>
+   <source>choose, or write such as 1 1/2 NPT male</source>
+   <translation>choisir ou écrire, par exemple 1 1/2 NPT male</translation>
+  </message>
+  <message>
    <source>choose, or write such as E15</source>
    <translation>choisir ou écrire, par exemple E15</translation>
   </message>
@@ -9158,6 +9162,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>stock list</source>
    <translation>liste de stock</translation>
+  </message>
+  <message>
+   <source>such as 1 1/2 NPT male</source>
+   <translation>par exemple 1 1/2 NPT male</translation>
   </message>
   <message>
    <source>such as 2027</source>

@@ -56,6 +56,22 @@ def test_a_built_in_table_is_held_against_the_general_one(rules: Run) -> None:
     assert {"listing.scheme", "spout.gasoline_od_max"} <= shown
 
 
+def test_an_edition_of_own_rules_is_an_answer_looked_at_before_it_is_given(rules: Run, tmp_path: Path) -> None:
+    """NIST HB 44 and NFPA 30A put a free hose at 18 ft; under 3 ft, invented, no hose reaches a car."""
+    published = ("--by", "A. Keeper", "--note")
+    assert rules("profile", "publish", "my_county", *published, "As copied.")[0] == 0
+    assert rules("profile", "set", "my_county", *SHORTER, *ROW)[0] == 0
+    assert rules("profile", "publish", "my_county", *published, "Shorter hoses.")[0] == 0
+    path = tmp_path / "survey.json"
+    path.write_text(json.dumps({"site": {"name": "S"}, "positions": [{"label": "1", "liquid": GASOLINE}]}))
+    assert rules("whatif", path, "--jurisdiction", "my_county@1")[0] == 0
+    code, out, _ = rules("whatif", path, "--jurisdiction", "my_county@2")
+    assert code == 1
+    assert "no set fits any more" in out
+    code, out, _ = rules("whatif", path, "--jurisdiction", "my_county@1", "--jurisdiction", "my_county@2", "--json")
+    assert [one["answer"] for one in json.loads(out)["columns"]] == ["my_county@1", "my_county@2"]
+
+
 @pytest.mark.parametrize("lacking", ["--source", "--clause", "--edition"])
 def test_a_row_without_a_source_cannot_be_saved(rules: Run, lacking: str) -> None:
     words = list(ROW)

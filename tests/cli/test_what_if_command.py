@@ -90,12 +90,22 @@ def test_it_is_told_in_every_language(
     assert [word for word in words if word not in done.out] == []
 
 
+def test_outlets_that_are_written_stand_beside_usual_ones(spoutline: Any, written: Callable[..., Path]) -> None:
+    asked = ("--outlet", "1 NPT male", "--outlet", "npt_1", "--outlet", "3/4 npt", "--position", "1")
+    done = spoutline("whatif", written(*STATION), *asked, "--json")
+    document = json.loads(done.out)
+    assert [one["answer"] for one in document["columns"]] == ["1 NPT male", "npt_1", "npt_3_4"]
+    alone = spoutline("whatif", written(*STATION), "--outlet", "1 NPT male", "--position", "1")
+    assert "1 NPT male" in alone.out
+
+
 @pytest.mark.parametrize(
     ("arguments", "told"),
     [
         ((), "name one other answer, or several to one question"),
         (("--blend", "E85", "--duty", "truck"), "name one other answer, or several to one question"),
         (("--blend", "lots"), "as fuel labels name it"),
+        (("--outlet", "lots"), "or thread, size and gender"),
         (("--blend", "E85", "--position", "9"), "use one of: 1, 2, 3"),
         (("--jurisdiction", "nowhere"), "nowhere"),
         (("--edition", "Nobody's@3"), "Nobody"),

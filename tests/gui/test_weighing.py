@@ -198,9 +198,10 @@ def test_a_yearly_cost_tells_its_parts_and_terms_add_to_them(
     assert "drive-offs" in dialog.told_label.toolTip().split("Not in the yearly cost")[0]
     point = front_of(dialog).points[0]
     assert set(point.yearly) == {YearlyPart.WEAR, YearlyPart.DRIVE_OFFS}
-    row = dialog.model.index(0, len(front_of(dialog).axes) + 1).data()
-    assert "= wear" in row
-    assert "+ drive-offs" in row
+    first, last = dialog.model.index(0, 0), len(front_of(dialog).axes) + 1
+    told = dialog.model.index(0, last, first).data()
+    assert "= wear" in told
+    assert "+ drive-offs" in told
 
 
 def test_a_station_is_weighed_by_its_price(qtbot: QtBot, dialog: WeighingDialog, tmp_path: Path) -> None:

@@ -25,9 +25,9 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily, ListingClass
 from spoutline.model.part import Part, PartKind, Price
 from spoutline.model.plan import HangingSet, SitePlan
-from spoutline.model.port import FlowPath, ThreadStandard
+from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.model.survey import Duty, Survey, SurveyLiquid, VapourStatus
+from spoutline.model.survey import Duty, Outlet, Survey, SurveyLiquid, VapourStatus
 from spoutline.model.what_if import PartFate, WhatIf, WhatIfEffect, WhatIfQuestion, WhatIfResult
 from spoutline.planning.protocols import PartStore
 from spoutline.planning.refit.station_plan import station_plan
@@ -267,6 +267,9 @@ def test_vapor_recovery_is_asked_of_gasoline_alone_and_a_named_position_is_taken
         (WhatIfQuestion.DUTY, "Truck", Duty.TRUCK),
         (WhatIfQuestion.VAPOUR, "vacuum assist", VapourStatus.VACUUM_ASSIST),
         (WhatIfQuestion.OUTLET, "npt-1", OutletKind.NPT_1),
+        (WhatIfQuestion.OUTLET, "1 NPT male", Outlet(size="1", gender=Gender.MALE)),
+        (WhatIfQuestion.OUTLET, " 1 G female ", OutletKind.G_1),
+        (WhatIfQuestion.OUTLET, "1 1/2 G", Outlet(thread=ThreadStandard.G, size="1-1/2")),
         (WhatIfQuestion.CATALOGUE, "Own@3", EditionRef("Own", 3)),
     ],
 )

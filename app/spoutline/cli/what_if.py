@@ -35,7 +35,11 @@ _OPTIONS = {
         "another blend: E15, E85, B20; given again, answers stand side by side",
     ),
     WhatIfQuestion.DUTY: ("--duty", "DUTY", "another duty: car, truck, marine, reel"),
-    WhatIfQuestion.OUTLET: ("--outlet", "OUTLET", "another usual outlet of the dispenser: npt_1, coaxial_balance"),
+    WhatIfQuestion.OUTLET: (
+        "--outlet",
+        "OUTLET",
+        "another outlet of the dispenser: npt_1, coaxial_balance, or such as '1 1/2 NPT male'",
+    ),
     WhatIfQuestion.VAPOUR: ("--vapor", "STATUS", "other vapor recovery: none, balance, vacuum_assist"),
     WhatIfQuestion.JURISDICTION: ("--jurisdiction", "ID", "other local rules; see `profile list`"),
     WhatIfQuestion.CATALOGUE: ("--edition", "NAME[@EDITION]", "another catalog, or another edition of it"),

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
+from types import UnionType
 
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.check import Check
@@ -15,7 +16,7 @@ from spoutline.model.limit import Jurisdiction
 from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan, Provenance, SitePlan
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.model.survey import Duty, Survey, SurveyLiquid, VapourStatus
+from spoutline.model.survey import Duty, Outlet, Survey, SurveyLiquid, VapourStatus
 
 
 class WhatIfQuestion(StrEnum):
@@ -30,11 +31,11 @@ class WhatIfQuestion(StrEnum):
 
 
 OF_THE_STATION = frozenset({WhatIfQuestion.JURISDICTION, WhatIfQuestion.CATALOGUE})  # asked once for all positions
-WhatIfValue = SurveyLiquid | Duty | OutletKind | VapourStatus | EditionRef | str
-_KINDS: dict[WhatIfQuestion, type] = {
+WhatIfValue = SurveyLiquid | Duty | OutletKind | Outlet | VapourStatus | EditionRef | str
+_KINDS: dict[WhatIfQuestion, type | UnionType] = {
     WhatIfQuestion.BLEND: SurveyLiquid,
     WhatIfQuestion.DUTY: Duty,
-    WhatIfQuestion.OUTLET: OutletKind,
+    WhatIfQuestion.OUTLET: OutletKind | Outlet,
     WhatIfQuestion.VAPOUR: VapourStatus,
     WhatIfQuestion.JURISDICTION: str,
     WhatIfQuestion.CATALOGUE: EditionRef,
@@ -45,9 +46,9 @@ _KINDS: dict[WhatIfQuestion, type] = {
 class WhatIf:
     """One answer changed on trial.
 
-    ``value`` is of the kind that the question asks for: a liquid with its blend, a duty, an outlet, a status, the id of
-    a jurisdiction, an edition. ``lasting`` asks for sets of today's answers that keep every must of this blend too.
-    ``labels`` name the positions looked at; empty is the whole station.
+    ``value`` is of the kind that the question asks for: a liquid with its blend, a duty, a usual outlet or another by
+    its thread, a status, the id of a jurisdiction, an edition. ``lasting`` asks for sets of today's
+    answers that keep every must of this blend too. ``labels`` name the positions looked at; empty is the whole station.
     """
 
     question: WhatIfQuestion

@@ -69,8 +69,11 @@ def taken_text(taken: FrontPoint, found: StationFront, story: Story) -> str:
     return story.writing.listed((parts, told)) if told else parts
 
 
-def remark_text(found: PositionFront, at: int, story: Story) -> str:
-    """Return what else is to be said of a point: that it is planned, what it gives up, other makers' equals."""
+def remark_text(found: PositionFront, at: int, story: Story, *, with_sum: bool = True) -> str:
+    """Return what else is to be said of a point: that it is planned, what it gives up, other makers' equals.
+
+    Where a yearly cost is weighed, its parts too, unless they are told elsewhere.
+    """
     point = found.points[at]
     told = []
     if at == found.planned:
@@ -79,7 +82,7 @@ def remark_text(found: PositionFront, at: int, story: Story) -> str:
         told.append(story.word(Word.GIVEN_UP).format(lines=story.line_names(point.given_up)))
     if point.alike:
         told.append(alike_text(point, story))
-    if FrontAxis.YEARLY in found.axes:
+    if with_sum and FrontAxis.YEARLY in found.axes:
         told.append(yearly_sum(point, found.currency, story))
     return story.writing.listed(told)
 

@@ -17,7 +17,7 @@ from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part import Part
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import PositionPlan
-from spoutline.model.survey import SurveyLiquid
+from spoutline.model.survey import Outlet, SurveyLiquid
 from spoutline.model.what_if import (
     CheckChange,
     PartChange,
@@ -50,6 +50,8 @@ def value_text(asked: WhatIf, jurisdiction: Jurisdiction, story: Story) -> str:
     value = asked.value
     if isinstance(value, SurveyLiquid):
         return story.liquid(Liquid(value.family, value.blend_percent))
+    if isinstance(value, Outlet):
+        return f"{value.size} {value.thread} {story.word(value.gender)}"
     if isinstance(value, EditionRef):
         return str(value)
     if isinstance(value, StrEnum):
@@ -61,6 +63,8 @@ def answer_written(asked: WhatIf) -> str:
     """Return the other answer as it is written on the command line."""
     if isinstance(asked.value, SurveyLiquid):
         return f"{'E' if asked.value.family is LiquidFamily.GASOLINE else 'B'}{asked.value.blend_percent:g}"
+    if isinstance(asked.value, Outlet):
+        return f"{asked.value.size} {asked.value.thread} {asked.value.gender}"
     return str(asked.value)
 
 

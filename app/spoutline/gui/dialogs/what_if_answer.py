@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
-from spoutline.gui.dialogs.what_if_choices import AnswerChoices
+from spoutline.gui.dialogs.what_if_choices import WRITTEN, AnswerChoices
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Survey
@@ -111,7 +111,7 @@ class WhatIfAnswer(QWidget):
         """Offer the answers of the question chosen."""
         question = self.question
         self.value_box.clear()
-        self.value_box.setEditable(question is WhatIfQuestion.BLEND)
+        self.value_box.setEditable(question in WRITTEN)
         edit = self.value_box.lineEdit()
         if edit is not None:
             edit.editingFinished.connect(self.chosen)
@@ -119,7 +119,9 @@ class WhatIfAnswer(QWidget):
             self.value_box.addItem(words, written)
         self.value_box.setCurrentIndex(-1)
         if edit is not None:
-            edit.setPlaceholderText(tr("choose, or write such as E15"))
+            blend = question is WhatIfQuestion.BLEND
+            hint = tr("choose, or write such as E15") if blend else tr("choose, or write such as 1 1/2 NPT male")
+            edit.setPlaceholderText(hint)
         of_station = question in OF_THE_STATION
         if of_station:
             self.scope_box.setCurrentIndex(0)

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 Choice = tuple[str, str]  # as it is written, and in words
 # blends that fuel labels name: the greatest of each listing class, and E15 (UL 2586, scopes; 40 CFR 1090)
+WRITTEN = frozenset({WhatIfQuestion.BLEND, WhatIfQuestion.OUTLET})  # a person may write other answers too
 _BLENDS = {LiquidFamily.GASOLINE: ("E0", "E10", "E15", "E25", "E85"), LiquidFamily.DIESEL: ("B0", "B5", "B20", "B100")}
 
 
@@ -54,8 +55,16 @@ class AnswerChoices:
         return [(name, name) for family, names in _BLENDS.items() if family in sold for name in names]
 
     def _jurisdictions(self) -> list[Choice]:
-        found = self._workbench.jurisdictions().all()
-        return [(one.id, self._story.phrases.tell(one.title)) for one in found]
+        """Return the rules of each jurisdiction, of own ones each published edition too."""
+        service = self._workbench.jurisdictions()
+        choices: list[Choice] = []
+        for one in service.all():
+            title = self._story.phrases.tell(one.title)
+            choices.append((one.id, title))
+            if not one.built_in:
+                refs = (f"{one.id}@{edition.number}" for edition in service.editions(one.id))
+                choices += ((ref, f"{title} ({ref})") for ref in refs)
+        return choices
 
     def _editions(self) -> list[Choice]:
         found = self._workbench.catalogues().all()

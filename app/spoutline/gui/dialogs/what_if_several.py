@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.plan.what_if_matrix_text import legend_text, matrix_title, part_legend
 from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_row
-from spoutline.gui.dialogs.what_if_choices import AnswerChoices
+from spoutline.gui.dialogs.what_if_choices import WRITTEN, AnswerChoices
 from spoutline.gui.dialogs.what_if_tools import WhatIfTools
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.node_tree import NodeTree
@@ -80,8 +80,7 @@ class SeveralAnswers(QWidget):
         self.answer_list.setAccessibleName(tr("Answers to compare"))
         self.answer_list.itemChanged.connect(lambda _: self._show_nothing())
         self.add_edit = QLineEdit(self)
-        self.add_edit.setPlaceholderText(tr("such as E30"))
-        self.add_edit.setAccessibleName(tr("Another blend to compare"))
+        self.add_edit.setAccessibleName(tr("Another answer to compare"))
         self.add_edit.returnPressed.connect(self._add)
         self.compare_button = QPushButton(tr("&Compare"), self)
         self.compare_button.setAutoDefault(False)
@@ -143,7 +142,9 @@ class SeveralAnswers(QWidget):
         self.answer_list.clear()
         for written, words in self._choices.of(self.question):
             self._offer(written, words, ticked=False)
-        self.add_edit.setVisible(self.question is WhatIfQuestion.BLEND)
+        self.add_edit.setVisible(self.question in WRITTEN)
+        blend = self.question is WhatIfQuestion.BLEND
+        self.add_edit.setPlaceholderText(tr("such as E30") if blend else tr("such as 1 1/2 NPT male"))
         of_station = self.question in OF_THE_STATION
         if of_station:
             self.scope_box.setCurrentIndex(0)
@@ -159,12 +160,13 @@ class SeveralAnswers(QWidget):
         self.answer_list.addItem(item)
 
     def _add(self) -> None:
-        """Offer a blend that a person wrote."""
-        from spoutline.planning.what_if.answers import blend_of
+        """Offer an answer that a person wrote."""
+        from spoutline.planning.what_if.answers import value_named
 
-        text = self.add_edit.text().strip().upper()
+        text = self.add_edit.text().strip()
+        text = text.upper() if self.question is WhatIfQuestion.BLEND else text
         try:
-            blend_of(text, self.question_box.currentText())
+            value_named(self.question, text, self.question_box.currentText())
         except InputFault as fault:
             self.told.emit(str(fault))
             return

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from spoutline.explain.phrases.front_words import FrontWord as Word
 from spoutline.explain.plan.front_text import figure_text, remark_text, set_text, taken_text
 from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.yearly_text import yearly_sum
 from spoutline.gui.models.node_tree import Node
 from spoutline.model.front import FrontAxis, FrontPoint, PositionFront, StationFront
 from spoutline.planning.weighing.station_front import points_taken
@@ -24,7 +25,7 @@ def front_nodes(found: PositionFront, story: Story) -> tuple[Node, ...]:
             cells=(str(at + 1), *_figures(found.axes, point.figures, found.currency, story), _told(found, at, story)),
             record=at,
             hint=remark_text(found, at, story),
-            children=tuple(_parts(point, len(found.axes), found.currency, story)),
+            children=(*_sum(found, point, story), *_parts(point, len(found.axes), found.currency, story)),
         )
         for at, point in enumerate(found.points)
     )
@@ -63,9 +64,16 @@ def _own(taken: FrontPoint, axes: Sequence[FrontAxis], currency: str, story: Sto
 
 
 def _told(found: PositionFront, at: int, story: Story) -> str:
-    remark = remark_text(found, at, story)
+    remark = remark_text(found, at, story, with_sum=False)
     parts = set_text(found.points[at].judged.hanging_set)
     return story.writing.listed((parts, remark)) if remark else parts
+
+
+def _sum(found: PositionFront, point: FrontPoint, story: Story) -> Iterator[Node]:
+    """Yield the sum that the yearly cost is, where that is weighed."""
+    told = yearly_sum(point, found.currency, story) if FrontAxis.YEARLY in found.axes else ""
+    if told:
+        yield Node(cells=("", *("",) * len(found.axes), told), record=None)
 
 
 def _parts(point: FrontPoint, axes: int, currency: str, story: Story) -> Iterator[Node]:

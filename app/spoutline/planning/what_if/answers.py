@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from contextlib import suppress
 from enum import StrEnum
 from typing import TypeVar
 
@@ -13,6 +14,8 @@ from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.coverage_kinds import OutletKind
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.port import Gender
+from spoutline.model.port_sizes import path_of_thread, read_size, thread_named
 from spoutline.model.survey import Duty, Outlet, Position, Survey, SurveyLiquid, VapourStatus
 from spoutline.model.what_if import OF_THE_STATION, WhatIf, WhatIfQuestion, WhatIfValue
 from spoutline.model.worded import Worded
@@ -38,7 +41,7 @@ def value_named(question: WhatIfQuestion, text: str, field: str) -> WhatIfValue:
         case WhatIfQuestion.DUTY:
             return _member(Duty, text, field)
         case WhatIfQuestion.OUTLET:
-            return _member(OutletKind, text, field)
+            return outlet_named(text, field)
         case WhatIfQuestion.VAPOUR:
             return _member(VapourStatus, text, field)
         case WhatIfQuestion.CATALOGUE:
@@ -56,6 +59,31 @@ def blend_of(text: str, field: str) -> SurveyLiquid:
         )
         raise InputFault((InputProblem("", field, repr(text), wanted),))
     return SurveyLiquid(family=LiquidFamily(liquid_word(text)), blend_percent=percent)
+
+
+def outlet_named(text: str, field: str) -> OutletKind | Outlet:
+    """Return the usual outlet that a text names, or another by thread, size and gender, such as ``1 1/2 NPT male``.
+
+    A gender that is not named is female. Raise ``InputFault`` for any other text.
+    """
+    usual = _member_or_none(OutletKind, text)
+    if usual is not None:
+        return usual
+    words = text.casefold().split()
+    genders = [Gender(word) for word in words if word in set(Gender)]
+    port = " ".join(word for word in words if word not in set(Gender))
+    thread = thread_named(port) if len(genders) < 2 else None
+    if thread is not None:
+        with suppress(ValueError):
+            size = read_size(port, thread)
+            gender = genders[0] if genders else Gender.FEMALE
+            found = Outlet(thread=thread, size=size, gender=gender, path=path_of_thread(thread))
+            return outlet_kind_of(found) or found
+    wanted = Worded(
+        "use one of: {known}; or thread, size and gender, such as 1 1/2 NPT male",
+        known=", ".join(one.value for one in OutletKind),
+    )
+    raise InputFault((InputProblem("", field, repr(text), wanted),))
 
 
 def touched_positions(survey: Survey, asked: WhatIf) -> tuple[Position, ...]:
@@ -100,8 +128,8 @@ def _answering(position: Position, asked: WhatIf) -> Position:
     value = asked.value
     if isinstance(value, SurveyLiquid):
         document["liquid"] = {"family": value.family, "blend_percent": value.blend_percent}
-    elif isinstance(value, OutletKind):
-        other = outlet_of(value)
+    elif isinstance(value, OutletKind | Outlet):
+        other = value if isinstance(value, Outlet) else outlet_of(value)
         document["outlet"] = answers_of(position.outlet) | {name: getattr(other, name) for name in _OF_OUTLET}
     elif isinstance(value, VapourStatus):
         document["vapour_wanted"] = value
@@ -139,9 +167,13 @@ def _named(survey: Survey, labels: Iterable[str]) -> tuple[Position, ...]:
     return tuple(one for one in survey.positions if one.label in wanted)
 
 
-def _member(members: type[_MemberT], text: str, field: str) -> _MemberT:
+def _member_or_none(members: type[_MemberT], text: str) -> _MemberT | None:
     word = "_".join(text.casefold().replace("-", " ").split())
-    found = next((one for one in members if one.value == word), None)
+    return next((one for one in members if one.value == word), None)
+
+
+def _member(members: type[_MemberT], text: str, field: str) -> _MemberT:
+    found = _member_or_none(members, text)
     if found is None:
         wanted = Worded("use one of: {known}", known=", ".join(one.value for one in members))
         raise InputFault((InputProblem("", field, repr(text), wanted),))
@@ -151,4 +183,6 @@ def _member(members: type[_MemberT], text: str, field: str) -> _MemberT:
 def _shown(value: WhatIfValue) -> str:
     if isinstance(value, SurveyLiquid):
         return f"{value.family.value} {value.blend_percent:g} %"
+    if isinstance(value, Outlet):
+        return f"{value.size} {value.thread} {value.gender}"
     return str(value)
