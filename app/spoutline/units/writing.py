@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from spoutline.model.language import Language
@@ -33,15 +33,8 @@ class Writing:
 
     def decimal(self, value: Decimal | float, places: int, *, signed: bool = False) -> str:
         """Return a number rounded to ``places``, digits grouped; ``signed`` writes a plus too."""
-        from babel.numbers import format_decimal
-
         # rounded here: Babel would round the shortest decimal form of a float, which is another number
-        rounded = Decimal(f"{value:.{places}f}")
-        pattern = "#,##0" + (f".{'0' * places}" if places else "")
-        text: str = format_decimal(
-            rounded, format=f"+{pattern};-{pattern}" if signed else pattern, locale=_LOCALES[self.language]
-        )
-        return text
+        return _grouped(f"{value:.{places}f}", places, signed, self.language)
 
     def amount(self, amount: Decimal) -> str:
         """Return an amount with the decimals that it carries, digits grouped."""
@@ -78,6 +71,15 @@ class Writing:
     @property
     def _before_signs(self) -> str:
         return "\N{NO-BREAK SPACE}" if self.language is Language.FRENCH else ""
+
+
+@lru_cache(maxsize=8192)  # a bill of many positions says the same prices over and over; by text, since -0.0 equals 0.0
+def _grouped(rounded: str, places: int, signed: bool, language: Language) -> str:
+    from babel.numbers import format_decimal
+
+    pattern = "#,##0" + (f".{'0' * places}" if places else "")
+    form = f"+{pattern};-{pattern}" if signed else pattern
+    return str(format_decimal(Decimal(rounded), format=form, locale=_LOCALES[language]))
 
 
 @cache
