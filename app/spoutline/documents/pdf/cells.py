@@ -20,6 +20,7 @@ from reportlab.pdfgen.canvas import Canvas
 from spoutline.documents.content.blocks import Link
 from spoutline.documents.pdf.fonts import markup, shown
 from spoutline.documents.pdf.formulas import formula_markup, is_formed
+from spoutline.documents.pdf.links import lay_link
 from spoutline.documents.pdf.paragraphs import Paragraph, is_simple, linked_paragraph
 from spoutline.documents.pdf.scripts import has_other
 from spoutline.documents.pdf.styles import ACCENT
@@ -52,6 +53,7 @@ class LineWriter:
         self._text: Any = None
         self._style: ParagraphStyle | None = None
         self._colour: Color | None = None
+        self._written: dict[tuple[Any, ...], tuple[str, int]] = canvas.__dict__.setdefault("_written_lines", {})
 
     def line(self, words: str, style: ParagraphStyle, colour: Color, at: tuple[float, float]) -> None:
         """Write words with their base line at a place, in points."""
@@ -65,7 +67,13 @@ class LineWriter:
             text.setFillColor(colour)
             self._colour = colour
         text.setTextOrigin(*at)
-        text._textOut(words)  # nothing is written behind it, so its width is not asked for
+        # what the words become in the document, cut into the parts of its font, is found out once; they may begin in
+        # another part than the one that the last words ended in
+        key = (words, style, text._curSubset)
+        if key not in self._written:
+            self._written[key] = text._formatText(words), text._curSubset
+        code, text._curSubset = self._written[key]
+        text._code.append(code)
 
     def close(self) -> None:
         """Put what was written on the page; it stands before whatever is drawn next."""
@@ -127,7 +135,7 @@ class LinkedLine:
         for words, width, anchor in self.pieces:
             writer.line(words, style, ACCENT if anchor else style.textColor, (x, y))
             if anchor:
-                writer.canvas.linkRect("", anchor, (x, bottom, x + width, bottom + style.leading), relative=1)
+                lay_link(writer.canvas, anchor, (x, bottom, x + width, bottom + style.leading))
             x += width
 
     def parted(self, room_pt: float) -> tuple[Cell | None, Cell | None]:
