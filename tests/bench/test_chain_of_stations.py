@@ -18,6 +18,8 @@ from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
+import pytest
+
 from bench.generated_sites_conversion import chain_site
 from spoutline.bootstrap import Settings
 from spoutline.bootstrap.kept_answers import answers_for_run
@@ -72,6 +74,7 @@ def ranked(results: tuple[SiteResult, ...]) -> int:
     return len(programme_of(results, ProgrammeTerms(name="bench", budget=None, years=5)).ranked)
 
 
+@pytest.mark.timeout(7_200)
 def test_a_chain_of_stations(shared_database: Path, tmp_path: Path) -> None:
     open_converter = partial(open_converting, Settings(database=str(shared_database)))
     whole: list[Cost] = []
