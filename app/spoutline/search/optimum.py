@@ -28,6 +28,7 @@ from spoutline.search.sums import Sums, near
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
+_LEAP = 64
 _BANDS = 8
 _KEPT = 1_000  # chains put in order at once
 
@@ -351,11 +352,12 @@ class _Search:
         Where too many labels lie below a cost, a nearer one is tried: a few items more may raise it by far too much.
         """
         items, step, labels = float(_ITEMS), math.inf, _LOOK_LABELS
-        low, in_bands = self._none_below, False
+        low, in_bands, before = self._none_below, False, 0
         while self._columns.can_be_filled() and low < self._limit():
             near_by = max(low, self.floor)
             top = int(min(self._threshold(items), near_by + step, self._limit()))
             if top > low:
+                begun = self._effort.labels
                 try:
                     with self._few_labels(labels if in_bands else _QUICK_LABELS):
                         self._look_below(top, in_bands=in_bands)
@@ -364,7 +366,9 @@ class _Search:
                         step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * _GROWTH) + 1
                     in_bands = self._is_dense = True
                     continue
-                low, step = top, _STEP_ON * step
+                looked_at = self._effort.labels - begun
+                low, step = top, (_STEP_ON if looked_at > 1.1 * before else _LEAP) * step  # none was added: go far
+                before = looked_at
             if self._any_will_do and self._incumbent is not None:
                 return
             self.floor = max(self.floor, min(top, self._limit()))
