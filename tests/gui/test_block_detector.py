@@ -14,7 +14,7 @@ def test_a_block_of_a_tenth_of_a_second_is_seen(qtbot: QtBot) -> None:
     with BlockDetector() as detector:
         qtbot.wait(20)
         QTimer.singleShot(0, lambda: time.sleep(0.1))
-        qtbot.wait(200)
+        qtbot.waitUntil(lambda: detector.longest_s > LEAST_S)  # a busy machine lets the watcher wait, too
     block = max(detector.blocks, key=lambda one: one.seconds)
     assert block.seconds > LEAST_S
     assert block.work_s < 0.1  # it slept
@@ -29,8 +29,7 @@ def test_work_of_a_tenth_of_a_second_is_told_from_waiting(qtbot: QtBot) -> None:
     with BlockDetector() as detector:
         qtbot.wait(20)
         QTimer.singleShot(0, busy)
-        qtbot.wait(200)
-    assert max(block.work_s for block in detector.blocks) >= 0.1
+        qtbot.waitUntil(lambda: any(block.work_s >= 0.1 for block in detector.blocks))
 
 
 def test_a_window_that_answers_has_no_block_of_its_own_making(qtbot: QtBot) -> None:
