@@ -9,6 +9,7 @@ lrelease comes with PySide6-Essentials. The compiled files are committed, so tha
 from __future__ import annotations
 
 import ast
+import json
 import subprocess
 import sys
 from collections.abc import Iterator
@@ -25,6 +26,7 @@ TABLE_COLUMNS = (
     _PLANNING.parent / "model" / "type_columns.py",
 )
 FOLDER = PROJECT / "resources" / "translations"
+FIELDS = PROJECT / "resources" / "fields"
 LANGUAGES = ("de", "es", "fr")
 CONTEXT = "window"
 # texts that stand in records and are translated where they are shown
@@ -128,8 +130,25 @@ def compile_into(source: Path, target: Path) -> None:
     subprocess.run([tool, "-silent", source, "-qm", target], check=True)
 
 
+def write_field_titles(language: str, known: dict[str, str]) -> None:
+    """Write what fields are called into the table that the command line reads: the titles of the window's questions."""
+    from spoutline.gui.edits.field_titles import declared_titles
+
+    lines = [f"# Written by packaging/{Path(__file__).name} from the titles of the questions; not edited by hand."]
+    for subject, titles in declared_titles(lambda text: known.get(text, text)).items():
+        lines += ["", f"[{subject}]"]
+        lines += [f"{_quoted(path)} = {_quoted(title)}" for path, title in titles.items()]
+    (FIELDS / f"{language}.toml").write_text("\n".join(lines) + "\n", encoding="utf-8")
+
+
+def _quoted(text: str) -> str:
+    return json.dumps(text, ensure_ascii=False)
+
+
 def main() -> None:
     """Gather and compile, or list what is missing."""
+    if "--list" not in sys.argv:
+        write_field_titles("en", {})
     for language in LANGUAGES:
         known = translated(language)
         if "--list" in sys.argv:
@@ -137,6 +156,7 @@ def main() -> None:
             continue
         source = write(language, known)
         compile_into(source, source.with_suffix(".qm"))
+        write_field_titles(language, known)
         kept = sum(text in known for text in texts())
         sys.stdout.write(f"{language}: {kept} of {len(texts())} texts translated\n")
 

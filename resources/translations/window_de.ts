@@ -4808,6 +4808,10 @@
    <translation>Teile&amp;nummer</translation>
   </message>
   <message>
+   <source>Part asked for</source>
+   <translation>Gewünschtes Teil</translation>
+  </message>
+  <message>
    <source>Part maker</source>
    <translation>Hersteller des Teils</translation>
   </message>
@@ -4824,8 +4828,16 @@
    <translation>Teil einer Zeile</translation>
   </message>
   <message>
+   <source>Part refused</source>
+   <translation>Abgelehntes Teil</translation>
+  </message>
+  <message>
    <source>Part that is not on the truck</source>
    <translation>Teil, das nicht im Wagen ist</translation>
+  </message>
+  <message>
+   <source>Part there today {0}</source>
+   <translation>Teil, das heute dort hängt {0}</translation>
   </message>
   <message>
    <source>Part whose price is asked</source>
@@ -4926,6 +4938,10 @@
   <message>
    <source>Path at the dispenser</source>
    <translation>Weg an der Zapfsäule</translation>
+  </message>
+  <message>
+   <source>Path, where known</source>
+   <translation>Weg, wo bekannt</translation>
   </message>
   <message>
    <source>People to call</source>

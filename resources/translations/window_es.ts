@@ -4808,6 +4808,10 @@
    <translation>Número &amp;de pieza</translation>
   </message>
   <message>
+   <source>Part asked for</source>
+   <translation>Pieza pedida</translation>
+  </message>
+  <message>
    <source>Part maker</source>
    <translation>Fabricante de la pieza</translation>
   </message>
@@ -4824,8 +4828,16 @@
    <translation>Pieza de una línea</translation>
   </message>
   <message>
+   <source>Part refused</source>
+   <translation>Pieza rechazada</translation>
+  </message>
+  <message>
    <source>Part that is not on the truck</source>
    <translation>Pieza que no va en la camioneta</translation>
+  </message>
+  <message>
+   <source>Part there today {0}</source>
+   <translation>Pieza de hoy {0}</translation>
   </message>
   <message>
    <source>Part whose price is asked</source>
@@ -4926,6 +4938,10 @@
   <message>
    <source>Path at the dispenser</source>
    <translation>Vía en el surtidor</translation>
+  </message>
+  <message>
+   <source>Path, where known</source>
+   <translation>Vía, si se conoce</translation>
   </message>
   <message>
    <source>People to call</source>

@@ -4808,6 +4808,10 @@
    <translation>&amp;Numéro de pièce</translation>
   </message>
   <message>
+   <source>Part asked for</source>
+   <translation>Pièce demandée</translation>
+  </message>
+  <message>
    <source>Part maker</source>
    <translation>Fabricant de la pièce</translation>
   </message>
@@ -4824,8 +4828,16 @@
    <translation>Pièce d’une ligne</translation>
   </message>
   <message>
+   <source>Part refused</source>
+   <translation>Pièce refusée</translation>
+  </message>
+  <message>
    <source>Part that is not on the truck</source>
    <translation>Pièce absente du fourgon</translation>
+  </message>
+  <message>
+   <source>Part there today {0}</source>
+   <translation>Pièce d'aujourd'hui {0}</translation>
   </message>
   <message>
    <source>Part whose price is asked</source>
@@ -4926,6 +4938,10 @@
   <message>
    <source>Path at the dispenser</source>
    <translation>Voie au distributeur</translation>
+  </message>
+  <message>
+   <source>Path, where known</source>
+   <translation>Voie, si connue</translation>
   </message>
   <message>
    <source>People to call</source>

@@ -58,7 +58,7 @@ def test_bad_options_are_refused(book: Run, tmp_path: Path) -> None:
     for words, told in (
         (("--most", "0"), "--most"),
         (("--currency", "XYZ"), "currency"),
-        (("--out", str(tmp_path / "map.doc")), ".csv, .pdf, .html, .json"),
+        (("--out", str(tmp_path / "map.doc")), ".csv, .pdf, .html, .eml, .json"),
         (("--jurisdiction", "nowhere"), "nowhere"),
     ):
         code, _, err = book("catalogue", "coverage", "Demonstration", *ASKED, *words)

@@ -66,7 +66,7 @@ def test_one_step_pins_the_part_and_opens_the_next_revision(run: Run) -> None:
     run("quotation", "alternate", "TA-1", "QW-B101", "--by", "Odile")
     assert kept(run) == (2, "draft", total + Decimal("222.00"))
     changes = run("quotation", "changes", "TA-1", 1, 2)
-    assert "decisions.pinned" in changes
+    assert "Wishes · Part asked for" in changes
     assert "QW-B101" in changes
     again = run("quotation", "alternate", "TA-1", "QW-B101", expect=2)
     assert "offers none" in again  # it is a line of its own now

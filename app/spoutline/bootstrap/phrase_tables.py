@@ -13,13 +13,14 @@ from spoutline.model.language import Language
 if TYPE_CHECKING:
     from spoutline.explain.conversion.phrases import ConversionPhrases
     from spoutline.explain.phrases.command_words import CommandWords
+    from spoutline.explain.phrases.field_words import FieldWords
     from spoutline.explain.phrases.phrasebook import Phrasebook
     from spoutline.explain.phrases.refusal_words import RefusalWords
     from spoutline.ruletables.cautions import Caution
 
 _T = TypeVar("_T")
 PLAN_FOLDER, CONVERSION_FOLDER, PACK_FOLDER = "phrases", "conversion", "pack"
-COMMAND_FOLDER, REFUSAL_FOLDER = "commands", "refusals"
+COMMAND_FOLDER, REFUSAL_FOLDER, FIELD_FOLDER = "commands", "refusals", "fields"
 
 
 class PhraseTables:
@@ -59,6 +60,14 @@ class PhraseTables:
 
         path = self._resources() / COMMAND_FOLDER / f"{language}.toml"
         return command_words_from_toml(read_text(path), path.name) if path.is_file() else ENGLISH_WORDS
+
+    def fields(self, language: Language) -> FieldWords:
+        """Return what fields are called that are told by their paths."""
+        from spoutline.explain.phrases.field_words import field_words_from_toml
+        from spoutline.ruletables.files import read_text
+
+        path = self._resources() / FIELD_FOLDER / f"{language}.toml"
+        return field_words_from_toml(read_text(path), path.name)
 
     def refusals(self, language: Language) -> RefusalWords:
         """Return the words of refusals and notes; their English stands where they are said."""

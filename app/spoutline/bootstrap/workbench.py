@@ -42,6 +42,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.bootstrap.weighing import WeighingService
     from spoutline.bootstrap.what_if import WhatIfService
+    from spoutline.explain.phrases.field_words import FieldWords
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.conversion_step import StepTable
@@ -300,6 +301,10 @@ class Workbench:
     def speak(self, language: Language) -> None:
         """Answer in another language from here on."""
         self._language = language
+
+    def field_words(self) -> FieldWords:
+        """Return what fields are called that are told by their paths, in the language in use."""
+        return self._phrases.fields(self.language)
 
     def story(self, display: Display, language: Language | None = None) -> Story:
         """Return the words for findings, checks and conflicts, with quantities shown in ``display``'s units.

@@ -67,6 +67,7 @@ _CHANGED: dict[Changed, Worded] = {
     Changed.PRICE_LIST: Worded("price list of"),
     Changed.RULES: Worded("rules"),
 }
+_WHOLE = (Changed.POSITION_ADDED, Changed.POSITION_DROPPED)
 _TOUCHED: dict[Touch, Worded] = {
     Touch.GONE: Worded("no longer in the catalog"),
     Touch.SUPERSEDED: Worded("replaced by its maker"),
@@ -405,13 +406,21 @@ def _history(workbench: Workbench, quotation_id: int, story: Story) -> Iterator[
 
 
 def _changes(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
+    from spoutline.documents.quotation.changes import FIELDS_OF, told_values
+
+    story, titles = _story(workbench, arguments, workbench.quoting().stored(arguments.id)), workbench.field_words()
     lines = []
     for one in workbench.quoting().changes(arguments.id, arguments.before, arguments.after):
         option = f"[{one.option}] " if one.option else ""
-        subject = f"{one.position}, {one.subject}" if one.position else one.subject
+        name = titles.told(FIELDS_OF[one.changed][0], one.subject) if one.changed in FIELDS_OF else one.subject
+        subject = f"{one.position}, {name}" if one.position else name
         subject = "" if one.changed is Changed.SURVEY else f" {subject}"
-        moved = f"{one.before or '–'} → {one.after or '–'}"
         changed = f"{told(_CHANGED[one.changed])}{subject}"
+        if one.changed in _WHOLE:  # it is there or not: no value moved
+            lines.append(f"{changed}\n")
+            continue
+        before, after = told_values(one, story)
+        moved = f"{before or '–'} → {after or '–'}"
         lines.append(f"{option}{said('{place}: {said}', place=changed, said=moved)}\n")
     write_standard_output("".join(lines))
     return ExitCode.FITS

@@ -5,15 +5,13 @@ What asks is loaded with the first field that is told: the start of the window t
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 
+from spoutline.explain.phrases.field_words import PARTED, bare_path, field_called
 from spoutline.gui.edits.question import Question
 from spoutline.gui.wording import tr
-
-_NUMBERED = re.compile(r"\[(\d+)\]")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,25 +42,25 @@ def undo_words(question: Question) -> str:
     return _plain(question.title).strip("¿? \u00a0\u202f")  # French sets a narrow or wide space before its mark
 
 
+def declared_titles(say: Callable[[str], str]) -> dict[str, dict[str, str]]:
+    """Return the titles of all fields by subject and path in the words of ``say``, for the command line's tables."""
+    subjects = {"position": _of_position(), "site": _of_site(), "terms": _of_terms()}
+    return {
+        subject: {path: _title(one, lambda text: say(text).replace("&", "")) for path, one in sorted(asked.items())}
+        for subject, asked in subjects.items()
+    }
+
+
 def _called(asked: Mapping[str, _Asking], path: str) -> str:
     """Return ``group · title``, places in lists counted from 1; the path in words where nothing asks for it."""
-    found = asked.get(_NUMBERED.sub("", path))
-    if found is None:
-        return ", ".join(_counted(part.replace("_", " "), part) for part in path.split("."))
-    *above, last = path.split(".")
-    title = _counted(_plain(found.title), last)
-    if found.group in ("", found.title):
-        return title
-    return f"{_counted(_plain(found.group), '.'.join(above))} · {title}"
+    found = asked.get(bare_path(path))
+    return field_called(None if found is None else _title(found, _plain), path)
 
 
-def _counted(words: str, path: str) -> str:
-    """Return the words with the places of ``path`` in lists, put where they ask for it, else at their end."""
-    bare = _NUMBERED.sub("", words)
-    places = " ".join(str(int(place) + 1) for place in _NUMBERED.findall(path))
-    if "{0}" in bare:
-        return bare.format(places)
-    return f"{bare} {places}" if places else bare
+def _title(asked: _Asking, say: Callable[[str], str]) -> str:
+    if asked.group in ("", asked.title):
+        return say(asked.title)
+    return f"{say(asked.group)}{PARTED}{say(asked.title)}"
 
 
 def _plain(text: str) -> str:
@@ -86,6 +84,17 @@ def _of_position() -> dict[str, _Asking]:
     }
     asked |= {
         f"dispenser_type.{column.key}": _Asking(group="Dispenser type", title=column.title) for column in TYPE_COLUMNS
+    }
+    asked |= {
+        "decisions.pinned": _Asking(group="Wishes", title="Part asked for"),
+        "decisions.refused": _Asking(group="Wishes", title="Part refused"),
+        "installed.kind": _Asking(group="Part there today {0}", title="Kind"),
+        "installed.number": _Asking(group="Part there today {0}", title="Part number"),
+        "installed.maker": _Asking(group="Part there today {0}", title="Maker"),
+        "installed.description": _Asking(group="Part there today {0}", title="Description"),
+        "installed.path": _Asking(group="Part there today {0}", title="Path, where known"),
+        "installed.condition": _Asking(group="Part there today {0}", title="Condition"),
+        "installed.age_years": _Asking(group="Part there today {0}", title="Age, years"),
     }
     asked |= _by_path((*LIQUID_QUESTIONS, *DUTY_QUESTIONS, *VAPOUR_QUESTIONS, *OUTLET_QUESTIONS, *SET_QUESTIONS))
     asked |= _by_path(position_conversion_questions(), group="")

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from spoutline.documents.quotation.changes import told_values
+from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.field_titles import position_field, site_field, terms_field
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.node_tree import Node
@@ -44,7 +46,7 @@ def change_titles(before: str, after: str) -> tuple[str, str, str]:
     return tr("What"), before, after
 
 
-def change_nodes(changes: Iterable[RevisionChange]) -> tuple[Node, ...]:
+def change_nodes(changes: Iterable[RevisionChange], story: Story) -> tuple[Node, ...]:
     """Return a head for each source that changed, then one for each option, its total first, its details below."""
     groups: dict[str, list[RevisionChange]] = {}
     for change in changes:
@@ -54,7 +56,7 @@ def change_nodes(changes: Iterable[RevisionChange]) -> tuple[Node, ...]:
             cells=(title, "", ""),
             is_head=True,
             spans=True,
-            children=tuple(_node(one) for one in sorted(rows, key=lambda one: one.changed is not Changed.TOTAL)),
+            children=tuple(_node(one, story) for one in sorted(rows, key=lambda one: one.changed is not Changed.TOTAL)),
         )
         for title, rows in groups.items()
     )
@@ -66,9 +68,9 @@ def _group(change: RevisionChange) -> str:
     return tr(_GROUPS[change.changed])
 
 
-def _node(change: RevisionChange) -> Node:
+def _node(change: RevisionChange, story: Story) -> Node:
     what = _what(change)
-    before, after = _values(change)
+    before, after = _values(change, story)
     tone = Tone.NOTE if change.changed in (Changed.TOTAL, Changed.OPTION_ADDED, Changed.OPTION_DROPPED) else None
     hint = f"{what}\n{before} → {after}"
     return Node(cells=(what, before, after), record=change, tone=tone, hint=tip(hint), positions=_positions(change))
@@ -95,7 +97,7 @@ def _what(change: RevisionChange) -> str:
     return tr(_KINDS[change.changed]).format(change.subject)
 
 
-def _values(change: RevisionChange) -> tuple[str, str]:
+def _values(change: RevisionChange, story: Story) -> tuple[str, str]:
     """Return what was and what is, a dash for nothing."""
     match change.changed:
         case Changed.POSITION_ADDED:
@@ -104,4 +106,5 @@ def _values(change: RevisionChange) -> tuple[str, str]:
             return tr("there"), "–"
         case Changed.SURVEY:
             return change.before[:_SHOWN], change.after[:_SHOWN]
-    return change.before or "–", change.after or "–"
+    before, after = told_values(change, story)
+    return before or "–", after or "–"

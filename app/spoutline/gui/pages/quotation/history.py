@@ -159,7 +159,7 @@ class HistoryPanel(QWidget):
             tr("{0} differences").format(len(changes)) if changes else tr("Nothing differs between the two.")
         )
         self.changes.retitle(titles)
-        self.changes.show_nodes(change_nodes(changes))
+        self.changes.show_nodes(change_nodes(changes, self._context.story))
         self.tree.span_rows(self.changes.spanning())
         self.tree.expandAll()
         self.tree.fit_columns()
