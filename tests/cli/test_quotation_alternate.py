@@ -5,6 +5,8 @@ A person's prices make the difference: four breakaways at 95.50 instead of 40.00
 
 from __future__ import annotations
 
+import csv
+import io
 import json
 from decimal import Decimal
 from pathlib import Path
@@ -90,6 +92,8 @@ def test_an_order_stands_and_the_alternate_opens_the_next_revision_beside_it(run
     run("quotation", "print", "TA-1", "--revision", 1, "--pdf", "again.pdf")
     assert Path("again.pdf").read_bytes() == Path("ordered.pdf").read_bytes()
     assert ordered_parts(run) >= {"LS-B101"}
+    for sets in ((), ("--sets", "quotation:TA-1")):  # what was ordered is agreed, and is what its papers show
+        assert ("LS-B101" in hung(run, *sets), "QW-B101" in hung(run, *sets)) == (True, False)
     run("quotation", "issue", "TA-1", "--by", "Odile")
     told = run("quotation", "answer", "TA-1", "declined", "--by", "Odile", "--note", "too dear")
     assert "revision 1 is ordered and stands" in told
@@ -107,6 +111,12 @@ def test_the_customer_orders_the_alternate_too(run: Run) -> None:
     assert {"QW-B101"} <= ordered_parts(run)
     assert "LS-B101" not in ordered_parts(run)
     assert "order stands" in run("quotation", "revise", "TA-1", "survey.json", "--terms", "terms.toml", expect=2)
+
+
+def hung(run: Run, *sets: str) -> set[str]:
+    run("bill", "survey.json", *sets, "--csv", "hung.csv", "--force")
+    rows = csv.DictReader(io.StringIO(Path("hung.csv").read_text(encoding="utf-8-sig")))
+    return {row["Part number"] for row in rows}
 
 
 def ordered_parts(run: Run) -> set[str]:

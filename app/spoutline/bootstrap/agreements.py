@@ -211,15 +211,13 @@ class AgreementService:
     def quoted_sets(self, text: str) -> AgreedSets:
         """Return the sets of an option of a quotation, ``ID`` or ``ID:OPTION`` (title, or its number from 1).
 
-        Without an option: the one that was ordered, else the only one. Raise ``InputFault``.
+        They are those of the revision that was ordered, also while a later one is being made. Without an option: the
+        one that was ordered, else the only one. Raise ``InputFault``.
         """
         name, _, option = text.partition(":")
         service = self._sources.quoting()
-        stored = service.named(name)
-        if not option:
-            steps = [one for one in service.history(stored.id) if one.revision == stored.revision]
-            option = next((one.option for one in reversed(steps) if one.option), "")
-        return self._of_quotation(stored, option, "-", "")
+        stored = service.standing(name)
+        return self._of_quotation(stored, option or service.option_ordered(stored), "-", "")
 
     # agreeing
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -324,17 +324,31 @@ class QuotationService:
         )
         raise InputFault((InputProblem("", "quotation", text, wanted),))
 
+    def standing(self, text: str) -> StoredQuotation:
+        """Return the quotation that a person names, at the revision that was ordered where one was, else the newest.
+
+        Raise ``InputFault``.
+        """
+        stored = self.named(text)
+        revision = self.ordered_revision(stored.id)
+        if revision is None or revision == stored.revision:
+            return stored
+        return replace(stored, revision=revision, quotation=self.at_revision(stored.id, revision))
+
+    def option_ordered(self, stored: StoredQuotation) -> str:
+        """Return the title of the option that was ordered of a revision; empty where none was, or only one is there."""
+        steps = [one for one in self.history(stored.id) if one.revision == stored.revision]
+        return next((one.option for one in reversed(steps) if one.option), "")
+
     def ordered_option(self, text: str) -> QuotedOption:
         """Return an option of a quotation, ``ID`` or ``ID:OPTION`` (title, or its number from 1).
 
         Without an option: the one that was ordered, else the only one. Raise ``InputFault`` with the titles.
         """
         name, _, title = text.partition(":")
-        stored = self.named(name)
-        revision = self.ordered_revision(stored.id) or stored.revision
-        options = self.at_revision(stored.id, revision).options
-        steps = [one for one in self.history(stored.id) if one.revision == revision]
-        title = title or next((one.option for one in reversed(steps) if one.option), "")
+        stored = self.standing(name)
+        options = stored.quotation.options
+        title = title or self.option_ordered(stored)
         if not title and len(options) == 1:
             return options[0]
         for number, one in enumerate(options, start=1):
