@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 import pytest
 
@@ -16,7 +17,7 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily, ListingClass, ListingScheme
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_ref import PartRef
-from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan
+from spoutline.model.plan import AlternativeKind, PlanStatus, PositionPlan, Relaxation
 from spoutline.model.port import FlowPath
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.survey import Survey
@@ -167,6 +168,29 @@ def test_what_is_said_to_free_a_set_does_free_it(context: PlanningContext) -> No
     )
     assert RequirementId.HOSE_LENGTH in {one.requirement for one in conflict.relaxations}
     assert plan(fenced, context).status is PlanStatus.FITS  # 50 ft limit of fenced sites
+
+
+@pytest.mark.parametrize("line", [RequirementId.HOSE_LENGTH, RequirementId.REACH])
+def test_of_sets_that_come_equally_near_the_cheapest_is_told(
+    line: RequirementId, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    """A nozzle that differs in number and price alone comes as near: the one that costs less is told."""
+
+    def told(parts: Iterable[Part]) -> Relaxation:
+        conflict = plan(TOO_FAR, PlanningContext(us_tables, ListStore(parts))).conflict
+        assert conflict is not None
+        return next(one for one in conflict.relaxations if one.requirement is line)
+
+    parts = catalogue.search("", None, 10_000)
+    before = told(parts)
+    assert before.price_minor is not None
+    (nozzle,) = (one for one in parts if one.ref in before.parts and one.kind is PartKind.NOZZLE)
+    cheaper = tuple(replace(price, minor=price.minor - 1) for price in nozzle.prices)
+    for number in ("0000", "ZZZZ"):
+        twin = replace(nozzle, number=number, prices=cheaper)
+        after = told((*parts, twin))
+        assert (after.price_minor, after.to_value) == (before.price_minor - 1, before.to_value)
+        assert twin.ref in after.parts
 
 
 @pytest.mark.parametrize(

@@ -58,8 +58,9 @@ class SetQuery:
     ``lines`` are the requirement lines in force: a part that breaks one of them is left out, a set limit that serves
     one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
     parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
-    dispenser outlet would allow. ``holds`` names a part that must be in the set. ``common`` are those of the lines that
-    further questions keep as well: items are made for these once, and narrowed for each question; None for all.
+    dispenser outlet would allow. ``holds`` names a part that must be in the set, ``at_most`` bounds sums beside the
+    limits, whatever lines are in force. ``common`` are those of the lines that further questions keep as well: items
+    are made for these once, and narrowed for each question; None for all.
     """
 
     lines: frozenset[RequirementId]
@@ -69,12 +70,14 @@ class SetQuery:
     regrets_weigh: bool = True
     outlet_bears_all: bool = False
     holds: Held | None = None
+    at_most: tuple[tuple[Load, float], ...] = ()
     common: frozenset[RequirementId] | None = None
 
     @property
     def shared(self) -> SetQuery:
         """The question that the items are made for."""
-        return replace(self, lines=self.lines if self.common is None else self.common, limits=(), keep=everything)
+        lines = self.lines if self.common is None else self.common
+        return replace(self, lines=lines, limits=(), keep=everything, at_most=())
 
 
 class Promise(NamedTuple):
@@ -315,7 +318,11 @@ class ChainSearch:
         return self.requirement.outlet_pull_strength_n
 
     def _limits(self, query: SetQuery) -> tuple[float, ...]:
-        return self.model.limit_vector(limit for limit in query.limits if limit.requirement in query.lines)
+        kept = (limit for limit in query.limits if limit.requirement in query.lines)
+        limits = list(self.model.limit_vector(kept))
+        for load, most in query.at_most:
+            limits[load] = min(limits[load], most)
+        return tuple(limits)
 
     def _allowed(self, parts: SlotParts, query: SetQuery) -> Mask:
         return parts.allowed(query.lines) & query.keep(parts)

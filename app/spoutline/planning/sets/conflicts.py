@@ -75,6 +75,7 @@ _OF_ITEMS = frozenset((RequirementId.DRIVE_OFF,))  # decides what items bear and
 _FIXED = (RequirementId.CHAIN, RequirementId.JOINTS)  # nothing to relax: ports are what they are
 _NEAREST_SHOWN = 3
 _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
+_SAME_SUM = 1e-9  # of a sum of loads: parts added in another order may differ by less
 
 
 @dataclass(frozen=True, slots=True)
@@ -256,8 +257,12 @@ class ConflictFinder:
         nearest = self.search.cheapest(SetQuery(lines, self.limits, objective=limit.load))
         if nearest is None:
             return None
-        needed = limit.shown(self.search.model.load_of(nearest, limit.load))
-        return LineFigure(nearest, limit.shown(limit.limit), needed, limit.dimension)
+        least = self.search.model.load_of(nearest, limit.load)
+        within = ((limit.load, least + _SAME_SUM * max(abs(least), 1.0)),)
+        # of the many sets that come equally near, the one that a person would buy
+        freed = self.search.cheapest(SetQuery(lines, self.limits, at_most=within)) or nearest
+        needed = max(least, self.search.model.load_of(freed, limit.load))
+        return LineFigure(freed, limit.shown(limit.limit), limit.shown(needed), limit.dimension)
 
     def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
         """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""
