@@ -255,7 +255,11 @@ def test_empty_list_of_other_sets_says_that_kept_parts_leave_none(qtbot: QtBot, 
     planned(qtbot, workplace)
     qtbot.waitUntil(lambda: panel.model.rowCount() == 0, timeout=20_000)
     assert not panel.take_button.isEnabled()
-    assert any("kept by choice" in label.text() for label in panel.findChildren(QLabel))
+
+    def says_so() -> bool:
+        return any("kept by choice" in label.text() for label in panel.findChildren(QLabel))
+
+    qtbot.waitUntil(says_so, timeout=20_000)  # other sets are looked for when the set is there
 
 
 def test_return_in_the_part_search_asks_about_the_part_found(

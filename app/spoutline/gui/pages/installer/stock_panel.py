@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QFormLayout,
+    QGridLayout,
     QHBoxLayout,
     QPushButton,
     QSplitter,
@@ -144,14 +145,11 @@ class StockPanel(QWidget):
         card.body.addWidget(self.job_box)
         self.spares_box = QCheckBox(tr("And the spares of its quotation"), self)
         self.again_box = QCheckBox(tr("Once more, whatever was taken already"), self)
-        row = QHBoxLayout()
         for box in (self.spares_box, self.again_box):
             box.toggled.connect(self._start_lines)
             box.setEnabled(False)
             self.job_box.toggled.connect(box.setEnabled)
-            row.addWidget(box)
-        row.addStretch(1)
-        card.body.addLayout(row)
+            card.body.addWidget(box)
         self.lines_label = plain_label("", "quiet", wraps=True)
         card.body.addWidget(self.lines_label)
         self.model: RecordTable[StockLine] = RecordTable(line_columns(), self)
@@ -164,7 +162,6 @@ class StockPanel(QWidget):
         self.table.picked.connect(lambda _: self._show_level())
         card.body.addWidget(self.table, 1)
         card.body.addLayout(self._level_row())
-        row = QHBoxLayout()
         self.take_button = QPushButton(tr("Take for this job"), self)
         self.take_button.clicked.connect(self.take)
         self.hands = PaperHands(
@@ -182,9 +179,10 @@ class StockPanel(QWidget):
         self.order_button.setToolTip(tr("Orders by supplier of what is to be ordered, as each supplier reads them"))
         self.order_button.clicked.connect(self.show_orders)
         paper = self.hands.menu_button(tr("Paper (P&DF)"), tr("What lies where, as a paper"))
-        for button in (self.take_button, paper, self.table_button, self.order_button):
-            row.addWidget(button, 1)
-        card.body.addLayout(row)
+        grid = QGridLayout()  # in two rows: there is no room for one in every language
+        for place, button in enumerate((self.take_button, paper, self.table_button, self.order_button)):
+            grid.addWidget(button, place // 2, place % 2)
+        card.body.addLayout(grid)
         return card
 
     def _level_row(self) -> QHBoxLayout:
