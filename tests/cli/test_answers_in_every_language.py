@@ -54,8 +54,8 @@ _OWN = {
     """,
     Language.FRENCH: """
     air an angle association axes biodiesel car catalogue change charge client coaxial coefficient
-    compression construction contact conversion distance ignition information inspection interface joint joints
-    long lots non normal note nov on option place plan positions range relaxation service site source
+    compression construction contact conversion date distance ignition information inspection interface joint joints
+    long lots non normal note nov on option phases place plan positions range relaxation service site source
     sources stock total type types verdict zone
     """,
 }

@@ -57,7 +57,7 @@ def _table(rows: tuple[Row, ...], story: Story) -> Table:
 
 
 def _row(number: int, line: VisitText, story: Story, *, with_labels: bool) -> Row:
-    cases = line.cases[:_CASES_SHOWN]
+    cases = line.cases[: _CASES_SHOWN if line.flips else 1]  # what changes no verdict is soon said
     assumed = dict.fromkeys(case.text.assumed for case in cases)
     effects = [_effects(case, story, with_positions=len(line.cases) > 1) for case in cases]
     if len(line.cases) > len(cases):
