@@ -14,6 +14,7 @@ from spoutline.model.field_faults import fault_in
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
+from spoutline.model.yearly_cost import LiquidUnit
 
 Text = Annotated[str, StringConstraints(strip_whitespace=True, max_length=200)]
 Label = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=80)]
@@ -241,13 +242,6 @@ class DriveOffs(_Document):
     reconnectable_replaced_percent: Percent = Field(
         Decimal(0), description="Share of separations after which a reconnectable breakaway is replaced all the same."
     )
-
-
-class LiquidUnit(StrEnum):
-    """What the price of the liquid is the price of."""
-
-    GALLON = "gallon"  # US, 231 cubic inches
-    LITER = "liter"
 
 
 class ServiceYears(_Document):

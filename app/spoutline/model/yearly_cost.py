@@ -5,13 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
-from typing import TYPE_CHECKING
 
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part_kind import PartKind
 
-if TYPE_CHECKING:  # terms take a while to load, and words of every paper name the parts of the sum
-    from spoutline.model.quotation_terms import LiquidUnit
+
+class LiquidUnit(StrEnum):
+    """What the price of the liquid is the price of."""
+
+    GALLON = "gallon"  # US, 231 cubic inches
+    LITER = "liter"
 
 
 class YearlyPart(StrEnum):

@@ -22,9 +22,8 @@ from spoutline.model.front import (
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part_kind import PartKind
 from spoutline.model.plan import Provenance
-from spoutline.model.quotation_terms import LiquidUnit
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.model.yearly_cost import YearlyBasis, YearlyPart
+from spoutline.model.yearly_cost import LiquidUnit, YearlyBasis, YearlyPart
 
 _UNITS = {
     FrontAxis.LEAD: "d",

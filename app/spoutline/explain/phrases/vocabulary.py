@@ -38,12 +38,11 @@ from spoutline.model.plan import AlternativeKind, PlanStatus
 from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.price_gap import GapReason
 from spoutline.model.quotation_status import QuotationStatus
-from spoutline.model.quotation_terms import LiquidUnit
 from spoutline.model.requirement import RefusalStatus, RequirementId, Slot, WayOut
 from spoutline.model.site_figure import SiteFigure
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, Service, VapourStatus
 from spoutline.model.what_if import PartFate, WhatIfEffect, WhatIfQuestion
-from spoutline.model.yearly_cost import YearlyPart
+from spoutline.model.yearly_cost import LiquidUnit, YearlyPart
 from spoutline.rules.checks.flow import FlowText
 from spoutline.rules.checks.pull import DriveOffText
 from spoutline.rules.checks.reach import HangText

@@ -13,12 +13,12 @@ from spoutline.model.quotation_terms import (
     BreakawayWish,
     FreightMethod,
     HoseWish,
-    LiquidUnit,
     RoundingMode,
     SellingMethod,
     Singles,
     TaxRounding,
 )
+from spoutline.model.yearly_cost import LiquidUnit
 
 
 def _options(members: Iterable[StrEnum]) -> tuple[Option, ...]:

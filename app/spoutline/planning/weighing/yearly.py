@@ -14,10 +14,10 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_columns import Floats, Ints
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation_terms import LiquidUnit, Terms
+from spoutline.model.quotation_terms import Terms
 from spoutline.model.requirement import Requirement
 from spoutline.model.worded import Worded
-from spoutline.model.yearly_cost import ServiceLife, YearlyBasis, YearlyPart
+from spoutline.model.yearly_cost import LiquidUnit, ServiceLife, YearlyBasis, YearlyPart
 from spoutline.planning.pricing.rounding import EXACT, coin
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore
