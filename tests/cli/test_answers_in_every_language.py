@@ -53,9 +53,9 @@ _OWN = {
     revision so stand tank tanks was zone
     """,
     Language.FRENCH: """
-    air an angle association axes biodiesel car catalogue change charge client coaxial coefficient
+    air an angle association axes biodiesel catalogue change charge client coaxial coefficient
     compression construction contact conversion date distance ignition information inspection interface joint joints
-    long lots non normal note nov on option phases place plan positions range relaxation service site source
+    long lots non normal note nov on option phases place plan range relaxation service site source
     sources stock total type types verdict zone
     """,
 }
