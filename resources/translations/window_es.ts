@@ -701,7 +701,7 @@
   </message>
   <message>
    <source>&amp;Weigh all sets…</source>
-   <translation>&amp;Sopesar todos los conjuntos…</translation>
+   <translation>&amp;Sopesar todos…</translation>
   </message>
   <message>
    <source>&amp;What if…</source>

@@ -701,7 +701,7 @@
   </message>
   <message>
    <source>&amp;Weigh all sets…</source>
-   <translation>&amp;Comparer tous les ensembles…</translation>
+   <translation>&amp;Comparer tous…</translation>
   </message>
   <message>
    <source>&amp;What if…</source>
