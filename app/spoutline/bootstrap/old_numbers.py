@@ -75,7 +75,7 @@ class OldNumberService:
         return table_csv(COLUMNS, [[str(getattr(one, column)) for column in COLUMNS] for one in found])
 
     def look_at_table(self, name: str, opened: OpenedTable, progress: RowsRead | None = None) -> TableLook:
-        """Return what a table of old numbers would change in a draft; otherwise as ``look_at_table``."""
+        """Return what a table of old numbers would change in a draft, as ``CatalogueService.look_at_table`` does."""
         from spoutline.planning.table_intake.into_draft import TableResult
         from spoutline.planning.table_intake.into_references import reference_changes, take_in_references
         from spoutline.planning.table_intake.table_look import look_through
@@ -98,7 +98,7 @@ class OldNumberService:
         take_out_missing: bool = False,
         dry_run: bool = False,
     ) -> ReferenceResult:
-        """Take a table of old numbers into the draft of a catalogue; otherwise as ``import_table``."""
+        """Take a table of old numbers into the draft of a catalogue; otherwise as ``CatalogueService.import_table``."""
         from spoutline.planning.table_intake.into_references import take_in_references
 
         with suppress(NotTakenIn), self._shelf().draft(name, dry_run=dry_run) as desk:

@@ -92,7 +92,7 @@ class PriceListService:
     def look_at_table(
         self, name: str, opened: OpenedTable, head: Mapping[str, object], progress: RowsRead | None = None
     ) -> TableLook:
-        """Return what a table of prices would change in the list of its name; otherwise as ``look_at_table``."""
+        """Return what a table of prices would change in its list, as ``CatalogueService.look_at_table`` does."""
         from spoutline.planning.table_intake.into_draft import TableResult
         from spoutline.planning.table_intake.into_price_list import price_changes, price_list_in
         from spoutline.planning.table_intake.table_look import look_through
