@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from program_runs import Spoutline
-from spoutline.input_bounds import toml_table
+from spoutline.input_bounds.toml_text import toml_table
 
 Run = Callable[..., tuple[int, str, str]]
 GASOLINE = {"family": "gasoline", "blend_percent": 10}

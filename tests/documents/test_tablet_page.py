@@ -30,7 +30,7 @@ from spoutline.documents.pack.record_sheet import verdict_text
 from spoutline.documents.pack.tablet_page import tablet_html
 from spoutline.documents.pack.tablet_reading import FilledForm, form_from_page
 from spoutline.explain.pack.words import PackWord
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.check import Bound, Check, CheckId, Outcome
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity

@@ -16,7 +16,7 @@ from reliability.fuzz_seeds import workbook
 from spoutline.book.stock_text import stock_from_csv
 from spoutline.book.survey_text import survey_from_json, survey_to_json
 from spoutline.bootstrap.demos import demo_survey
-from spoutline.input_bounds import toml_table
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.faults import InputFault
 
 

@@ -40,7 +40,10 @@ from spoutline.catalogue.source import read_source
 from spoutline.documents.own_files import FileForm, is_own
 from spoutline.documents.pack.form_reading import records_from_form
 from spoutline.documents.pack.tablet_reading import form_from_page
-from spoutline.input_bounds import BOUNDS, InputBounds, bounded_bytes, check_picture, toml_table
+from spoutline.input_bounds.bounds import BOUNDS, InputBounds
+from spoutline.input_bounds.picture import check_picture
+from spoutline.input_bounds.reading import bounded_bytes
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
 from spoutline.planning.conversion.run_log import RunLog

@@ -9,7 +9,7 @@ from typing import Any, Final, get_args, get_origin, get_type_hints
 from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import too_many_faults
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 

@@ -8,7 +8,9 @@ from pathlib import Path
 from pydantic import ValidationError
 
 from spoutline.book.survey_faults import problems_of
-from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_text
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.faults import InputFault
 from spoutline.model.pack import PackJob
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 import hashlib
 from pathlib import Path
 
-from spoutline.input_bounds import BOUNDS, bounded_bytes, bounded_text, check_picture
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.picture import check_picture
+from spoutline.input_bounds.reading import bounded_bytes, bounded_text
 from spoutline.model.plain_values import without_hidden_signs
 from spoutline.model.record import PhotoNote
 

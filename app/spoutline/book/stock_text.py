@@ -7,7 +7,9 @@ import io
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
-from spoutline.input_bounds import BOUNDS, bounded_text, csv_rows
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_text
+from spoutline.input_bounds.tables import csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import hidden_sign

@@ -16,7 +16,8 @@ from typing import Any, Final, TypeVar
 from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import field_path
-from spoutline.input_bounds import BOUNDS, json_object
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.json_text import json_object
 from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.model.plain_values import measures_nothing, without_hidden_signs
 from spoutline.model.worded import Worded

@@ -15,7 +15,7 @@ from pydantic.fields import FieldInfo
 from pydantic_core import ErrorDetails
 
 from spoutline.book.choices import choice_of
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.figure import Figure, plain_number

@@ -12,7 +12,9 @@ from pydantic import ValidationError
 from spoutline.book.large_documents import refuse_hopeless
 from spoutline.book.size_notes import size_notes
 from spoutline.book.survey_faults import names_in, problems_of
-from spoutline.input_bounds import BOUNDS, bounded_bytes, json_object
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.json_text import json_object
+from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.model.answered import answered_document
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey

@@ -9,7 +9,9 @@ from typing import TypeVar
 
 from spoutline.book.terms_text import file_text, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
-from spoutline.input_bounds import BOUNDS, bounded_bytes, check_picture
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.picture import check_picture
+from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms

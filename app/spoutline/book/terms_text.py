@@ -10,7 +10,9 @@ from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
 from spoutline.book.terms_writing import COMPLETE
-from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_text
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.usual_terms import UsualTerms

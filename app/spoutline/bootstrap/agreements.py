@@ -478,7 +478,9 @@ def read_agreed_file(path: Path) -> AgreedSets:
 
     from spoutline.book.large_documents import refuse_hopeless
     from spoutline.book.survey_faults import problems_of
-    from spoutline.input_bounds import BOUNDS, bounded_text, json_object
+    from spoutline.input_bounds.bounds import BOUNDS
+    from spoutline.input_bounds.json_text import json_object
+    from spoutline.input_bounds.reading import bounded_text
 
     text = bounded_text(path, BOUNDS.document_bytes, "--sets", "a readable file is needed")
     document = json_object(text, str(path), "agreed sets", _WRITTEN_BY)

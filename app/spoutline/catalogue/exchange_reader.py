@@ -39,7 +39,9 @@ from spoutline.catalogue.exchange_format import (
 from spoutline.catalogue.part_files import check_handed_on
 from spoutline.catalogue.price_lists import price_list_of
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS
-from spoutline.input_bounds import BOUNDS, bounded_stream, csv_rows
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_stream
+from spoutline.input_bounds.tables import csv_rows
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem

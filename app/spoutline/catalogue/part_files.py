@@ -16,7 +16,9 @@ from pydantic import ValidationError
 from sqlalchemy import Connection, insert, select
 
 from spoutline.catalogue.tables import FileRow
-from spoutline.input_bounds import BOUNDS, bounded_bytes, check_picture
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.picture import check_picture
+from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_file import FileMatter, MediaType, PartFile
 from spoutline.model.worded import Worded

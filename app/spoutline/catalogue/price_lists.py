@@ -15,7 +15,9 @@ from typing import Annotated, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
 
-from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_text
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import PlainValues
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow

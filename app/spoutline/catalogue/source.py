@@ -14,7 +14,7 @@ from pydantic_core import ErrorDetails
 
 from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
 from spoutline.catalogue.source_files import EDITION_FILE, MAKERS_FILE, REFERENCES_FILE, bytes_of, fingerprint_of
-from spoutline.input_bounds import toml_table
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part

@@ -6,7 +6,8 @@ import hashlib
 from dataclasses import replace
 from pathlib import Path
 
-from spoutline.input_bounds import BOUNDS, bounded_bytes
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.model.faults import InputFault
 from spoutline.model.part import ACCESSORIES, PartKind
 

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING
 
 from spoutline.book import survey_text
 from spoutline.cli.voice import told, words
-from spoutline.input_bounds import BOUNDS, bounded_stream
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_stream
 from spoutline.model.faults import InputNote, StoreFault
 from spoutline.model.worded import Worded
 

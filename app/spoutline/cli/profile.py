@@ -16,7 +16,8 @@ from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.profile_editions import RULE_ACTIONS, add_rule_actions
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
-from spoutline.input_bounds import BOUNDS, bounded_bytes
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml

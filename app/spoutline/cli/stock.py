@@ -19,7 +19,7 @@ from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.stock_entry import MOST_PIECES, Movement, StockEntry, StockLine, StoredEntry, UncountedLine
 from spoutline.model.worded import Worded

@@ -32,7 +32,9 @@ from pathlib import Path
 from typing import Final
 
 from spoutline.documents.marks import PDF_PRODUCER, XLSX_PROPERTY
-from spoutline.input_bounds import BOUNDS, bounded_text, json_object
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.json_text import json_object
+from spoutline.input_bounds.reading import bounded_text
 from spoutline.model.faults import InputFault
 
 _START: Final = 4096  # bytes in which the marks of texts stand

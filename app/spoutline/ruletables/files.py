@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from spoutline.input_bounds import BOUNDS, bounded_stream
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_stream
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.worded import Worded
 

@@ -11,7 +11,7 @@ from typing import Annotated, Any, TypeVar
 from pydantic import BaseModel, ConfigDict, Field, StrictBool, StringConstraints, ValidationError
 from pydantic_core import ErrorDetails
 
-from spoutline.input_bounds import toml_table
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.faults import InputProblem
 from spoutline.model.limit import LimitId, LimitStatus

@@ -16,7 +16,7 @@ import pytest
 
 from planning.table_intake.supplier_tables import MAKER, MESSY, PLAIN, Messy, seen, workbook
 from reliability.fuzz_mutations import rezipped
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
 from spoutline.planning.table_intake.cell_values import FaultKind

@@ -21,7 +21,7 @@ from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.catalogue.exchange_format import DESCRIPTOR
 from spoutline.catalogue.exchange_reader import ExchangeReader
 from spoutline.catalogue.source import SourceCatalogue
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, Origin
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind, PartStatus

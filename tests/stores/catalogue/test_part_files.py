@@ -24,7 +24,7 @@ from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.catalogue.part_files import MOST_PIXELS, kept_file
 from spoutline.catalogue.tables import FileRow
 from spoutline.database.engine import open_engine
-from spoutline.input_bounds import BOUNDS, InputBounds
+from spoutline.input_bounds.bounds import BOUNDS, InputBounds
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault

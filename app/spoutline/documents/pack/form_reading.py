@@ -23,7 +23,8 @@ from spoutline.documents.pack.form_fields import (
     part_field,
     planned_refs,
 )
-from spoutline.input_bounds import BOUNDS, check_form
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.form import check_form
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef

@@ -37,7 +37,7 @@ from spoutline.documents.pack.tablet_limits import judged_fields
 from spoutline.documents.pack.tablet_reading import FORMAT, LONGEST_EDGE, VERSION
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef

@@ -18,7 +18,9 @@ from typing import Final
 
 from spoutline.documents.pack.form_fields import LONGEST_LINE, LONGEST_TEXT
 from spoutline.documents.pack.form_reading import records_from_fields
-from spoutline.input_bounds import BOUNDS, check_picture, json_object
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.json_text import json_object
+from spoutline.input_bounds.picture import check_picture
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import without_hidden_signs

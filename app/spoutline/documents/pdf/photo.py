@@ -13,7 +13,7 @@ from spoutline.documents.content.blocks import Picture, PictureRow
 from spoutline.documents.pdf import styles
 from spoutline.documents.pdf.fonts import markup
 from spoutline.documents.pdf.paragraphs import Paragraph
-from spoutline.input_bounds import check_picture
+from spoutline.input_bounds.picture import check_picture
 
 _HEIGHT: Final = 80 * mm
 _IN_A_ROW: Final = 3

@@ -10,7 +10,8 @@ from typing import TextIO, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
-from spoutline.input_bounds import BOUNDS, bounded_bytes
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
 from spoutline.model.worded import Worded

@@ -6,7 +6,8 @@ import csv
 from collections.abc import Iterable, Sequence
 from io import StringIO
 
-from spoutline.input_bounds import BOUNDS, csv_rows
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.tables import csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.fields import FIELDS, names_of, normal

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.quantity import Dimension

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
-from spoutline.input_bounds import BOUNDS, WorkbookBounds, check_workbook
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.tables import WorkbookBounds, check_workbook
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 

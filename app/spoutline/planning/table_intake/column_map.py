@@ -10,7 +10,9 @@ from typing import Any, Final, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
-from spoutline.input_bounds import BOUNDS, bounded_text, toml_table
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_text
+from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.plain_values import PlainValues

@@ -9,7 +9,7 @@ from typing import Final
 
 from spoutline.catalogue.changes import FieldChange, changed_fields
 from spoutline.catalogue.shelf_lookup import EntryChange
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.part_ref import PartRef
 

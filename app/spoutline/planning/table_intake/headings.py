@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Final
 
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.fields import normal, unit_in
 from spoutline.planning.survey_import.titles import heads_over

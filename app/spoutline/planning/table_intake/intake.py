@@ -10,7 +10,7 @@ from enum import StrEnum
 from functools import lru_cache
 from typing import Final
 
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.worded import Worded

@@ -8,7 +8,7 @@ from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from spoutline.input_bounds import TableBounds
+from spoutline.input_bounds.tables import TableBounds
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
 from spoutline.model.worded import Worded

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 from pydantic import ValidationError
 
 from spoutline.catalogue.cross_references import going_round
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part_ref import PartRef
 from spoutline.planning.table_intake.draft_changes import DraftChanges, row_changes

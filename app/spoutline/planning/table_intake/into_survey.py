@@ -11,7 +11,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from spoutline.book.survey_faults import problems_of
-from spoutline.input_bounds import BOUNDS
+from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.answered import answers_of
 from spoutline.model.dispenser_type import folded_type_name, with_type
 from spoutline.model.faults import InputFault, InputNote, InputProblem

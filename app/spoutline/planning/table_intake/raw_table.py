@@ -13,7 +13,9 @@ from itertools import islice
 from pathlib import Path
 from typing import Final
 
-from spoutline.input_bounds import BOUNDS, TableBounds, bounded_bytes, csv_rows
+from spoutline.input_bounds.bounds import BOUNDS
+from spoutline.input_bounds.reading import bounded_bytes
+from spoutline.input_bounds.tables import TableBounds, csv_rows
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.workbook import Cell, workbook_rows, workbook_sheets
