@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
-from decimal import Decimal
 
 from sqlalchemy import ColumnElement, Engine, and_, delete, func, or_, select, update
 from sqlalchemy.orm import Session
 
-from spoutline.book.quotation_amounts import amounts_of
+from spoutline.book.issue_checks import check_coverage, check_margins, check_prices
+from spoutline.book.quotation_columns import describe, entry_of, list_amounts
+from spoutline.book.quotation_numbers import check_number, keeping_number, numbered
 from spoutline.book.quotation_records import (
     IssuedPapers,
     QuotationEntry,
@@ -23,17 +24,13 @@ from spoutline.book.quotation_tables import (
     QuotationPartRow,
     QuotationRevisionRow,
     QuotationRow,
-    QuotationSerialRow,
 )
 from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.book.tables import SurveyRow
 from spoutline.database.engine import shown_url
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.margin import LowMargin
-from spoutline.model.number_pattern import is_pattern, number_in, series_of
-from spoutline.model.part_ref import PartRef
-from spoutline.model.plain_values import hidden_sign, without_hidden_signs
+from spoutline.model.plain_values import hidden_sign
 from spoutline.model.quotation import IncompleteWord, MarginWord, Quotation
 from spoutline.model.quotation_life import OPEN, check_step, ordered_option
 from spoutline.model.quotation_status import QuotationStatus
@@ -79,7 +76,7 @@ class QuotationBook:
         query = select(QuotationRow).where(*conditions)
         with self._reading() as session:
             rows = session.scalars(query.order_by(QuotationRow.changed_at.desc(), QuotationRow.id.desc()))
-            return tuple(_entry(row) for row in rows)
+            return tuple(entry_of(row) for row in rows)
 
     def of_survey(self, survey_id: int) -> tuple[QuotationEntry, ...]:
         """Return the quotations of a survey of the book, that on which somebody last took a step first.
@@ -100,7 +97,7 @@ class QuotationBook:
         from_file = and_(QuotationRow.survey_id.is_(None), QuotationRow.site == name, ~others.exists())
         query = select(QuotationRow).where(or_(QuotationRow.survey_id == survey_id, from_file)).order_by(step.desc())
         with self._reading() as session:
-            return tuple(_entry(row) for row in session.scalars(query))
+            return tuple(entry_of(row) for row in session.scalars(query))
 
     def stored(self, quotation_id: int) -> StoredQuotation:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
@@ -153,9 +150,9 @@ class QuotationBook:
         """Add a draft as revision 1; where its number is a pattern, it gets the next one that nobody has had."""
         with self._writing() as session:
             now = self._stamp()
-            quotation = self._numbered(session, quotation)
+            quotation = numbered(session, quotation)
             row = QuotationRow(revision=1, version=1, status=QuotationStatus.DRAFT.value, created_at=now)
-            _describe(row, quotation, now)
+            describe(row, quotation, now)
             session.add(row)
             session.flush()
             session.add(QuotationRevisionRow(quotation_id=row.id, revision=1, document=quotation.model_dump_json()))
@@ -167,8 +164,8 @@ class QuotationBook:
     def save_draft(self, stored: StoredQuotation, quotation: Quotation, by: str = "") -> StoredQuotation:
         """Replace a draft; it keeps its number where the new one is a pattern."""
         with self._step(stored, QuotationStatus.DRAFT, only_from=QuotationStatus.DRAFT) as (session, row):
-            quotation = _keeping_number(quotation, row)
-            _describe(row, quotation, self._stamp())
+            quotation = keeping_number(quotation, row)
+            describe(row, quotation, self._stamp())
             self._revision(session, row.id, row.revision).document = quotation.model_dump_json()
             self._note_parts(session, row, quotation)
             self._note(session, row, by, "")
@@ -204,7 +201,7 @@ class QuotationBook:
             check_prices(quotation)
             check_coverage(quotation)
             check_margins(quotation)
-            self._check_number(session, row)
+            check_number(session, row)
             revision.issued_at = self._stamp()
             revision.pdf, revision.workbook, revision.html = papers.pdf, papers.workbook, papers.html or None
             self._note(session, row, by, "")
@@ -241,7 +238,7 @@ class QuotationBook:
         with self._step(stored, answer) as (session, row):
             self._note(session, row, by, note, ordered)
             if ordered:
-                _list_amounts(row, self._read(self._revision(session, row.id, row.revision)), ordered)
+                list_amounts(row, self._read(self._revision(session, row.id, row.revision)), ordered)
             row.follow_up = None  # the customer has answered
             if with_it is not None:
                 with_it(session)
@@ -260,8 +257,8 @@ class QuotationBook:
             raise InputFault((InputProblem("", "status", stored.status.value, wanted),))
         with self._step(stored, QuotationStatus.DRAFT, changes_order=changes_order) as (session, row):
             row.revision += 1
-            quotation = _keeping_number(quotation, row)
-            _describe(row, quotation, self._stamp())
+            quotation = keeping_number(quotation, row)
+            describe(row, quotation, self._stamp())
             session.add(
                 QuotationRevisionRow(quotation_id=row.id, revision=row.revision, document=quotation.model_dump_json())
             )
@@ -371,52 +368,6 @@ class QuotationBook:
             stays="Its issued papers can still be printed.",
         )
 
-    def _numbered(self, session: Session, quotation: Quotation) -> Quotation:
-        """Return the quotation with the next free number of its pattern; as it is where its number is none.
-
-        The serial and the draft are kept together. SQLite lets only one write at a time; on a server the second of two
-        people waits here until the first has the number or has given it up.
-        """
-        heading = quotation.terms.heading
-        if not is_pattern(heading.number):
-            return quotation
-        series = series_of(heading.number, heading.dated)
-        if session.get_bind().dialect.name == "postgresql":
-            session.execute(select(func.pg_advisory_xact_lock(func.hashtext(f"spoutline serial {series}"))))
-        row = session.get(QuotationSerialRow, series, populate_existing=True)
-        if row is None:
-            row = QuotationSerialRow(series=series, last=0)
-            session.add(row)
-        row.last += 1
-        while session.scalars(
-            select(QuotationRow.id).where(QuotationRow.number == number_in(series, row.last))
-        ).first():
-            row.last += 1  # somebody wrote this number by hand
-        return _with_number(quotation, number_in(series, row.last))
-
-    def _check_number(self, session: Session, row: QuotationRow) -> None:
-        """Raise ``InputFault`` where another quotation was sent under the same number.
-
-        On a server two people may issue two drafts of one number at the same instant, and neither sees the other's step
-        before it is committed; so the second waits here for the first. SQLite lets only one write at a time.
-        """
-        if session.get_bind().dialect.name == "postgresql":
-            session.execute(select(func.pg_advisory_xact_lock(func.hashtext(f"spoutline quotation {row.number}"))))
-        sent = (
-            select(QuotationRow)
-            .join(QuotationRevisionRow, QuotationRevisionRow.quotation_id == QuotationRow.id)
-            .where(QuotationRow.id != row.id, QuotationRow.number == row.number)
-            .where(QuotationRevisionRow.issued_at.is_not(None))
-        )
-        other = session.scalars(sent.order_by(QuotationRow.id)).first()
-        if other is not None:
-            wanted = Worded(
-                "another was sent under this number, to {customer} for {site}: give this one its own",
-                customer=other.customer,
-                site=other.site,
-            )
-            raise InputFault((InputProblem("", "heading.number", row.number, wanted),))
-
     def _note_parts(self, session: Session, row: QuotationRow, quotation: Quotation) -> None:
         here = (QuotationPartRow.quotation_id == row.id, QuotationPartRow.revision == row.revision)
         session.execute(delete(QuotationPartRow).where(*here))
@@ -442,116 +393,9 @@ class QuotationBook:
         return self._now().astimezone(UTC).replace(tzinfo=None)
 
 
-def check_prices(quotation: Quotation) -> None:
-    """Raise ``InputFault`` naming every part without a price for which nobody answers."""
-    found: dict[PartRef, InputProblem] = {}
-    for _, line in quotation.open_lines:
-        reason = line.gap.value.replace("_", " ") if line.gap else "no price"
-        detail = f" ({line.gap_detail})" if line.gap_detail else ""
-        wanted = "add it to a price list, or to [[overrides]] of the terms with the name of who answers for it"
-        found[line.part] = InputProblem(
-            "", line.part_number, Worded("{reason}{detail}", reason=reason, detail=detail), wanted
-        )
-    if found:
-        raise InputFault(tuple(found[part] for part in sorted(found)))
-
-
-def check_coverage(quotation: Quotation) -> None:
-    """Raise ``InputFault`` naming every option that leaves hoses out and for which nobody gives a word."""
-    problems = [
-        InputProblem(
-            "",
-            Worded("option {title}", title=option.title),
-            Worded("covers {covered} of {count} hoses", covered=option.covered, count=len(option.positions)),
-            Worded(
-                "nothing is offered for {without_set}; who issues it all the same says why (--incomplete REASON)",
-                without_set=", ".join(one.label for one in option.without_set),
-            ),
-        )
-        for option in quotation.unanswered_options
-    ]
-    if problems:
-        raise InputFault(tuple(problems))
-
-
-def check_margins(quotation: Quotation) -> None:
-    """Raise ``InputFault`` naming every line below cost or the least margin for which nobody gives a word."""
-    least, currency = quotation.terms.selling.least_margin_percent, quotation.terms.currency
-    problems = [
-        InputProblem(
-            "",
-            Worded("option {title}, {part_number}", title=option.title, part_number=line.part_number),
-            Worded(
-                "sold at {unit_price:f} {currency}, cost {cost:f} {currency}",
-                unit_price=line.unit_price,
-                currency=currency,
-                cost=line.cost,
-            ),
-            (
-                "that is below its cost"
-                if low is LowMargin.BELOW_COST
-                else Worded("that is below the least margin of {least} %", least=least)
-            )
-            + "; who issues it all the same says why (--low-margin REASON)",
-        )
-        for option, lines in quotation.unanswered_margins
-        for line, low in lines
-    ]
-    if problems:
-        raise InputFault(tuple(problems))
-
-
 def _check_name(by: str, note: str = "") -> None:
     if not by.strip():
         raise InputFault((InputProblem("", "by", "nothing", "the name of the person who takes this step is needed"),))
     for field, text in (("by", by), ("note", note)):
         if told := hidden_sign(text):
             raise InputFault((InputProblem("", field, repr(text[:60]), told),))
-
-
-def _with_number(quotation: Quotation, number: str) -> Quotation:
-    heading = quotation.terms.heading.model_copy(update={"number": number})
-    return quotation.model_copy(update={"terms": quotation.terms.model_copy(update={"heading": heading})})
-
-
-def _keeping_number(quotation: Quotation, row: QuotationRow) -> Quotation:
-    return _with_number(quotation, row.number) if is_pattern(quotation.terms.heading.number) else quotation
-
-
-def _describe(row: QuotationRow, quotation: Quotation, now: datetime) -> None:
-    heading, site = quotation.terms.heading, quotation.pins.survey.site
-    row.number, row.customer, row.site = heading.number, quotation.terms.customer.name, site.name
-    row.search_text = f"{row.number}\n{row.customer}\n{row.site}".casefold()
-    row.survey_id = quotation.pins.survey_id
-    row.valid_to = quotation.valid_to
-    _list_amounts(row, quotation, "")
-    row.changed_at = now
-
-
-def _list_amounts(row: QuotationRow, quotation: Quotation, ordered: str) -> None:
-    for name, value in amounts_of(quotation, ordered).columns.items():
-        setattr(row, name, value)
-
-
-def _entry(row: QuotationRow) -> QuotationEntry:
-    return QuotationEntry(
-        id=row.id,
-        number=without_hidden_signs(row.number),
-        customer=without_hidden_signs(row.customer),
-        site=without_hidden_signs(row.site),
-        status=QuotationStatus(row.status),
-        revision=row.revision,
-        valid_to=row.valid_to,
-        changed_at=row.changed_at.replace(tzinfo=UTC),
-        dated=row.dated,
-        currency=row.currency or "",
-        total_low=_amount(row.total_low),
-        total_high=_amount(row.total_high),
-        margin_low=_amount(row.margin_low),
-        margin_high=_amount(row.margin_high),
-        follow_up=row.follow_up,
-    )
-
-
-def _amount(text: str | None) -> Decimal | None:
-    return None if text is None else Decimal(text)

@@ -275,7 +275,7 @@ class QuotationService:
 
     def check_prices(self, quotation: Quotation) -> None:
         """Raise ``InputFault`` naming every part without a price for which nobody answers."""
-        from spoutline.book.quotations import check_prices
+        from spoutline.book.issue_checks import check_prices
 
         check_prices(quotation)
 
@@ -390,8 +390,8 @@ class QuotationService:
         ``write`` stages the papers as files, see ``whole_files.staged``: they are written and the quotation issued
         together, or neither.
         """
+        from spoutline.book.issue_checks import check_coverage, check_margins
         from spoutline.book.quotation_records import IssuedPapers
-        from spoutline.book.quotations import check_coverage, check_margins
 
         quotation = stored.quotation
         self.check_prices(quotation)
