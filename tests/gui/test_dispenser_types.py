@@ -136,8 +136,8 @@ def test_a_type_changed_in_the_book_is_told_and_taken_only_when_asked(
     dispenser = session.position.dispenser
     workplace.context.edit(with_dispenser_type(session.survey, [dispenser], kind, overrides_too=True), "choose")
     bench.dispenser_types().put([DispenserType.model_validate({"name": NAME, "hook": {"distance_m": 0.6}})])
-    window.verbs.tell_changed_types()  # type: ignore[attr-defined]
+    window.verbs.positions.tell_changed_types()  # type: ignore[attr-defined]
     assert NAME in window.notices.text
     assert session.position.hook.distance_m == 0.4
-    window.verbs._take_new_figures()  # type: ignore[attr-defined]
+    window.verbs.positions._take_new_figures()  # type: ignore[attr-defined]
     assert session.position.hook.distance_m == 0.6

@@ -225,7 +225,7 @@ def test_preferences_are_put_into_effect(
         box.setCurrentIndex(place)
     wanted = dialog.preferred
     assert wanted.units is UnitSystem.US
-    verbs.prefer(now, wanted)
+    verbs.preferences.prefer(now, wanted)
     assert workplace.session.display.system is UnitSystem.US
     assert colours_now() in (LIGHT_CONTRAST, DARK_CONTRAST)
     assert preference(Preference.THEME) == "contrast"

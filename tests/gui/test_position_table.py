@@ -82,7 +82,7 @@ def test_a_messy_table_is_repaired_in_place_and_taken_in_one_step(
         take(qtbot, dialog)
 
     drive(monkeypatch, qtbot, None, repair)
-    window.verbs.read_table(path)  # type: ignore[attr-defined]
+    window.verbs.positions.read_table(path)  # type: ignore[attr-defined]
     assert len(session.survey.positions) == len(before.positions) + 2
     first, second = session.survey.positions[-2:]
     assert (first.label, first.outlet.height_m) == ("9A", pytest.approx(7 * 0.3048))  # 1 ft = 0.3048 m exactly
@@ -107,7 +107,7 @@ def test_a_table_is_read_again_as_it_was_and_changes_what_is_there(
         take(qtbot, dialog)
 
     monkeypatch.setattr(TableIntakeDialog, "exec", lambda dialog: run_when_open(qtbot, dialog, map_columns))
-    window.verbs.read_table(path)  # type: ignore[attr-defined]
+    window.verbs.positions.read_table(path)  # type: ignore[attr-defined]
     assert positions(session)["9A"] == 5
     path.write_text("Hose,Stuff,Share\n9A,diesel,20\n9B,gasoline,10\n", encoding="utf-8")
     seen: list[tuple[str, str, str]] = []
@@ -121,7 +121,7 @@ def test_a_table_is_read_again_as_it_was_and_changes_what_is_there(
         take(qtbot, dialog)
 
     drive(monkeypatch, qtbot, None, again)
-    window.verbs.read_table(path)  # type: ignore[attr-defined]
+    window.verbs.positions.read_table(path)  # type: ignore[attr-defined]
     assert seen == [("9A", "5", "20")]
     assert positions(session) == {"9A": 20, "9B": 10}
 

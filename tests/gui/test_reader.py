@@ -80,7 +80,7 @@ def window(qtbot: QtBot, rita: Workbench) -> Iterator[MainWindow]:
     qtbot.addWidget(window)
     workplace = window.attach(session)
     window.verbs = Verbs(window, workplace)  # type: ignore[attr-defined]
-    window.verbs.remember_survey(session.stored)  # type: ignore[attr-defined]
+    window.verbs.surveys.remember_survey(session.stored)  # type: ignore[attr-defined]
     window.show()
     wait_for_plans(qtbot, workplace)
     yield window

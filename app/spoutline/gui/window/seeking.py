@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import TYPE_CHECKING, Protocol
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from spoutline.gui.actions import ACTIONS, ActionId
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -24,27 +25,20 @@ _MOST = 8
 _LEAST_LETTERS = 2  # a single letter is in every part
 
 
-class Leading(Protocol):
-    """What leads to where a person wants to go: the commands of the window."""
+@dataclass(frozen=True, slots=True)
+class Leading:
+    """What leads to where a person wants to go: a command, another survey, pages of help and words of the trade."""
 
-    def do(self, action_id: ActionId) -> None:
-        """Carry out a command."""
-        ...
-
-    def turn_to(self, stored: StoredSurvey | None) -> None:
-        """Turn to another survey."""
-        ...
-
-    def help_found(self) -> tuple[Found, ...]:
-        """Return the pages of help and the words of the trade."""
-        ...
+    do: Callable[[ActionId], object]
+    turn_to: Callable[[StoredSurvey | None], object]
+    help_found: Callable[[], tuple[Found, ...]]
 
 
 class Seeking:
     """Gathers what can be gone to when the search is opened, and asks the book while a person types."""
 
-    def __init__(self, window: MainWindow, workplace: Workplace, verbs: Leading) -> None:
-        self._window, self._workplace, self._verbs = window, workplace, verbs
+    def __init__(self, window: MainWindow, workplace: Workplace, leading: Leading) -> None:
+        self._window, self._workplace, self._leading = window, workplace, leading
 
     def ask(self) -> None:
         """Let a person search, and go to what was chosen."""
@@ -60,7 +54,7 @@ class Seeking:
 
     def offered(self) -> tuple[Found, ...]:
         """Return what is known without asking: commands that can be given, positions, pages of help."""
-        return (*self._commands(), *self._positions(), *self._verbs.help_found())
+        return (*self._commands(), *self._positions(), *self._leading.help_found())
 
     def seek(self, text: str, take: Callable[[Sequence[Found]], None]) -> None:
         """Ask the book for surveys, quotations and parts, off the window's thread; what cannot be read is left out."""
@@ -95,7 +89,7 @@ class Seeking:
         ]
 
     def _doer(self, action: ActionId) -> Callable[[], object]:
-        return lambda: self._verbs.do(action)
+        return lambda: self._leading.do(action)
 
     def _positions(self) -> list[Found]:
         survey = self._workplace.session.survey
@@ -123,7 +117,7 @@ class Seeking:
                 self._workplace.show_walk()
                 return
             try:
-                self._verbs.turn_to(wait_for(lambda: session.workbench.book().stored(entry.id)))
+                self._leading.turn_to(wait_for(lambda: session.workbench.book().stored(entry.id)))
             except (InputFault, StoreFault) as fault:
                 self._window.show_trouble(str(fault))
 

@@ -335,8 +335,8 @@ class Opening:
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)
         self.verbs = Verbs(self._window, workplace)
-        self.verbs.remember_survey(opened.stored)
-        self.verbs.tell_changed_types()
+        self.verbs.surveys.remember_survey(opened.stored)
+        self.verbs.positions.tell_changed_types()
         session.look_at(self._label)
         if self._survey is None:
             self._show_last_view(session.stored.id)
