@@ -105,6 +105,12 @@ def test_a_quotation_goes_by_the_list_of_its_catalogue(
     )
     run("quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office")
     before = list(csv.DictReader(StringIO(order.read_text(encoding="utf-8-sig"))))
+    # The lists that come with the invented catalogue price it alone; a copy has them as its own.
+    listed = json.loads(run("catalogue", "price-list", "list", "Office", "--json"))
+    assert set().union(*lists_of(before).values()) <= {one["id"] for one in listed["price_lists"]}
+    assert listed["price_lists_of_folders"] == []
+    shown = json.loads(run("catalogue", "price-list", "list", "Demonstration", "--json"))
+    assert [one["id"] for one in shown["price_lists_of_folders"]] == [one["id"] for one in listed["price_lists"]]
     nozzle = next(row for row in before if row["maker"] == "Quillmere Forgeworks")
     prices = tmp_path / "own.csv"
     # its price of today: the choice of sets stays, the list that it names does not
@@ -121,6 +127,15 @@ def test_a_quotation_goes_by_the_list_of_its_catalogue(
     assert lists_of(after) == lists_of(before) | {nozzle["part_number"]: {"own-2026"}}
     run("quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office@1")
     assert lists_of(csv.DictReader(StringIO(order.read_text(encoding="utf-8-sig")))) == lists_of(before)
+    # A list that is taken out of the copy prices no part of it any more.
+    run("catalogue", "price-list", "remove", "Office", lists_of(before)[nozzle["part_number"]].pop())
+    run("catalogue", "price-list", "remove", "Office", "own-2026")
+    run("catalogue", "publish", "Office", "--note", "without", "--by", "Ada Fenn")
+    unpriced = spoutline(
+        *("--database", own_database, "quote", survey, "--terms", terms, "--csv", order, "--catalogue", "Office@3")
+    )
+    assert unpriced.code == 2
+    assert nozzle["part_number"] in unpriced.err
 
 
 def lists_of(rows: Iterable[dict[str, str]]) -> dict[str, set[str]]:

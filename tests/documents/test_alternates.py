@@ -19,6 +19,7 @@ from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.quotation.papers import pick_list_pdf, quotation_order_csv, quotation_pdf, quotation_workbook
 from spoutline.gui.models.quotation_amounts import amount_rows
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartStatus
 from spoutline.model.part_ref import PartRef
@@ -149,7 +150,7 @@ def test_a_change_of_an_alternate_touches_the_quotation_that_offers_it(workbench
     assert "QW-B101" not in made.part_numbers
     assert "QW-B101" in {one.number for one in made.pins.parts}
     parts = {one.number: workbench.part(one.number) for one in made.pins.parts}
-    lists = workbench.quoting().price_lists()
+    lists = workbench.quoting().price_lists(DEMONSTRATION)
     assert touched_parts(made, ListStore(parts.values()), lists, day) == ()
     alternate = parts["QW-B101"]
     for changed, touch, detail in (

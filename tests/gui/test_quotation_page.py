@@ -42,6 +42,7 @@ from spoutline.gui.pages.quotation.terms import TermsInHand, price_answer
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
 from spoutline.model.quotation_status import QuotationStatus
@@ -979,7 +980,7 @@ def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
     assert kept is not None
     line = kept.quotation.options[0].lines[0]
     assert line.list_price is not None
-    lists = bench.quoting().price_lists()
+    lists = bench.quoting().price_lists(DEMONSTRATION)
     # the maker halves the price of one part
     cheaper = tuple(
         replace(one, rows=tuple(halved(row) if row.part_number == line.part_number else row for row in one.rows))

@@ -26,6 +26,7 @@ from spoutline.gui.roles import Role, Tone
 from spoutline.gui.widgets.answer_field import AnswerField, ListField, LongTextField, TextField
 from spoutline.gui.widgets.picture_field import PictureField
 from spoutline.gui.widgets.theme import dress
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.charge import Charge, Per
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
@@ -450,7 +451,7 @@ def test_price_lists_offer_their_makers_and_groups(qtbot: QtBot, opened: Open, s
     completer = editor.completer()
     model = completer.model()
     offered = [str(model.index(row, 0).data()) for row in range(model.rowCount())]
-    assert offered == sorted({one.maker for one in service.price_lists()})
+    assert offered == sorted({one.maker for one in service.price_lists(DEMONSTRATION)})
 
 
 def test_terms_are_saved_over_a_persons_file_and_opened_again(qtbot: QtBot, opened: Open, tmp_path: Path) -> None:

@@ -20,6 +20,7 @@ from spoutline.book.all_tables import BookTable
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.database.engine import open_engine
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.part import Part, PartStatus
 from spoutline.planning.refit.touched import Touch, touched_parts
 from stores.quotation_life import SI, block_the_issue, follow_a_station, let_expire, live_through, quoted
@@ -105,7 +106,7 @@ def catalogue_of(bench: Workbench, numbers: tuple[str, ...]) -> dict[str, Part]:
 def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Workbench) -> None:
     quotation = quoted(bench)
     parts = catalogue_of(bench, quotation.part_numbers)
-    lists = bench.quoting().price_lists()
+    lists = bench.quoting().price_lists(DEMONSTRATION)
     assert touched_parts(quotation, ListStore(parts.values()), lists, DAY) == ()
     gone, replaced, heavier, *_ = quotation.part_numbers
     changed = dict(parts)

@@ -53,7 +53,8 @@ class Sources:
     shelf: Callable[[], CatalogueShelf]
     jurisdictions: Callable[[], tuple[str, ...]]
     tables: Callable[[str], RuleTables]  # of a jurisdiction
-    price_lists: Callable[[], tuple[PriceList, ...]]
+    price_lists: Callable[[str], tuple[PriceList, ...]]  # of the folders that price a catalogue
+    lists_that_come_with: Callable[[str], tuple[PriceList, ...]]  # those of the program for a catalogue
     plan: Callable[[Survey, EditionRef, Progress | None], SitePlan]
     planned_with: Callable[[Survey | None], EditionRef]
     survey: Callable[[int], Survey]  # of the book, by its key
@@ -320,12 +321,18 @@ class CatalogueService:
         self.shelf().discard_draft(name)
 
     def export(self, ref: EditionRef) -> bytes:
-        """Return the exchange file of an edition: the same bytes for equal editions."""
+        """Return the exchange file of an edition: the same bytes for equal editions.
+
+        The price lists that come with *Demonstration* go with it: a copy is quoted by them until it has others.
+        """
         from spoutline.catalogue.exchange import exchange_bytes
+        from spoutline.catalogue.price_lists import joined
 
         shelf = self.shelf()
-        beside = shelf.references(ref), shelf.price_lists(ref), shelf.families(ref)
-        return exchange_bytes(shelf.entries(ref), *beside, content_of=shelf.file_content)
+        lists = joined(shelf.price_lists(ref), self._sources.lists_that_come_with(ref.catalogue))
+        return exchange_bytes(
+            shelf.entries(ref), shelf.references(ref), lists, shelf.families(ref), content_of=shelf.file_content
+        )
 
     def import_table(
         self,

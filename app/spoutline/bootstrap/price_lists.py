@@ -32,7 +32,7 @@ class PriceListService:
     Bad input raises ``InputFault`` and changes nothing, a failing environment ``StoreFault``.
     """
 
-    def __init__(self, shelf: Callable[[], CatalogueShelf], of_folders: Callable[[], tuple[PriceList, ...]]) -> None:
+    def __init__(self, shelf: Callable[[], CatalogueShelf], of_folders: Callable[[str], tuple[PriceList, ...]]) -> None:
         self._shelf = shelf
         self._of_folders = of_folders
 
@@ -40,7 +40,7 @@ class PriceListService:
         """Return the price lists by which an edition is quoted: its own, and those of the folders with other ids."""
         from spoutline.catalogue.price_lists import joined
 
-        return joined(self._shelf().price_lists(ref), self._of_folders())
+        return joined(self._shelf().price_lists(ref), self._of_folders(ref.catalogue))
 
     def pdf(
         self,

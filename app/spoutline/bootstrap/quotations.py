@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
 from spoutline.documents.paper_form import PaperForm
+from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -59,7 +60,8 @@ class Sources:
     catalogue: EditionOf
     newest: Callable[[str], CatalogueStore | None]  # edition of a catalogue; None where the book has none of it
     story: Callable[[Display, Language | None], Story]
-    price_folders: tuple[Path, ...]
+    price_folders: tuple[Path, ...]  # of the person, whatever catalogue is planned with
+    invented_prices: Path  # folder of the lists that come with the program; they price *Demonstration* alone
     quotations: Callable[[], QuotationBook]
     usual_terms: Path
     steps: Callable[[], StepTable]
@@ -73,6 +75,7 @@ class QuotationService:
     def __init__(self, sources: Sources) -> None:
         self._sources = sources
         self._lists = Once(self._read_price_lists)
+        self._invented_lists = Once(self._read_invented_lists)
 
     # terms and price lists
 
@@ -154,11 +157,23 @@ class QuotationService:
         """Return the price lists by which an edition is quoted: its own, and those of the folders with other ids."""
         from spoutline.catalogue.price_lists import joined
 
-        return joined(parts.price_lists(), self.price_lists())
+        return joined(parts.price_lists(), self.price_lists(parts.edition().catalogue))
 
-    def price_lists(self) -> tuple[PriceList, ...]:
-        """Return every price list at hand; they are read once. Raise ``InputFault`` with every fault of every list."""
-        return self._lists()
+    def price_lists(self, catalogue: str) -> tuple[PriceList, ...]:
+        """Return the price lists of the folders that price a catalogue; they are read once.
+
+        Raise ``InputFault`` with every fault of every list.
+        """
+        from spoutline.catalogue.price_lists import joined
+
+        return joined(self._lists(), self.lists_that_come_with(catalogue))
+
+    def lists_that_come_with(self, catalogue: str) -> tuple[PriceList, ...]:
+        """Return the price lists that come with the program beside a catalogue: none but those of *Demonstration*.
+
+        An own catalogue that holds parts of the same names has its own prices.
+        """
+        return self._invented_lists() if catalogue == DEMONSTRATION else ()
 
     def forget_price_lists(self) -> None:
         """Read the price lists anew when they are next needed: a person may have put others in their folder."""
@@ -168,6 +183,11 @@ class QuotationService:
         from spoutline.catalogue.price_lists import read_price_lists
 
         return tuple(one for folder in self._sources.price_folders for one in read_price_lists(folder))
+
+    def _read_invented_lists(self) -> tuple[PriceList, ...]:
+        from spoutline.catalogue.price_lists import read_price_lists
+
+        return read_price_lists(self._sources.invented_prices)
 
     # planning and quoting
 

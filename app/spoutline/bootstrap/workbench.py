@@ -386,7 +386,8 @@ class Workbench:
                 shelf=self._stores.shelf,
                 jurisdictions=self._jurisdictions.ids,
                 tables=self._jurisdictions.tables,
-                price_lists=lambda: self.quoting().price_lists(),
+                price_lists=lambda catalogue: self.quoting().price_lists(catalogue),
+                lists_that_come_with=lambda catalogue: self.quoting().lists_that_come_with(catalogue),
                 plan=self.plan_with,
                 planned_with=self._stores.planned_with,
                 survey=lambda key: self._stores.book().stored(key).survey,
@@ -545,6 +546,7 @@ class Workbench:
                 newest=self._stores.newest,
                 story=self.story,
                 price_folders=self._price_folders(),
+                invented_prices=_invented_prices(),
                 quotations=self._stores.quotations,
                 steps=self._steps,
                 usual_terms=user_folder() / "usual_terms.toml",
@@ -646,11 +648,15 @@ class Workbench:
         return self.converting().steps()
 
     def _price_folders(self) -> tuple[Path, ...]:
-        """Return the folders of price lists: the program's, the person's where there is one, those of the settings."""
-        from spoutline import assets
-
+        """Return the person's folders of price lists: that of the data folder, if any, those of the settings."""
         own = user_folder() / "prices"
-        return (assets.catalogue_folder() / "prices", *((own,) if own.is_dir() else ()), *self._settings.price_lists)
+        return (*((own,) if own.is_dir() else ()), *self._settings.price_lists)
+
+
+def _invented_prices() -> Path:
+    from spoutline import assets
+
+    return assets.catalogue_folder() / "prices"
 
 
 def _resources() -> Path:

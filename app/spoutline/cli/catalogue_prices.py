@@ -151,7 +151,15 @@ def run_price_list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     lists = service.shelf().price_lists(ref)
     count = counted("no price lists", "{count} price list", "{count} price lists", count=len(lists))
     lines = [said("{place}: {said}", place=ref, said=count), *(f"  {_list_line(one, today)}" for one in lists)]
-    document: dict[str, object] = {"edition": str(ref), "price_lists": [_list_document(one, today) for one in lists]}
+    held = {one.id for one in lists}
+    beside = tuple(one for one in service.prices().lists(ref) if one.id not in held)
+    if beside:
+        lines += [said("of folders, beside those of the edition:"), *(f"  {_list_line(one, today)}" for one in beside)]
+    document: dict[str, object] = {
+        "edition": str(ref),
+        "price_lists": [_list_document(one, today) for one in lists],
+        "price_lists_of_folders": [_list_document(one, today) for one in beside],
+    }
     return ExitCode.FITS, lines, document
 
 
