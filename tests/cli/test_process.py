@@ -52,6 +52,8 @@ def test_a_plan_loads_nothing_that_it_does_not_use(shared_database: Path) -> Non
         "reportlab",
         "spoutline.catalogue.descriptions",
         "spoutline.model.quotation",
+        "spoutline.model.quoted_option",
+        "spoutline.model.quotation_pins",
         "spoutline.model.quotation_terms",
         "spoutline.model.pricing",
         "spoutline.model.coverage_map",

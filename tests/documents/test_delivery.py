@@ -20,7 +20,8 @@ from spoutline.documents.quotation.papers import pick_list_pdf, quotation_pdf, q
 from spoutline.gui.models.quotation_amounts import amount_rows
 from spoutline.model.delivery import delivery_of
 from spoutline.model.language import Language
-from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 

@@ -16,8 +16,8 @@ from spoutline.model.margin import LowMargin, Margin, margin_of, percent_of, sum
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceList
-from spoutline.model.quotation import QuotedLine
 from spoutline.model.quotation_terms import Terms
+from spoutline.model.quoted_option import QuotedLine
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.priced_lines import quoted_line

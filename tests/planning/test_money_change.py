@@ -7,8 +7,10 @@ from decimal import Decimal
 from planning.quoting_terms import terms_of
 from spoutline.model.charge import Charge
 from spoutline.model.part import PartKind
-from spoutline.model.quotation import Pins, Quotation, QuotedLine, QuotedOption, TaxLine
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_pins import Pins
 from spoutline.model.quotation_terms import BreakawayWish, HoseWish
+from spoutline.model.quoted_option import QuotedLine, QuotedOption, TaxLine
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.refit.money_change import AmountKind, OptionMoney, money_change
 

@@ -7,7 +7,8 @@ from datetime import date
 import pytest
 
 from planning.quoting_terms import terms_of
-from spoutline.model.quotation import PinnedPrice, Pins, Quotation
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_pins import PinnedPrice, Pins
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.refit.revision_changes import Changed, revision_changes
 

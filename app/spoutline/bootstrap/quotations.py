@@ -36,9 +36,10 @@ if TYPE_CHECKING:
     from spoutline.model.limit import RuleTables
     from spoutline.model.part import Part
     from spoutline.model.pricing import PriceList
-    from spoutline.model.quotation import PartName, Quotation, QuotedAlternate, QuotedOption
+    from spoutline.model.quotation import Quotation
     from spoutline.model.quotation_status import QuotationStatus
     from spoutline.model.quotation_terms import Labour, Terms
+    from spoutline.model.quoted_option import PartName, QuotedAlternate, QuotedOption
     from spoutline.model.refit import RefitPlan
     from spoutline.model.survey import Survey
     from spoutline.model.usual_terms import UsualTerms
@@ -288,7 +289,7 @@ class QuotationService:
     def _part_names(self, display: Display) -> Callable[[Part], tuple[PartName, ...]]:
         """Return what words a part in every language but the catalog's, so that a quotation is printed in any."""
         from spoutline.model.language import Language
-        from spoutline.model.quotation import PartName
+        from spoutline.model.quoted_option import PartName
 
         stories = [(one, self._sources.story(display, one)) for one in Language if one is not Language.ENGLISH]
         return lambda part: tuple(PartName(language=one, name=story.part_name(part)) for one, story in stories)

@@ -13,8 +13,8 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.stores import EditionOf
     from spoutline.model.part_ref import PartRef
-    from spoutline.model.quotation import QuotedLine
     from spoutline.model.quotation_terms import Terms
+    from spoutline.model.quoted_option import QuotedLine
     from spoutline.model.stock_entry import StockLine
     from spoutline.model.usual_terms import UsualTerms
     from spoutline.planning.refit.supplier_orders import OrderHead

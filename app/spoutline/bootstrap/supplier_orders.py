@@ -11,7 +11,8 @@ from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.book.book import Book
-    from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+    from spoutline.model.quotation import Quotation
+    from spoutline.model.quoted_option import QuotedLine, QuotedOption
     from spoutline.model.supplier_layout import OrderFileForm, SupplierLayout
     from spoutline.planning.refit.supplier_orders import OrderHead, SupplierOrder
 

@@ -16,7 +16,8 @@ from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.margin import Margin, percent_of
 from spoutline.model.part_ref import told_apart
-from spoutline.model.quotation import Quotation, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedOption
 
 
 def quotation_text(quotation: Quotation, story: Story) -> str:

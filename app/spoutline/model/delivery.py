@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation import QuotedLine
+from spoutline.model.quoted_option import QuotedLine
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,8 +6,9 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import Field
 
+from spoutline.model.kept_record import KeptRecord
 from spoutline.model.position_conversion import ConversionKind
 from spoutline.model.removal_standing import Standing
 
@@ -62,18 +63,14 @@ class YearReason(StrEnum):
     SAVED_UP = "saved_up"
 
 
-class _Record(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True, allow_inf_nan=False)
-
-
-class YearlyChange(_Record):
+class YearlyChange(KeptRecord):
     """Change of emissions in one year once a site is converted, kg; positive is more."""
 
     year: int
     kg: float
 
 
-class SiteUnit(_Record):
+class SiteUnit(KeptRecord):
     """Dispensers that are converted in one visit, never one of them by half; what concerns the whole site left out."""
 
     dispensers: tuple[str, ...]
@@ -83,7 +80,7 @@ class SiteUnit(_Record):
     own_minutes: int = 0
 
 
-class SiteWork(_Record):
+class SiteWork(KeptRecord):
     """What a conversion costs, by its parts; prices of the first year.
 
     Every visit takes ``visit_cash`` for what concerns the whole site, the first one ``once_cash``, the owner's further
@@ -118,7 +115,7 @@ class SiteWork(_Record):
         return self.visit_own_minutes + sum(one.own_minutes for one in self.units)
 
 
-class SiteResult(_Record):
+class SiteResult(KeptRecord):
     """What the conversion of one site came to; amounts in ``currency``. ``work`` is None where something is open."""
 
     place: str = Field(description="File that the survey came from.")
@@ -147,7 +144,7 @@ class SiteResult(_Record):
         return next((one.kg for one in self.yearly if one.year == year), self.change_kg)
 
 
-class Visit(_Record):
+class Visit(KeptRecord):
     """One visit: its year, from 1; its dispensers, none for the whole site; what it takes at the prices of its year."""
 
     year: int
@@ -157,7 +154,7 @@ class Visit(_Record):
     own_minutes: int = 0
 
 
-class Waiting(_Record):
+class Waiting(KeptRecord):
     """What it costs to do a site a year later than ``year``, in money of the first day of that year.
 
     ``upkeep`` is the saving that is missed, ``interest`` what the kept money earns. None: not known. ``kg`` is what is
@@ -176,7 +173,7 @@ class Waiting(_Record):
         return None if self.upkeep is None else self.price + self.upkeep - self.interest
 
 
-class Shortage(_Record):
+class Shortage(KeptRecord):
     """A year that had too little left for a site."""
 
     year: int
@@ -184,7 +181,7 @@ class Shortage(_Record):
     asked: Decimal
 
 
-class RankedSite(_Record):
+class RankedSite(KeptRecord):
     """A ready site with its rank, from 1, and the year in which it is done, from 1; null where it is left out.
 
     A site that is done in several visits is done in the year of the last. ``deadline`` is a calendar year.
@@ -209,7 +206,7 @@ class RankedSite(_Record):
         return sum((one.cash for one in self.visits), Decimal(0))
 
 
-class ProgrammeYear(_Record):
+class ProgrammeYear(KeptRecord):
     """One year of the programme.
 
     ``spent`` is cash; lost margin and own minutes stand beside it. ``change_kg`` is what its sites change in a year,
@@ -228,7 +225,7 @@ class ProgrammeYear(_Record):
     after_kg: float = 0.0
 
 
-class Programme(_Record):
+class Programme(KeptRecord):
     """A whole programme. ``budget`` None sets no limit: everything is done in year 1.
 
     ``first_year`` is the calendar year of year 1; null where years are only counted. Price rise and interest in percent

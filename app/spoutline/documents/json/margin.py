@@ -10,7 +10,8 @@ from typing import Literal
 
 from spoutline.documents.json.head import Record
 from spoutline.model.margin import LowMargin, Margin, percent_of
-from spoutline.model.quotation import MarginWord, Quotation, QuotedOption
+from spoutline.model.quotation import MarginWord, Quotation
+from spoutline.model.quoted_option import QuotedOption
 
 
 class MarginRecord(Record):

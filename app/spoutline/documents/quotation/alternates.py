@@ -9,7 +9,7 @@ from spoutline.documents.quotation.figures import signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.part_ref import told_apart
-from spoutline.model.quotation import QuotedAlternate, QuotedOption
+from spoutline.model.quoted_option import QuotedAlternate, QuotedOption
 
 _RIGHT = Alignment.RIGHT
 

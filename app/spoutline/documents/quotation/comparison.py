@@ -23,7 +23,8 @@ from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import DriveOffEstimate, Quotation, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import DriveOffEstimate, QuotedOption
 
 
 def comparison_blocks(quotation: Quotation, story: Story) -> Iterator[Block]:

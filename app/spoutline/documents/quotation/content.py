@@ -36,7 +36,9 @@ from spoutline.explain.plan.texts import Named
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import LiquidFamily
-from spoutline.model.quotation import Pins, Quotation, QuotedLine
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_pins import Pins
+from spoutline.model.quoted_option import QuotedLine
 from spoutline.model.requirement import RequirementId
 from spoutline.rules.declared.registry import RULES, RuleId
 

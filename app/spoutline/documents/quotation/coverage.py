@@ -8,7 +8,8 @@ from spoutline.documents.quotation.figures import money, signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
-from spoutline.model.quotation import CommonAmounts, Quotation, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import CommonAmounts, QuotedOption
 
 
 def covers_text(option: QuotedOption, story: Story) -> str:

@@ -9,7 +9,8 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.delivery import Delivery, delivery_of
 from spoutline.model.part_ref import told_apart
-from spoutline.model.quotation import Quotation, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedOption
 
 _MOST_NAMED = 3  # parts that take longest; more of them are counted
 

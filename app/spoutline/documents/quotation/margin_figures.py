@@ -5,8 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from spoutline.model.margin import Margin
-from spoutline.model.quotation import QuotedLine, QuotedOption
 from spoutline.model.quotation_terms import Terms
+from spoutline.model.quoted_option import QuotedLine, QuotedOption
 from spoutline.planning.pricing.rounding import coin, rounded
 
 

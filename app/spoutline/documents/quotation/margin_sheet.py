@@ -30,7 +30,8 @@ from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.margin import LowMargin, Margin, percent_of
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine, QuotedOption
 
 _RIGHT = Alignment.RIGHT
 _UNKNOWN = "–"

@@ -15,7 +15,8 @@ from spoutline.documents.tabular.rows import Sheet
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.margin import percent_of
-from spoutline.model.quotation import Quotation, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedOption
 
 COLUMNS = (
     "internal",

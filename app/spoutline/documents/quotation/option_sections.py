@@ -23,7 +23,8 @@ from spoutline.documents.quotation.places import islands_by_label, liquids_by_la
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.model.part_ref import told_apart
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption, QuotedPosition
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine, QuotedOption, QuotedPosition
 
 _RIGHT = Alignment.RIGHT
 

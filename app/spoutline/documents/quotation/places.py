@@ -8,7 +8,8 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
 from spoutline.model.liquid import Liquid
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import Quotation, QuotedPosition
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedPosition
 from spoutline.planning.refit.dispensers import islands_of
 
 

@@ -17,7 +17,7 @@ from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.tabular.cells import Cell, shielded, without_controls
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quantity import Dimension
-from spoutline.model.quotation import QuotedLine
+from spoutline.model.quoted_option import QuotedLine
 from spoutline.model.supplier_layout import (
     DayForm,
     DecimalSign,

@@ -23,8 +23,9 @@ from spoutline.explain.writing.money import decimals
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.charge import Charge
 from spoutline.model.delivery import delivery_of
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import FreightMethod, TaxRounding
+from spoutline.model.quoted_option import QuotedLine, QuotedOption
 
 # a workbook must carry a date of creation; a fixed one keeps equal quotations equal, and is no date of the quotation
 _CREATED: Final = datetime(2000, 1, 1)

@@ -44,7 +44,8 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
-from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine
 from spoutline.model.supplier_layout import OrderFileForm, SupplierLayout, folded_supplier_name
 from spoutline.planning.refit.supplier_orders import OrderHead, SupplierOrder, head_of
 from spoutline.whole_files import write_files

@@ -20,7 +20,8 @@ from spoutline.gui.wording import tr
 from spoutline.model.margin import percent_of
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import Quotation, QuotedAlternate, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedAlternate, QuotedLine, QuotedOption
 
 _TITLE_WIDTH = 14  # characters in a line of a column's title
 

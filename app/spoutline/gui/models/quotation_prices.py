@@ -16,8 +16,9 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.margin import percent_of
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import PriceOverride
+from spoutline.model.quoted_option import QuotedLine
 
 
 @dataclass(frozen=True, slots=True)

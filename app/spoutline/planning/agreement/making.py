@@ -19,7 +19,8 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
-from spoutline.model.quotation import Pins, QuotedOption, QuotedPosition
+from spoutline.model.quotation_pins import Pins
+from spoutline.model.quoted_option import QuotedOption, QuotedPosition
 from spoutline.model.survey import Position
 from spoutline.planning.agreement.stated_parts import part_from_text
 from spoutline.planning.refit.pins import part_text

@@ -8,8 +8,8 @@ from decimal import Decimal, localcontext
 
 from spoutline.model.charge import Charge, Per
 from spoutline.model.plan import PositionPlan
-from spoutline.model.quotation import LabourLine, QuotedLine, TaxLine
 from spoutline.model.quotation_terms import FreightMethod, LabourTask, Tax, TaxRounding, Terms
+from spoutline.model.quoted_option import LabourLine, QuotedLine, TaxLine
 from spoutline.planning.pricing.rounding import EXACT, coin, exact_sum, rounded
 
 _HUNDRED = Decimal(100)

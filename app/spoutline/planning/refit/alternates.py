@@ -8,8 +8,9 @@ from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import UnitPrice
-from spoutline.model.quotation import PartName, Quotation, QuotedAlternate, QuotedLine
+from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_terms import AlternateTerms
+from spoutline.model.quoted_option import PartName, QuotedAlternate, QuotedLine
 from spoutline.model.refit import RefitPlan
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.pricing.selling import Pricer

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from spoutline.model.plan import PositionPlan
-from spoutline.model.quotation import CommonAmounts
+from spoutline.model.quoted_option import CommonAmounts
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.priced_lines import quoted_line

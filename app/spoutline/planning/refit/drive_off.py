@@ -7,8 +7,8 @@ from decimal import Decimal, localcontext
 from spoutline.model.part import Part
 from spoutline.model.plan import SitePlan
 from spoutline.model.pricing import PriceGap
-from spoutline.model.quotation import DriveOffEstimate
 from spoutline.model.quotation_terms import DriveOffs
+from spoutline.model.quoted_option import DriveOffEstimate
 from spoutline.planning.pricing.rounding import EXACT, coin, rounded
 from spoutline.planning.pricing.selling import Pricer
 

@@ -8,7 +8,8 @@ from decimal import Decimal
 from enum import StrEnum
 
 from spoutline.model.part_ref import PartRef
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine, QuotedOption
 
 _NOTHING = Decimal(0)
 

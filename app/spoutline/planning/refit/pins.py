@@ -11,7 +11,8 @@ from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import Provenance
 from spoutline.model.pricing import PriceList
-from spoutline.model.quotation import PinnedLimit, PinnedPart, PinnedPrice, Pins, QuotedOption
+from spoutline.model.quotation_pins import PinnedLimit, PinnedPart, PinnedPrice, Pins
+from spoutline.model.quoted_option import QuotedOption
 from spoutline.model.survey import Survey
 
 

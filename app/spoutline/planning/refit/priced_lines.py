@@ -5,8 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from spoutline.model.pricing import PriceGap, UnitPrice
-from spoutline.model.quotation import PartName, QuotedLine
 from spoutline.model.quotation_terms import PriceOverride
+from spoutline.model.quoted_option import PartName, QuotedLine
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.quantities import PartQuantity
 

@@ -16,16 +16,16 @@ from spoutline.model.part import ACCESSORIES, Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import PriceGap, PriceList
-from spoutline.model.quotation import (
+from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms, Terms
+from spoutline.model.quoted_option import (
     CommonalityFigures,
     PartName,
-    Quotation,
     QuotedOption,
     QuotedPosition,
     SupersededPart,
     UnlikeReason,
 )
-from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms, Terms
 from spoutline.model.refit import Commonality, RefitPlan
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.part_names import wrong_refs

@@ -9,7 +9,8 @@ from enum import StrEnum
 from pydantic import BaseModel
 
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import Quotation, QuotedLine, QuotedOption
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine, QuotedOption
 from spoutline.model.survey import Survey
 
 

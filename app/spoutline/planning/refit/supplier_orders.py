@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
-from spoutline.model.quotation import Quotation, QuotedLine
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedLine
 from spoutline.model.supplier_layout import SupplierLayout, folded_supplier_name, usual_layout
 
 

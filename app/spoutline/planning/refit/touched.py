@@ -12,7 +12,8 @@ from spoutline.book.quotation_records import StoredQuotation
 from spoutline.model.part import PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
-from spoutline.model.quotation import Quotation, QuotedAlternate, QuotedLine
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedAlternate, QuotedLine
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore

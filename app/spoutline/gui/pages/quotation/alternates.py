@@ -19,7 +19,8 @@ from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.wording import tr
 from spoutline.model.answered import surveyed_only
 from spoutline.model.part_ref import told_apart
-from spoutline.model.quotation import Quotation, QuotedAlternate
+from spoutline.model.quotation import Quotation
+from spoutline.model.quoted_option import QuotedAlternate
 from spoutline.planning.refit.alternates import with_alternate
 from spoutline.planning.refit.money_change import Foreseen
 from spoutline.units.display import Display

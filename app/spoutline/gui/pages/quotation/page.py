@@ -46,9 +46,10 @@ from spoutline.gui.wording import tr
 from spoutline.model.answered import is_surveyed, surveyed_only
 from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.quotation import Quotation, QuotedAlternate
+from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride
+from spoutline.model.quoted_option import QuotedAlternate
 from spoutline.whole_files import InUse
 
 
