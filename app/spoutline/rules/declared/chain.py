@@ -1,4 +1,4 @@
-"""The rules of pull, hose, joint and set, declared."""
+"""The rules of pull and hose, which judge a part, and those of joint and set, declared."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from spoutline.rules.declared.rule_ids import RuleId
 
 _SHOULD, _ADVICE = Severity.SHOULD, Severity.ADVICE
 
-_PULL_AND_HOSE: tuple[Rule, ...] = (
+PULL_AND_HOSE_RULES: tuple[Rule, ...] = (
     declared(
         RuleId.BREAKAWAY_PLACEMENT,
         Asked.BREAKAWAY_PLACE,
@@ -140,7 +140,7 @@ _PULL_AND_HOSE: tuple[Rule, ...] = (
     ),
 )
 
-_JOINT_AND_SET: tuple[Rule, ...] = (
+JOINT_AND_SET_RULES: tuple[Rule, ...] = (
     declared(
         RuleId.JOINT_THREAD,
         Asked.JOINTS,
@@ -205,5 +205,3 @@ _JOINT_AND_SET: tuple[Rule, ...] = (
         severity=_ADVICE,
     ),
 )
-
-CHAIN_RULES: tuple[Rule, ...] = (*_PULL_AND_HOSE, *_JOINT_AND_SET)

@@ -1,11 +1,11 @@
-"""The rules that judge a part as it is sold, listed and made, and the nozzle, declared."""
+"""The rules that judge a part by itself, declared: as it is sold, listed and made, and the nozzle."""
 
 from __future__ import annotations
 
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId as L
 from spoutline.model.requirement import RequirementId as Asked
-from spoutline.rules.declared.chain import CHAIN_RULES
+from spoutline.rules.declared.chain import PULL_AND_HOSE_RULES
 from spoutline.rules.declared.rule import Rule, declared
 from spoutline.rules.declared.rule_ids import RuleId
 
@@ -283,4 +283,4 @@ _NOZZLE: tuple[Rule, ...] = (
     ),
 )
 
-PART_RULES: tuple[Rule, ...] = (*_SOLD, *_LISTED, *_PATH, *_NOZZLE, *CHAIN_RULES)
+PART_RULES: tuple[Rule, ...] = (*_SOLD, *_LISTED, *_PATH, *_NOZZLE, *PULL_AND_HOSE_RULES)

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from spoutline.calc.constants import STANDARD_GRAVITY
 from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun
-from spoutline.calc.friction import LEAST_COIL_RATIO, SMOOTH_RUBBER_ROUGHNESS
+from spoutline.calc.friction import GREATEST_RELATIVE_ROUGHNESS, LEAST_COIL_RATIO, SMOOTH_RUBBER_ROUGHNESS
 from spoutline.calc.liquids import HIGHEST_TEMPERATURE, LiquidState, cold_limit_c, liquid_state
 from spoutline.calc.losses import element_loss_pa
 from spoutline.calc.pull import drive_off, filled_weight_line
@@ -114,16 +114,18 @@ def passage_m(
     """Return outer and inner diameter (m) of the passage that the liquid fills; inner 0 for a round bore.
 
     Balance: liquid inside the inner tube. Vacuum assist: liquid in the ring round it. None where the hose lacks the
-    sizes of its inner tube.
+    sizes of its inner tube, or where they leave a way so narrow that no friction is known at its roughness.
 
     Parameters: bore, bore and outside diameter of the inner tube (m), None where not known; ``path`` of the hose.
     Source: UL 330 clause 4 note (both orders exist; naming from memory).
     """
     if path is FlowPath.SINGLE:
         return bore_m, 0.0
-    if path is FlowPath.BALANCE:
-        return None if tube_bore_m is None else (tube_bore_m, 0.0)
-    return None if tube_outside_m is None or tube_outside_m >= bore_m else (bore_m, tube_outside_m)
+    outer, inner = (tube_bore_m, 0.0) if path is FlowPath.BALANCE else (bore_m, tube_outside_m)
+    if outer is None or inner is None:
+        return None
+    too_narrow = GREATEST_RELATIVE_ROUGHNESS.value * (outer - inner) < SMOOTH_RUBBER_ROUGHNESS.value
+    return None if too_narrow else (outer, inner)
 
 
 def passage_area_m2(hose: HoseData, path: FlowPath) -> float | None:

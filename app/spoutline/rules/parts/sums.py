@@ -35,7 +35,7 @@ _PATHS = (FlowPath.SINGLE, FlowPath.BALANCE, FlowPath.VACUUM_ASSIST)
 class Passages:
     """What the liquid fills in hoses: the distinct passages (outer and inner diameter, m), and which each hose has.
 
-    None stands for hoses that lack the sizes of their inner tube.
+    None stands for hoses that lack the sizes of their inner tube, or whose sizes leave hardly a way.
     """
 
     distinct: tuple[tuple[float, float] | None, ...]
