@@ -183,7 +183,7 @@ def compile_into(path: Path) -> None:
     from spoutline.bootstrap import Settings, open_workbench
 
     bench = open_workbench(Settings(database=str(path)))
-    bench.search_parts("")
+    bench.parts().search("")
     bench.book().entries()
     bench.close()
 

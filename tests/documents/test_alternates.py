@@ -83,7 +83,7 @@ def test_an_alternate_fits_where_the_search_for_substitutes_changes_nothing_else
     fitting = workbench.substitutes(survey, plan, "QW-N103").fitting
     alone = {one.part.number for one in fitting if not one.changes}
     known = {one.part.number for one in fitting}
-    others = [part.number for part in workbench.search_parts("QW-N1", None, 40) if part.number != "QW-N103"]
+    others = [part.number for part in workbench.parts().search("QW-N1", None, 40) if part.number != "QW-N103"]
     tried = [number for number in others if number in alone or number not in known][:12]
     assert {number in alone for number in tried} == {True, False}
     terms = terms_of(alternates=[{"part": "QW-N103", "by": number} for number in tried])
@@ -149,7 +149,7 @@ def test_a_change_of_an_alternate_touches_the_quotation_that_offers_it(workbench
     made, day = quoted(workbench, alternates=ALTERNATES[:1]), terms_of().heading.dated
     assert "QW-B101" not in made.part_numbers
     assert "QW-B101" in {one.number for one in made.pins.parts}
-    parts = {one.number: workbench.part(one.number) for one in made.pins.parts}
+    parts = {one.number: workbench.parts().part(one.number) for one in made.pins.parts}
     lists = workbench.quoting().price_lists(DEMONSTRATION)
     assert touched_parts(made, ListStore(parts.values()), lists, day) == ()
     alternate = parts["QW-B101"]

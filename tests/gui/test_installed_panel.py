@@ -104,7 +104,7 @@ def test_the_first_position_of_a_new_survey_has_another_side() -> None:
 
 def test_installed_parts_come_along_to_the_other_side_and_to_a_repeated_dispenser(session: Session) -> None:
     survey = new_survey("Heron Ford Fuels")
-    survey = with_installed_part(survey, "1A", session.workbench.part("TH-W101"))
+    survey = with_installed_part(survey, "1A", session.workbench.parts().part("TH-W101"))
     survey = with_condition(survey, "1A", 0, InstalledCondition.DAMAGED)
     for copied in (with_other_side(survey, "1", "A", "B"), with_copies(survey, "1", ["2"])):
         (part,) = copied.positions[-1].installed

@@ -46,7 +46,7 @@ def shared() -> Iterator[OwnServer]:
     """Yield a server with a station, its agreed sets, an issued quotation, and a login that may only read."""
     server = OwnServer()
     bench = open_workbench(Settings(database=server.url()))
-    bench.search_parts("", None, 1)
+    bench.parts().search("", None, 1)
     demo = demo_survey("small_town")
     survey = demo.model_copy(update={"positions": demo.positions[:2]})
     stored = bench.book().create(survey)

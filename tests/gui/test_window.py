@@ -267,7 +267,7 @@ def test_return_in_the_part_search_asks_about_the_part_found(
 ) -> None:
     trigger(window, ActionId.PART_QUESTION)
     panel = workplace.set_page.why_not
-    number = workplace.session.workbench.search_parts("swivel", None, 5)[0].number
+    number = workplace.session.workbench.parts().search("swivel", None, 5)[0].number
     panel.search_edit.setText(number)
     QTest.keyClick(panel.search_edit, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: panel.verdict_title.text().startswith(number), timeout=10_000)

@@ -125,7 +125,7 @@ def test_every_figure_on_every_paper_stands_in_an_allowed_form(
 ) -> None:
     faults: set[str] = set()
     # the keeper of a catalog names the parts
-    named = sorted({part.name for part in workbench.search_parts("", None, 10_000)}, key=len, reverse=True)
+    named = sorted({part.name for part in workbench.parts().search("", None, 10_000)}, key=len, reverse=True)
     for paper, document in papers_of(workbench, name, Display(system), monkeypatch).items():
         for text in set(told(document)):
             plain = COEFFICIENT.sub("", text) if COEFFICIENT.fullmatch(text) else text

@@ -43,7 +43,7 @@ def whole_kind(workbench: Workbench, plan: PositionPlan, slot: Slot) -> Stock:
     assert plan.chosen is not None
     part = plan.chosen.hanging_set.part_in(slot)
     assert part is not None
-    return stock_of(*(one.number for one in workbench.search_parts("", part.kind, 400)))
+    return stock_of(*(one.number for one in workbench.parts().search("", part.kind, 400)))
 
 
 @cache

@@ -91,7 +91,7 @@ class Day:
         demo = demo_survey("small_town")
         self._pattern = demo.positions
         stored = self.bench.book().create(demo)
-        self.bench.search_parts("", None, 1)
+        self.bench.parts().search("", None, 1)
         leave_out_what_is_there()
         self.window = MainWindow()
         self.session = Session(self.bench, stored, UnitSystem.US, self.window)

@@ -99,7 +99,7 @@ def test_a_file_that_is_no_sound_book_is_told_as_what_it_is_and_left_alone(
     before = fingerprint(path)
     assert inspect_file(path).kind is kind
     bench = open_workbench(Settings(database=str(path)))
-    for use in (bench.book, bench.saving_book, lambda: bench.search_parts("")):
+    for use in (bench.book, bench.saving_book, lambda: bench.parts().search("")):
         with pytest.raises(DamagedStore, match="left as it is, byte for byte"):
             use()
     bench.close()

@@ -84,8 +84,8 @@ def test_surveys_are_stored_saved_and_guarded_as_in_sqlite(bench: Workbench) -> 
 
 
 def test_the_catalogue_is_the_same_as_in_sqlite(bench: Workbench, workbench: Workbench) -> None:
-    parts = bench.search_parts("", limit=100_000)
-    assert parts == workbench.search_parts("", limit=100_000)
+    parts = bench.parts().search("", limit=100_000)
+    assert parts == workbench.parts().search("", limit=100_000)
     assert len(parts) >= 350
 
 
@@ -94,11 +94,11 @@ def test_catalogues_and_editions_are_kept_as_in_sqlite(bench: Workbench, tmp_pat
     exported = desk.export(EditionRef("Demonstration"))
     (tmp_path / "all.zip").write_bytes(exported)
     desk.create("Own list")
-    assert desk.import_exchange(tmp_path / "all.zip", "own list").new == len(bench.search_parts("", limit=100_000))
+    assert desk.import_exchange(tmp_path / "all.zip", "own list").new == len(bench.parts().search("", limit=100_000))
     assert desk.publish("Own list", notes="first", publisher="Ada Fenn", on=date(2026, 11, 28)).number == 1
     with desk.shelf().draft("Own list") as draft:
         draft.put([priced_only("FW 900"), swivel("АБ 7+2/x")])
-        draft.take_out([part.ref for part in bench.search_parts("QW-N102")])
+        draft.take_out([part.ref for part in bench.parts().search("QW-N102")])
     assert (draft.counts.new, draft.counts.gone) == (2, 1)
     assert desk.publish("Own list", notes="second", publisher="Ada Fenn", on=date(2026, 11, 28)).number == 2
     assert desk.export(EditionRef("Own list", 1)) == exported
@@ -110,7 +110,7 @@ def test_catalogues_and_editions_are_kept_as_in_sqlite(bench: Workbench, tmp_pat
     }
     survey = demo_survey("small_town").model_copy(update={"catalogue": "Own list@2"})
     assert bench.provenance(survey).edition == 2
-    assert [part.number for part in bench.parts_named("АБ 7+2/x + QW-N103, LS-S101 LS-S102", survey)] == [
+    assert [part.number for part in bench.parts().parts_named("АБ 7+2/x + QW-N103, LS-S101 LS-S102", survey)] == [
         "АБ 7+2/x",
         "QW-N103",
         "LS-S101",

@@ -100,7 +100,7 @@ def test_another_process_quotes_the_same_bytes(bench: Workbench, database: Path)
 
 
 def catalogue_of(bench: Workbench, numbers: tuple[str, ...]) -> dict[str, Part]:
-    return {number: bench.part(number) for number in numbers}
+    return {number: bench.parts().part(number) for number in numbers}
 
 
 def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Workbench) -> None:

@@ -128,7 +128,7 @@ def test_an_estimator_adds_to_the_agreements_and_changes_none(own_server: OwnSer
     import psycopg
 
     bench = open_workbench(Settings(database=own_server.url()))
-    bench.search_parts("", None, 1)  # the catalogue has its tables
+    bench.parts().search("", None, 1)  # the catalogue has its tables
     bench.agreeing().agree_on(named(site_plan, "By roles"), by="Ada")
     with psycopg.connect(own_server.url().replace("postgresql+psycopg", "postgresql"), autocommit=True) as server:
         server.execute(bench.keeping().roles_sql("public").encode())

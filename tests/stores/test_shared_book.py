@@ -283,7 +283,7 @@ def test_who_may_only_read_reads_on_and_is_told_kindly_why_nothing_is_written(
     bench = open_workbench(Settings(database=with_roles.url("rita")))
     entry = bench.book().entries()[0]
     stored = bench.book().stored(entry.id)
-    assert bench.search_parts("", None, 3)
+    assert bench.parts().search("", None, 3)
     with pytest.raises(ReadOnlyStore, match=r"may be read by you but not written.*Ask its keeper"):
         bench.book().save(stored, survey("mine"))
     writer = Writer(bench, stored)

@@ -11,4 +11,4 @@ from spoutline.model.part import Part
 @pytest.fixture(scope="session")
 def catalogue(workbench: Workbench) -> tuple[Part, ...]:
     """Return every part of the catalogue."""
-    return workbench.search_parts("", None, 100_000)
+    return workbench.parts().search("", None, 100_000)

@@ -12,7 +12,7 @@ from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.bootstrap.settings import Settings, user_folder
 from spoutline.bootstrap.site_visits import SiteVisitService
 from spoutline.bootstrap.stores import Stores
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.bootstrap.survey_basis import SurveyBasis
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.mailing import MailService
     from spoutline.bootstrap.manual import Manual
     from spoutline.bootstrap.no_set import NoSetService
+    from spoutline.bootstrap.part_lookup import PartLookup
     from spoutline.bootstrap.position_tables import PositionTableService
     from spoutline.bootstrap.quotations import QuotationService
     from spoutline.bootstrap.standing import StationStanding
@@ -45,13 +46,9 @@ if TYPE_CHECKING:
     from spoutline.explain.phrases.field_words import FieldWords
     from spoutline.explain.plan.story import Story
     from spoutline.model.catalogue_edition import EditionRef
-    from spoutline.model.conversion_step import StepTable
-    from spoutline.model.cross_reference import NumberTrace
     from spoutline.model.faults import InputNote
     from spoutline.model.funnel import SetReasons
-    from spoutline.model.limit import RuleTables
     from spoutline.model.no_set import NoSetReasons
-    from spoutline.model.part import Part, PartKind
     from spoutline.model.part_ref import PartRef
     from spoutline.model.plan import PartVerdict, PositionPlan, Provenance, SitePlan, SlotCount
     from spoutline.model.staged_plan import StagedPlan
@@ -59,10 +56,7 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Position, Survey
     from spoutline.planning.keeping.effect import PositionEffect
     from spoutline.planning.protocols import Progress
-    from spoutline.planning.sets.context import PlanningContext
     from spoutline.planning.sets.substitutes import Listening
-    from spoutline.planning.sets.usual_prices import PriceQuestion
-    from spoutline.planning.typed_numbers import NumberedParts, OldNumber
     from spoutline.units.display import Display
     from spoutline.whole_files import InUse
 
@@ -87,10 +81,11 @@ class Workbench:
         self._settings = settings
         self._stores = Stores(settings)
         self._jurisdictions = JurisdictionService(settings.profiles)
+        self._basis = SurveyBasis(self._stores, self._jurisdictions, self.converting)
         self._language = settings.language
         self._phrases = PhraseTables(_resources)
         self._bills = BillService(self.story, self._phrases)
-        self._site_visits = SiteVisitService(self._checked_tables, self.story)
+        self._site_visits = SiteVisitService(self._basis.tables, self.story)
         self._quoting = Once(self._wire_quoting)
         self._converting = Once(self._wire_converting)
         self._packing = Once(self._wire_packing)
@@ -105,7 +100,7 @@ class Workbench:
             return next(plan for plan in self.plan_site(survey, progress).positions if plan.position.label == label)
         from spoutline.planning.sets.plan_position import plan_position
 
-        return plan_position(_position(survey, label), survey.site, self._context(survey, progress))
+        return plan_position(_position(survey, label), survey.site, self._basis.context(survey, progress))
 
     def plan_stages(self, survey: Survey, label: str, progress: Progress | None = None) -> Iterator[StagedPlan]:
         """Yield what is known of one position as it stands, its set first; raise as ``plan_position`` does.
@@ -119,14 +114,14 @@ class Workbench:
             return
         from spoutline.planning.sets.plan_position import plan_stages
 
-        yield from plan_stages(_position(survey, label), survey.site, self._context(survey, progress))
+        yield from plan_stages(_position(survey, label), survey.site, self._basis.context(survey, progress))
 
     def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
         """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
         from spoutline.planning.refit.station_plan import station_plan
 
         parts = self._stores.parts_to_plan_with(survey)
-        tables, steps = self._checked_tables(survey, parts), self._steps_for(survey)
+        tables, steps = self._basis.tables(survey, parts), self._basis.steps_for(survey)
         return station_plan(survey, tables, parts, progress, steps=steps)
 
     def plan_with(self, survey: Survey, edition: EditionRef, progress: Progress | None = None) -> SitePlan:
@@ -134,7 +129,7 @@ class Workbench:
         from spoutline.planning.refit.station_plan import station_plan
 
         catalogue = self._stores.edition(edition)
-        tables, steps = self._checked_tables(survey, catalogue), self._steps_for(survey)
+        tables, steps = self._basis.tables(survey, catalogue), self._basis.steps_for(survey)
         return station_plan(survey, tables, catalogue, progress, steps=steps)
 
     def rule_effects(
@@ -153,7 +148,7 @@ class Workbench:
         """Return how many parts remain per slot of a position's chain; empty where no requirement can be derived."""
         from spoutline.planning.sets.plan_position import counts_for
 
-        return counts_for(_position(survey, label), survey.site, self._context(survey))
+        return counts_for(_position(survey, label), survey.site, self._basis.context(survey))
 
     def why_not(
         self, survey: Survey, label: str, named: PartRef | str, progress: Progress | None = None
@@ -161,8 +156,9 @@ class Workbench:
         """Return every rule that a catalogue part breaks at a position, or how it could serve there."""
         from spoutline.planning.sets.why_not import why_not
 
-        position, part = _position(survey, label), self.part(self.found_ref(named, survey)[0], survey)
-        return why_not(position, survey.site, part, self._context(survey, progress))
+        lookup, position = self.parts(), _position(survey, label)
+        part = lookup.part(lookup.found_ref(named, survey)[0], survey)
+        return why_not(position, survey.site, part, self._basis.context(survey, progress))
 
     def substitutes(
         self,
@@ -179,8 +175,10 @@ class Workbench:
         """
         from spoutline.planning.sets.substitutes import substitutes
 
-        context = self._context(survey, listening.progress if listening else None)
-        return substitutes(plan, self.found_ref(named, survey)[0], context, listening, with_misfits=with_misfits)
+        context = self._basis.context(survey, listening.progress if listening else None)
+        return substitutes(
+            plan, self.parts().found_ref(named, survey)[0], context, listening, with_misfits=with_misfits
+        )
 
     def set_reasons(self, survey: Survey, plan: PositionPlan, progress: Progress | None = None) -> SetReasons:
         """Return why each part of a planned set hangs in its place; raise ``InputFault`` without a set.
@@ -189,7 +187,7 @@ class Workbench:
         """
         from spoutline.planning.sets.funnel import set_reasons
 
-        return set_reasons(plan, self._context(survey, progress), progress)
+        return set_reasons(plan, self._basis.context(survey, progress), progress)
 
     def station_reasons(
         self, site_plan: SitePlan, progress: Progress | None = None
@@ -200,98 +198,16 @@ class Workbench:
         """
         from spoutline.planning.sets.funnel import station_reasons
 
-        found = station_reasons(site_plan.positions, self._context(site_plan.survey, progress), progress)
+        found = station_reasons(site_plan.positions, self._basis.context(site_plan.survey, progress), progress)
         return {**found, **self.no_set().station(site_plan, progress)}
 
     def provenance(self, survey: Survey) -> Provenance:
         """Return what a result for a survey is made from."""
         from spoutline.planning.sets.plan_site import provenance_of
 
-        return provenance_of(survey, self._checked_tables(survey), self._stores.catalogue(survey))
+        return provenance_of(survey, self._basis.tables(survey), self._stores.catalogue(survey))
 
-    # parts and words
-
-    def search_parts(
-        self, text: str, kind: PartKind | None = None, limit: int = 200, *, survey: Survey | None = None
-    ) -> tuple[Part, ...]:
-        """Return parts whose number, name or maker holds ``text``, sorted by number, of the survey's catalogue."""
-        return self._stores.catalogue(survey).search(text, kind, limit)
-
-    def part(self, named: PartRef | str, survey: Survey | None = None) -> Part:
-        """Return the part that a reference, or a text such as a person types, names in the survey's catalogue.
-
-        Another number of the very part stands for it, such as its item number or its GTIN. Raise ``InputFault`` with
-        near numbers for an unknown one, with its makers for a number that several have, and with the part that is
-        offered in the place of an old one.
-        """
-        from spoutline.planning.part_names import wrong_refs
-        from spoutline.planning.typed_numbers import with_old_numbers
-
-        catalogue, ref = self._stores.catalogue(survey), self.read_ref(named, survey)
-        part = catalogue.part(ref)
-        if part is None:
-            told = with_old_numbers(wrong_refs((ref,), catalogue), catalogue)[ref]
-            raise InputFault((InputProblem("", "part number", repr(str(ref)), told),))
-        return part
-
-    def catalogue_edition(self, survey: Survey | None = None) -> str:
-        """Return what papers call the edition that a survey is planned with."""
-        return self._stores.catalogue(survey).edition().title
-
-    def price_questions(self, jurisdiction: str) -> tuple[PriceQuestion, ...]:
-        """Return the catalogue prices that lie so far from what their kind costs that a jurisdiction asks about them.
-
-        Raise ``InputFault`` for an unknown jurisdiction.
-        """
-        from spoutline.planning.sets.usual_prices import UsualPrices
-
-        tables = self._jurisdictions.tables(jurisdiction)
-        return tuple(UsualPrices(self._stores.catalogue()).all_questions(tables))
-
-    def read_ref(self, named: PartRef | str, survey: Survey | None = None) -> PartRef:
-        """Return what a text refers to: a number, or a maker, a blank and a number."""
-        catalogue = self._stores.catalogue(survey)
-        if isinstance(named, str):
-            return catalogue.read_ref(named)
-        other = {} if catalogue.parts((named,)) else catalogue.under_other_numbers((named,))
-        return other[named].ref if named in other else named
-
-    def found_ref(self, named: PartRef | str, survey: Survey | None = None) -> tuple[PartRef, NumberTrace | None]:
-        """Return the part that a typed number means today, and how it was found; see ``planning.typed_numbers``."""
-        from spoutline.planning.typed_numbers import followed
-
-        catalogue = self._stores.catalogue(survey)
-        asked = catalogue.as_written(named) if isinstance(named, str) else named
-        return followed(asked, catalogue)
-
-    def number_traces(self, named: PartRef | str, survey: Survey | None = None) -> tuple[NumberTrace, ...]:
-        """Return every way that a number leads to a part of the survey's catalogue; none for its own numbers."""
-        catalogue = self._stores.catalogue(survey)
-        return catalogue.traces(catalogue.as_written(named) if isinstance(named, str) else named)
-
-    def old_number(self, named: str, survey: Survey | None = None) -> OldNumber | None:
-        """Return what an old number of another part leads to; None for a number of the catalogue, or an unknown one.
-
-        Raise ``InputFault`` where it leads to several parts.
-        """
-        from spoutline.planning.typed_numbers import OldNumber
-
-        current, trace = self.found_ref(named, survey)
-        part = self._stores.catalogue(survey).part(current)
-        if trace is None or trace.is_same_part or part is None:
-            return None
-        return OldNumber(trace.written, part, trace)
-
-    def namesakes(self, refs: Iterable[PartRef], survey: Survey | None = None) -> tuple[PartRef, ...]:
-        """Return every part that has the number of one of ``refs``; see ``model.part_ref.told_apart``."""
-        from spoutline.planning.part_names import namesakes
-
-        parts = self._stores.catalogue() if survey is None else self._stores.parts_to_plan_with(survey)
-        return namesakes(refs, parts)
-
-    def parts_named(self, text: str, survey: Survey | None = None) -> tuple[Part, ...]:
-        """Return the parts that a person names in one line; raise ``InputFault`` where one cannot be told."""
-        return tuple(self.part(ref, survey) for ref in self._stores.catalogue(survey).read_refs(text))
+    # words
 
     @property
     def language(self) -> Language:
@@ -366,6 +282,12 @@ class Workbench:
     def site_visits(self) -> SiteVisitService:
         """Return the service for what to measure on a visit to a station."""
         return self._site_visits
+
+    def parts(self) -> PartLookup:
+        """Return what finds parts by what people type."""
+        from spoutline.bootstrap.part_lookup import PartLookup
+
+        return PartLookup(self._stores, self._jurisdictions.tables)
 
     def bills(self) -> BillService:
         """Return the papers of a planned site."""
@@ -451,13 +373,13 @@ class Workbench:
 
         return AgreementService(
             Sources(
-                tables=self._checked_tables,
+                tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
                 book=self._stores.book,
                 quoting=self.quoting,
                 converting=self.converting,
                 plan=self.plan_site,
-                steps=self._steps,
+                steps=self._basis.steps,
             )
         )
 
@@ -474,7 +396,7 @@ class Workbench:
         from spoutline.bootstrap.no_set import NoSetService
 
         return NoSetService(
-            self._context, lambda survey: (self._checked_tables(survey).jurisdiction, self.provenance(survey))
+            self._basis.context, lambda survey: (self._basis.tables(survey).jurisdiction, self.provenance(survey))
         )
 
     def what_if(self) -> WhatIfService:
@@ -483,10 +405,10 @@ class Workbench:
 
         return WhatIfService(
             Sources(
-                tables=self._checked_tables,
+                tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
                 edition=self._stores.edition,
-                steps=self._steps,
+                steps=self._basis.steps,
             )
         )
 
@@ -496,9 +418,9 @@ class Workbench:
 
         return WeighingService(
             Sources(
-                tables=self._checked_tables,
+                tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
-                steps=self._steps,
+                steps=self._basis.steps,
                 price_lists=lambda parts: self.quoting().price_lists_for(parts),
             )
         )
@@ -521,7 +443,9 @@ class Workbench:
         from spoutline.bootstrap.stock import Sources, StockService
 
         return StockService(
-            Sources(book=self._stores.book, quoting=self.quoting, catalogue=self._stores.catalogue, part=self.part)
+            Sources(
+                book=self._stores.book, quoting=self.quoting, catalogue=self._stores.catalogue, part=self.parts().part
+            )
         )
 
     def stock_orders(self) -> StockOrderService:
@@ -541,14 +465,14 @@ class Workbench:
 
         return QuotationService(
             Sources(
-                tables=self._checked_tables,
+                tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
                 newest=self._stores.newest,
                 story=self.story,
                 price_folders=self._price_folders(),
                 invented_prices=_invented_prices(),
                 quotations=self._stores.quotations,
-                steps=self._steps,
+                steps=self._basis.steps,
                 usual_terms=user_folder() / "usual_terms.toml",
                 agree_order=lambda *order: self.agreeing().agree_order(*order),
             )
@@ -564,7 +488,7 @@ class Workbench:
 
         return ConversionService(
             Sources(
-                tables=self._checked_tables,
+                tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
                 story=self.story,
                 phrases=self._phrases,
@@ -593,59 +517,13 @@ class Workbench:
 
         return InstallerService(
             Sources(
-                tables=self._checked_tables,
+                tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
                 book=self._stores.book,
                 phrases=self._phrases,
                 part_files=lambda: self.catalogues().files(),
             )
         )
-
-    # what only the stores together can check
-
-    def _context(self, survey: Survey, progress: Progress | None = None) -> PlanningContext:
-        from spoutline.planning.sets.context import PlanningContext, stop_listener
-
-        return PlanningContext(
-            self._checked_tables(survey),
-            self._stores.catalogue(survey),
-            stop_listener(progress),
-            survey.conversion,
-            self._steps_for(survey),
-        )
-
-    def _steps_for(self, survey: Survey) -> StepTable | None:
-        """Return the steps that the work on a position is priced by; None where the survey gives work no price."""
-        return None if survey.conversion.money.labour_rate_per_hour is None else self._steps()
-
-    def _checked_tables(self, survey: Survey, catalogue: NumberedParts | None = None) -> RuleTables:
-        """Return the rule tables of a survey whose jurisdiction, currency, agency and parts can be told.
-
-        What the air agency of the survey asks for is among the rows of its jurisdiction.
-        """
-        from spoutline.book.survey_check import check_names
-        from spoutline.planning.part_names import shared_numbers, wrong_refs
-        from spoutline.planning.typed_numbers import with_old_numbers
-
-        catalogue = catalogue or self._stores.catalogue(survey)
-        check_names(
-            survey,
-            jurisdictions=self._jurisdictions.ids_to_plan_with(),
-            currencies=catalogue.currencies(),
-            wrong_parts=lambda refs: with_old_numbers(wrong_refs(refs, catalogue), catalogue),
-            shared_numbers=lambda refs: shared_numbers(refs, catalogue),
-        )
-        from spoutline.planning.conversion.agency_names import check_agency
-        from spoutline.rules.conversion.demands import with_agency_demands
-        from spoutline.rules.conversion.standing import agency_of
-
-        vapour = self.converting().vapour_tables()
-        check_agency(survey, vapour)
-        tables = self._jurisdictions.tables(survey.site.jurisdiction)
-        return with_agency_demands(tables, agency_of(survey, vapour))
-
-    def _steps(self) -> StepTable:
-        return self.converting().steps()
 
     def _price_folders(self) -> tuple[Path, ...]:
         """Return the person's folders of price lists: that of the data folder, if any, those of the settings."""

@@ -131,9 +131,9 @@ def _prices(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.plan_text import printable
 
     story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
-    found = workbench.price_questions(arguments.jurisdiction)
+    found = workbench.parts().price_questions(arguments.jurisdiction)
     asked = said("Prices asked about: {count}", count=len(found)) if found else said("Prices asked about: none")
-    lines = [story.edition(workbench.catalogue_edition()), asked]
+    lines = [story.edition(workbench.parts().catalogue_edition()), asked]
     for one in found:
         price = story.money(one.part.price_minor(one.currency), one.currency)
         named = f"{one.part.number}  {story.part_name(one.part)}{story.writing.colon} {price}"

@@ -117,11 +117,11 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 def _find(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     story = workbench.story(display_of(arguments, workbench), Language.ENGLISH if arguments.json else None)
-    traces = workbench.number_traces(arguments.number)
+    traces = workbench.parts().number_traces(arguments.number)
     current = {one.current for one in traces if one.current is not None}
     document: dict[str, object] = {"number": arguments.number, "ways": [trace_document(one, story) for one in traces]}
     if not traces:
-        part = workbench.part(arguments.number)
+        part = workbench.parts().part(arguments.number)
         line = said("{part}: a part of the catalog itself, {name}", part=part.ref, name=story.part_name(part))
         return ExitCode.FITS, [line], {**document, "part": _ref_document(part.ref)}
     lines = [story.number_trace(one) for one in traces]

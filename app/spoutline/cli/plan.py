@@ -32,7 +32,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         from spoutline.cli.plan_text import site_text
 
         story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
-        namesakes = workbench.namesakes(site_plan.refs, site_plan.survey)
+        namesakes = workbench.parts().namesakes(site_plan.refs, site_plan.survey)
         write_standard_output(site_text(site_plan, story, namesakes))
     return outcome_of(site_plan)
 

@@ -196,12 +196,12 @@ def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.N
         site=_name(arguments.site, "SITE"),
         position=_name(arguments.position, "POSITION"),
         done_on=_day(arguments.on),
-        removed=workbench.part(arguments.removed).ref,
-        fitted=workbench.part(arguments.fitted).ref if arguments.fitted else "",
+        removed=workbench.parts().part(arguments.removed).ref,
+        fitted=workbench.parts().part(arguments.fitted).ref if arguments.fitted else "",
         reason=ChangeReason(arguments.reason),
         note=arguments.note[:200],
         done_by=arguments.by[:200],
-        catalogue_edition=workbench.catalogue_edition(),
+        catalogue_edition=workbench.parts().catalogue_edition(),
     )
     survey = _survey_of(workbench, entry, arguments.survey)
     plan = None

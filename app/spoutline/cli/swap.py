@@ -48,7 +48,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
     site_plan = only_positions(sets_of(workbench, survey, arguments), (arguments.position,))
     plan = site_plan.positions[0]
-    missing, trace = workbench.found_ref(arguments.missing, survey)
+    missing, trace = workbench.parts().found_ref(arguments.missing, survey)
     options = service.swap_options(survey, plan, missing, stock)
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     lines = [] if trace is None else [story.number_trace(trace)]

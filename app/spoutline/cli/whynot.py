@@ -27,7 +27,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.plan_text import printable
 
     survey = read_survey(arguments.survey)
-    named, trace = workbench.found_ref(arguments.part_number, survey)
+    named, trace = workbench.parts().found_ref(arguments.part_number, survey)
     verdict = workbench.why_not(survey, arguments.position, named)
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     way = () if trace is None else (story.number_trace(trace),)

@@ -185,7 +185,7 @@ def test_a_station_is_planned_alike_by_both(own_database: Path, tmp_path: Path) 
 
     settings_ = Settings(database=str(own_database), profiles=tmp_path / "profiles")
     first, later = open_workbench(settings_), open_workbench(settings_)
-    first.search_parts("", None, 1)  # opens the whole store
+    first.parts().search("", None, 1)  # opens the whole store
     assert planned(first) == planned(later)
 
 

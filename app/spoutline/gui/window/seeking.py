@@ -66,7 +66,7 @@ class Seeking:
             surveys = tuple(one for one in workbench.book().entries() if wanted in one.name.casefold())[:_MOST]
             quotations = workbench.quoting().quotations(words)[:_MOST]
             is_long = len(words) >= _LEAST_LETTERS
-            parts = workbench.search_parts(words, None, _MOST, survey=survey) if is_long else ()
+            parts = workbench.parts().search(words, None, _MOST, survey=survey) if is_long else ()
             return surveys, quotations, parts
 
         def show(found: tuple[tuple[SurveyEntry, ...], tuple[QuotationEntry, ...], tuple[Part, ...]]) -> None:

@@ -238,7 +238,7 @@ class Opening:
     def _opened(self, workbench: Workbench, stored: StoredSurvey) -> Opened:
         from spoutline.book.records import SettingName
 
-        workbench.search_parts("", None, 1)  # compiles the catalogue at the very first start
+        workbench.parts().search("", None, 1)  # compiles the catalogue at the very first start
         usual = workbench.jurisdictions().usual_units(stored.survey.site.jurisdiction)
         system = units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), usual)
         _make_ready(workbench, system, stored.survey.site.currency)

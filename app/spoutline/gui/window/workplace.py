@@ -477,7 +477,7 @@ class Workplace(QWidget):
 
         def work(_: Ticket) -> tuple[tuple[Option, ...], tuple[Option, ...]]:
             profiles = workbench.jurisdictions().all()
-            parts = workbench.search_parts("", None, 20, survey=survey)
+            parts = workbench.parts().search("", None, 20, survey=survey)
             currencies = sorted({price.currency for part in parts for price in part.prices})
             return (
                 tuple(Option(profile.id, profile.title) for profile in profiles),

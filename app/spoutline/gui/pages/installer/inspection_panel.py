@@ -265,10 +265,10 @@ class InspectionPanel(QWidget):
                 position=session.label,
                 done_on=_day(self.wear_day_edit, tr("date")),
                 removed=self.removed_box.currentData(),
-                fitted=wait_for(lambda: session.workbench.part(fitted, session.survey)).ref if fitted else "",
+                fitted=wait_for(lambda: session.workbench.parts().part(fitted, session.survey)).ref if fitted else "",
                 reason=ChangeReason(self.reason_box.currentData()),
                 note=self.wear_note_edit.text(),
-                catalogue_edition=wait_for(lambda: session.workbench.catalogue_edition(session.survey)),
+                catalogue_edition=wait_for(lambda: session.workbench.parts().catalogue_edition(session.survey)),
             )
             desk, survey, story = session.workbench.packing(), session.survey, self._context.story
             plan = self._context.sets.plan(session.label)

@@ -204,7 +204,7 @@ class RecordFields(QWidget):
         links = plan.chosen.hanging_set.links if plan.chosen is not None else ()
         refs = [link.part.ref for link in links]
         session = self._context.session
-        shown = told_apart(refs, wait_for(lambda: session.workbench.namesakes(refs, session.survey)))
+        shown = told_apart(refs, wait_for(lambda: session.workbench.parts().namesakes(refs, session.survey)))
         heads = ("", tr("Planned"), tr("Installed"), tr("Why"), story.word(Word.SERIAL), story.word(Word.SERVICE_UNTIL))
         for column, words in enumerate(heads):
             self._part_grid.addWidget(plain_label(words, "quiet"), 0, column)
@@ -283,7 +283,7 @@ class RecordFields(QWidget):
             wanted = f"write the part number fitted (or {_LEFT_OUT} for none) and choose why"
             raise InputFault((InputProblem("", str(row.planned), repr(row.fitted.text()), wanted),))
         workbench, survey = self._context.session.workbench, self._context.session.survey
-        named = () if written == _LEFT_OUT else wait_for(lambda: workbench.parts_named(written, survey)[:6])
+        named = () if written == _LEFT_OUT else wait_for(lambda: workbench.parts().parts_named(written, survey)[:6])
         fitted = tuple(part.ref for part in named)
         return made(PartChange, planned=row.planned, fitted=fitted, reason=ChangeReason(reason))
 
@@ -308,7 +308,7 @@ class RecordFields(QWidget):
             instruments=self.people["instruments"].text(),
             signed_by=self.people["signed_by"].text(),
             remarks=self.remarks_edit.toPlainText()[:4000],
-            catalogue_edition=wait_for(lambda: session.workbench.catalogue_edition(session.survey)),
+            catalogue_edition=wait_for(lambda: session.workbench.parts().catalogue_edition(session.survey)),
         )
 
     def set_fitted(self, planned: PartRef, fitted: tuple[PartRef, ...], reason: str) -> None:

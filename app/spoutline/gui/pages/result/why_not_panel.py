@@ -156,7 +156,7 @@ class WhyNotPanel(QWidget):
         workbench, survey = self._context.session.workbench, self._context.session.survey
         self._context.jobs.start(
             _SEARCH,
-            lambda _: workbench.search_parts(text, kind, _MOST_ROWS, survey=survey),
+            lambda _: workbench.parts().search(text, kind, _MOST_ROWS, survey=survey),
             self._show_parts,
             self._show_no_parts,
         )
@@ -186,7 +186,7 @@ class WhyNotPanel(QWidget):
             return False
         session = self._context.session
         try:
-            current, trace = wait_for(lambda: session.workbench.found_ref(text, session.survey))
+            current, trace = wait_for(lambda: session.workbench.parts().found_ref(text, session.survey))
         except (InputFault, StoreFault) as fault:
             if not has_hits:
                 self.verdict_title.setText(told(str(fault)))

@@ -192,7 +192,7 @@ class InstalledPanel(QWidget):
         """Return the hanging hardware of the catalogue that holds what is typed; none where it cannot be read."""
         session = self._context.session
         try:
-            found = wait_for(lambda: session.workbench.search_parts(text, limit=_MOST_OFFERED * 2))
+            found = wait_for(lambda: session.workbench.parts().search(text, limit=_MOST_OFFERED * 2))
         except (InputFault, StoreFault):
             return ()
         return tuple(part for part in found if part.kind in HANGING_KINDS)[:_MOST_OFFERED]
@@ -212,11 +212,11 @@ class InstalledPanel(QWidget):
     def _add(self) -> None:
         session, number = self._context.session, self.number_edit.text().strip()
         try:
-            found = wait_for(lambda: session.workbench.old_number(number, session.survey))
+            found = wait_for(lambda: session.workbench.parts().old_number(number, session.survey))
             if found is not None:
                 after = with_old_number(session.survey, session.label, found.part.kind, found.old)
             else:
-                part = wait_for(lambda: session.workbench.part(number, session.survey))
+                part = wait_for(lambda: session.workbench.parts().part(number, session.survey))
                 after = with_installed_part(session.survey, session.label, part)
         except (InputFault, StoreFault) as fault:
             self._say(str(fault))
