@@ -20,9 +20,12 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 
 from bench.generated_sites_conversion import small_site
 from examples import up_to
+from spoutline import assets
 from spoutline.book.book import open_book
-from spoutline.bootstrap import Settings
+from spoutline.bootstrap import Settings, open_workbench
+from spoutline.bootstrap.conversions import ConversionService
 from spoutline.bootstrap.workbench import open_converting
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
 from spoutline.model.programme import LeftOut, SiteOutcome, SiteResult
 from spoutline.model.removal_standing import Standing
@@ -362,6 +365,45 @@ def test_the_command_takes_a_run_up(
     refused = spoutline("programme", folder, "--resume", folder / "x.json")
     assert refused.code == 2
     assert "--resume" in refused.err
+
+
+@pytest.mark.parametrize(("edition", "again"), [("Demonstration@1", 0), ("Own@draft", 4)])
+def test_a_run_is_taken_up_with_an_edition_and_worked_out_anew_with_a_draft(
+    edition: str, again: int, files: tuple[Path, ...], spoutline: Any, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    own, exported = ("--database", tmp_path / "own.sqlite3"), tmp_path / "parts.zip"
+    for step in (("export", "Demonstration", "--out", exported), ("new", "Own"), ("import", exported, "--into", "Own")):
+        assert spoutline(*own, "catalogue", *step).code == 0
+    asked = (*own, "--catalogue", edition, "programme", files[0].parent, "--processes", "1")
+    worked_out: list[Survey] = []
+    convert = ConversionService.convert
+
+    def noted(service: ConversionService, survey: Survey, *rest: Any, **named: Any) -> SiteConversion:
+        worked_out.append(survey)
+        return convert(service, survey, *rest, **named)
+
+    monkeypatch.setattr(ConversionService, "convert", noted)
+    run = (*asked, "--resume", tmp_path / "north.run")
+    spoutline(*run)
+    assert len(worked_out) == 4  # the fifth file is no survey
+    spoutline(*run)
+    assert len(worked_out) - 4 == again
+
+
+def test_a_run_rests_on_the_table_of_steps_as_on_the_rules(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    resources = tmp_path / "resources"
+    for name in ("rules", "conversion"):
+        shutil.copytree(assets.resources_folder() / name, resources / name)
+    monkeypatch.setattr("spoutline.bootstrap.workbench._resources", lambda: resources)
+
+    def basis() -> str:
+        return open_workbench(Settings(database=str(tmp_path / "book.sqlite3"))).converting()._sources.made_with()
+
+    first = basis()
+    assert basis() == first
+    steps = resources / "conversion" / "steps.toml"
+    steps.write_text(f"{steps.read_text('utf-8')}\n", encoding="utf-8")
+    assert basis() != first
 
 
 def test_the_book_keeps_programmes_newest_first(tmp_path: Path) -> None:

@@ -12,15 +12,13 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.stores import Stores
 
 
-def run_basis(stores: Stores, own_rules: Path) -> str:
-    """Return a fingerprint of program, rule files, editions of the book and agreed sets.
+def run_basis(stores: Stores, rules: bytes) -> str:
+    """Return a fingerprint of program and rule files, whose digest is ``rules``, editions of the book and agreed sets.
 
     It never is the same twice where the book plans with a draft, which changes under whoever reads it. Raise
     ``InputFault`` or ``StoreFault`` as the stores do.
     """
-    from spoutline import assets
-
-    digest = hashlib.sha256(rule_files_digest((assets.resources_folder() / "rules", own_rules)))
+    digest = hashlib.sha256(rules)
     shelf = stores.shelf()
     digest.update(repr([(one.name, one.editions) for one in shelf.catalogues()]).encode())
     edition = shelf.opened(stores.planned_with()).edition

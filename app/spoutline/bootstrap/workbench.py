@@ -510,7 +510,7 @@ class Workbench:
     def _run_basis(self) -> str:
         from spoutline.bootstrap.run_basis import run_basis
 
-        return run_basis(self._stores, self._jurisdictions.folder())
+        return run_basis(self._stores, self._rules_digest())
 
     def _wire_packing(self) -> InstallerService:
         from spoutline.bootstrap.installer import InstallerService, Sources
