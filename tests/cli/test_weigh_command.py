@@ -233,3 +233,16 @@ def test_a_position_without_a_set_ends_with_one(spoutline: Any, written: Callabl
     done = spoutline("weigh", written({"label": "1", **GASOLINE, "filler": {"distance_m": 9.0}}), "1")
     assert done.code == 1
     assert "nothing to weigh" in done.out
+
+
+def test_files_are_written_with_an_agreement_or_neither_is_done_and_told_in_the_language_in_use(
+    spoutline: Any, written: Callable[..., Path], tmp_path: Path
+) -> None:
+    path, paper = written(*STATION), tmp_path / "weighed.html"
+    asked = ("weigh", path, "3", "--axes", "price,mass", "--pdf", paper, "--agree", "1", "--by")
+    refused = spoutline(*asked, "N" * 300)
+    assert refused.code == 2
+    assert not paper.exists()
+    done = spoutline(*asked, "R. Example", "--language", "de")
+    assert f"geschrieben nach {paper}" in done.err
+    assert paper.exists()

@@ -14,6 +14,7 @@ from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.outputs import InputFile, OutputArguments
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.typed import day_of
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -102,14 +103,14 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         from spoutline.book.survey_text import survey_to_json
 
         contents[arguments.accept] = survey_to_json(_taken(survey, found, arguments.take)).encode()
+    told = [said("written to {path}", path=path) for path in contents]
     with arguments.output_plan.staged(contents) as files:
-        files.place()
-    told = [f"written to {path}" for path in contents]
-    if picked is not None:
-        from spoutline.cli.agree import entry_line
+        if picked is not None:
+            from spoutline.cli.agree import entry_line
 
-        entry = workbench.agreeing().agree_picked(picked, by=arguments.by, reason=arguments.reason)
-        told.append(entry_line(entry, story))
+            entry = workbench.agreeing().agree_picked(picked, by=arguments.by, reason=arguments.reason)
+            told.append(entry_line(entry, story))
+        files.place()
     if arguments.json:
         _print_json(workbench, survey, found)
     else:
