@@ -152,7 +152,7 @@ def test_the_station_that_is_opened_shows_its_own_last_quotation_whatever_it_is_
     for stored in (namesake, first, unquoted, namesake):
         session.open(stored)
         settled(qtbot, page)
-        qtbot.waitUntil(lambda: not page._context.jobs.is_running(LOOK), timeout=10_000)
+        qtbot.waitUntil(lambda: not page._context.jobs.is_at_work(LOOK), timeout=10_000)
         shown.append(None if page.stored is None else page.stored.id)
     assert shown == [kept[1].id, kept[2].id, None, kept[1].id]
     told = [[one.id for one in bench.standing(survey, of.id).quotations] for of in (first, namesake, unquoted)]

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
+from spoutline.bootstrap.weighing import WeighingService
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.agreement import AgreeDialog
 from spoutline.gui.dialogs.weighing import WeighingDialog
@@ -18,6 +19,7 @@ from spoutline.gui.edits.question import Step
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import AgreedStanding
+from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.front import FrontAxis, PositionFront, StationFront
 from spoutline.model.yearly_cost import YearlyPart
 from spoutline.planning.agreement.standing import standing_of
@@ -229,3 +231,38 @@ def test_leaving_changes_nothing(qtbot: QtBot, dialog: WeighingDialog, workplace
     dialog.reject()
     assert workplace.session.survey is before
     assert workplace.session.undo_stack.count() == steps
+
+
+def test_a_dialog_that_is_left_while_sets_are_picked_agrees_on_nothing(qtbot: QtBot, dialog: WeighingDialog) -> None:
+    done(qtbot, dialog)
+    jobs = dialog._tools.jobs
+    qtbot.waitUntil(lambda: not jobs._waiting, timeout=60_000)
+    dialog.agree()
+    with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy, timeout=60_000):
+        dialog.reject()
+    assert dialog.agreed is None
+    assert dialog.result() == WeighingDialog.DialogCode.Rejected
+
+
+def test_sets_that_cannot_be_agreed_on_leave_the_search_going(
+    qtbot: QtBot, dialog: WeighingDialog, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    done(qtbot, dialog)
+
+    def refuse(*_: object) -> None:
+        raise InputFault((InputProblem("", "pinned", "'P-1'", "the set lacks this part"),))
+
+    monkeypatch.setattr(WeighingService, "picked_sets", refuse)
+    show, asked = dialog._show, []
+
+    def show_and_agree(found: PositionFront | StationFront) -> None:
+        show(found)
+        if not asked and found.points:
+            asked.append(found)
+            dialog.agree()
+
+    monkeypatch.setattr(dialog, "_show", show_and_agree)
+    dialog.ask()
+    qtbot.waitUntil(lambda: "the set lacks this part" in dialog.fault_label.text(), timeout=60_000)
+    qtbot.waitUntil(lambda: front_of(dialog).unchecked == 0, timeout=60_000)
+    assert asked[0].unchecked is None, "the first sets stand before the search has ended"

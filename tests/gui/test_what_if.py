@@ -270,3 +270,15 @@ def test_no_other_question_asks_what_lasts(qtbot: QtBot, dialog: WhatIfDialog) -
     answered(qtbot, dialog)
     assert dialog.found is not None
     assert not dialog.found.asked.lasting
+
+
+def test_an_answer_that_is_written_is_asked_once_whatever_was_asked_before(qtbot: QtBot, dialog: WhatIfDialog) -> None:
+    answer, asked = dialog.answer, []
+    for question in (WhatIfQuestion.OUTLET, WhatIfQuestion.DUTY, WhatIfQuestion.BLEND, WhatIfQuestion.OUTLET):
+        answer.question_box.setCurrentIndex(answer.question_box.findData(question))
+    edit = answer.value_box.lineEdit()
+    assert edit is not None
+    answer.chosen.connect(lambda: asked.append(answer.written))
+    edit.setText("1 1/2 NPT male")
+    edit.editingFinished.emit()
+    assert asked == ["1 1/2 NPT male"]

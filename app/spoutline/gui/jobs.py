@@ -231,10 +231,6 @@ class Jobs(QObject):
         """Say whether the wanted job of this key is in hand."""
         return key in self._current
 
-    def is_running(self, key: JobKey) -> bool:
-        """Say whether a wanted job of this key is in hand."""
-        return key in self._current
-
     def close(self) -> None:
         """Cancel everything and wait for the workers to end, so that no store is closed under them."""
         self.cancel_all()

@@ -59,7 +59,6 @@ class WeighingDialog(FormDialog):
         super().__init__(tr("Weigh sets"), parent)
         self._survey, self._label, self._tools = survey, label, tools
         self._terms: Terms | None = None
-        self._known: dict[bool, PositionFront | StationFront] = {}
         self.found: PositionFront | StationFront | None = None
         self.after: Survey | None = None
         self.agreed: SitePlan | None = None
@@ -352,7 +351,6 @@ class WeighingDialog(FormDialog):
         found, at, service, survey = self.found, self.picked, self._tools.workbench.weighing(), self._survey
         if found is None or at is None:
             return
-        self._tools.jobs.cancel(_ASK)
 
         def close(picked: SitePlan) -> None:
             self.agreed = picked
@@ -375,5 +373,6 @@ class WeighingDialog(FormDialog):
 
     def done(self, result: int) -> None:
         """Qt: close; what is under way ends."""
-        self._tools.jobs.cancel(_ASK)
+        for job in (_ASK, _PICK):
+            self._tools.jobs.cancel(job)
         super().done(result)

@@ -111,9 +111,10 @@ class WhatIfAnswer(QWidget):
         """Offer the answers of the question chosen."""
         question = self.question
         self.value_box.clear()
+        is_new = not self.value_box.isEditable()  # a field that stays tells already
         self.value_box.setEditable(question in WRITTEN)
         edit = self.value_box.lineEdit()
-        if edit is not None:
+        if edit is not None and is_new:
             edit.editingFinished.connect(self.chosen)
         for written, words in self._choices.of(question):
             self.value_box.addItem(words, written)

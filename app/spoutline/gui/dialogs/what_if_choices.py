@@ -17,8 +17,8 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 Choice = tuple[str, str]  # as it is written, and in words
-# blends that fuel labels name: the greatest of each listing class, and E15 (UL 2586, scopes; 40 CFR 1090)
 WRITTEN = frozenset({WhatIfQuestion.BLEND, WhatIfQuestion.OUTLET})  # a person may write other answers too
+# blends that fuel labels name: the greatest of each listing class, and E15 (UL 2586, scopes; 40 CFR 1090)
 _BLENDS = {LiquidFamily.GASOLINE: ("E0", "E10", "E15", "E25", "E85"), LiquidFamily.DIESEL: ("B0", "B5", "B20", "B100")}
 
 

@@ -179,7 +179,7 @@ class Plans(QObject):
         self._jobs.cancel(_BEHIND)
         if all(self._is_answered(position.label) for position in survey.positions):
             self._jobs.cancel(_IN_FOCUS)
-        elif self._together is not survey or not self._jobs.is_running(_IN_FOCUS):
+        elif self._together is not survey or not self._jobs.is_at_work(_IN_FOCUS):
             self._start_together(survey)
 
     def _start_together(self, survey: Survey) -> None:

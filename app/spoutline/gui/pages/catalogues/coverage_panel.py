@@ -158,7 +158,7 @@ class CoveragePanel(QWidget):
 
     def stop(self) -> None:
         """End the work; what was answered stays in sight and is not asked again."""
-        if self._context.jobs.is_running(COVER):
+        if self._context.jobs.is_at_work(COVER):
             self._context.jobs.cancel(COVER)
             self.state_label.setText(tr("Stopped. What was answered is not asked again."))
         self._show_working(working=False)
@@ -232,7 +232,7 @@ class CoveragePanel(QWidget):
             self.detail.clear()
             return
         self.detail.setPlainText("\n".join(_cell_lines(cell, self._context)))
-        if self._context.jobs.is_running(COVER) or cell.refusal is not None:
+        if self._context.jobs.is_at_work(COVER) or cell.refusal is not None:
             return  # the whole plan is made where nothing else waits
         service = self._context.session.workbench.covering()
 

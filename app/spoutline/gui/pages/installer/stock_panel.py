@@ -347,7 +347,9 @@ class StockPanel(QWidget):
             self.state_label.setText(tr("The count {0} found everything that the book knows of.").format(count))
             return
         dialog = CloseCountDialog(place, count, lines, self)
-        if dialog.exec():
+        is_wanted = bool(dialog.exec())
+        dialog.deleteLater()
+        if is_wanted:
             self.close_count(place, count, lines)
 
     def close_count(self, place: str, count: str, lines: tuple[UncountedLine, ...]) -> None:
