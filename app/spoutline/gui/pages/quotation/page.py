@@ -12,16 +12,17 @@ from PySide6.QtWidgets import QSplitter, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.bootstrap.quotations import QuotationService
-from spoutline.documents.quotation.coverage import covers_text
 from spoutline.gui.jobs import JobKey, Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.paper_pages import PaperPages
-from spoutline.gui.pages.quotation.alternates import ALTERNATE, TakenAlternate, keep_in_survey, taking
+from spoutline.gui.pages.quotation.alternates import TakenAlternate, keep_in_survey
+from spoutline.gui.pages.quotation.asked_in_money import is_alternate_taken, is_quoted_so
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation.foreseen import FORESEE, Foreseer, MoneyRow
-from spoutline.gui.pages.quotation.guidance import low_texts
 from spoutline.gui.pages.quotation.in_hand import InHand
+from spoutline.gui.pages.quotation.issue_words import IssueQuestions
 from spoutline.gui.pages.quotation.panel import QuotationPanel
+from spoutline.gui.pages.quotation.quoting import Quoting
 from spoutline.gui.pages.quotation.terms import (
     TermsInHand,
     price_answer,
@@ -32,20 +33,18 @@ from spoutline.gui.pages.quotation.terms_choice import TermsChoice
 from spoutline.gui.pages.quotation.work import (
     FOLLOW,
     LOOK,
-    MAKE,
     Made,
     Steps,
     StepTaken,
     Wanted,
     looking,
-    making,
     reading_older,
 )
 from spoutline.gui.session import Changed
 from spoutline.gui.wording import tr
 from spoutline.model.answered import is_surveyed, surveyed_only
 from spoutline.model.faults import Cancelled, InputFault
-from spoutline.model.part_ref import PartRef, told_apart
+from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.quotation_terms import PriceOverride
@@ -63,8 +62,6 @@ class QuotationPage(QWidget):
         self._context, self._today = context, today
         self._hand = InHand()
         self._put_aside = InHand()  # what was in hand before an older revision was read
-        self._quotes_session = False  # whether the quotation being made is of the survey that is open
-        self._is_quoting = False
         self._site_id: int | None = None  # survey of the book whose last quotation was looked for
         self._answered: Quotation | None = None  # for whose prices somebody answered, since it was made
         self._steps = Steps(context.jobs, lambda: self._service, self._show_step, self._show_trouble, self._show_steps)
@@ -82,6 +79,8 @@ class QuotationPage(QWidget):
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.panel = QuotationPanel(context, today, splitter)
+        self._issue_questions = IssueQuestions(context, self.panel)
+        self._quoting = Quoting(context, self.panel.offer, self)
         splitter.addWidget(self.panel)
         self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, splitter)
         splitter.addWidget(self.paper)
@@ -117,7 +116,7 @@ class QuotationPage(QWidget):
     @property
     def is_busy(self) -> bool:
         """Whether a step is being taken or a quotation is being made."""
-        return self._steps.is_busy or self._is_quoting
+        return self._steps.is_busy or self._quoting.is_busy
 
     def refresh(self) -> None:
         """Show the quotations of the book, those that are over as expired, and what a change touches."""
@@ -142,8 +141,8 @@ class QuotationPage(QWidget):
             self.panel.say(tr("No position is surveyed yet: say what each of them sells, then quote."))
             return
         follows = self._newest
-        self._quotes_session = True
-        self._quote(Wanted(survey=quoted, origin=origin, terms=self.terms.in_hand, follows=follows, is_anew=False))
+        wanted = Wanted(survey=quoted, origin=origin, terms=self.terms.in_hand, follows=follows, is_anew=False)
+        self._quoting.make(wanted, is_of_session=True)
 
     def quote_anew(self, stored: StoredQuotation | None = None) -> None:
         """Quote a quotation of the book again: its own survey and terms, catalogue and prices of today."""
@@ -160,11 +159,7 @@ class QuotationPage(QWidget):
         """Quote the quotation in hand again with an alternate in the place of its part; the money is shown first."""
         if self._hand.quotation is None or self._hand.is_older or self.is_busy:
             return
-        self._quotes_session, self._is_quoting = False, True
-        self.panel.say(self.panel.offer.show_progress(0, 1))
-        self._show_steps()
-        work = taking(self._service, self._hand, alternate, self._context.session.display)
-        self._context.jobs.start(ALTERNATE, work, self._ask_to_take, self._fail_quoting)
+        self._quoting.take(self._hand, alternate)
 
     def answer_price(self, part: PartRef, override: PriceOverride | None) -> None:
         """Put a person's word about a price into the terms in hand, or take it back with None, and quote again.
@@ -174,8 +169,8 @@ class QuotationPage(QWidget):
         made = self._hand.quotation
         if made is None or self._steps.is_busy or self._hand.is_older:
             return
-        if self._is_quoting:
-            self._end_quoting("")
+        if self._quoting.is_busy:
+            self._quoting.end("")
         hand = self.terms.in_hand
         if hand is None or (hand.terms != made.terms and self._answered is not made):
             hand = terms_of_quotation(made, self._hand.revision)
@@ -189,48 +184,28 @@ class QuotationPage(QWidget):
 
     def show_foreseen(self) -> None:
         """Show line by line what quoting the changed survey means in money; take that in hand where wanted."""
-        from spoutline.gui.dialogs.foreseen_quote import ForeseenQuoteDialog, ForeseenWords
-
-        found, number = self.foreseer.found, self._number
+        found = self.foreseer.found
         if found is None or self.is_busy:
             return
-        lead = tr("{0} as it is in hand, and as the survey and the terms in hand would be quoted now.").format(number)
-        words = ForeseenWords(tr("What the change means in money"), lead, tr("&Quote it so"))
-        dialog = ForeseenQuoteDialog(found.change, self._context.story, words, self)
-        if dialog.exec() == ForeseenQuoteDialog.DialogCode.Accepted:
+        if is_quoted_so(found.change, self._number, self._context.story, self):
             self._show_made(found.made)
-        dialog.deleteLater()
 
     def _ask_to_take(self, taken: TakenAlternate) -> None:
         """Show what an alternate means in money; where wanted, keep it in the survey and quote so as the next state."""
-        from spoutline.gui.dialogs.foreseen_quote import ForeseenQuoteDialog, ForeseenWords
-
-        self._end_quoting("")
-        told = told_apart((taken.alternate.part, taken.alternate.line))
-        lead = tr("{0} as it is, and with {1} instead of {2}.").format(self._number, *told)
         stored = self.stored
-        is_order = stored is not None and stored.status is QuotationStatus.ACCEPTED
-        if stored is not None and is_order:
-            stands = tr(
-                "The order stands: revision {0} stays as it is. Taken, revision {1} opens as a draft, to be issued."
-            )
-            lead = f"{lead} {stands.format(stored.revision, stored.revision + 1)}"
-        words = ForeseenWords(tr("Take an alternate"), lead, tr("&Take it and quote so"))
-        dialog = ForeseenQuoteDialog(taken.foreseen.change, self._context.story, words, self)
-        is_wanted = dialog.exec() == ForeseenQuoteDialog.DialogCode.Accepted
-        dialog.deleteLater()
+        is_wanted = is_alternate_taken(taken, self._number, stored, self._context.story, self)
         if not is_wanted or taken.hand.quotation is not self._hand.quotation:
             return
         self._show(replace(self._hand, quotation=keep_in_survey(self._context, taken)))
         made, service, name = self._hand.quotation, self._service, self.panel.name
-        if stored is not None and is_order and made is not None:
+        if stored is not None and stored.status is QuotationStatus.ACCEPTED and made is not None:
             self._steps.take(lambda: service.revise(stored, made, name, changes_order=True))
         elif stored is not None:
             self.keep()
 
     def stop(self) -> None:
         """Give up the quotation that is being made."""
-        self._end_quoting(tr("Stopped; nothing was quoted."))
+        self._quoting.end(tr("Stopped; nothing was quoted."))
 
     # the book
 
@@ -269,18 +244,13 @@ class QuotationPage(QWidget):
         stored, service, display = self._hand.stored, self._service, self._context.session.display
         if stored is None or not self._is_named():
             return
-        reason = ""
-        if stored.quotation.unanswered_options and not stored.quotation.open_lines:
-            reason = self._word_for_incomplete(stored.quotation)
-            if not reason:
-                return
-        low = ""
-        if stored.quotation.unanswered_margins and not stored.quotation.open_lines:
-            low = self._word_for_margin(stored.quotation)
-            if not low:
-                return
+        words = self._issue_questions.ask(stored.quotation)
+        if words is None:
+            return
         name = self.panel.name
-        self._steps.take(lambda: service.issue(stored, name, display, incomplete=reason, low_margin=low))
+        self._steps.take(
+            lambda: service.issue(stored, name, display, incomplete=words.incomplete, low_margin=words.low_margin)
+        )
 
     def answer(self, answer: QuotationStatus, option: str = "") -> None:
         """Note the customer's answer with what was said; an order out of several options names one."""
@@ -337,6 +307,12 @@ class QuotationPage(QWidget):
 
     def _bind(self) -> None:
         panel, offer = self.panel, self.panel.offer
+        quoting = self._quoting
+        quoting.made.connect(self._show_made)
+        quoting.alternate_made.connect(self._ask_to_take)
+        quoting.failed.connect(self._show_trouble)
+        quoting.told.connect(panel.say)
+        quoting.changed.connect(self._show_steps)
         self.terms.changed.connect(self._show_terms)
         self.terms.failed.connect(panel.say)
         self.terms.told.connect(panel.say)
@@ -385,34 +361,6 @@ class QuotationPage(QWidget):
             self.answer_price(part, override)
             self.panel.prices.go_on()
 
-    def _word_for_incomplete(self, quotation: Quotation) -> str:
-        """Ask why options that leave hoses out are issued all the same; return nothing where they are not to be."""
-        story = self._context.story
-        left = "\n".join(
-            f"{option.title}: {covers_text(option, story)}; {', '.join(one.label for one in option.without_set)}"
-            for option in quotation.unanswered_options
-        )
-        lead = tr("These options leave hoses out:\n{0}\nYour name and reason stand on the paper.").format(left)
-        return self._reason_to_issue(tr("Issue although hoses are left out"), lead)
-
-    def _word_for_margin(self, quotation: Quotation) -> str:
-        """Ask why lines are issued below cost or the least margin; return nothing where they are not to be."""
-        low = "\n".join(low_texts(quotation, self._context.story))
-        lead = tr(
-            "These lines are sold below cost or below the least margin:\n{0}\nName and reason stay in the book alone."
-        )
-        return self._reason_to_issue(tr("Issue although the margin is low"), lead.format(low))
-
-    def _reason_to_issue(self, title: str, lead: str) -> str:
-        from spoutline.gui.dialogs.named_step import NamedStepDialog
-
-        dialog = NamedStepDialog(title, lead, self.panel.name, tr("&Issue it so"), self, needs_reason=True)
-        accepted = dialog.exec() == NamedStepDialog.DialogCode.Accepted
-        if accepted:
-            self.panel.name_edit.setText(dialog.name)
-        dialog.deleteLater()
-        return dialog.reason if accepted else ""
-
     def _is_named(self) -> bool:
         """Say whether somebody takes the step by name; where nobody does, ask for the name."""
         if not self.panel.name:
@@ -443,29 +391,12 @@ class QuotationPage(QWidget):
         origin = None
         if pins.survey_id is not None and pins.survey_revision is not None:
             origin = (pins.survey_id, pins.survey_revision)
-        self._quotes_session = False
         self.terms.hold(terms)
-        self._quote(Wanted(survey=pins.survey, origin=origin, terms=terms, follows=follows, is_anew=True))
-
-    def _quote(self, wanted: Wanted) -> None:
-        self._is_quoting = True
-        self.panel.say(self.panel.offer.show_progress(0, 1))
-        self._show_steps()
-        work = making(self._service, wanted, self._context.session.display)
-        self._context.jobs.start(
-            MAKE, work, self._show_made, self._fail_quoting, revision=self._context.session.revision
-        )
-
-    def _end_quoting(self, words: str) -> None:
-        self._context.jobs.cancel(MAKE)
-        self._context.jobs.cancel(ALTERNATE)
-        self._is_quoting = False
-        self.panel.offer.hide_progress()
-        self.panel.say(words)
-        self._show_steps()
+        wanted = Wanted(survey=pins.survey, origin=origin, terms=terms, follows=follows, is_anew=True)
+        self._quoting.make(wanted, is_of_session=False)
 
     def _show_made(self, made: Made) -> None:
-        self._end_quoting("")
+        self.panel.say("")
         self.terms.hold(made.terms)
         self._show(made.in_hand)
         if made.in_hand.is_kept:
@@ -481,10 +412,6 @@ class QuotationPage(QWidget):
             )
         elif left_out := [one.label for one in session.survey.positions if not is_surveyed(one)]:
             self.panel.say(tr("Not surveyed yet, and not quoted: {0}").format(", ".join(left_out)))
-
-    def _fail_quoting(self, fault: Exception) -> None:
-        self._end_quoting("")
-        self._show_trouble(fault)
 
     def _show_step(self, taken: StepTaken) -> None:
         self.panel.offer.note_edit.clear()
@@ -533,7 +460,7 @@ class QuotationPage(QWidget):
         self._show_paper()
 
     def _show_steps(self) -> None:
-        self.panel.show_steps(self._hand, is_stepping=self._steps.is_busy, is_quoting=self._is_quoting)
+        self.panel.show_steps(self._hand, is_stepping=self._steps.is_busy, is_quoting=self._quoting.is_busy)
         self.foreseer.follow(self._hand, self.terms.in_hand, is_free=not self.is_busy and self.isVisible())
 
     def _show_prices(self) -> None:
@@ -571,12 +498,8 @@ class QuotationPage(QWidget):
     def _on_progress(self, key: JobKey, done: int, total: int) -> None:
         if key == FORESEE:
             self.money_row.show_progress(done, total)
-        if key in (MAKE, ALTERNATE) and self._is_quoting:
-            self.panel.say(self.panel.offer.show_progress(done, total))
 
     def _on_changed(self, what: Changed) -> None:
-        if what & Changed.SURVEY and self._is_quoting and self._quotes_session:
-            self._end_quoting(tr("The survey was changed while it was quoted, so nothing was quoted. Quote it again."))
         if what & Changed.SURVEY:
             if self.isVisible():
                 self.terms.follow_site()
