@@ -986,7 +986,7 @@ def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
         replace(one, rows=tuple(halved(row) if row.part_number == line.part_number else row for row in one.rows))
         for one in lists
     )
-    monkeypatch.setattr(QuotationService, "price_lists", lambda _: cheaper)
+    monkeypatch.setattr(QuotationService, "price_lists", lambda _, catalogue: cheaper)
     page.refresh()
     settled(qtbot, page)
     book = page.panel.book
