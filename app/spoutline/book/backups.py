@@ -13,13 +13,13 @@ import re
 import secrets
 import shutil
 import sqlite3
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from enum import StrEnum
 from pathlib import Path
 
 from spoutline.book.book_file import FileKind, FileReport, damaged, inspect_file, reading
 from spoutline.book.survey_text import survey_from_json
+from spoutline.frozen import frozen
 from spoutline.model.faults import BusyStore, DamagedStore, InputFault, InputProblem, StoreFault
 from spoutline.model.worded import Worded
 
@@ -39,7 +39,7 @@ class BackupReason(StrEnum):
     BEFORE_RESTORE = "before-restore"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Backup:
     """One backup; ``made_at`` is in UTC."""
 
@@ -49,7 +49,7 @@ class Backup:
     size_bytes: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Restored:
     """What a restore did: the backup that is the book now, and where the file that lay there went, if one did."""
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 import contextlib
 import sqlite3
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
 from urllib.parse import quote
 
 from spoutline.database.file_watch import APPLICATION_ID
 from spoutline.database.raw_header import first_bytes
+from spoutline.frozen import frozen
 from spoutline.model.faults import BusyStore, DamagedStore
 from spoutline.model.worded import Worded
 
@@ -34,7 +34,7 @@ class FileKind(StrEnum):
     OTHER_DATABASE = "other_database"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FileReport:
     """What was found at a path. ``detail`` is for a person; the counts are 0 where there is no book."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from sqlalchemy import Engine, select
@@ -13,12 +12,13 @@ from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.book.tables import ProgrammeRow
 from spoutline.database.engine import shown_url
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.programme import Programme
 from spoutline.model.worded import Worded
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ProgrammeEntry:
     """One line of the list of programmes; ``created_at`` is in UTC."""
 

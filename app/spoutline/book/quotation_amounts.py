@@ -5,13 +5,14 @@ Options are alternatives, so the list tells a range; once one is ordered it tell
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from datetime import date
 from decimal import Decimal
 from typing import TYPE_CHECKING, Any
 
 from pydantic import ValidationError
 
+from spoutline.frozen import frozen
 from spoutline.model.margin import percent_of
 from spoutline.model.quotation import Quotation
 
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ListedAmounts:
     """What the list tells; margins in percent of the materials, None where no cost is known."""
 

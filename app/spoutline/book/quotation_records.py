@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
 
+from spoutline.frozen import frozen
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.worded import Worded
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class QuotationEntry:
     """One line of the list of quotations; ``changed_at`` is in UTC.
 
@@ -36,7 +36,7 @@ class QuotationEntry:
     follow_up: date | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StoredQuotation:
     """A quotation as the book holds it; ``version`` counts every change of it from 1.
 
@@ -51,7 +51,7 @@ class StoredQuotation:
     follow_up: date | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class QuotationEvent:
     """One step in the life of a quotation; ``at`` is in UTC, ``option`` the title of the one ordered out of several."""
 
@@ -63,7 +63,7 @@ class QuotationEvent:
     option: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class IssuedPapers:
     """The papers of an issued revision, byte for byte as they were sent.
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import TypeVar
 
@@ -15,6 +14,7 @@ from spoutline.book.record_tables import RecordPhotoRow, RecordRow
 from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork, WearEntry
 from spoutline.model.worded import Worded
@@ -24,7 +24,7 @@ _COMMISSIONING, _WEAR, _INSPECTION = "commissioning", "wear", "inspection"
 DocumentT = TypeVar("DocumentT", CommissioningRecord, WearEntry, InspectionEntry)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StoredRecord:
     """A commissioning record as the book holds it; ``recorded_at`` is in UTC."""
 

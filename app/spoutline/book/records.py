@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Survey
 from spoutline.model.worded import Worded
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SurveyEntry:
     """One line of the list of surveys; ``changed_at`` is in UTC."""
 
@@ -21,7 +21,7 @@ class SurveyEntry:
     changed_at: datetime
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StoredSurvey:
     """A survey as the book holds it. ``revision`` counts saves from 1 and guards against overwriting newer work."""
 

@@ -9,11 +9,11 @@ from __future__ import annotations
 import threading
 import time
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
 from spoutline.book.records import RemovedSurvey, SettingName, StaleSurvey, StoredSurvey
+from spoutline.frozen import frozen
 from spoutline.model.answered import same_answers
 from spoutline.model.faults import BusyStore, InputFault, ReadOnlyStore, StoreFault
 from spoutline.model.worded import Worded
@@ -47,7 +47,7 @@ _OUTCOMES = (
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SaveReport:
     """One report of the queue.
 
@@ -62,7 +62,7 @@ class SaveReport:
     reason: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class _State:
     turn: int
     number: int

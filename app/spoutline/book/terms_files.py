@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import base64
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
 from spoutline.book.terms_text import file_text, usual_from_toml
 from spoutline.book.terms_writing import terms_to_toml, usual_to_toml
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.picture import check_picture
 from spoutline.input_bounds.reading import bounded_bytes
@@ -21,7 +21,7 @@ from spoutline.whole_files import write_file
 _TermsT = TypeVar("_TermsT", Terms, UsualTerms)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TermsFolders:
     """Where a picture's file name is looked for: beside the terms, then beside the usual terms."""
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.model.agreed_sets import (
     AgreedSets,
     AgreementKind,
@@ -41,7 +42,7 @@ _WRITTEN_BY = "`spoutline agreed SURVEY.json --json` writes one"
 _WAYS = "plan, agreed, built, quotation:ID, quotation:ID:OPTION or file:PATH"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 
@@ -54,7 +55,7 @@ class Sources:
     steps: Callable[[], StepTable]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ShownSets:
     """The sets asked for; ``notes`` tell of an agreement that may be the survey's and was not used."""
 
@@ -62,7 +63,7 @@ class ShownSets:
     notes: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SetsInHand:
     """What the book holds of the sets of a survey, judged by the survey and rules of today.
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from spoutline.planning.keeping.made_up import MadeUpSet
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ArticleDone:
     """What an article changed in a draft: entries before and after."""
 

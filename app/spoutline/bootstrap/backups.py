@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import DamagedStore, InputFault, InputProblem, StoreFault
 from spoutline.model.worded import Worded
 
@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from spoutline.book.book import Book
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class BookCheck:
     """What a check of the book found. ``fault`` is empty where it is sound; ``place`` is shown to a person."""
 

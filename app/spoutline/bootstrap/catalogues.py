@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import chain, islice
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.whole_tables import NotTakenIn
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -46,7 +47,7 @@ if TYPE_CHECKING:
 _MOST_TOLD = 200
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 
@@ -61,7 +62,7 @@ class Sources:
     maps: TableMaps
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EntryLine:
     """An entry with the columns that it lacks to be a described part, and what is wrong in it."""
 
@@ -70,7 +71,7 @@ class EntryLine:
     faults: tuple[EntryFault, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EntriesFound:
     """The first entries that were looked for, and how many there are, more than counted where not ``is_all``."""
 
@@ -79,7 +80,7 @@ class EntriesFound:
     is_all: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SurveyEffect:
     """What becomes of the positions of one survey of the book; ``fault`` says why it cannot be planned with both."""
 

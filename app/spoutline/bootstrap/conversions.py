@@ -5,11 +5,11 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.language import Language
 
@@ -44,7 +44,7 @@ if TYPE_CHECKING:
     from spoutline.whole_files import Staged
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.coverage_map import Combination, CoverageCell, CoverageMap, CoverageScope
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -28,7 +28,7 @@ _Known = dict[Combination, CoverageCell]
 _Key = tuple[str, str, str, str, str]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CoverageAsked:
     """Which map is wanted; an empty ``currency`` stands for the first in which the edition has prices."""
 

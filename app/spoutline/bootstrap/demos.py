@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from spoutline.frozen import frozen
 
 if TYPE_CHECKING:
     from spoutline.model.survey import Survey
@@ -11,7 +12,7 @@ if TYPE_CHECKING:
 DEFAULT_DEMO = "small_town"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ReadyStation:
     """A ready demo survey on a list: its name, the site's name and the number of positions."""
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from pydantic import ValidationError
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 
 if TYPE_CHECKING:
@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from spoutline.units.accepted import UnitSystem
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TypesTaken:
     """What a table of types did to the book, or would do; nothing where ``report`` is not sound."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence, Set
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled, InputFault
 
 if TYPE_CHECKING:
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from spoutline.planning.protocols import Progress
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Within:
     """Asks to stop as the work around does; the steps inside a station are not told."""
 
@@ -40,7 +40,7 @@ class _Within:
         return self.around is not None and self.around.should_stop()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Looking:
     """One look at all stations."""
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
@@ -49,7 +50,7 @@ if TYPE_CHECKING:
 _MOST_FOUND = 80
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import user_folder
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
 _GENERAL = "us_general"
 
 
-@dataclasses.dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WrittenRow:
     """A row as a person writes it: the value as the source prints it, and where it comes from."""
 

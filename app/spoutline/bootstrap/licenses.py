@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from importlib.metadata import Distribution, PackageNotFoundError, distribution
 from typing import Final
+
+from spoutline.frozen import frozen
 
 _OWN: Final = "spoutline"
 _REQUIREMENT: Final = re.compile(r"^\s*([A-Za-z0-9][A-Za-z0-9._-]*)\s*(\[[^\]]*\])?[^;]*(?:;(.*))?$")
@@ -15,7 +16,7 @@ _LICENSE_FILE: Final = re.compile(r"(licen[cs]e|copying|notice|authors)", re.IGN
 _LONGEST_NAME: Final = 90  # some packages write the whole text where its name belongs
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PackageLicense:
     """What a package says of itself; ``texts`` are the names of its license files."""
 

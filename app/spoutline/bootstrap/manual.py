@@ -5,12 +5,12 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 from typing import TYPE_CHECKING, Final
 
 from spoutline import assets
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.worded import Worded
@@ -38,7 +38,7 @@ class MadePage(StrEnum):
     LICENSES = "licenses"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HelpTopic:
     """A page in the list of contents."""
 
@@ -47,7 +47,7 @@ class HelpTopic:
     users: frozenset[HelpUser]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HelpPage:
     """A page as Markdown, and the language that it is written in."""
 
@@ -56,7 +56,7 @@ class HelpPage:
     language: Language
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HelpHit:
     """A paragraph of a page that holds all words looked for, and the heading above it."""
 
@@ -66,7 +66,7 @@ class HelpHit:
     is_heading: bool
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Term:
     """A word of the trade and what it means here."""
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import AbstractContextManager
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.once import Once
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
@@ -53,7 +54,7 @@ if TYPE_CHECKING:
     from spoutline.whole_files import Staged
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.model.language import Language
 
 if TYPE_CHECKING:
     from spoutline.model.catalogue_edition import EditionRef
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Settings:
     """What a person can choose from outside.
 

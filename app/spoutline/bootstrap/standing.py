@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from spoutline.frozen import frozen
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -14,7 +15,7 @@ if TYPE_CHECKING:
     from spoutline.model.survey import Survey
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StationStanding:
     """Where the work on a station stands.
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from pydantic import ValidationError
 
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.stock_entry import (
     Movement,
@@ -36,7 +37,7 @@ if TYPE_CHECKING:
 ModelT = TypeVar("ModelT", StockEntry, StockLevel)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; ``part`` finds what a number names, or raises ``InputFault`` with what would."""
 
@@ -46,7 +47,7 @@ class Sources:
     part: Callable[[str], Part]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Asked:
     """One movement as a person or a scanner enters it.
 
@@ -63,7 +64,7 @@ class Asked:
     note: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Job:
     """A job as stock is held against it: its name, the plan of its sets, and spares that go with it.
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
+
+from spoutline.frozen import frozen
 
 if TYPE_CHECKING:
     from datetime import date
@@ -20,7 +21,7 @@ if TYPE_CHECKING:
     from spoutline.planning.refit.supplier_orders import OrderHead
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockOrder:
     """What is to be ordered: priced lines by part, their head, and parts that the catalogue lacks, left out."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.documents.paper_form import PaperForm
+from spoutline.frozen import frozen
 
 if TYPE_CHECKING:
     from datetime import date
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from spoutline.planning.weighing.yearly import YearlyCost
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sources:
     """How the stores are reached; each opens when first asked for."""
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.constants import VACUUM_PERMITTIVITY
 from spoutline.calc.ranges import require_between, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PartResistance:
     """End-to-end resistance of one part [ohm]; None where nothing is stated."""
 
@@ -19,7 +19,7 @@ class PartResistance:
     resistance_ohm: float | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SeriesResistance:
     """The whole path. ``total_ohm`` is None as soon as one part is unknown: unknown is never zero."""
 
@@ -29,7 +29,7 @@ class SeriesResistance:
     lines: tuple[WorkedLine, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Duration:
     """A time with the lines that it came from."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Constant:
     """A number that is not an input: its name, value, unit, where it comes from and how well that is founded."""
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.calc.friction import GREATEST_RELATIVE_ROUGHNESS, LEAST_COIL_RATIO
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.quantity import Dimension
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HoseRun:
     """Liquid in a round bore; ``coiled_length_m`` of it lies on a drum of centre-line diameter ``coil_diameter_m``."""
 
@@ -38,7 +37,7 @@ class HoseRun:
             )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AnnularRun:
     """Liquid in the ring between an outer tube (its inside diameter) and an inner tube (its outside diameter)."""
 
@@ -54,7 +53,7 @@ class AnnularRun:
         _require_roughness(self.roughness_m, self.outer_diameter_m - self.inner_diameter_m)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FlowCoefficient:
     """A part whose maker states Kv: m3/h of water at 1 bar."""
 
@@ -64,7 +63,7 @@ class FlowCoefficient:
         require_positive("kv", self.kv, Dimension.FLOW_COEFFICIENT)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LossCoefficient:
     """A fitting with a loss coefficient that belongs to the velocity in ``bore_m``."""
 

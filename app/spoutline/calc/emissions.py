@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from spoutline.calc.ranges import require_between, require_positive
 from spoutline.calc.vapour_displacement import POUND, US_GALLON
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.model.vapour_figures import VapourFigure
@@ -19,7 +19,7 @@ _UNITS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class YearValue:
     """A value at the end of a year."""
 
@@ -27,7 +27,7 @@ class YearValue:
     value: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Crossing:
     """Where a yearly series passes from above zero to zero or below: the first such year, and the moment before it.
 

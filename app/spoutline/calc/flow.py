@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import NamedTuple
 
@@ -14,6 +13,7 @@ from spoutline.calc.liquids import LiquidState
 from spoutline.calc.losses import ElementLoss, element_loss, element_loss_pa
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_finite, require_positive
 from spoutline.calc.root import bracketed_root
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension, Quantity
@@ -45,7 +45,7 @@ class FlowPoint(NamedTuple):
     pressure_pa: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FlowSolution:
     """What a path delivers. ``losses`` follow the elements; ``residual_pa`` is how far the balance misses."""
 
@@ -59,7 +59,7 @@ class FlowSolution:
     lines: tuple[WorkedLine, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Surge:
     """Pressure rise of an instant stop, as a range: advice only."""
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.hanging_curve import CurvePoint, HangingCurve
 from spoutline.calc.ranges import require_between, require_positive
 from spoutline.calc.root import bracketed_root
+from spoutline.frozen import frozen
 from spoutline.model.quantity import Dimension
 
 
@@ -20,7 +20,7 @@ class SketchKind(StrEnum):
     TOO_TIGHT = "too_tight"  # no such arc fits: the catenary is drawn, the hose would have to bend tighter than it may
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HangSketch:
     """Points of the drawn hose with its lowest height."""
 
@@ -72,7 +72,7 @@ def sketch_of(curve: HangingCurve, *, minimum_bend_radius_m: float, count: int) 
     return HangSketch(kind=SketchKind.ARC, points=points, lowest_height_m=bend.lowest_height_m(curve))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Bend:
     """Two straight falls of one slope and the arc between them."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from spoutline.calc.ranges import require_between, require_finite
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension
 
@@ -18,7 +18,7 @@ class CurvePoint(NamedTuple):
     height_m: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HangingCurve:
     """A hanging hose, start at x = 0. ``parameter_m`` equals the bend radius at the vertex; 0 for a doubled hose.
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 
 
@@ -21,7 +21,7 @@ class Component(StrEnum):
     DEF = "def"  # AUS 32
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ViscosityAnchor:
     """One known point: kinematic viscosity at a temperature."""
 
@@ -29,7 +29,7 @@ class ViscosityAnchor:
     kinematic_viscosity_m2_s: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ComponentData:
     """Typical figures of a component; a fuel certificate beats them.
 

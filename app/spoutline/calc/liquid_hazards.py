@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.constants import Constant
 from spoutline.calc.liquids import blend_shares
 from spoutline.calc.ranges import require_finite
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.quantity import Dimension
@@ -73,7 +73,7 @@ class ConductivityClass(StrEnum):
     CONDUCTIVE = "conductive"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Flash:
     """The flash class with the flash point it rests on [degC]; the certificate of the fuel beats it."""
 
@@ -83,7 +83,7 @@ class Flash:
     status: LimitStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Conductivity:
     """Typical range of conductivity [S/m]; None on a side without a figure."""
 

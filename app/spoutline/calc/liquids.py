@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.constants import Constant
 from spoutline.calc.liquid_components import COMPONENTS, Component, ComponentData
 from spoutline.calc.ranges import RangeReason, require_between
 from spoutline.calc.viscosity import D341_SOURCE, viscosity_between_anchors_m2_s
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import Liquid, LiquidFamily
@@ -49,7 +49,7 @@ class LiquidWarning(StrEnum):
     MAY_NOT_POUR = "may_not_pour"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class BlendShare:
     """One component of a blend and its share by volume, 0 to 1."""
 
@@ -57,7 +57,7 @@ class BlendShare:
     fraction: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class LiquidState:
     """A liquid at a temperature, as the flow calculations need it."""
 
@@ -68,7 +68,7 @@ class LiquidState:
     lines: tuple[WorkedLine, ...] = ()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ColdPoints:
     """Temperatures below which a blend may cloud, may not pour, is solid; None where that lies below the data."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.constants import BAR, KV_REFERENCE_DENSITY, SECONDS_PER_HOUR
 from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient
@@ -20,6 +19,7 @@ from spoutline.calc.friction import (
 )
 from spoutline.calc.liquids import LiquidState
 from spoutline.calc.ranges import require_between, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
 
@@ -29,7 +29,7 @@ _CONCENTRIC = "tubes taken as concentric; a displaced inner tube loses less"
 _DEFINITION = "definition"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ElementLoss:
     """Pressure loss of an element with the numbers it came from; no velocity where only Kv is known."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.constants import SECONDS_PER_DAY, Constant
 from spoutline.calc.ranges import RangeReason, require_between, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily
@@ -35,7 +35,7 @@ RATE_TEMPERATURE = Constant(
 DAYS_PER_YEAR = Constant("days per year", 365.0, "d", "calendar", LimitStatus.VERIFIED)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PermeationLoss:
     """What leaves through the wall; an estimate away from the test temperature."""
 

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.constants import STANDARD_GRAVITY
 from spoutline.calc.ranges import require_between, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
 
 _STATICS = "statics"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ServiceLoad:
     """What pulls at the breakaway while fuelling. ``weight_n`` is the larger of free hanging and in-use tension."""
 
@@ -25,7 +25,7 @@ class ServiceLoad:
     lines: tuple[WorkedLine, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ServiceMargin:
     """Least separation force over service load: below 1 the coupling parts unwanted."""
 
@@ -33,7 +33,7 @@ class ServiceMargin:
     lines: tuple[WorkedLine, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class DriveOff:
     """What a vehicle that drives off does to the parts before the coupling separates."""
 

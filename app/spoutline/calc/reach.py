@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.catenary import hang
 from spoutline.calc.constants import Constant
 from spoutline.calc.hanging_curve import CurvePoint, HangingCurve
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_finite, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension, Quantity
@@ -25,7 +25,7 @@ ROUNDING = Constant(
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ReachLength:
     """A length of hose and rigid parts together, from outlet to filler."""
 
@@ -33,7 +33,7 @@ class ReachLength:
     lines: tuple[WorkedLine, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ClampedHang:
     """A hose held up at a clamp: two catenaries. ``second`` runs from the clamp to the end; x is from the start."""
 

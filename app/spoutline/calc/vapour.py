@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.calc.ranges import RangeReason, require_between
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.model.vapour_figures import VapourFigure
@@ -14,7 +13,7 @@ ALGEBRA_SOURCE = "algebra on the increment"
 OWN_DEFINITION = "definition of this program"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Increment:
     """What recovery at the nozzle adds, as a share of the uncontrolled displacement; negative where it does harm."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.constants import Constant
 from spoutline.calc.ranges import RangeReason, require_between, require_positive
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension, Quantity
@@ -27,7 +27,7 @@ GRAM_PER_GALLON = Constant(
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RateFigures:
     """Coefficients of the exponential form, written for degrees Fahrenheit, psi and grams per gallon."""
 
@@ -37,7 +37,7 @@ class RateFigures:
     vapour_pressure: VapourFigure
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TemperatureFigures:
     """Coefficients of the two temperature relations, written for degrees Fahrenheit."""
 
@@ -48,7 +48,7 @@ class TemperatureFigures:
     difference_maximum: VapourFigure
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Displacement:
     """Vapour pushed out per volume dispensed, with the lines it came from."""
 

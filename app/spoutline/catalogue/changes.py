@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from decimal import Decimal
 from typing import Final
 
 from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry, Origin
 from spoutline.model.worded import Worded
 from spoutline.units.writing import currency_decimals
@@ -21,7 +21,7 @@ _INHERITED: Final = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FieldChange:
     """A field before and after, as texts; empty where it said nothing."""
 

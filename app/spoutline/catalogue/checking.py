@@ -5,10 +5,10 @@ from __future__ import annotations
 import difflib
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 
 from spoutline.catalogue.cross_references import going_round
 from spoutline.catalogue.descriptions import EntryFault, describe
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part import PartKind
@@ -16,7 +16,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.worded import Worded
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Known:
     kind: PartKind | None
     successor: PartRef | None

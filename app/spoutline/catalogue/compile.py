@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from sqlalchemy import Engine, insert, select, update
@@ -16,10 +15,11 @@ from spoutline.catalogue.shelf_lookup import FIRST_STATE
 from spoutline.catalogue.source import SourceCatalogue, read_source
 from spoutline.catalogue.tables import CatalogueRow, StateRow
 from spoutline.database.engine import writing
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class BuildReport:
     """What a compilation put into the database."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
@@ -12,6 +11,7 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError, create_model
 from spoutline.catalogue.cells import PortCell, YesNo, words_cell
 from spoutline.catalogue.rows import columns_of, figures_in_si
 from spoutline.catalogue.table_rules import table_faults
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
 from spoutline.model.figure import TableUnit, plain_number
 from spoutline.model.part import Part, PartKind
@@ -21,7 +21,7 @@ from spoutline.model.port import Port
 from spoutline.model.worded import Worded
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EntryFault:
     """What is wrong in an entry: the column, what stands there, what would be right."""
 
@@ -35,7 +35,7 @@ class EntryFault:
         return f"{self.ref}: {self.column}: {self.value} is not usable; {self.wanted}"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Description:
     """How far an entry describes a part: the part, else what lacks (columns) and what is wrong."""
 

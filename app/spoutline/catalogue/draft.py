@@ -21,6 +21,7 @@ from spoutline.catalogue.part_files import keep_content
 from spoutline.catalogue.part_records import rows_of
 from spoutline.catalogue.search_words import search_text
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.part_file import PartFile
 from spoutline.model.part_ref import PartRef
@@ -39,7 +40,7 @@ class DraftCounts:
     gone: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _State:
     """A stored state of an entry: its key, the edition that it began with, what tells its content."""
 

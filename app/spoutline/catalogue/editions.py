@@ -7,8 +7,6 @@ room as their changes.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from sqlalchemy import ColumnElement, Connection, select
 
 from spoutline.catalogue.tables import (
@@ -21,10 +19,11 @@ from spoutline.catalogue.tables import (
     PriceListRow,
     PriceRow,
 )
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import CatalogueEdition, folded_catalogue_name
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CatalogueKey:
     """A catalogue in the tables: its key, its name, and the number of its newest edition, 0 before the first."""
 
@@ -33,7 +32,7 @@ class CatalogueKey:
     last_edition: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class OpenedEdition:
     """An edition that is read: its catalogue's key, and the number by which states of entries are told.
 

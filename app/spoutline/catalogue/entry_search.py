@@ -7,7 +7,6 @@ triggers keep in step; PostgreSQL in its own text search over the same tokens. O
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from enum import IntEnum
 from itertools import chain
 from typing import Any, Final
@@ -18,6 +17,7 @@ from spoutline.catalogue.editions import OpenedEdition, held_by
 from spoutline.catalogue.entry_text import entry_from_text
 from spoutline.catalogue.search_words import JOINING, PIECE, WHOLE, Typed, is_token, narrowing, typed
 from spoutline.catalogue.tables import OPEN, CrossReferenceRow, EntryRow
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import folded_number
 from spoutline.model.part import PartKind
@@ -44,7 +44,7 @@ class _Closeness(IntEnum):
     WORDS = 2
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FoundEntries:
     """The keys of entries in the order in which they are told; ``is_all`` is false where there are more."""
 
@@ -52,7 +52,7 @@ class FoundEntries:
     is_all: bool
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Narrowed:
     """Which entries of which edition come into question."""
 

@@ -11,7 +11,6 @@ import sqlite3
 import threading
 from collections import defaultdict
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from pathlib import Path
@@ -22,6 +21,7 @@ from spoutline.catalogue.column_files import ColumnFiles
 from spoutline.catalogue.part_assembly import IN_ONE_QUERY, load_parts
 from spoutline.catalogue.source_files import fingerprint_of
 from spoutline.database.revisions import newest_revision
+from spoutline.frozen import frozen
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef, folded_catalogue_name
 from spoutline.model.part import HANGING_KINDS, Part, PartKind, PartStatus
@@ -47,7 +47,7 @@ class _Row(sqlite3.Row):
             raise AttributeError(name) from None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Found:
     """An edition in the tables: what is known of it, the key of its catalogue, its currencies."""
 

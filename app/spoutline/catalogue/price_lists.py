@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
@@ -15,6 +14,7 @@ from typing import Annotated, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.reading import bounded_text
 from spoutline.input_bounds.toml_text import toml_table
@@ -157,7 +157,7 @@ def _made(head: PriceListHead | None, rows: tuple[PriceRow, ...], problems: list
     return PriceList(**head.model_dump(), rows=rows)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PriceListNames:
     """What price lists know, each sorted."""
 

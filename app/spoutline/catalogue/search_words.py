@@ -9,9 +9,9 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.part import PartKind
 
@@ -27,7 +27,7 @@ MARKS: Final = f"{WHOLE}{PIECE}{_CATALOGUE}{_DESCRIBED}{_KIND}_"
 _SLASHES: Final = frozenset("\u2044\u2215")  # fraction slash, division slash
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Typed:
     """What somebody looks for.
 

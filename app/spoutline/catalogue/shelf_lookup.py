@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import Connection, func, or_, select
@@ -25,6 +24,7 @@ from spoutline.catalogue.tables import (
     PriceListRow,
     StateRow,
 )
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
@@ -35,7 +35,7 @@ from spoutline.model.worded import Worded
 _STATE_KEY = 1  # the only row of its table
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CatalogueFacts:
     """A catalogue of the book: its published editions from the first on, and how far its draft differs."""
 
@@ -66,7 +66,7 @@ class CatalogueFacts:
         return bool(self.draft_put or self.draft_gone or any(beside))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EntryCount:
     """How many entries were found; ``is_all`` is false where there are more than are counted."""
 
@@ -74,7 +74,7 @@ class EntryCount:
     is_all: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EntryChange:
     """An entry in two editions: None where one has it not."""
 
@@ -83,7 +83,7 @@ class EntryChange:
     after: CatalogueEntry | None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ReferenceChange:
     """A cross-reference in two editions: None where one has it not."""
 
@@ -101,7 +101,7 @@ FIRST_STATE: dict[str, Any] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ShelfState:
     """What the book plans with unasked, empty for *Demonstration*; whether it does without that."""
 

@@ -14,6 +14,7 @@ from pydantic_core import ErrorDetails
 
 from spoutline.catalogue.rows import CROSS_FAULT, TABLES, PartRow
 from spoutline.catalogue.source_files import EDITION_FILE, MAKERS_FILE, REFERENCES_FILE, bytes_of, fingerprint_of
+from spoutline.frozen import frozen
 from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
@@ -24,7 +25,7 @@ from spoutline.model.plain_values import PlainValues
 _Model = TypeVar("_Model", bound=BaseModel)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Maker:
     """A maker and the prefix of its part numbers."""
 
@@ -32,7 +33,7 @@ class Maker:
     name: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SourceCatalogue:
     """A whole catalogue, sound and in SI units, with the fingerprint of the text that it was read from."""
 

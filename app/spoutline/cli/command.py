@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import partial
 from importlib import import_module
 from pathlib import Path
@@ -13,6 +12,7 @@ from typing import TYPE_CHECKING, Any, NoReturn
 
 from spoutline.cli.exit_code import ExitCode
 from spoutline.explain.phrases.command_words import ENGLISH_WORDS, CommandWords
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputNote
 from spoutline.model.language import Language
 
@@ -30,7 +30,7 @@ DEFAULT_JURISDICTION = "us_general"  # whose units are usual where no site is na
 Said = tuple[ExitCode, list[str], Mapping[str, object]]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CommandWork:
     """What a command does: ``arguments`` declares them on a parser, ``run`` does what was parsed with the use cases."""
 
@@ -38,7 +38,7 @@ class CommandWork:
     run: Callable[[Workbench, argparse.Namespace], ExitCode]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Command:
     """One command of the command line.
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.outputs import OutputFolder
 from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm, own_test
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.whole_files import OutputPlan, PlannedFile
 from spoutline.whole_files.plan import FORCE
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from spoutline.planning.refit.supplier_orders import OrderHead, SupplierOrder
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WrittenOrder:
     """An order with the file that holds it."""
 

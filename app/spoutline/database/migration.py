@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import logging
 import threading
-from dataclasses import dataclass
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, inspect, text
@@ -12,13 +11,14 @@ from sqlalchemy import Connection, Engine, inspect, text
 import spoutline
 from spoutline.database.engine import shown_url, url_of, writing
 from spoutline.database.faults import first_line, store_faults
+from spoutline.frozen import frozen
 from spoutline.model.faults import NewerStore, StoreFault
 from spoutline.model.worded import Worded
 
 _ONE_AT_A_TIME = threading.Lock()  # alembic keeps the migration in hand in a variable of its module
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Schema:
     """The tables of one store, as alembic's scripts in ``migrations`` make them.
 

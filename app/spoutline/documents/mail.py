@@ -9,7 +9,6 @@ from __future__ import annotations
 import hashlib
 import re
 import unicodedata
-from dataclasses import dataclass
 from email import policy
 from email.headerregistry import Address
 from email.message import EmailMessage
@@ -17,6 +16,7 @@ from io import BytesIO
 from typing import Final
 
 from spoutline.documents.marks import MAIL_PROGRAM
+from spoutline.frozen import frozen
 from spoutline.model.language import Language, language_of
 from spoutline.model.quotation_terms import Party
 
@@ -35,7 +35,7 @@ _JOINERS: Final = "\u200c\u200d"  # zero-width signs that the writing of some la
 _WRITTEN: Final = re.compile(r"(?:[^<>@]*<)?\s*([^\s<>@]+)@([^\s<>@]+)\s*>?")  # name@host, or Somebody <name@host>
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PaperMarks:
     """What a PDF of the program says of itself: its title, and the language that it is written in."""
 
@@ -43,7 +43,7 @@ class PaperMarks:
     language: Language
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Mail:
     """A mail to be handed over; ``name`` is that of the attached file, ``paper`` its bytes."""
 

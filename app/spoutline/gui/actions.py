@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from spoutline.frozen import frozen
 
 
 class MenuId(StrEnum):
@@ -73,7 +74,7 @@ class ActionId(StrEnum):
     ABOUT = "about"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ActionRecord:
     """One command: where it stands, what it is called, which keys start it, what it does in one sentence."""
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 
+from spoutline.frozen import frozen
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault, StoreFault
 
@@ -53,7 +53,7 @@ class JobKind(StrEnum):
     COMMAND_SEARCH = "command_search"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class JobKey:
     """What makes two jobs the same question: their kind and, for work on one position, its label."""
 
@@ -124,7 +124,7 @@ class _Run(QRunnable):
             return
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Waiting:
     work: Work
     deliver: Deliver

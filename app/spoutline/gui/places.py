@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.gui.actions import ActionId
 
 
@@ -21,7 +21,7 @@ class Place(StrEnum):
     CATALOGUES = "catalogues"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PlaceRecord:
     """A place: what it is called on the switcher, and the command that leads there."""
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
 from PySide6.QtCore import Qt
+
+from spoutline.frozen import frozen
 
 
 class Role(IntEnum):
@@ -32,7 +33,7 @@ class Tone(StrEnum):
     OPEN = "open"  # nobody surveyed it yet
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Standing:
     """Where a place stands: a mark, and the same in a word or two."""
 

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
 
+from spoutline.frozen import frozen
 
-@dataclass(frozen=True, slots=True)
+
+@frozen
 class InputBounds:
     """What a reader takes at most; sizes in bytes, all else counted."""
 

@@ -6,10 +6,10 @@ import csv
 import re
 import zipfile
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from io import BytesIO
 from typing import Final, TypeVar
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.refusal import refusal
 from spoutline.model.faults import InputFault
@@ -33,7 +33,7 @@ def csv_rows(reader: Iterable[_Row], place: Callable[[], str]) -> Iterator[_Row]
         raise refusal(place(), "row", "the text", wanted) from fault
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WorkbookBounds:
     """What a workbook may hold, by the table that it is read as."""
 
@@ -53,7 +53,7 @@ class WorkbookBounds:
         return cls(BOUNDS.intake_workbook_bytes, 3 * BOUNDS.intake_cells, BOUNDS.intake_cells, BOUNDS.intake_rows)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TableBounds:
     """What a table may hold, by what its rows are."""
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import Figure, TableUnit
 from spoutline.model.liquid import LiquidFamily, ListingClass
 from spoutline.model.quantity import Dimension
@@ -12,7 +12,7 @@ from spoutline.model.quantity import Dimension
 _MM = TableUnit.MILLIMETRE
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AccessoryData:
     """What a cap, clamp, sealant or label adds: what it fits."""
 

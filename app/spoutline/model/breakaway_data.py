@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import Figure, TableUnit
 from spoutline.model.quantity import Dimension
 
@@ -19,7 +19,7 @@ class Placement(StrEnum):
     NOZZLE_END = "nozzle_end"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class BreakawayData:
     """What a breakaway or swivel-breakaway adds. ``seal_diameter_m`` is None for a pressure-balanced coupling."""
 

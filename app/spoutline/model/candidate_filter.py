@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.liquid import ListingClass, ListingScheme
 from spoutline.model.part import PartKind
 from spoutline.model.port import FlowPath
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CandidateFilter:
     """The indexable bounds of a requirement; None leaves a column open."""
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from datetime import date
 from typing import Annotated, Final
 
 from pydantic import AfterValidator, StringConstraints
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plain_values import hidden_sign
 from spoutline.model.worded import Worded
@@ -24,7 +24,7 @@ def folded_catalogue_name(name: str) -> str:
     return name.strip().casefold()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EditionRef:
     """A catalogue, and which of its editions: a number, the draft, or the newest published one where neither is said.
 
@@ -66,7 +66,7 @@ class EditionRef:
         return cls(name.strip(), int(edition))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CatalogueEdition:
     """An edition as it was published; ``number`` is None for the draft.
 

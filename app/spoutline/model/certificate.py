@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.record import JudgedEntry
 
 
@@ -16,7 +16,7 @@ class CertifiedTest(StrEnum):
     LEAK = "leak"  # at working pressure, the nozzle shut
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Measurement:
     """What was measured at a position last.
 
@@ -32,7 +32,7 @@ class Measurement:
     is_of_today: bool
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Certificate:
     """One test at the positions of one dispenser, in the order of the survey."""
 

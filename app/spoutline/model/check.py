@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitStatus
 from spoutline.model.quantity import Dimension, Fact, Quantity
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WorkedLine:
     """One line of a calculation: ``result = formula`` with the inputs it used.
 
@@ -61,7 +61,7 @@ class Outcome(StrEnum):
     INFORMATION = "information"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Bound:
     """One side of a limit with where it comes from."""
 
@@ -70,7 +70,7 @@ class Bound:
     status: LimitStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Check:
     """A value held against its window.
 

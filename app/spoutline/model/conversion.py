@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from spoutline.frozen import frozen
 from spoutline.model.agreed_sets import SetsFrom
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import WorkedLine
@@ -19,7 +20,7 @@ from spoutline.model.survey import Survey
 from spoutline.model.tank_change import TankChange
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SiteConversion:
     """The whole conversion of a site; every part of it is made from the same survey and tables."""
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
+
+from spoutline.frozen import frozen
 
 
 class CostKind(StrEnum):
@@ -18,7 +19,7 @@ class CostKind(StrEnum):
     GRANT = "grant"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CostLine:
     """One line; ``amount`` is None where a price is missing."""
 
@@ -38,7 +39,7 @@ class MoneyGap(StrEnum):
     POSITIONS_OPEN = "positions_open"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CashYear:
     """One year of the comparison; year 0 is the conversion."""
 
@@ -48,7 +49,7 @@ class CashYear:
     balance: Decimal
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MoneySheet:
     """Cost against upkeep. Payback and value are None unless the owner gave the figures that they need."""
 

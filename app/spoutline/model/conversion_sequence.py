@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_step import StepRole
 from spoutline.model.limit import LimitStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Moment:
     """A point of the working calendar: whole days from the first day of the plan, and minutes into the working day."""
 
@@ -18,7 +18,7 @@ class Moment:
     minute: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PlannedTask:
     """One task with its times. ``after`` are ids of the tasks it waits for; ``slack_minutes`` is working time."""
 
@@ -64,7 +64,7 @@ class SequenceFinding(StrEnum):
     TANK_BLOCKED = "tank_blocked"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SequenceNote:
     """A finding on the sequence with the numbers it used."""
 
@@ -81,7 +81,7 @@ class DeadlineKind(StrEnum):
     FINISH_BY = "finish_by"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Deadline:
     """A day to keep; ``days`` is the limit that it was counted from, ``kept`` says whether the plan keeps it."""
 
@@ -93,7 +93,7 @@ class Deadline:
     status: LimitStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Phase:
     """Dispensers that are out of service together; minutes are working time of the positions concerned."""
 
@@ -105,7 +105,7 @@ class Phase:
     out_of_service: tuple[tuple[str, int, int], ...]  # grade, positions out, positions in all
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Sequence:
     """The dated plan. ``first_day`` is None where no start is known; days are then counted."""
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 
 
@@ -54,7 +54,7 @@ class StepCondition(StrEnum):
     ORDERS_PARTS = "orders_parts"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ConversionStep:
     """One row of the table of steps. ``minutes`` is work per unit of its scope; ``after`` are ids of earlier steps."""
 
@@ -84,7 +84,7 @@ class StepFigureId(StrEnum):
     BIODIESEL_LABEL = "biodiesel_label"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StepFigure:
     """One row: its value in the printed ``unit``. A label row holds the blend above which the label is asked for."""
 
@@ -97,7 +97,7 @@ class StepFigure:
     note: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StepTable:
     """All steps in the order of the work, and the figures that they rest on."""
 

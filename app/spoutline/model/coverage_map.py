@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.limit import Jurisdiction
@@ -40,7 +41,7 @@ class Combination:
     climate: ClimateBand
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CoverageScope:
     """The members of each axis that are asked, in their own order, and how many sets are counted at most."""
 
@@ -71,7 +72,7 @@ class CellState(StrEnum):
     NOT_ASKED = "not_asked"  # the rules refuse the question itself, such as vapour recovery for diesel
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SlotStock:
     """A place of the chain: parts of its kind in the edition, those that no must forbids, and who makes these."""
 
@@ -81,7 +82,7 @@ class SlotStock:
     makers: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CoverageCell:
     """The answer to one combination.
 
@@ -108,7 +109,7 @@ class CoverageCell:
     refusal: Refusal | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CoverageMap:
     """What an edition covers under the rules of a jurisdiction, in the order of ``scope.combinations``."""
 
@@ -124,7 +125,7 @@ class CoverageMap:
         return sum(cell.state is state for cell in self.cells)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockGap:
     """What to stock: a kind of part, or with ``joins`` an adaptor up to it, and the combinations that lack it.
 

@@ -6,12 +6,12 @@ way is kept so that it can be shown.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.frozen import frozen
 from spoutline.model.field_faults import fault_in
 from spoutline.model.part_identity import MakerName, MakerNumber
 from spoutline.model.part_ref import PartRef
@@ -64,7 +64,7 @@ class NumberStepKind(StrEnum):
     SUCCESSOR = "successor"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class NumberStep:
     """One step of the way from a typed number; ``remark`` is what the cross-reference says of it."""
 
@@ -74,7 +74,7 @@ class NumberStep:
     remark: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class NumberTrace:
     """The way of a typed number to a part of the catalogue.
 

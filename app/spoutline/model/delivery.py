@@ -7,14 +7,14 @@ source); no week-end or holiday is left out. The plan of a conversion counts it 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quoted_option import QuotedLine
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Delivery:
     """``lead_days`` is the longest lead time, ``waits_for`` the parts that have it, ``earliest`` the day it ends."""
 

@@ -7,11 +7,11 @@ field is inherited where the type answers it and the position says the same; any
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Any, Final
 
 from pydantic import BaseModel
 
+from spoutline.frozen import frozen
 from spoutline.model.answered import AssumedTopic, FieldPath, answered, answers_of, topic_of
 from spoutline.model.survey import DispenserType, Position, Survey
 
@@ -91,7 +91,7 @@ def with_dispenser_type(
     return survey.model_copy(update={"positions": positions})
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ChangedType:
     """A type in a survey that the book knows otherwise now; ``current`` is None where it has none of this name."""
 

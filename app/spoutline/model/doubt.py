@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.check import CheckId
 from spoutline.model.finding import Severity
 from spoutline.model.quantity import Dimension
@@ -25,7 +25,7 @@ class Standing(StrEnum):
     NOT_SHOWN = "not_shown"  # it cannot be worked out, which is never a pass
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Flip:
     """A verdict that is another beyond ``at_value``, a value of the figure in SI: above it, or below it.
 
@@ -41,7 +41,7 @@ class Flip:
     above: bool
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Reach:
     """How far a figure alone, anywhere in its range, lowers the margin of a check: SI, in the check's dimension.
 
@@ -55,7 +55,7 @@ class Reach:
     least_share: float | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class UnmeasuredFigure:
     """A figure that nobody measured: what is assumed, where it may lie (SI), and what that does to the verdicts.
 
@@ -92,7 +92,7 @@ class UnmeasuredFigure:
         return -self.musts, -len(self.flips), share
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CheckDoubt:
     """A check of a position: its margin, the least that one unmeasured figure leaves of it, and which one that is.
 
@@ -109,7 +109,7 @@ class CheckDoubt:
     flips_by: tuple[SiteFigure, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionDoubts:
     """What a position's verdicts rest on that nobody measured, what decides most first."""
 
@@ -123,7 +123,7 @@ class PositionDoubts:
         return tuple(one for one in self.figures if one.flips or one.reaches)[:MEASURE_FIRST]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class VisitLine:
     """One line of a list for a visit: a figure with all positions where nobody measured it, the gravest case first.
 
@@ -150,7 +150,7 @@ class VisitLine:
         return sum(one.musts for _, one in self.cases)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StationDoubts:
     """What the verdicts of a station rest on that nobody measured; positions without a set have none."""
 

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.inspection import DueItem
 from spoutline.model.survey import Site
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StationDue:
     """One item at a position of a station; ``counted_from`` is the day from which it is counted where never done.
 
@@ -35,7 +35,7 @@ class UncountedReason(StrEnum):
     FAULT = "fault"  # the survey cannot be read or planned
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Uncounted:
     """Positions of a station that are left out of the list; ``told`` says what is wrong where it is a fault."""
 
@@ -45,7 +45,7 @@ class Uncounted:
     told: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class DueWork:
     """What is due at all stations as of the day ``on``, longest overdue first, and what could not be counted."""
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.vapour_figures import VapourFigure
 
@@ -17,7 +17,7 @@ class ShareOrigin(StrEnum):
     HELD = "held"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class EmissionYear:
     """One year of the balance; kg are changes by the conversion, positive is more vapour. None: not computed."""
 
@@ -37,7 +37,7 @@ class EmissionYear:
         return self.displacement_kg + (self.spillage_kg or 0.0) + (self.permeation_kg or 0.0)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SensitivityRow:
     """One input at a low and a high value: the result in the reference year, and the year of crossing."""
 
@@ -65,7 +65,7 @@ class EmissionGap(StrEnum):
     PERMEATION_TEMPERATURE = "permeation_temperature"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class EmissionSheet:
     """The emissions of taking recovery away (or bringing it in: signs are of the change that is planned)."""
 

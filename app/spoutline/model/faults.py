@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.worded import Worded
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class InputProblem:
     """One fault in outside data: where, what was found, what would be right; ``is_missing`` where nothing was found."""
 
@@ -28,7 +27,7 @@ class InputProblem:
         return Worded("{place}: {field}: {value} is not usable; {wanted}", place=self.place, **figures)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class InputNote:
     """Something about usable outside data that a person should see: how it was understood, what will not work."""
 

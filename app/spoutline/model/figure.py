@@ -12,6 +12,7 @@ from pydantic import GetJsonSchemaHandler
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema
 
+from spoutline.frozen import frozen
 from spoutline.model.quantity import Dimension
 
 _LITRES_PER_MINUTE = 1 / 60_000  # m3/s
@@ -57,7 +58,7 @@ class TableUnit(Enum):
         return value
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Bounds:
     """The range of a number; ``above`` and ``least`` are its lower end, itself left out or taken in."""
 
@@ -97,7 +98,7 @@ def plain_number(value: float) -> str:
     return format(Decimal(f"{value:.6g}"), "f")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Described:
     """Puts a description into the JSON Schema of what it annotates."""
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitId
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quantity import Fact, Quantity
@@ -36,7 +36,7 @@ class SubjectKind(StrEnum):
     SET = "set"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Finding:
     """A verdict with the numbers it used; ``explain`` makes the sentence from the rule's phrase and the facts.
 

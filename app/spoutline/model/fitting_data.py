@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import Figure
 from spoutline.model.part_kind import PartKind
 from spoutline.model.quantity import Dimension
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SwivelData:
     """What a swivel or swivel-breakaway adds: planes of rotation."""
 
@@ -29,7 +29,7 @@ class SwivelData:
     ]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AdaptorData:
     """What an adaptor or splitter adds."""
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan, Provenance
 from spoutline.model.quantity import Dimension
@@ -45,7 +46,7 @@ def shown_figure(axis: FrontAxis, figure: int) -> float:
     return figure * UNIT_OF[axis][1]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Alike:
     """Another maker's part that differs in nothing else: it may stand in its slot of the same point."""
 
@@ -54,7 +55,7 @@ class Alike:
     other: PartRef
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FrontPoint:
     """A set that no other outdoes.
 
@@ -78,7 +79,7 @@ class FrontPoint:
         return self.judged.hanging_set.price_minor
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class LeftOut:
     """Parts that state no figure for an axis, so that no set with them can be placed on it."""
 
@@ -87,7 +88,7 @@ class LeftOut:
     count: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionFront:
     """The sets of one position that no other outdoes, in the order of their figures.
 
@@ -127,7 +128,7 @@ class PositionFront:
         return not any(self.gap) and not self.open_figures and self.unchecked == 0
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StationPoint:
     """Sets of all positions together: price in minor units and the other axis, and which point each group takes."""
 
@@ -136,7 +137,7 @@ class StationPoint:
     choices: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FrontGroup:
     """Positions that ask the same and get the same set, with their front."""
 
@@ -144,7 +145,7 @@ class FrontGroup:
     front: PositionFront
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StationFront:
     """The price of a station against one other axis.
 

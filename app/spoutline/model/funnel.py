@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.cuts import Cut, Decider
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, JudgedSet
@@ -11,7 +10,7 @@ from spoutline.model.requirement import RequirementId, Slot
 from spoutline.model.substitute import Substitute
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FunnelStep:
     """How many parts one cut takes out; ``line`` names the requirement line where a must of the part alone does."""
 
@@ -20,7 +19,7 @@ class FunnelStep:
     line: RequirementId | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Rival:
     """A part that was left, with the best set that holds it and what that set costs or gains against the chosen one.
 
@@ -44,7 +43,7 @@ class Rival:
         return self.substitute.price_difference_minor
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PlaceFunnel:
     """One place of the chosen set.
 
@@ -75,7 +74,7 @@ class PlaceFunnel:
         return Decider.PRICE if difference else Decider.NUMBER
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SetReasons:
     """Why the set of a position: the places of its chain, dispenser first, fittings between them left out."""
 

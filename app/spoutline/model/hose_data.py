@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import Figure, TableUnit
 from spoutline.model.quantity import Dimension
 
@@ -20,7 +20,7 @@ class HoseConstruction(StrEnum):
     SOFTWALL = "softwall"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HoseData:
     """What a hose adds. ``inner_tube_*`` describe the second tube of a coaxial hose and are None on one path.
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.caution import CautionCondition
 from spoutline.model.check import Bound
 from spoutline.model.limit import LimitStatus
@@ -66,7 +66,7 @@ class InspectionItemId(StrEnum):
     AFTER_SHEAR_VALVE = "after_shear_valve"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class InspectionItem:
     """One item with its source.
 
@@ -83,7 +83,7 @@ class InspectionItem:
     schemes: frozenset[ListingScheme] = frozenset()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class DueItem:
     """An item at a position with the day on which it is next due; ``last_done`` is None before the first time.
 

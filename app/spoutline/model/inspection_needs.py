@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.check import Bound
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.record import RecordItem
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionNeeds:
     """What one position asks for.
 

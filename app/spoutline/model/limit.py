@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 
+from spoutline.frozen import frozen
 from spoutline.model.liquid import ListingScheme
 from spoutline.model.material import MaterialTable
 from spoutline.model.quantity import Dimension
@@ -129,7 +130,7 @@ class LimitId(StrEnum):
 LimitValue = float | str | bool | tuple[str, ...] | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Limit:
     """One row of a rule table.
 
@@ -207,7 +208,7 @@ class Jurisdiction:
         return ListingScheme(self.text(LimitId.LISTING_SCHEME))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RuleTables:
     """Everything the rules are given: the jurisdiction and the material table.
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from spoutline.frozen import frozen
 
 
 class LiquidFamily(StrEnum):
@@ -38,7 +39,7 @@ class ListingScheme(StrEnum):
     EN = "EN"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Liquid:
     """A family and its blend: percent ethanol in gasoline, percent biodiesel in the diesel family, 0 for DEF."""
 

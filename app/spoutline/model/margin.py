@@ -7,10 +7,11 @@ The margin is the amount sold less the cost, and its percentage is a share of th
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Context, Decimal, localcontext
 from enum import StrEnum
 from typing import Final
+
+from spoutline.frozen import frozen
 
 _EXACT: Final = Context(prec=80)  # more digits than price, rate, discount and quantity have together
 
@@ -22,7 +23,7 @@ class LowMargin(StrEnum):
     BELOW_FLOOR = "below_floor"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Margin:
     """Amount sold and its cost, both exact and in one currency."""
 

@@ -7,6 +7,8 @@ from enum import StrEnum
 from functools import cached_property
 from typing import Any
 
+from spoutline.frozen import frozen
+
 
 class Material(StrEnum):
     """Materials that touch the liquid."""
@@ -54,7 +56,7 @@ class Suitability(StrEnum):
     UNSUITABLE = "unsuitable"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MaterialEntry:
     """One cell of the material table with its basis."""
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
@@ -33,7 +33,7 @@ class DemandKind(StrEnum):
     ANSWER = "answer"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Demand:
     """One thing that a position asks: a requirement line, a part asked for or refused, an answer of the survey."""
 
@@ -58,7 +58,7 @@ class Concession(StrEnum):
     PARTS = "parts"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class NearPart:
     """A part that nearly serves: what it breaks of a conflict, and by how much where that is a figure.
 
@@ -73,7 +73,7 @@ class NearPart:
     others: int = 0
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SlotReason:
     """What a conflict leaves of the parts of one slot: ``there`` in the catalogue, ``left`` that break none of it.
 
@@ -88,7 +88,7 @@ class SlotReason:
     nearest: tuple[NearPart, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FigureReason:
     """A line of a conflict that is a figure of the whole set: what is asked, and the nearest that the others allow.
 
@@ -102,7 +102,7 @@ class FigureReason:
     nearest: HangingSet
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ConflictReasons:
     """Demands that cannot be had together, though any of them could go, and why.
 
@@ -120,7 +120,7 @@ class ConflictReasons:
     by_checks: bool = False
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class OtherAnswer:
     """What another answer would be; None for one that the program cannot name."""
 
@@ -129,7 +129,7 @@ class OtherAnswer:
     vapour: VapourStatus | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Trial:
     """Demands that, given up together, free a set; none of them could stay.
 
@@ -174,7 +174,7 @@ class NoSetEnding(StrEnum):
     TIME = "time"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class NoSetReasons:
     """Everything that keeps a position from a set.
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import Figure, TableUnit
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
@@ -31,7 +31,7 @@ class NozzleService(StrEnum):
     DEF = "def"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class NozzleData:
     """What a nozzle adds. Flows in m3/s, pressures in Pa, lengths in m."""
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from typing import Annotated, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.frozen import frozen
 from spoutline.model.part import Part
 from spoutline.model.plain_values import PlainValues
 
@@ -78,7 +78,7 @@ class PackJob(_Document):
         return self
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PickLine:
     """A part to load, how many, and for which positions with how many each."""
 
@@ -87,7 +87,7 @@ class PickLine:
     positions: tuple[tuple[str, int], ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class BoxList:
     """What lies in one box of the van."""
 

@@ -7,9 +7,9 @@ their own: ``nozzle_data``, ``hose_data``, ``breakaway_data``, ``fitting_data``,
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Final
 
+from spoutline.frozen import frozen
 from spoutline.model.accessory_data import AccessoryData
 from spoutline.model.breakaway_data import BreakawayData, Placement
 from spoutline.model.figure import Figure, TableUnit
@@ -55,7 +55,7 @@ _MM = TableUnit.MILLIMETRE
 _KPA = TableUnit.KILOPASCAL
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Price:
     """A list price in minor units (cents) of one currency."""
 
@@ -63,7 +63,7 @@ class Price:
     minor: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Part:
     """One catalogue item.
 

@@ -17,6 +17,7 @@ from typing import Any, Final, Literal, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from spoutline.frozen import frozen
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.part_figures import BLOCKS_OF_KIND, PartFigure, figures_of, value_at
 from spoutline.model.part_ref import PartRef
@@ -106,7 +107,7 @@ def figures_by_path(kind: PartKind) -> Mapping[str, PartFigure]:
     return {figure.path: figure for figure in figures_of(kind)}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OnePart:
     """One part, whose figures are single values of numpy, so that the words of a rule are the same."""
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from types import NoneType
 from typing import Annotated, Any, get_args, get_origin, get_type_hints
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import Bounds, Figure
 from spoutline.model.part import (
     ACCESSORIES,
@@ -36,7 +36,7 @@ BLOCKS: dict[str, tuple[type, tuple[PartKind, ...]]] = {
 _REFERENCE = re.compile(r"\{([a-z0-9_.]+)\}")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartFigure:
     """A declared figure with the name and type of its field; ``block`` is empty for the figures of every part."""
 
@@ -86,7 +86,7 @@ class PartFigure:
         return f"{self.block}.{name}" if self.block else name
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FigureFault:
     """A figure that is wrong beside others, or outside its range.
 

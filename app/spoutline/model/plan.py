@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.agreed_sets import SetBasis, SetsFrom
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.check import Check, Outcome
@@ -18,7 +19,7 @@ from spoutline.model.requirement import Refusal, Requirement, RequirementId, Slo
 from spoutline.model.survey import Position, Survey
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SetLink:
     """One part in its place in the chain; ``kept`` where it hangs there already and stays, so that nobody buys it."""
 
@@ -31,7 +32,7 @@ class SetLink:
         return 0 if self.kept else self.part.price_minor(currency)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Joint:
     """Two ports made up; ``upstream`` names the part (or the dispenser outlet, empty) nearer the dispenser."""
 
@@ -42,7 +43,7 @@ class Joint:
     seal: Seal
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HangingSet:
     """The ordered chain of one position, dispenser first, adaptors included.
 
@@ -93,7 +94,7 @@ class AlternativeKind(StrEnum):
     ONE_MAKER = "one_maker"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class JudgedSet:
     """A set with everything that was found about it."""
 
@@ -103,7 +104,7 @@ class JudgedSet:
     checks: tuple[Check, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Alternative:
     """Another set and in what way it differs."""
 
@@ -112,7 +113,7 @@ class Alternative:
     price_difference_minor: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Succession:
     """A part that its maker replaced, and the one that took its place."""
 
@@ -120,7 +121,7 @@ class Succession:
     now: PartRef
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Relaxation:
     """The smallest change of one requirement line that would free a set.
 
@@ -139,7 +140,7 @@ class Relaxation:
     successions: tuple[Succession, ...] = ()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Exclusion:
     """How many parts of a slot a requirement line excludes, and which were the last to go."""
 
@@ -150,7 +151,7 @@ class Exclusion:
     nearest: tuple[PartRef, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PinnedPart:
     """A part that a person asked for and that leaves no set.
 
@@ -164,7 +165,7 @@ class PinnedPart:
     lines: tuple[RequirementId, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Conflict:
     """Why no set exists: a minimal group of requirement lines that cannot hold together, and what would free one.
 
@@ -190,7 +191,7 @@ class PlanStatus(StrEnum):
     NOT_ORDERED = "not_ordered"  # left out of the agreed sets
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SlotCount:
     """How far a slot is narrowed: parts of its kinds in the catalogue, and those no part rule excludes."""
 
@@ -199,7 +200,7 @@ class SlotCount:
     remaining: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AccessoryLine:
     """A consumable or fitting that goes with the set: cap, clamp, sealant, label."""
 
@@ -208,7 +209,7 @@ class AccessoryLine:
     reason: str  # id of a phrase
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Provenance:
     """What a result was made from."""
 
@@ -226,7 +227,7 @@ class Provenance:
         return self.catalogue == DEMONSTRATION
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionPlan:
     """Everything known about one position. ``chosen`` is None unless ``status`` is fits."""
 
@@ -279,7 +280,7 @@ class PositionPlan:
         return sum(check.severity is Severity.SHOULD and check.outcome is outcome for check in checks)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SitePlan:
     """All positions of a survey in survey order."""
 
@@ -307,7 +308,7 @@ class SitePlan:
         return tuple(named)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartVerdict:
     """Answer to *why not?*: every rule that a part breaks at a position, or how it could serve."""
 

@@ -10,10 +10,10 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.nominal_size import NominalSize
 from spoutline.model.port import FlowPath, ThreadStandard
 from spoutline.model.worded import Worded
@@ -23,7 +23,7 @@ _NOMINAL_MM = Fraction(1, 2)  # people round to whole millimetres; sizes of one 
 _LONGEST_TEXT = 40
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ThreadSizes:
     """The sizes of a thread standard with their source; ``path`` is what a port with this thread carries."""
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.finding import Finding
@@ -52,7 +52,7 @@ class VapourOpening(StrEnum):
     TANK_END = "tank_end"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Closing:
     """One kind of opening to close; ``position`` is empty for a whole dispenser, both are empty for the site."""
 
@@ -73,7 +73,7 @@ class LiveReason(StrEnum):
     TRAPS_UNKNOWN = "traps_unknown"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StaysLive:
     """A vapour path that is left open and in use; ``dispenser`` is empty for the site.
 
@@ -89,7 +89,7 @@ class StaysLive:
     status: LimitStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ClosingPlan:
     """What is closed at each position, by its label, what once for a dispenser or the site, and what stays live."""
 
@@ -98,7 +98,7 @@ class ClosingPlan:
     live: tuple[StaysLive, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class DifferenceLine:
     """One part of a position, today or afterwards, with the reason for what happens to it.
 
@@ -123,7 +123,7 @@ class DifferenceLine:
     accessory_reason: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ConversionOption:
     """One way to convert a position.
 
@@ -158,7 +158,7 @@ class PositionOutcome(StrEnum):
     REFUSED = "refused"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionConversion:
     """Everything about one position's conversion. Without a set, ``renewal`` tells why.
 

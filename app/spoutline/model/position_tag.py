@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from urllib.parse import quote, unquote
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 
 _SCHEME = "spoutline:"
@@ -13,7 +13,7 @@ _FIELDS = ("site", "position", "revision")
 _REVISION = re.compile(r"[0-9a-f]{16}")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionTag:
     """A position of a site as one plan knew it; ``revision`` is the fingerprint of the survey behind the plan."""
 

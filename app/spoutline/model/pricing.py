@@ -7,6 +7,7 @@ from datetime import date
 from decimal import Decimal
 from functools import cached_property
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.price_gap import GapReason
 
@@ -19,7 +20,7 @@ class PriceBreak:
     unit_price: Decimal
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PriceRow:
     """One part in a price list; ``breaks`` rise by quantity, ``discount_group`` is the maker's class of goods."""
 
@@ -55,7 +56,7 @@ class PriceList:
         return self.valid_from <= day and (self.valid_to is None or day <= self.valid_to)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FoundPrice:
     """A list price with the list it stands in and the break that was reached."""
 
@@ -64,7 +65,7 @@ class FoundPrice:
     reached: PriceBreak
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PriceGap:
     """No price for this part, and why; ``detail`` names the list or currency in question."""
 
@@ -73,7 +74,7 @@ class PriceGap:
     detail: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class UnitPrice:
     """How a selling price was made, step by step; all amounts exact except the last, which is rounded as agreed.
 

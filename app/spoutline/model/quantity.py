@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from spoutline.frozen import frozen
 
 
 class Dimension(StrEnum):
@@ -40,7 +41,7 @@ class Dimension(StrEnum):
     FLOW_COEFFICIENT = "flow_coefficient"  # Kv, m3/h at 1 bar
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Quantity:
     """One named SI value.
 
@@ -53,7 +54,7 @@ class Quantity:
     dimension: Dimension
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Fact:
     """A named value that is not a number: a class, a thread, a part number, a yes or no."""
 

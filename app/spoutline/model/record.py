@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from typing import Annotated, Literal
 
 from pydantic import ConfigDict, Field, StringConstraints
 
+from spoutline.frozen import frozen
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part_ref import PartRef
@@ -94,7 +94,7 @@ SWAP_REASONS = (
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ReadingLimit:
     """One side of what a reading must keep, SI, with its source."""
 
@@ -103,7 +103,7 @@ class ReadingLimit:
     status: LimitStatus = LimitStatus.VERIFIED
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RecordItem:
     """What is asked at a position.
 
@@ -254,7 +254,7 @@ class InspectionEntry(_Document):
 RecordedWork = CommissioningRecord | WearEntry | InspectionEntry
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ReadingBand:
     """How far from its computed value a reading may lie before it is unusual, as a ratio of the two."""
 
@@ -264,7 +264,7 @@ class ReadingBand:
     status: LimitStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class JudgedEntry:
     """An item with what was entered and what the program says of it."""
 
@@ -273,7 +273,7 @@ class JudgedEntry:
     verdict: ReadingVerdict
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class JudgedRecord:
     """A record with every item judged; ``faults`` says in words what else is wrong with it."""
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Supersession:
     """A part named in the survey that its maker replaced; ``now`` took its place at these positions."""
 
@@ -17,7 +16,7 @@ class Supersession:
     positions: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockFigures:
     """What the sets of a station cost in minor units, and how many distinct part numbers they use."""
 
@@ -29,7 +28,7 @@ class StockFigures:
         return self.sets_minor + stock_price_minor * self.part_numbers
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ChangedSet:
     """A position whose set commonality changed; the price difference is for one piece of each part."""
 
@@ -39,7 +38,7 @@ class ChangedSet:
     price_difference_minor: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Commonality:
     """Sets chosen one by one against sets chosen together. ``rounds`` counts the mixed-integer models solved.
 
@@ -72,7 +71,7 @@ class Commonality:
         return self.stock_price_minor * (self.alone.part_numbers - self.together.part_numbers)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RefitPlan:
     """The plan of a station with what was done to it; ``commonality`` is None where it was not asked for."""
 

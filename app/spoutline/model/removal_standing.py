@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 from spoutline.model.vapour_figures import AgencyRow, VapourFigure
 
@@ -35,7 +35,7 @@ class StandingReason(StrEnum):
     THROUGHPUT_UNKNOWN = "throughput_unknown"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StandingGround:
     """One ground of the standing with its source."""
 
@@ -45,7 +45,7 @@ class StandingGround:
     threshold: VapourFigure | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RemovalStanding:
     """Whether recovery may be taken away here, told before anything else; the agency decides."""
 

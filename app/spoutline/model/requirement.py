@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.check import Bound
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.limit import LimitId, LimitStatus
@@ -73,7 +73,7 @@ class RequirementId(StrEnum):
     JOINTS = "joints"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RequirementLine:
     """One derived line: what is asked, from which rule and limit rows, with the facts it was derived from."""
 
@@ -85,7 +85,7 @@ class RequirementLine:
     source: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Window:
     """A closed interval of SI values; None leaves a side open."""
 
@@ -98,7 +98,7 @@ class Window:
         return low and (self.maximum is None or value <= self.maximum + tolerance)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Requirement:
     """Everything that the part, joint and set rules need to know about a position. SI units in the names.
 
@@ -179,7 +179,7 @@ class WayOut(StrEnum):
     CORRECT_OUTLET = "correct_outlet"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Refusal:
     """No requirement: the reasons, in findings, and the ways out."""
 

@@ -8,10 +8,10 @@ identifiers (7.8.2 after ISO/IEC 15424); GS1 Digital Link Standard: URI Syntax. 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Final
 from urllib.parse import unquote, urlsplit
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_identity import GTIN_LENGTHS, gtin_fault
 from spoutline.model.worded import Worded
@@ -37,7 +37,7 @@ _CHARACTERS: Final = re.compile(r"[!-~]+")  # letters, digits and signs of ISO/I
 _MOST: Final = 100_000
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ScannedItem:
     """What a code says. ``number`` is what to look a part up by: the trade item number where it has one.
 

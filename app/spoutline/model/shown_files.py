@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.part_file import PartFile
 from spoutline.model.part_ref import PartRef
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ShownFile:
     """A file of a part; ``content`` is that of a picture, None of a document, which papers only name."""
 

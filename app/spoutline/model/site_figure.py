@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.quantity import Dimension
@@ -68,7 +68,7 @@ _DIMENSIONS: Final = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PlausibleRange:
     """Where a figure that nobody measured may lie, SI, ends taken in; of one duty or liquid where it names them."""
 
@@ -85,7 +85,7 @@ class PlausibleRange:
         return self.duty in (None, position.duty) and self.family in (None, position.liquid.family)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SiteRanges:
     """The table of plausible ranges. Every figure has a row for any duty and liquid, see ``ruletables.site_ranges``."""
 

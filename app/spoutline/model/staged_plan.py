@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.plan import Alternative, PositionPlan, SlotCount
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StagedPlan:
     """What is known of one position so far; a later value of the same question says what this one says, and more.
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
@@ -12,7 +11,7 @@ from spoutline.model.requirement import RequirementId
 from spoutline.model.substitute import Misfit
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockLine:
     """A part with the pieces at hand; a bare number serves where one maker has it."""
 
@@ -20,7 +19,7 @@ class StockLine:
     quantity: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Stock:
     """A stock list as entered; each part stands once."""
 
@@ -31,7 +30,7 @@ class Stock:
         return next((line.quantity for line in self.lines if line.part.names(part)), 0)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SwapOption:
     """A stocked part in place of a missing one.
 

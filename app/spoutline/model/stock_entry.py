@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 from typing import Annotated, Final, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
+from spoutline.frozen import frozen
 from spoutline.model.field_faults import fault_in
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
@@ -63,7 +63,7 @@ class StockEntry(_Document):
         return self
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StoredEntry:
     """An entry as the book holds it; ``recorded_at`` is in UTC, ``is_undone`` where a later one undoes it."""
 
@@ -82,7 +82,7 @@ class StockLevel(_Document):
     lot: int = Field(1, ge=1, le=MOST_PIECES, description="Pieces of one order: a multiple of it is ordered.")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockBalance:
     """What the book knows of a part at a place; ``count`` is the count that it was counted in last, empty for none."""
 
@@ -93,7 +93,7 @@ class StockBalance:
     level: StockLevel | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockLine:
     """A part at a place, held against what a job takes.
 
@@ -115,7 +115,7 @@ class StockLine:
         return max(0, self.taken - self.needed)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class UncountedLine:
     """A part at a place that a count did not find: ``quantity`` lies there by the book, ``came`` since it began."""
 

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SlotChange:
     """What else changes: a part that goes, a part that comes; None where nothing goes, or nothing comes."""
 
@@ -19,7 +18,7 @@ class SlotChange:
     put_in: Part | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Substitute:
     """A part that could hang in the place, with the best set that holds it: fewest broken shoulds, then price.
 
@@ -36,7 +35,7 @@ class Substitute:
     kept: tuple[RequirementId, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Misfit:
     """A part that could not hang in the place: the first must that it breaks, or the lines that no set with it keeps.
 
@@ -49,7 +48,7 @@ class Misfit:
     lines: tuple[RequirementId, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Substitutes:
     """Everything that could hang in place of ``part``: fewest shoulds given up first, then price, then number.
 

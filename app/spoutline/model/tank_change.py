@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_step import StepFigure
 from spoutline.model.finding import Finding
 from spoutline.model.survey import SurveyLiquid
@@ -26,7 +26,7 @@ class TankProblem(StrEnum):
     NO_SET = "no_set"  # a position of the tank cannot be converted
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Hindrance:
     """Why the new set of a position does not serve the liquid of today; ``check`` is the name of a failed check."""
 
@@ -35,7 +35,7 @@ class Hindrance:
     check: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TankChange:
     """One change. ``tank`` is empty where nobody knows which tank feeds the positions.
 

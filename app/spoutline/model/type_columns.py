@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.figure import TableUnit
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import DispenserType, OutletDirection, Retrieval
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TypeColumn:
     """One answer of a dispenser type: its path, what it is called, and how it is written."""
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 
 
@@ -64,7 +65,7 @@ class VapourFigureId(StrEnum):
     DEFAULT_AMBIENT = "default_ambient"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class VapourFigure:
     """One row: ``value`` stands in the printed ``unit``, since the published formulas are written in it."""
 
@@ -85,7 +86,7 @@ class VapourFigure:
         return place if self.status is LimitStatus.VERIFIED else f"{place} [{self.status}]"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OnboardShare:
     """Share of gasoline that went into vehicles with onboard recovery by the end of a year, as a fraction."""
 
@@ -105,7 +106,7 @@ class RemovalRule(StrEnum):
     UNKNOWN = "unknown"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AgencyRow:
     """What is known of one agency's rule on removal; times in days, None where no figure was found."""
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import StrEnum
 from types import UnionType
 
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.check import Check
 from spoutline.model.coverage_kinds import OutletKind
@@ -42,7 +42,7 @@ _KINDS: dict[WhatIfQuestion, type | UnionType] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WhatIf:
     """One answer changed on trial.
 
@@ -89,7 +89,7 @@ class PartFate(StrEnum):
     COMES = "comes"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartChange:
     """One place of a chain before and after; a side is None where that set has no part there.
 
@@ -103,7 +103,7 @@ class PartChange:
     findings: tuple[Finding, ...] = ()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CheckChange:
     """A check whose outcome, value or limit differs; a side is None where that set has no such check."""
 
@@ -116,7 +116,7 @@ class CheckChange:
         return (self.before and self.before.outcome) != (self.after and self.after.outcome)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WhatIfPosition:
     """One position today and under the other answer.
 
@@ -164,7 +164,7 @@ class WhatIfPosition:
         return (self.effect, *sets, *ways, self.parts, self.checks, self.given_up, self.kept)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WhatIfTotals:
     """Sums over positions in minor units: ``before`` + ``gained`` − ``lost`` + ``difference`` is ``after``.
 
@@ -178,7 +178,7 @@ class WhatIfTotals:
     lost_minor: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartCount:
     """A part with the number of places that it leaves or takes, all positions together."""
 
@@ -186,7 +186,7 @@ class PartCount:
     quantity: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WhatIfResult:
     """What one other answer does to a station.
 

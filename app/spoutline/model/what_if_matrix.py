@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cached_property
 
+from spoutline.frozen import frozen
 from spoutline.model.part import Part
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.requirement import Slot
 from spoutline.model.what_if import PartFate, WhatIfEffect, WhatIfPosition, WhatIfQuestion, WhatIfResult
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MatrixCell:
     """A position under one answer; ``effect`` is None where the answer is not for it, so that it stays as it is."""
 
@@ -19,7 +20,7 @@ class MatrixCell:
     price_minor: int | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MatrixRow:
     """A position under every answer, in the order of the columns."""
 
@@ -28,7 +29,7 @@ class MatrixRow:
     cells: tuple[MatrixCell, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartRow:
     """A part of today under every answer: whether it stays or must go; None where an answer tells nothing of it."""
 
@@ -38,7 +39,7 @@ class PartRow:
     fates: tuple[PartFate | None, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MatrixSum:
     """A column in figures: prices in minor units, counts of positions and pieces.
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitStatus
 from spoutline.model.part_kind import PartKind
 
@@ -26,7 +26,7 @@ class YearlyPart(StrEnum):
     SPARES = "yearly_spares"  # interest on the list price of spares kept
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ServiceLife:
     """After how many years a kind of part is expected to be replaced; ``status`` is None where terms state it."""
 
@@ -36,7 +36,7 @@ class ServiceLife:
     status: LimitStatus | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class YearlyBasis:
     """The stated figures that a yearly cost rests on; what is None or empty is stated nowhere and left out.
 

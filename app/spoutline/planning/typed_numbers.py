@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Protocol
 
+from spoutline.frozen import frozen
 from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from spoutline.model.quotation_terms import Terms
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OldNumber:
     """An old number, the part that is offered in its place today, and the way there."""
 

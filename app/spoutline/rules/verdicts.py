@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import Limit, LimitId, LimitStatus, RuleTables
 from spoutline.model.quantity import Fact, Quantity
@@ -64,7 +65,7 @@ def yes_no(value: bool) -> str:
     return "yes" if value else "no"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Derivation:
     """What one derivation works on, and the lines and findings that it has gathered so far."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from pathlib import Path
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.ruletables.files import read_text
 from spoutline.ruletables.nearness import nearest
@@ -53,7 +53,7 @@ class Pictogram(StrEnum):
     CLIPBOARD = "clipboard"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CautionSign:
     """A sign: shape and pictogram."""
 

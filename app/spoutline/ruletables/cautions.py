@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Set as AbstractSet
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
+from spoutline.frozen import frozen
 from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.claims import ADVICE_ONLY, claim_in
 from spoutline.model.faults import InputFault, InputProblem
@@ -17,7 +18,7 @@ from spoutline.ruletables.schema import CautionHead, CautionRow, read_toml, row_
 _FOLDER = "cautions"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Caution:
     """One caution. It is printed, with its sign, when every condition in ``applies`` holds."""
 
@@ -36,7 +37,7 @@ class Caution:
         return self.applies <= {CautionCondition.ALWAYS, *conditions}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CautionTable:
     """The reviewed cautions of one language, in the order of the work."""
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import Final
 
 from pydantic import BaseModel, ConfigDict
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, LimitStatus
 from spoutline.model.worded import Worded
@@ -27,7 +27,7 @@ _REF: Final = re.compile(r"([a-z][a-z0-9_]{0,39})@([1-9]\d{0,5})")
 _WELL_FOUNDED: Final = frozenset({LimitStatus.VERIFIED, LimitStatus.SECONDARY})
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RowChange:
     """A row of a jurisdiction and the row of its parent."""
 
@@ -45,7 +45,7 @@ class RowChange:
         return self.before.value != self.after.value
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RuleEdition:
     """A published edition of an own jurisdiction."""
 

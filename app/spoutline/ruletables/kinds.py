@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import LiquidFamily, ListingScheme
 from spoutline.model.part import HoseConstruction
@@ -22,7 +22,7 @@ class Form(StrEnum):
     CASES = "list of cases"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Kind:
     """What a row may hold. ``minimum`` and ``maximum`` are in the core's unit of the dimension, ends included."""
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, RuleTables
 from spoutline.model.material import MaterialTable
@@ -55,7 +55,7 @@ def built_in_profiles(resources: Path) -> tuple[Jurisdiction, ...]:
     return _profiles(_texts(resources / _LIMITS), _texts(resources / _JURISDICTIONS))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Text:
     """A table as it lies in its file, or why it cannot be read as text."""
 

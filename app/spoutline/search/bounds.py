@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.search.graph import NO_PORT, Item, Layer, Problem
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ToCome:
     """Least cost and least loads from a state to the end of the chain, each taken on its own; never too high."""
 
@@ -16,7 +16,7 @@ class ToCome:
     loads: tuple[float, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Bounds:
     """``at[layer][port]`` for every open port from which the end can be reached at all."""
 
@@ -88,7 +88,7 @@ def backward(problem: Problem) -> Bounds:
     return Bounds(tuple(at))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SoFar:
     """Least cost and least loads from the start of the chain to a state, each taken on its own; never too high."""
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from spoutline.frozen import frozen
 from spoutline.search.graph import Problem
 from spoutline.search.item_table import Floats, Ints, ItemTable, Mask, table_of
 
@@ -16,7 +17,7 @@ _HELD_AGAINST = 64  # cheapest items of a group
 _EXACT = float(2**53)  # whole numbers up to here are exact as floats
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Columns:
     """A chain problem whose rows are items.
 

@@ -14,6 +14,7 @@ from dataclasses import dataclass, field
 from enum import Enum, auto
 from typing import Generic, TypeVar
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.search.conflicts import minimal_conflict
 from spoutline.search.listener import Listener
@@ -32,7 +33,7 @@ class Ending(Enum):
     TIME = auto()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EnumerationBounds:
     """Where an enumeration ends although there may be more; None for no bound.
 
@@ -45,14 +46,14 @@ class EnumerationBounds:
     out_of_time: Callable[[], bool] | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MinimalConflict(Generic[Demand]):
     """Demands that cannot be met together, in the order of all demands; none where nothing can be met at all."""
 
     members: tuple[Demand, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MinimalCorrection(Generic[Demand]):
     """Demands to give up, in the order of all demands, and what they cost together."""
 

@@ -6,10 +6,11 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
+from spoutline.frozen import frozen
 from spoutline.search.graph import Item, Layer, Problem
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Standing:
     """What decides whether one thing can take the place of another: less of everything but strength."""
 

@@ -7,10 +7,10 @@ layer is taken up, so that what is held in memory grows with the number of layer
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort
 from spoutline.search.item_table import Floats, Ints, Mask
@@ -25,7 +25,7 @@ ChainTest = Callable[[Ints], Mask]  # of chains, by layer the numbers of their i
 EMPTY = -1  # instead of an item, where an optional layer stays empty
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Chains:
     """Complete chains within every limit: their costs and, by layer, their items (``EMPTY``: none)."""
 
@@ -36,7 +36,7 @@ class Chains:
         return len(self.cost)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Labels:
     """Chains filled up to one layer, a row each; ``sums`` are cost and eased loads."""
 
@@ -54,7 +54,7 @@ class _Labels:
         return len(self.port)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Ways:
     """Ways on from labels: one more item each, ``promise`` the cost that no chain along the way goes below."""
 
@@ -70,7 +70,7 @@ class _Ways:
         return _Ways(self.labels, self.label[some], self.item[some], self.promise[some])
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Group:
     """The items of one layer and entry, by what they still need of the leading sum."""
 

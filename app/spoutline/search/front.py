@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.columns import Columns, heads
 from spoutline.search.effort import Effort
 from spoutline.search.enumeration import EMPTY
@@ -25,7 +26,7 @@ _WIDTH = 64  # labels at a port that a first quick look goes on with
 _RELATIVE, _ABSOLUTE = 1e-9, 1e-9  # allowance of load sums, as in ``bounds.within``
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Axes:
     """What chains are weighed by: whole numbers of items, less is better.
 
@@ -56,7 +57,7 @@ class Axes:
         return Axes(self.figures, self.adds, self.tie, np.maximum(1, np.array(grain, np.int64)))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FrontChain:
     """A chain of the front: its figures by axis, its tie, and its items by layer (``EMPTY``: none)."""
 
@@ -65,7 +66,7 @@ class FrontChain:
     rows: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Labels:
     """Chains filled up to one layer, a row each."""
 
@@ -94,7 +95,7 @@ class _Labels:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Rest:
     """What is still to come, by layer and open port: the least of axes, tie and loads, and the most of loads."""
 

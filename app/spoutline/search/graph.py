@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
+
+from spoutline.frozen import frozen
 
 NO_PORT = -1  # the open end after the last item of a chain
 MAJOR = 10**20  # a part of a cost that outweighs any sum of what is less: whole multiples come first
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Item:
     """One thing that may fill a layer.
 
@@ -37,7 +39,7 @@ class Item:
     demands: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Layer:
     """One place in the chain. An optional layer may stay empty; its neighbours then meet directly.
 
@@ -49,7 +51,7 @@ class Layer:
     optional: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Problem:
     """Layers in order, the open port at the start, which ports meet, and the upper limits of the load sums.
 
@@ -63,7 +65,7 @@ class Problem:
     start_bears: float = math.inf
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Path:
     """A complete chain: one item per layer, None where an optional layer stays empty."""
 

@@ -9,10 +9,9 @@ Transactions in Operational Research 4, 1997).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
 from spoutline.search.item_table import Floats
 from spoutline.search.passes import Passes
@@ -22,7 +21,7 @@ _NEAR = 1e-4  # of the bound: nearer to the programme's value than this, another
 _ALLOWED = 2e-9  # of a limit, twice what ``within`` allows a sum
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Priced:
     """A cost that no chain within the limits goes below, with the prices of the limits that show it.
 

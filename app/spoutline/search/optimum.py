@@ -10,11 +10,12 @@ import heapq
 import math
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Protocol
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY, Chains, ChainTest, Enumeration
@@ -45,7 +46,7 @@ class Named(Protocol):
         ...
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Chain:
     """A complete chain; ``rows`` are numbers of items as ``Columns.row`` counts them, ``EMPTY`` for an empty layer."""
 
@@ -54,7 +55,7 @@ class Chain:
     rows: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Answer:
     """The best chain found, and a cost that no chain goes below.
 
@@ -180,7 +181,7 @@ class _TooMany(Exception):
     """A quick look would have been at too many labels."""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Part:
     """The chains whose greatest demand lies in one band, as a problem of its own."""
 

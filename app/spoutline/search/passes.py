@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.columns import Columns, heads
 from spoutline.search.item_table import Floats, Ints
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Layer:
     """The groups of one layer: items with the same entry and exit, the groups of one entry side by side."""
 

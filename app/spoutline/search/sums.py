@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
 from spoutline.search.item_table import Floats, Ints
 from spoutline.search.passes import Passes
@@ -13,7 +12,7 @@ from spoutline.search.passes import Passes
 _ROUNDING = 1e-11  # of a cost: sums of a few floats stay far within it
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sums:
     """Weighed sums of cost and loads; the first ``costs`` of them bound the cost, the best last.
 

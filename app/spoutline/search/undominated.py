@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.search.item_table import Floats, Ints, Mask
 
 _PORTION = 512  # rows held against those kept, in one go
@@ -14,7 +13,7 @@ _FIRST_KNOWN = 8  # known rows that many are held against at first
 _PAIRS = 1 << 20  # of rows and known ones looked at in one go
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Rows:
     """Rows to be held against each other.
 

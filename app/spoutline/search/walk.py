@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Iterator
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.search.bounds import Bounds, ToCome, backward, within
 from spoutline.search.dominance import Frontier, Standing, reduced
 from spoutline.search.effort import Effort
@@ -15,7 +15,7 @@ from spoutline.search.listener import Listener
 _ASK_EVERY = 64  # labels between two questions to the listener
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Step:
     """One way on from a state: an item, or None to leave an optional layer empty, which has no name."""
 
@@ -26,7 +26,7 @@ class _Step:
     rest: ToCome
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Label:
     """A chain filled up to ``layer`` (exclusive)."""
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
+from spoutline.frozen import frozen
 from spoutline.model.language import Language
 from spoutline.model.quantity import Dimension, Quantity
 from spoutline.units.accepted import UnitSystem, shown_unit
@@ -27,7 +28,7 @@ _DAYS, _DAY = "days", "day"
 _WITHOUT_GAP = {"°"}  # 45° is written without a space (SI brochure 5.4.3); every other unit takes one
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Display:
     """Turns SI floats of the core into text and back, in one unit system, written as one language writes numbers."""
 

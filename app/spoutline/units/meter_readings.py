@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.quantity import Dimension
@@ -28,7 +28,7 @@ _BARE: Final = re.compile(r"^[+-]?[\d.,/\s-]+$")
 _BARE_PREFIX: Final = re.compile(r"^(?P<number>.*\d)\s*(?P<prefix>[kKM])\s*$")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MeterReading:
     """What a meter showed: ``value`` in SI, and whether the measure was beyond it or beyond the meter altogether."""
 

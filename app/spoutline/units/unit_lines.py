@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
+from spoutline.frozen import frozen
 from spoutline.model.quantity import Dimension
 from spoutline.units.accepted import ACCEPTED, CORE_EXPRESSION
 
@@ -60,7 +60,7 @@ _ZERO_ABOVE_CORE = {"degC": 0.0, "degF": -32.0, "kelvin": -273.15}  # what is ad
 _ROOT = "0.5"  # the one exponent that is no whole number, of a pressure drop in a flow coefficient
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class UnitLine:
     """The straight line from a unit to the core's unit: ``core = (value + offset) * numerator / denominator``.
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date, datetime
 from decimal import Decimal
 from functools import cache, lru_cache
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.language import Language
 
 # Spanish as it is written in the United States: decimal point and grouping comma, as on the drawings beside it.
@@ -20,7 +20,7 @@ _LOCALES: Final = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Writing:
     """How one language writes numbers, amounts and days, whatever locale the machine is set to."""
 

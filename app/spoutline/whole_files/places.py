@@ -5,10 +5,10 @@ from __future__ import annotations
 import os
 import stat
 import unicodedata
-from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path, PureWindowsPath
 
+from spoutline.frozen import frozen
 from spoutline.model.worded import Worded
 
 _Identity = tuple[int, int]  # device and inode
@@ -24,7 +24,7 @@ _KINDS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Place:
     """What tells one file from another: the file that is there, and the folder with the name that it has in it."""
 

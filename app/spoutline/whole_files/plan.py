@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
 from pathlib import Path
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 from spoutline.whole_files.places import Place, is_below, is_same_place, obstacle, place_of
@@ -17,7 +17,7 @@ FORCE = "--force"
 _DATABASE_STARTS = (b"SQLite format 3\x00", b"\x37\x7f\x06\x82", b"\x37\x7f\x06\x83")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class InUse:
     """A file that the work draws on, in words; with ``holds_all`` a folder with everything below it."""
 
@@ -26,7 +26,7 @@ class InUse:
     holds_all: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PlannedFile:
     """A file to be written: the option or button that names it, and how to tell that one there is the program's own."""
 

@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from spoutline.documents.content.blocks import Link
 from spoutline.documents.content.grouping import LikePositions
 from spoutline.explain.writing.numbering import number_ranges
+from spoutline.frozen import frozen
 from spoutline.model.check import CheckId
 
 _GROUP_SIGN = "G"
@@ -22,7 +23,7 @@ _LONGEST_LIST = 40  # signs of the marks of groups that stand where they are nee
 _TOLD_BY_GROUP = 2  # groups whose calculations are read one after the other without repeating much
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class GroupList:
     """A long list of groups: its mark and anchor, and the marks of the groups with the links to their sections."""
 
@@ -32,7 +33,7 @@ class GroupList:
     links: tuple[Link, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class AnnexMarks:
     """Marks and anchors of ``groups``, counted from 0, and of the ``calculations`` that annex B tells.
 
@@ -82,7 +83,7 @@ class AnnexMarks:
         return f"calculation{self.calculations.index(check_id) + 1}"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class GroupMark:
     """The mark of one group, as its own section carries it."""
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.documents.drawing.shapes import Drawing
 from spoutline.explain.plan.texts import Named, WorkedText
+from spoutline.frozen import frozen
 from spoutline.ruletables.caution_signs import CautionSign
 
 
@@ -50,7 +50,7 @@ class PaperSize(StrEnum):
     LETTER = "Letter"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Heading:
     """A heading of a chapter, ``level`` 1, or of a section in it, 2. All headings stand in the outline.
 
@@ -62,7 +62,7 @@ class Heading:
     anchor: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Link:
     """The signs of a text from ``start`` to before ``end``, which lead to the heading or row that bears ``anchor``."""
 
@@ -83,7 +83,7 @@ def linked_pieces(text: str, links: Iterable[Link]) -> Iterator[tuple[str, Link 
         yield text[reached:], None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Paragraph:
     """Running text; the figures in a ``formula`` have symbols with lowered indices, other texts may have ``links``."""
 
@@ -93,21 +93,21 @@ class Paragraph:
     links: tuple[Link, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Bullets:
     """A list of sentences."""
 
     items: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class KeyValues:
     """Labelled texts."""
 
     rows: tuple[Named, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Column:
     """A column of a table; ``share`` is its part of the width, relative to the other columns.
 
@@ -120,7 +120,7 @@ class Column:
     formula: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Row:
     """Cells, one for each column. ``links`` are those of the cell in column ``linked``, in their order.
 
@@ -138,7 +138,7 @@ class Row:
         return linked_pieces(self.cells[self.linked], self.links)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Table:
     """Rows under column titles, which repeat on every page; ``dense`` sets them closer, ``tight`` closer still.
 
@@ -162,7 +162,7 @@ class Table:
                 raise ValueError(f"{len(row.cells)} cells under {len(self.columns)} columns: {row.cells}")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Figure:
     """A drawing with its caption; ``scale_phrase`` has a place ``{n}`` for the scale, empty for a chart.
 
@@ -175,7 +175,7 @@ class Figure:
     most_height_mm: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class NumberedLine:
     """A worked line with the number by which others refer to it, and the mark of its source in a list."""
 
@@ -184,21 +184,21 @@ class NumberedLine:
     mark: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Derivation:
     """The formulas of a calculation, each with its number, what its symbols mean, and the mark of its source."""
 
     steps: tuple[NumberedLine, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ToldBefore:
     """Lines that hold here too and were told before, referred to by number."""
 
     text: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Worked:
     """The worked lines of one check; lines without a number carry their source as a text."""
 
@@ -209,7 +209,7 @@ class Worked:
     sources: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CautionNote:
     """One caution of the installer's sheet."""
 
@@ -221,7 +221,7 @@ class CautionNote:
     source: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PageBreak:
     """The next block starts a page, unless more than the share ``unless_left`` of a page is left.
 
@@ -233,7 +233,7 @@ class PageBreak:
     opening: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Letterhead:
     """Who writes: name and lines beside a picture (PNG or JPEG bytes, empty for none)."""
 
@@ -242,14 +242,14 @@ class Letterhead:
     picture: bytes = b""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SignatureLines:
     """Lines to be filled in by hand, each with its label below; they stay on one page."""
 
     labels: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Columns:
     """Two runs of blocks side by side on one page; ``left_share`` is the left one's part of the width."""
 
@@ -258,14 +258,14 @@ class Columns:
     left_share: float = 0.5
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Together:
     """Blocks that stay on one page as far as a page holds them, so that the last of them never stand alone."""
 
     blocks: tuple[Block, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ScanCode:
     """A code for cameras (QR, ISO/IEC 18004) that holds ``text``, with a caption below it."""
 
@@ -273,7 +273,7 @@ class ScanCode:
     caption: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CautionSheet:
     """Cautions with their signs on at most ``pages`` pages, set smaller where they are many.
 
@@ -287,7 +287,7 @@ class CautionSheet:
     leads: int = 1
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SignedCaution:
     """A caution with the sign beside it."""
 
@@ -295,7 +295,7 @@ class SignedCaution:
     sign: CautionSign
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TextBox:
     """A field of a form to write in; ``name`` is unique in the document, ``tip`` says what belongs in it.
 
@@ -310,7 +310,7 @@ class TextBox:
     hidden: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ChoiceBox:
     """A field of a form with one of ``options``, pairs of stored value and shown word; ``value`` is chosen at first."""
 
@@ -320,7 +320,7 @@ class ChoiceBox:
     value: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FormTable:
     """A table whose cells are texts or fields."""
 
@@ -328,7 +328,7 @@ class FormTable:
     rows: tuple[tuple[str | TextBox | ChoiceBox, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Picture:
     """A photo (PNG or JPEG bytes) with a caption below it."""
 
@@ -336,7 +336,7 @@ class Picture:
     caption: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PictureRow:
     """Up to three small pictures side by side, each with its caption below it."""
 
@@ -352,7 +352,7 @@ Block = (
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Document:
     """A whole document. ``running_head`` and ``running_foot`` stand on every page; ``page_phrase`` has ``{page}``.
 

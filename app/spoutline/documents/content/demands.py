@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.plan import SitePlan
 from spoutline.model.quantity import Fact
 from spoutline.model.requirement import RequirementId, RequirementLine
@@ -12,7 +11,7 @@ DEMANDS = (RequirementId.LOW_PERMEATION, RequirementId.ENHANCED_CONVENTIONAL, Re
 _YES = "yes"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Demand:
     """One demand, who makes it, and the positions that it is made of."""
 

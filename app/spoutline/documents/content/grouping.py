@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.plan import PositionPlan
 from spoutline.model.survey import Position
 from spoutline.planning.sets.relabel import relabelled, same_question
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LikePositions:
     """A plan and the positions, its own first, that it holds for."""
 

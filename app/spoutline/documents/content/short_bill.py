@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 
 from spoutline.documents.content.bill_frame import bill_document
@@ -33,6 +32,7 @@ from spoutline.documents.content.totals import BillLine, position_lines, total_o
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.assumed import station_lines
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.answered import AssumedTopic, assumed_topics
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan, SitePlan
@@ -72,7 +72,7 @@ def short_bill_content(
     return bill_document(site_plan, story, title, blocks, dated=dated)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Told:
     """What the table tells of a position beside its label."""
 

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from spoutline.documents.content.annex_marks import GroupMark
 from spoutline.documents.content.blocks import Block, Link, Paragraph
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Section:
     """Blocks under a title; ``sentence`` says them all where it is enough."""
 

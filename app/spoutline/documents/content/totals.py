@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan, SitePlan
@@ -12,7 +13,7 @@ from spoutline.model.plan import PositionPlan, SitePlan
 _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class BillLine:
     """A part with its quantity; prices in minor units of the currency asked, None where the catalogue has none.
 
@@ -30,7 +31,7 @@ class BillLine:
         return None if self.unit_minor is None else self.unit_minor * self.quantity
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Total:
     """A sum in minor units, the parts that have no price, and the longest lead time in days."""
 

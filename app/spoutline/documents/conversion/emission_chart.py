@@ -5,10 +5,10 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from spoutline.documents.drawing.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.conversion.story import ConversionStory
+from spoutline.frozen import frozen
 from spoutline.model.emission_sheet import EmissionSheet, EmissionYear, ShareOrigin
 
 _WIDTH_M = 0.145
@@ -18,7 +18,7 @@ _WANTED_LINES = 6
 _MOST_YEAR_LABELS = 12
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Scale:
     """Maps years and increments to metres on the paper."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_sequence import Moment, PlannedTask
 
 _GAP_M = 0.010
@@ -12,7 +12,7 @@ _GAPS_SHARE = 0.4  # of the room: what all gaps take together at most
 _LEAST_DAY_M = 0.017  # a date fits above it
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Column:
     """Days that stand side by side on the paper; minutes from ``opens`` to ``closes`` of a day of work are shown."""
 
@@ -38,7 +38,7 @@ class Column:
         return self.left_m + min(max(share, 0.0), 1.0) * (self.right_m - self.left_m)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Axis:
     """The columns of one drawing, in the order of the days."""
 

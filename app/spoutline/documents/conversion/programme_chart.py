@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from spoutline.documents.drawing.shapes import Anchor, Box, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.conversion.programme_words import ProgrammeWords
+from spoutline.frozen import frozen
 from spoutline.model.programme import ProgrammeYear
 from spoutline.model.quantity import Dimension
 
@@ -19,7 +19,7 @@ _MOST_FIGURES = 12  # beside so many bars figures still stand free; of more only
 _SMALL_PT = 6.0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Bars:
     """One row of bars: its values, how they are written, and where it lies."""
 

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.documents.content.blocks import Column, Emphasis, Row, Table
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
+from spoutline.frozen import frozen
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.installed import InstalledCondition, InstalledPart
@@ -33,7 +32,7 @@ _TOLD_BY_CHANGES = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Told:
     """What the table tells of a position beside its label."""
 

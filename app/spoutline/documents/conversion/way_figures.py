@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.position_conversion import PositionOutcome
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WayFigures:
     """Sums over the positions that are worked on; amounts in minor units, without work.
 

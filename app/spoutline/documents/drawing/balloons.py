@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.documents.drawing.shapes import Anchor, Balloon, Drawing, Label, Place
+from spoutline.frozen import frozen
 
 BALLOON_RADIUS_PT: Final = 6.2
 _GAP_PT: Final = 1.5
@@ -15,7 +15,7 @@ _DIRECTIONS: Final = 16
 _WIDTH_PER_SIZE: Final = 0.6  # mean width of a character, in font sizes
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Spot:
     """A point on the medium, in points."""
 
@@ -26,7 +26,7 @@ class _Spot:
         return math.hypot(self.x - other.x, self.y - other.y) < distance
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Block:
     """A rectangle of text on the medium."""
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.documents.drawing.shapes import Anchor, Drawing, Measure, Place
+from spoutline.frozen import frozen
 
 # the scales of ISO 5455 for reductions, and the intermediate ones that trade drawings use; from memory
 SCALES: Final = (1, 2, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 250, 500, 1000)
@@ -17,7 +17,7 @@ _PADDING_TOP: Final = 30.0
 _PADDING_BOTTOM: Final = 8.0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Fit:
     """How a drawing is set: metres are multiplied by ``points_per_m``; ``scale`` is n of 1:n.
 

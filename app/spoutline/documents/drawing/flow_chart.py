@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.elements import Element
 from spoutline.calc.flow import flow_curve
@@ -12,6 +11,7 @@ from spoutline.calc.ranges import OutOfRange
 from spoutline.documents.drawing.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.check import CheckId
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension
@@ -24,7 +24,7 @@ _STEPS = (1.0, 2.0, 2.5, 5.0, 10.0)
 _WANTED_TICKS = 4
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ChartSize:
     """Size of the plotted field in metres on the paper; the texts beside the axes come to it.
 
@@ -41,7 +41,7 @@ WHOLE_WIDTH = ChartSize(0.14, 0.044, 1.3)
 HALF_WIDTH = ChartSize(0.066, 0.028, 1.6)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Axis:
     """Maps a quantity to metres on the paper; ticks are round in the shown unit."""
 
@@ -60,7 +60,7 @@ class _Axis:
         return tuple(story.display.from_shown(step * number, self.dimension) for number in range(count + 1))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Curve:
     """One temperature: its curve and the working point."""
 

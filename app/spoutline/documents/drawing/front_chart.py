@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from spoutline.documents.drawing.shapes import Anchor, Box, Dot, Drawing, Ink, Label, Path, Place, Shape, Weight
 from spoutline.explain.phrases.front_words import FrontWord as Word
 from spoutline.explain.plan.front_text import figure_text
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
+from spoutline.frozen import frozen
 from spoutline.model.front import MONEY, UNIT_OF, FrontAxis, PositionFront, StationFront, shown_figure
 
 WIDTH_M, HEIGHT_M = 0.140, 0.075
@@ -22,7 +22,7 @@ _AIR = 0.2  # share of a step between the outermost points and the frame
 _TOGETHER_M = 0.0035  # points no farther apart share one label
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Charted:
     """What is drawn: the axes to the right and upward, a point for each row, and which of them is the plan's."""
 
@@ -61,7 +61,7 @@ def charted_station(found: StationFront) -> Charted | None:
     return Charted(FrontAxis.PRICE, found.axis, points, None, (), planned, found.currency)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Scale:
     """Maps figures of one axis to a share of its length; ticks are round in the unit that a person reads."""
 

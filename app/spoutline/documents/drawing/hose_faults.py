@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import groupby
 
 from spoutline.documents.drawing.hose_lines import HoseLine, LineNote
 from spoutline.documents.drawing.shapes import Dot, Ink, Path, Place, Weight
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.check import CheckId, Outcome
 from spoutline.model.plan import JudgedSet
 
@@ -17,7 +17,7 @@ _AT_REST = (CheckId.GROUND_CLEARANCE_AT_REST,)
 _IN_USE = (CheckId.GROUND_CLEARANCE_IN_USE, CheckId.BEND_RADIUS, CheckId.HOSE_REACH)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class HoseFault:
     """What is wrong with one line: its marks, where they are, and the words for each failed check."""
 

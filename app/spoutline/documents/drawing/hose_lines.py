@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.hang_sketch import sketch_of
@@ -12,6 +11,7 @@ from spoutline.calc.hanging_curve import CurvePoint, HangingCurve
 from spoutline.calc.reach import ClampedHang
 from spoutline.documents.drawing.scenery import quay_edge_m
 from spoutline.documents.drawing.shapes import Place
+from spoutline.frozen import frozen
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Duty, Filler, Position
@@ -34,7 +34,7 @@ class LineNote(StrEnum):
     UNFOLDED = "unfolded"  # the way round the vehicle is drawn in one plane
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class HoseLine:
     """Places from the dispenser to the inlet of the nozzle, and what must be said about them."""
 

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.documents.drawing.shapes import Anchor, Measure
+from spoutline.frozen import frozen
 
 _BESIDE_PT: Final = 4.0  # between a line, or its end, and the text beside it
 _HEADS_PT: Final = 14.0  # of a line that its text leaves in sight: two arrow heads and a little of the line
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TextSpot:
     """A place on the medium in points; ``anchor`` is the end of the text that stands there."""
 

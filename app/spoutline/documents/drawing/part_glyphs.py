@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.documents.drawing.shapes import Ink, PartMark, Path, Place, Shape, Weight
+from spoutline.frozen import frozen
 from spoutline.model.requirement import Slot
 
 MM: Final = 0.001
@@ -18,7 +18,7 @@ _ARC_STEPS: Final = 14
 _ARROW_ACROSS_MM: Final = 6.2
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Frame:
     """Where a part is drawn: its middle line, its top and bottom ends."""
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.ruletables.caution_signs import Pictogram
 
 Point = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Area:
     """A filled outline; ``hollow`` cuts it out of what lies below."""
 
@@ -19,7 +19,7 @@ class Area:
     hollow: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Disc:
     """A filled circle; ``hollow`` cuts it out of what lies below."""
 
@@ -28,7 +28,7 @@ class Disc:
     hollow: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Stroke:
     """A line of a ``width`` in units of the square; ``hollow`` cuts it out of what lies below."""
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.documents.drawing.shapes import Ink, Path, Place, Round, Shape, Weight
+from spoutline.frozen import frozen
 from spoutline.model.survey import Duty, OutletDirection, Position
 from spoutline.rules.derive.hose import is_on_reel
 
@@ -21,7 +20,7 @@ _BOAT_WIDTH_M = 2.6
 _NOZZLE_BODY_M = 0.14
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Surroundings:
     """Shapes behind the hose, and how far the ground reaches."""
 

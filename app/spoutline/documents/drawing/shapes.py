@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import Enum, StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 
 
@@ -52,7 +52,7 @@ class Anchor(StrEnum):
     END = "end"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Place:
     """A point: metres to the right of the outlet and metres above the ground."""
 
@@ -64,7 +64,7 @@ class Place:
         return math.hypot(other.x_m - self.x_m, other.y_m - self.y_m)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PartMark:
     """Which link of the set a shape stands for: its place in the chain from 0, and the part."""
 
@@ -72,7 +72,7 @@ class PartMark:
     part: PartRef
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Path:
     """An open or closed run of straight pieces."""
 
@@ -85,7 +85,7 @@ class Path:
     mark: PartMark | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Round:
     """A circle of a true radius."""
 
@@ -97,7 +97,7 @@ class Round:
     mark: PartMark | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Dot:
     """A filled circle that keeps its size on the medium."""
 
@@ -107,7 +107,7 @@ class Dot:
     mark: PartMark | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Label:
     """One line of text beside a place; the offset is in points, to the right and up.
 
@@ -123,7 +123,7 @@ class Label:
     covers: bool = False
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Measure:
     """A dimension line with arrow heads and its text; the line is level or upright.
 
@@ -136,7 +136,7 @@ class Measure:
     text_at: Anchor = Anchor.MIDDLE
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Balloon:
     """A numbered circle tied to the part it names; the offset from the part is in points."""
 
@@ -149,7 +149,7 @@ class Balloon:
 Shape = Path | Round | Dot | Label | Measure | Balloon
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Box:
     """The rectangle that holds all places of a drawing, in metres."""
 
@@ -169,7 +169,7 @@ class Box:
         return self.top_m - self.bottom_m
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Drawing:
     """Shapes in painting order, back to front.
 

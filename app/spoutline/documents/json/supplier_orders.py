@@ -6,11 +6,11 @@ Costs are texts, exact and in the currency of the quotation; ``rows`` are the ce
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 from typing import Literal
 
 from spoutline.documents.json.head import Record
+from spoutline.frozen import frozen
 from spoutline.model.quotation import Quotation
 from spoutline.planning.refit.supplier_orders import SupplierOrder
 
@@ -41,7 +41,7 @@ class SupplierOrdersDocument(Record):
     suppliers: tuple[SupplierOrderRecord, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OrderFile:
     """What is ordered from a supplier, and its text file: headings and cells row by row."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 from types import MappingProxyType
 
@@ -26,6 +25,7 @@ from spoutline.documents.pack.position_sheet import position_blocks
 from spoutline.documents.pack.setting_words import sourced
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.pack import PackJob
 from spoutline.model.plan import SitePlan
 from spoutline.model.shown_files import FilesOfParts
@@ -37,7 +37,7 @@ _MOST_CAUTION_PAGES = 2
 _SIGNALS = tuple(Signal)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PackWords:
     """The words of one language: story, reviewed cautions, and the sign of each caution."""
 

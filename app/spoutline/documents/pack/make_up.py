@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.part import PartKind
 from spoutline.model.plan import Joint, JudgedSet, PositionPlan
 from spoutline.model.port import Seal
@@ -19,7 +19,7 @@ from spoutline.model.survey import Retrieval
 JOINT_LETTERS: Final = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SpareSeal:
     """Seals of one kind for joints of one size, one for each joint that is made up anew."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from spoutline.documents.content.blocks import (
@@ -24,6 +23,7 @@ from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.stock_entry import StockLine
@@ -31,7 +31,7 @@ from spoutline.model.stock_entry import StockLine
 _TICK = "☐"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StockSheet:
     """What is put on paper: lines with the parts they name; ``job`` is the site of the job, empty without one."""
 

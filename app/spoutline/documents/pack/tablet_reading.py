@@ -11,13 +11,13 @@ import hashlib
 import re
 from base64 import b64decode
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from io import BytesIO
 from typing import Final
 
 from spoutline.documents.pack.form_fields import LONGEST_LINE, LONGEST_TEXT
 from spoutline.documents.pack.form_reading import records_from_fields
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.json_text import json_object
 from spoutline.input_bounds.picture import check_picture
@@ -47,7 +47,7 @@ class PictureKind(StrEnum):
     SIGNATURE = "signature"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FilledForm:
     """The records of a filled form, and the pictures that they name, by SHA-256."""
 

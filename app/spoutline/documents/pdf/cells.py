@@ -7,7 +7,6 @@ straight to the page, with no paragraph object, no state to save and no coordina
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Protocol
 
@@ -24,6 +23,7 @@ from spoutline.documents.pdf.links import lay_link
 from spoutline.documents.pdf.paragraphs import Paragraph, is_simple, linked_paragraph
 from spoutline.documents.pdf.scripts import has_other
 from spoutline.documents.pdf.styles import ACCENT
+from spoutline.frozen import frozen
 
 _KEPT = 8192  # texts whose lines are remembered
 _ENDLESS = 1e6
@@ -82,7 +82,7 @@ class LineWriter:
             self._text = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PlainCell:
     """Lines of one style; ``spare`` is the room in points that each line leaves."""
 
@@ -114,7 +114,7 @@ class PlainCell:
         return next(parts), next(parts)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LinkedLine:
     """One line of pieces, each with its width in points and the anchor that it leads to, empty for none."""
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from reportlab.platypus import Flowable
 
 from spoutline.documents.pdf.cells import Cell, LineWriter
 from spoutline.documents.pdf.styles import BLACK, RULE, TEXT_HEIGHT_LEAST, TableSetting
+from spoutline.frozen import frozen
 
 ROWS_TOGETHER: Final = 2  # rows that stay with the column titles, and with the last row
 RIGHT_PT: Final = 3.0  # points left of a cell's right edge
@@ -20,7 +20,7 @@ _ROUND_CAP: Final = 1
 _HAIR: Final = 1e-6  # points; what sums of heights differ by
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetRow:
     """Cells, each with the left edge of its text in points from that of the table, and the height of the row.
 

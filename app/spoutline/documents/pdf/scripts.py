@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final
 
@@ -22,6 +21,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from spoutline.documents.pdf.fonts import in_typeface
 from spoutline.documents.pdf.other_fonts import font_for
+from spoutline.frozen import frozen
 
 _RIGHT_TO_LEFT: Final = frozenset({"R", "AL"})
 _FIRST_OTHER: Final = 0x590  # before it are Latin, Greek, Cyrillic and Armenian letters
@@ -39,7 +39,7 @@ _UNSPACED: Final = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Ink:
     """How a sign is set."""
 
@@ -49,7 +49,7 @@ class Ink:
     rise: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sign:
     """A character with the way it is set."""
 
@@ -57,7 +57,7 @@ class Sign:
     ink: Ink
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Run:
     """Signs of one font and one direction as they are seen, from the left; ``width`` in points."""
 
@@ -66,7 +66,7 @@ class Run:
     width: float
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetLine:
     """A line as it is seen."""
 

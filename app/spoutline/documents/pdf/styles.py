@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from reportlab.lib.colors import Color, HexColor, white
@@ -14,6 +14,7 @@ from reportlab.lib.units import mm
 from spoutline.documents.content.blocks import Alignment, Figure, PaperSize, Role, Signal, Table
 from spoutline.documents.drawing.shapes import Ink
 from spoutline.documents.pdf.fonts import BOLD, REGULAR
+from spoutline.frozen import frozen
 
 PAGE_SIZES: Final = {PaperSize.A4: A4, PaperSize.LETTER: LETTER}
 MARGIN_SIDE: Final = 18 * mm
@@ -114,7 +115,7 @@ def _sized(
     }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TableSetting:
     """How close the rows of a table are set: styles of titles and cells, room above and below in points."""
 

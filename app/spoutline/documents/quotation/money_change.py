@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from decimal import Decimal
 
 from spoutline.documents.quotation.figures import money, signed
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import told_apart
 from spoutline.planning.refit.money_change import AmountKind, AmountMoney, MoneyChange, MoneyStep, OptionMoney
 
@@ -20,7 +20,7 @@ _WORDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MoneyRow:
     """One row: what it is about, what it was and is, and the difference with its sign; dashes for what is not known."""
 
@@ -30,7 +30,7 @@ class MoneyRow:
     difference: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OptionRows:
     """The total of an option and what changes of it; ``missing`` says that lines are without a price now."""
 

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from io import BytesIO, StringIO
 
 from spoutline.documents.marks import xlsx_mark
 from spoutline.documents.tabular.cells import Cell, shielded, without_controls
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.quantity import Dimension
 from spoutline.model.quoted_option import QuotedLine
@@ -39,7 +39,7 @@ _MASSES = {OrderUnit.KILOGRAMS: "kg", OrderUnit.POUNDS: "lb"}
 _GRAMS = Decimal("0.001")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OrderTable:
     """Headings and rows of one supplier's order; ``headings`` is empty where the file has none."""
 
@@ -135,7 +135,7 @@ def _stem(name: str) -> str:
     return "-".join(words)[:60] or "order"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Row:
     number: int
     line: QuotedLine

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from spoutline.documents.content.site_sections import position_liquid
 from spoutline.documents.content.totals import BillLine, accessory_lines, position_lines, set_lines, total_of
@@ -12,6 +11,7 @@ from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import amount
+from spoutline.frozen import frozen
 from spoutline.model.check import Check
 from spoutline.model.plan import PlanStatus, PositionPlan, SitePlan
 from spoutline.model.quantity import Dimension
@@ -21,7 +21,7 @@ from spoutline.planning.refit.dispensers import islands_of
 _ISLAND_COLUMN = 2  # behind position and dispenser
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Sheet:
     """A table: its name, column titles and rows. Columns of ``money`` hold prices."""
 

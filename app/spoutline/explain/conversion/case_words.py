@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from spoutline.explain.conversion.story import ConversionStory
+from spoutline.frozen import frozen
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.position_conversion import ConversionKind, PositionOutcome
@@ -13,7 +13,7 @@ from spoutline.model.position_conversion import ConversionKind, PositionOutcome
 _OF_RECOVERY = frozenset({ConversionKind.ADD_RECOVERY, ConversionKind.CHANGE_RECOVERY, ConversionKind.DECOMMISSION})
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CaseWords:
     """Makes the words of cases."""
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 from typing import Final
 
 from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.explain.phrases.reader import PhraseReader
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import EmissionBasis, OptionKind, StationKind
 from spoutline.model.conversion_money import CostKind, MoneyGap
 from spoutline.model.conversion_sequence import DeadlineKind, SequenceFinding
@@ -57,7 +58,7 @@ _TABLES: Final = ("words", "sentences")
 STEPS: Final = "steps"  # titles of steps in another language than that of the table of steps; by id, any of them
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ConversionPhrases:
     """Words by list and value, sentences by key, titles of steps by their id."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Decimal
 
 from spoutline.explain.conversion.story import ConversionStory
+from spoutline.frozen import frozen
 from spoutline.model.programme import (
     LeftOut,
     Programme,
@@ -22,7 +22,7 @@ from spoutline.model.programme import (
 _HUNDREDTH = Decimal("0.01")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ProgrammeWords:
     """Makes sentences of one programme."""
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 from decimal import Decimal
 from enum import StrEnum
@@ -11,6 +10,7 @@ from typing import Final
 from spoutline.explain.conversion.phrases import ConversionPhrases
 from spoutline.explain.plan.sets_head import sets_text
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.agreed_sets import SetBasis, SetsSource
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import OptionKind
@@ -33,7 +33,7 @@ _MINUTES_PER_HOUR = 60
 _ALL_FIGURES: Final = "figures"  # what a part lacks of which nothing is known
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ConversionStory:
     """Makes sentences of a conversion; ``story`` tells what a conversion shares with a plan."""
 

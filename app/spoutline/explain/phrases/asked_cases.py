@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.requirement import RequirementId as Asked
 
 LIQUID: Final = "liquid"  # stands for the facts family and blend_percent together
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Case:
     """One sentence of the phrasebook and when it fits.
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.phrases.reader import PhraseReader
+from spoutline.frozen import frozen
 
 _TABLES: Final = ("argparse", "names", "texts")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CommandWords:
     """Texts of the command line by the English text, which stands in for those that a language lacks."""
 

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.phrases.reader import PhraseReader
+from spoutline.frozen import frozen
 
 SUBJECTS: Final = ("position", "site", "terms")
 PARTED: Final = " · "
 _NUMBERED: Final = re.compile(r"\[(\d+)\]")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FieldWords:
     """Titles by the path of a field without places in lists; ``group · title`` where a title alone says too little."""
 

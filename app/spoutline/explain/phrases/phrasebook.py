@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 from functools import lru_cache
 from typing import Final
@@ -12,6 +12,7 @@ from typing import Final
 from spoutline.explain.phrases.asked_cases import ASK_PLACEHOLDERS
 from spoutline.explain.phrases.reader import PhraseReader
 from spoutline.explain.phrases.vocabulary import TEXT_PLACEHOLDERS, VOCABULARY
+from spoutline.frozen import frozen
 from spoutline.model.finding import Severity
 from spoutline.model.language import Language
 from spoutline.rules.declared.rule_ids import RuleId
@@ -37,7 +38,7 @@ _FACT_LISTS: Final = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RulePhrase:
     """How one rule is spoken of: what it looks at, and the sentence that its figures follow."""
 
@@ -45,7 +46,7 @@ class RulePhrase:
     says: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Phrasebook:
     """All phrases of one language; complete by construction, see ``phrasebook_from_toml``."""
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Final
 
 from spoutline.explain.phrases.reader import PhraseReader, placeholders
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputNote, InputProblem, StoreFault
 from spoutline.model.worded import Worded
 
@@ -14,7 +15,7 @@ _TABLES: Final = ("texts", "answers")
 _OF_A_PROBLEM: Final = ("field", "value")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RefusalWords:
     """Texts by the English one, which stands in for those that a language lacks.
 

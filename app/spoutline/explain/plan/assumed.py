@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.plan.words import Words
+from spoutline.frozen import frozen
 from spoutline.model.answered import AssumedTopic, assumed_topics, topic_of
 from spoutline.model.dispenser_type import inherited_topics, overridden_fields
 from spoutline.model.finding import Finding
@@ -23,7 +23,7 @@ _OF_STATION: Final = (
 _STATION_RULES: Final = frozenset(rule for rule, *_ in _OF_STATION)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StationLine:
     """What was assumed of the station, in one sentence, with a finding that names its source."""
 

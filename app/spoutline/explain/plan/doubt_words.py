@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Final
 
 from spoutline.explain.plan.words import Words
+from spoutline.frozen import frozen
 from spoutline.model.doubt import (
     MEASURE_FIRST,
     CheckDoubt,
@@ -23,7 +23,7 @@ from spoutline.model.site_figure import SiteFigure
 _LABELS_SHOWN: Final = 6  # more positions are counted
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FigureText:
     """One unmeasured figure in words: its name, what is assumed and possible, what it could change or leaves."""
 
@@ -34,7 +34,7 @@ class FigureText:
     musts: bool
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CaseText:
     """Positions where a figure does the same, in words and by their ``labels``, and what it does."""
 
@@ -43,7 +43,7 @@ class CaseText:
     labels: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class VisitText:
     """One line of the list for a visit: what to measure, where, and what that could change, the gravest first."""
 
@@ -55,7 +55,7 @@ class VisitText:
     musts: bool
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MarginText:
     """A check in words: its margin as assumed, the least within the ranges, and the figure that leaves it."""
 

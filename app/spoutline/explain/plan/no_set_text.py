@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from spoutline.explain.plan.findings import finding_text
 from spoutline.explain.plan.words import Words
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding
 from spoutline.model.liquid import Liquid
 from spoutline.model.no_set import (
@@ -30,7 +30,7 @@ from spoutline.model.survey import Position, SurveyLiquid
 _NEAR_OF_ONE, _NEAR_OF_MANY = 3, 1  # parts that came nearest told of a slot, where one slot is left empty, or several
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Reason:
     """A sentence and what stands behind it."""
 
@@ -38,7 +38,7 @@ class Reason:
     behind: tuple[Reason, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TrialText:
     """A way out: what is given up, what that means for people, the price, the set that it frees place by place."""
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
@@ -22,6 +21,7 @@ from spoutline.explain.plan.part_data import part_data
 from spoutline.explain.plan.texts import CheckText, FindingText, LineText, Named, WorkedText, verdict_text
 from spoutline.explain.plan.words import Words
 from spoutline.explain.writing.formula import formula_text, symbol_text
+from spoutline.frozen import frozen
 from spoutline.model.check import Check, Outcome, WorkedLine
 from spoutline.model.finding import Finding
 from spoutline.model.limit import Limit, LimitStatus
@@ -49,7 +49,7 @@ if TYPE_CHECKING:
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Story(Words):
     """Makes sentences from results, given the phrases of one language and a display in one unit system.
 

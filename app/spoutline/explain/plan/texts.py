@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.check import Outcome
 from spoutline.model.finding import Severity, Verdict
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class LineText:
     """A requirement line in words: what is asked, the answer in one sentence, and who asks it."""
 
@@ -20,7 +19,7 @@ class LineText:
     source: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FindingText:
     """A finding in words. ``subject`` is the part, joint or position that it is about."""
 
@@ -34,7 +33,7 @@ class FindingText:
     source: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CheckText:
     """A check in words: every cell that a table of checks shows; ``remark`` is a sentence beside it, empty for most."""
 
@@ -62,7 +61,7 @@ def verdict_text(outcome_word: str, footing: str) -> str:
     return f"{outcome_word}, {footing}" if footing else outcome_word
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WorkedText:
     """One worked line: the formula, the figures put in, and what comes out."""
 
@@ -73,7 +72,7 @@ class WorkedText:
     note: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Named:
     """A label and its text, for lists of data."""
 

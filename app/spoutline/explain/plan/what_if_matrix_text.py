@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.what_if_text import NOTHING, short_text
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import told_apart
 from spoutline.model.what_if import PartFate, WhatIfEffect
 from spoutline.model.what_if_matrix import MatrixCell, PartRow, WhatIfMatrix
@@ -30,7 +30,7 @@ _LABELS_TOLD = 3
 _GOES = frozenset({PartFate.MUST_GO, PartFate.NOT_SOLD})
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MatrixLine:
     """One row: what it tells of, today, and each answer in turn."""
 

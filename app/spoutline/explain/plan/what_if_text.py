@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.phrases.what_if_words import WhatIfWord as Word
 from spoutline.explain.plan.agreed_words import broken_musts
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.check import Check
 from spoutline.model.limit import Jurisdiction
@@ -35,7 +36,7 @@ _BREAKING = frozenset(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SideBySide:
     """One row: what is compared, today, then, and what is to be said of it."""
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from spoutline.explain.plan.reasons import counted_names
 from spoutline.explain.plan.what_differs import ListedParts
 from spoutline.explain.plan.words import Words
+from spoutline.frozen import frozen
 from spoutline.model.cuts import Cut, Decider
 from spoutline.model.funnel import FunnelStep, PlaceFunnel, Rival
 from spoutline.model.quantity import Dimension
@@ -19,7 +19,7 @@ _KG = 0.005  # less is no difference on a scale for freight
 _M3_S = 1e-6  # 0.06 L/min, less than any flow meter at a nozzle tells
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Count:
     """A row of the counts: what happens to so many parts; ``taken`` where it takes them out.
 
@@ -32,7 +32,7 @@ class Count:
     taken: bool
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PlaceReasons:
     """One place in words: its title, the counts from the catalogue to what was left, sentences about the last ones."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 from typing import Final
@@ -11,6 +10,7 @@ from typing import Final
 from spoutline.explain.phrases.phrasebook import Phrasebook
 from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.writing.money import money_text
+from spoutline.frozen import frozen
 from spoutline.model.check import Bound
 from spoutline.model.cross_reference import NumberTrace
 from spoutline.model.finding import Finding, Severity
@@ -43,7 +43,7 @@ _EDITION_TITLES: Final = (
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Words:
     """Words of one language, with figures in one unit system; nothing here computes."""
 

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QPushButton, QWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.named_step import NamedStepDialog
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OfferedSet:
     """A position whose set can be agreed on: its parts in words; none where it has no set."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtWidgets import QWidget
 
 from spoutline.documents.quotation.money_change import OptionRows, money_rows
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.node_tree import Node, NodeTree
@@ -18,7 +17,7 @@ from spoutline.gui.wording import tr
 from spoutline.planning.refit.money_change import MoneyChange
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ForeseenWords:
     """What the dialog is called, what it compares, and what its answer does."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from pathlib import Path
@@ -16,6 +15,7 @@ from shiboken6 import isValid
 
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm, form_of
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.printing import print_document
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
@@ -31,7 +31,7 @@ MakePaper = Callable[[Ticket, PaperForm], bytes]
 Tell = Callable[[str], Any]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class WantedPaper:
     """A paper as a person wants it now.
 

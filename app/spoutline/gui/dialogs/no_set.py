@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -10,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from spoutline.documents.paper_form import PaperForm
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
@@ -31,7 +31,7 @@ if TYPE_CHECKING:
 _ASK, _FILE = JobKey(JobKind.WHY, "no set"), JobKey(JobKind.FILE, "no set")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class NoSetTools:
     """What looking for reasons works with; ``stem`` names the files of the paper."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,6 +11,7 @@ from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QComboBox, QFileDialog, QFormLayout, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from spoutline.bootstrap.preferences import OpenWith
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.local_days import moment_text
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Preferred:
     """What is preferred. An empty jurisdiction means the usual one."""
 

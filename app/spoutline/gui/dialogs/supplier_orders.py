@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Self
 
@@ -24,6 +23,7 @@ from PySide6.QtWidgets import (
 from spoutline.bootstrap.supplier_orders import SupplierOrderService, layout_of, option_of
 from spoutline.catalogue.price_lists import PriceListNames
 from spoutline.documents.own_files import FileForm
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.dialogs.terms_page import TableSection
@@ -68,7 +68,7 @@ _BOXES: dict[str, tuple[Option, ...]] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OrderedFrom:
     """The lines that are ordered, under a title, and what they share."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.catalogue.price_lists import PriceListNames
 from spoutline.documents.own_files import FileForm
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.dialogs.terms_page import TermsPage
@@ -45,7 +46,7 @@ _WORDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FormState:
     """What the form holds: the draft, the folder where its picture is looked for, and the file it is the text of."""
 

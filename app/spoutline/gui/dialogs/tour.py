@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.picture import Picture
@@ -13,7 +12,7 @@ from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.wording import tr
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Job:
     """One job: its short name, whose it is, its picture and its steps."""
 

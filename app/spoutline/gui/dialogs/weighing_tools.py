@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.jobs import Jobs
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WeighingTools:
     """What the dialog works with."""
 

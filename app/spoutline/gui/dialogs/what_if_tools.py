@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.jobs import Jobs, Ticket
 
 if TYPE_CHECKING:
@@ -28,7 +28,7 @@ class TodaysSets:
         return self._known
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WhatIfTools:
     """What the dialog works with; ``today`` gives the sets of today, off the window's thread."""
 

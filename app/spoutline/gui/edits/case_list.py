@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from pydantic import ValidationError
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.survey import Survey
@@ -20,7 +19,7 @@ _WANTED = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TypedCase:
     """A case as typed into the fields; an empty text changes nothing."""
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry, Origin
 from spoutline.planning.keeping.entry_fields import PRICE, understood, unit_words
@@ -11,7 +10,7 @@ from spoutline.planning.table_intake.cell_values import CellFault
 from spoutline.planning.table_intake.intake_fields import CellKind, IntakeField
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Reading:
     """How the text of a field stands: what is wrong, else how it is understood where that is not as it stands."""
 

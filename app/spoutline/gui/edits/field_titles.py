@@ -6,15 +6,15 @@ What asks is loaded with the first field that is told: the start of the window t
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from functools import cache
 
 from spoutline.explain.phrases.field_words import PARTED, bare_path, field_called
+from spoutline.frozen import frozen
 from spoutline.gui.edits.question import Question
 from spoutline.gui.wording import tr
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class _Asking:
     """What asks for a field, in English: the group it stands in, empty for none, and its title."""
 

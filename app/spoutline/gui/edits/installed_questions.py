@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 
 from spoutline.explain.phrases.part_words import label_of
+from spoutline.frozen import frozen
 from spoutline.gui.edits.question import Entry, Measure, Option, Question, Step
 from spoutline.model.figure import Bounds
 from spoutline.model.liquid import ListingClass
@@ -31,7 +32,7 @@ _ASKED_ON_THE_PLATE = ("listings",)
 Word = Callable[[StrEnum], str]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FigureQuestion:
     """A question with its bounds in SI; ``may_be_none`` where nothing ticked is an answer."""
 

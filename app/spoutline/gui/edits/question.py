@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.model.quantity import Dimension
 
 if TYPE_CHECKING:
@@ -45,7 +45,7 @@ class Entry(StrEnum):
     YES_NO_OPEN = "yes_no_open"  # yes, no, or not answered yet
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Option:
     """One choice: its value in the survey, its words, and what it means."""
 
@@ -54,7 +54,7 @@ class Option:
     hint: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Measure:
     """How a number of the survey relates to the core's SI value: ``si = stored * factor``."""
 
@@ -65,7 +65,7 @@ class Measure:
 AnswerValue = str | float | bool | tuple[float, ...] | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Question:
     """One question.
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from enum import Enum
@@ -14,6 +14,7 @@ from typing import Generic, TypeVar
 from pydantic import BaseModel, ValidationError
 
 from spoutline.book.survey_faults import problems_of
+from spoutline.frozen import frozen
 from spoutline.gui.edits.question import Option
 from spoutline.gui.edits.terms_fields import Known, TermsColumn, TermsEntry, TermsField, TermsTable
 from spoutline.gui.edits.terms_subjects import SUBJECTS
@@ -39,7 +40,7 @@ _UNSHARED = ("customer", "options", "overrides", "alternates")
 _UNSHARED_HEADING = ("number", "title", "dated", "scope")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Spot:
     """Where an entry of the form is: a field, or a cell of a table; without row or column the whole of it."""
 
@@ -48,7 +49,7 @@ class Spot:
     column: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class DraftProblem:
     """What is wrong with an entry, and what would be right; ``is_missing`` where nothing was written yet."""
 
@@ -70,7 +71,7 @@ class DraftProblem:
         return told(Worded("{value} is not usable here; {wanted}.", value=self.value, wanted=self.wanted))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Judged(Generic[TermsT]):
     """What a draft amounts to: terms, or what stands in their way."""
 
@@ -78,7 +79,7 @@ class Judged(Generic[TermsT]):
     problems: tuple[DraftProblem, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TermsDraft:
     """Everything typed: the text of each field by its path, the rows of each table by its path.
 

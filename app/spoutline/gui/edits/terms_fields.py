@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.gui.edits.question import Option
 
 
@@ -30,7 +30,7 @@ class Known(StrEnum):
     PART_NUMBERS = "part_numbers"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TermsField:
     """One entry; ``path`` leads from the terms to it, names separated by dots. ``is_wide`` takes the whole row."""
 
@@ -43,7 +43,7 @@ class TermsField:
     is_wide: bool = False
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TermsColumn:
     """One column of a table; ``name`` is the field of a row, empty where the row is a bare text.
 
@@ -62,7 +62,7 @@ class TermsColumn:
     empty_words: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TermsTable:
     """A list of rows; ``row`` names one of them in a fault."""
 
@@ -82,7 +82,7 @@ class TermsTable:
         return all(cell.strip() in ("", column.initial) for cell, column in zip(row, self.columns, strict=True))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Subject:
     """One page of the form."""
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QDialog, QFileDialog, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.dialogs.table_repair import TableRepairDialog
 from spoutline.gui.intake.column_list import ColumnList
 from spoutline.gui.intake.findings import Findings
@@ -41,7 +41,7 @@ from spoutline.planning.table_intake.table_look import (
 Notify = Callable[[str], None]  # shows a notice
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class IntakeTools:
     """What the view works with: where work goes off the window's thread, and the words."""
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
 from spoutline.bootstrap.catalogues import CatalogueService
 from spoutline.bootstrap.dispenser_types import DispenserTypeService
 from spoutline.bootstrap.position_tables import PositionTableService
+from spoutline.frozen import frozen
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Survey
 from spoutline.planning.table_intake.column_map import TableMap
@@ -23,7 +23,7 @@ from spoutline.planning.table_intake.table_look import TableFile, TableLook
 from spoutline.units.accepted import UnitSystem
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TakenTable:
     """A table that was taken over, or refused for a cell: what a person is told, and what it made of a survey."""
 
@@ -32,7 +32,7 @@ class TakenTable:
     survey: Survey | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WorkWords:
     """How the view names what it does."""
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from spoutline.bootstrap.catalogues import EntryLine
 from spoutline.catalogue.shelf_lookup import CatalogueFacts
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import told, tr
@@ -18,7 +18,7 @@ from spoutline.planning.table_intake.draft_changes import ChangeKind, PartChange
 from spoutline.planning.table_intake.intake import CellReport
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EditionRow:
     """An edition of a catalogue, or its draft where ``edition`` is None, and who plans with it."""
 

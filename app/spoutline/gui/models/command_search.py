@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from enum import StrEnum
+
+from spoutline.frozen import frozen
 
 _MOST_OF_A_KIND = 8
 
@@ -21,7 +22,7 @@ class FoundKind(StrEnum):
     HELP = "help"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Found:
     """One thing that can be gone to: what it is called, what is told of it, the keys that lead there too."""
 

@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 
 from spoutline.bootstrap.catalogues import SurveyEffect
 from spoutline.catalogue.changes import changed_fields
 from spoutline.catalogue.shelf_lookup import EntryChange
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.planning.keeping.effect import Effect, PositionEffect
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class EffectRow:
     """What becomes of one position, or why a survey cannot be planned where ``position`` is None."""
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pickle
 from collections.abc import Collection
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.relabel import relabelled_stage, same_question, same_site
@@ -21,7 +22,7 @@ def weight_of(staged: StagedPlan) -> int:
     return len(pickle.dumps(staged, protocol=pickle.HIGHEST_PROTOCOL))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Kept:
     result: StagedPlan | str
     weight: int

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QFont
 
+from spoutline.frozen import frozen
 from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 
@@ -15,7 +16,7 @@ Index = QModelIndex | QPersistentModelIndex
 _ROOT = QModelIndex()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Node:
     """One row: its cells, the value behind it, the rows below it. ``spans`` lets the first cell take the whole row.
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import textwrap
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 
 from spoutline.documents.quotation.alternates import alternate_texts, difference_of
@@ -14,6 +14,7 @@ from spoutline.documents.quotation.figures import money, signed
 from spoutline.documents.quotation.margin_figures import option_margin
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.wording import tr
@@ -26,7 +27,7 @@ from spoutline.model.quoted_option import QuotedAlternate, QuotedLine, QuotedOpt
 _TITLE_WIDTH = 14  # characters in a line of a column's title
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class AmountRow:
     """One line of the comparison: its title and one text for each option; ``differs`` where an option is another.
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from decimal import Decimal
 
 from spoutline.book.quotation_records import QuotationEntry, QuotationEvent, StoredQuotation
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.money import decimals
+from spoutline.frozen import frozen
 from spoutline.gui.escaping import tip
 from spoutline.gui.local_days import day_text, moment_text
 from spoutline.gui.models.node_tree import Node
@@ -28,7 +28,7 @@ TONES = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TouchedQuotation:
     """An open quotation with the parts that are not what they were when it was made."""
 

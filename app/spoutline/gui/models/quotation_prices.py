@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from spoutline.documents.quotation.figures import money
 from spoutline.documents.quotation.margin_figures import in_coin
 from spoutline.documents.quotation.option_sections import gap_text
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.escaping import tip
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
@@ -21,7 +21,7 @@ from spoutline.model.quotation_terms import PriceOverride
 from spoutline.model.quoted_option import QuotedLine
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PricedPart:
     """One part: the prices of the options that hold it, where they come from, and who answers for them.
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
 
+from spoutline.frozen import frozen
 from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 
@@ -16,7 +16,7 @@ Index = QModelIndex | QPersistentModelIndex
 _ROOT = QModelIndex()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Column(Generic[RecordT]):
     """One column: title, the text of a cell and, where the text does not sort well, a comparable value.
 

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.what_differs import ListedParts
+from spoutline.frozen import frozen
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
@@ -15,7 +14,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.substitute import Misfit, Substitute
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SubstituteRow:
     """A part for the place: with the set that holds it, or why it does not fit."""
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Container, Iterable
-from dataclasses import dataclass
 
 from spoutline.book.records import SurveyEntry
 from spoutline.documents.content.totals import BillLine
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.what_differs import what_differs
+from spoutline.frozen import frozen
 from spoutline.gui.local_days import moment_text
 from spoutline.gui.models.record_table import Column
 from spoutline.gui.roles import Tone
@@ -20,7 +20,7 @@ from spoutline.model.part_ref import any_names
 from spoutline.model.plan import PositionPlan, SetLink
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetRow:
     """One part of the set in hand; ``decision`` says whether a person keeps it."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 
+from spoutline.frozen import frozen
 from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 
@@ -15,7 +15,7 @@ Rows = tuple[tuple[str, ...], ...]
 _ROOT = QModelIndex()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TextColumn:
     """One column: its title and help, how a cell is shown, and what a typed text is kept as."""
 

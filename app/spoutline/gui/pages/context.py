@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
@@ -38,7 +38,7 @@ class StoryInUse:
         return self._story
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Context:
     """Handed from the window to its pages; none of them keeps state of its own."""
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -15,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.frozen import frozen
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.widgets.editors import LineEditor, PageEditor
 from spoutline.gui.widgets.steady import SteadyChange
@@ -22,7 +21,7 @@ from spoutline.gui.widgets.tile_grid import TileGrid
 from spoutline.gui.wording import told
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Choice:
     """One choice of a field: the value handed back, and its words."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
@@ -25,6 +24,7 @@ from spoutline.documents.drawing.shapes import (
     Round,
     Shape,
 )
+from spoutline.frozen import frozen
 from spoutline.gui.widgets.theme import Colours, colours_now
 from spoutline.model.part_ref import PartRef
 
@@ -57,7 +57,7 @@ def ink_colour(ink: Ink, colours: Colours) -> QColor:
     return QColor(named[ink])
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class View:
     """How metres become pixels: ``x_px = offset.x + x_m * across``, ``y_px = offset.y - y_m * up``."""
 
@@ -74,7 +74,7 @@ class View:
         return Place((point.x() - self.offset.x()) / self.across, (self.offset.y() - point.y()) / self.up)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Measured:
     """A distance between two places of a drawing."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.marks import paint_mark
 from spoutline.gui.widgets.theme import colours_now
@@ -16,7 +15,7 @@ _TILE, _GAP, _BOX_HEIGHT, _MARGIN, _GROUP_GAP = 22.0, 5.0, 30.0, 14.0, 20.0
 _KERB = 6.0  # from the boxes of a named group to the line around it
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Tile:
     """Something on one side of a box; ``hint`` says in words what the mark means."""
 
@@ -25,7 +24,7 @@ class Tile:
     hint: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Box:
     """A named box with tiles above and below it."""
 
@@ -39,7 +38,7 @@ class Box:
         return max(len(self.upper), len(self.lower), 2) * (_TILE + _GAP) + _GAP
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Group:
     """Boxes that stand together; a group with a name has a line around it, one without has none."""
 

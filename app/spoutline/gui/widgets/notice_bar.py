@@ -7,12 +7,12 @@ stands at the foot of the window, over no control.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QAccessible, QAccessibleEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.fitted_scroll import FittedScroll
 from spoutline.gui.widgets.foot_line import FootLine
@@ -37,7 +37,7 @@ _DONE = frozenset({Tone.GOOD, Tone.NOTE})
 _MOST_SHARE = 0.6  # of the height of what it lies over
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Offer:
     """Something that can be done: its words and what it does."""
 

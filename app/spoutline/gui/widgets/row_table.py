@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import (
     QAbstractItemModel,
@@ -27,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.frozen import frozen
 from spoutline.gui.widgets.answer_field import Choice
 from spoutline.gui.widgets.cell_table import CellTable
 from spoutline.gui.widgets.marks import MarkDelegate
@@ -39,7 +39,7 @@ _LIST_WIDTH = 190  # pixels that the words of a list of boxes need
 _TICK_HEIGHT = 22  # pixels of a box to tick with its words
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CellEditor:
     """How a column is edited: a text with suggestions, one of the choices, or ``several`` of them."""
 

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.widgets.theme import colours_now
 from spoutline.gui.wording import tr
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SlotFigure:
     """One place of the chain: its name, the parts of its kind, those left, and those left before the last change."""
 

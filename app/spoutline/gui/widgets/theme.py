@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from enum import StrEnum
 
 from PySide6.QtCore import Qt
@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
 from PySide6.QtWidgets import QApplication
 
 from spoutline import assets
+from spoutline.frozen import frozen
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 
@@ -17,7 +18,7 @@ FONT_FAMILY = "DejaVu Sans"
 _BODY_PT = 9.5
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Colours:
     """Named colours as ``#rrggbb``. Text pairs reach a contrast of 4.5, marks and frames of 3 (WCAG 2.2, AA)."""
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QObject, QSettings, Signal
 
+from spoutline.frozen import frozen
 from spoutline.gui.edits.question import Step
 from spoutline.gui.places import Place
 
@@ -18,7 +18,7 @@ _MOST_FILES = 8
 _GEOMETRY, _FILES, _TOUR = "window/geometry", "files/recent", "tour/seen"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class LastView:
     """What was in view: survey of the book, position, place, step of the walk."""
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog
 
 from spoutline.book.records import SettingName
+from spoutline.frozen import frozen
 from spoutline.gui.session import Session
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.window.main_window import MainWindow
@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from spoutline.gui.dialogs.preferences import Preferred
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Effects:
     """What the window does where units or rules are others from now on, and what leads to the backups."""
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.gui.actions import ACTIONS, ActionId
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.command_search import Found, FoundKind
@@ -25,7 +25,7 @@ _MOST = 8
 _LEAST_LETTERS = 2  # a single letter is in every part
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Leading:
     """What leads to where a person wants to go: a command, another survey, pages of help and words of the trade."""
 

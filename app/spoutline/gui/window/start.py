@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
 from spoutline.bootstrap.preferences import OpenWith, home_folder, preferred_opening
+from spoutline.frozen import frozen
 from spoutline.gui.actions import ActionId
 from spoutline.gui.collection import FIRST_LOOK_MS, WindowCollector, leave_out_what_is_there
 from spoutline.gui.edits.question import Step
@@ -56,7 +56,7 @@ _PAGES_MADE_LATER = (
 WorkbenchFactory = Callable[[], "Workbench"]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FirstStart:
     """What the first job brings where the book is empty: the use cases, and the catalogues there are."""
 
@@ -64,7 +64,7 @@ class FirstStart:
     own_catalogues: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Opened:
     """What the first job brings: the use cases, the survey to show, the units to show it in."""
 

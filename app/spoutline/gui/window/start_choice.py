@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.wording import told, tr
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OwnBeginning:
     """What a person begins with: the name of the catalog, of the first site, and whether *Demonstration* stays."""
 

@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Final
 
 from PySide6.QtWidgets import QStackedWidget
 
+from spoutline.frozen import frozen
 from spoutline.gui.edits.question import Option, Step
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.survey.step_page import PlacePage, SitePage, StepPage
 from spoutline.gui.wording import tr
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StepWords:
     """What a step is called and what it is about."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.agreed_sets import AgreedLink, AgreedSets
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import SitePlan
@@ -14,7 +14,7 @@ from spoutline.planning.agreement.making import sets_of_plan
 SetsByLabel = Mapping[str, tuple[AgreedLink, ...]]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ComparedPart:
     """One place of a chain: its part in each column, None where that set has none there."""
 
@@ -27,7 +27,7 @@ class ComparedPart:
         return len({_ref(one) for one in self.parts}) > 1
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ComparedPosition:
     """The sets of one position, one for each column; None where a column does not know it or leaves it out."""
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.plan import SitePlan
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HandedIn:
     """The sets that a conversion follows; None where it goes a way of its own. ``notes`` tell what was not used."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.agreed_sets import AgreedSets, EntryKind
 from spoutline.model.survey import Survey
 from spoutline.planning.agreement.making import question_of
@@ -12,7 +12,7 @@ from spoutline.planning.agreement.making import question_of
 _LEAST_SHARE = 0.5  # of the positions that both know must ask what they asked
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AgreementLine:
     """The history of the agreements of one survey, oldest first."""
 
@@ -41,7 +41,7 @@ class AgreementLine:
         return standing[-1] if standing else None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AgreementMatch:
     """The line of a survey; None with ``doubtful`` lines where none is surely the survey's."""
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import ROUND_HALF_UP, Decimal
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_case import ConversionCase
 from spoutline.model.faults import InputFault, InputProblem
@@ -17,7 +18,7 @@ from spoutline.model.worded import Worded
 _CENT: Final = Decimal("0.01")
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CaseResult:
     """What comes of a case; ``case`` is None for what the survey asks. ``changed`` are labels of changed positions."""
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.difference_reason import DifferenceReason
@@ -37,7 +38,7 @@ from spoutline.rules.derive.requirement import requirement_for
 _OUTCOMES = {PlanStatus.NOT_ALLOWED: PositionOutcome.NOT_ALLOWED, PlanStatus.NO_SET: PositionOutcome.NO_SET}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ConversionContext:
     """What a conversion works with: the context of planning, the tables on vapour recovery, the table of steps.
 

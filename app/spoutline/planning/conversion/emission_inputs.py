@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.calc.emissions import factor_change_line, factor_kg_m3, mixed_factor_line, yearly_change_line
 from spoutline.calc.vapour import recovery_increment
 from spoutline.calc.vapour_displacement import (
@@ -18,6 +16,7 @@ from spoutline.calc.vapour_displacement import (
     pump_temperature_line,
     tank_difference_line,
 )
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.conversion_answers import EmissionAnswers, EmissionBasis
 from spoutline.model.liquid import LiquidFamily
@@ -28,7 +27,7 @@ from spoutline.model.vapour_figures import VapourFigure, VapourFigureId, VapourT
 _Id = VapourFigureId
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class EmissionInputs:
     """Everything that one balance depends on; a sensitivity changes one field at a time."""
 

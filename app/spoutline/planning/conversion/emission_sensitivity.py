@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from spoutline.calc.emissions import YearValue, crossing_of
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.vapour_displacement import PSI
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import EmissionBasis
 from spoutline.model.emission_sheet import SensitivityRow
 from spoutline.model.vapour_figures import VapourFigureId, VapourTables
@@ -21,7 +22,7 @@ THROUGHPUT_FACTORS = (0.8, 1.2)
 OWN_STEP = "engineering judgement of this program"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _End:
     """One end of a row: its value, and the inputs and share that go with it."""
 
@@ -30,7 +31,7 @@ class _End:
     share: float
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Case:
     """One input at its two ends, and where the ends come from."""
 

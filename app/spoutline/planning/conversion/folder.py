@@ -9,12 +9,12 @@ from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
 from multiprocessing.synchronize import Event
 from pathlib import Path
 from typing import Protocol
 
 from spoutline.book.survey_text import read_survey
+from spoutline.frozen import frozen
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled, InputFault, InputProblem, StoreFault
 from spoutline.model.programme import SiteOutcome, SiteResult
@@ -109,7 +109,7 @@ def convert_files(
     return tuple(found[index] for index in sorted(found)), len(found) < len(paths)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _From:
     """Tells how far a run is that began with ``known`` of ``total`` sites done."""
 
@@ -182,7 +182,7 @@ def _over(
         pool.shutdown(wait=True, cancel_futures=True)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Worker:
     """What a worker process works with for its whole life."""
 

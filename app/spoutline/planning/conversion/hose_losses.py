@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from spoutline.calc.constants import SECONDS_PER_DAY
 from spoutline.calc.permeation import HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, permeation_applies, permeation_loss
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import OptionKind
 from spoutline.model.emission_sheet import EmissionGap
 from spoutline.model.part import Part, PartKind
@@ -17,7 +17,7 @@ from spoutline.model.vapour_figures import VapourFigureId, VapourTables
 _HOSES = (PartKind.CURB_HOSE, PartKind.WHIP_HOSE)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class HoseChange:
     """Yearly change of the loss through hose walls [kg], positive is more; None where it cannot be told."""
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import AfterTable, EmissionAnswers
 from spoutline.model.emission_sheet import ShareOrigin
 from spoutline.model.vapour_figures import VapourTables
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class YearOfShare:
     """A year's share and where it comes from."""
 

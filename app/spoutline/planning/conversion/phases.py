@@ -7,11 +7,13 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from spoutline.frozen import frozen
+
 _MOST_DISPENSERS = 200  # the exact search goes one level deep for each dispenser
 _MOST_NODES = 50_000  # beyond this the fewest number is no longer proved, and the plan says so
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class DispenserLoad:
     """A dispenser and how many positions of each grade go out of service with it."""
 
@@ -19,7 +21,7 @@ class DispenserLoad:
     grades: Mapping[str, int]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Overload:
     """A dispenser that alone takes more of a grade out of service than allowed; ``least_share`` would allow it."""
 
@@ -28,7 +30,7 @@ class Overload:
     least_share: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Grouping:
     """Phases in the order of the survey; ``proved`` where no smaller number of phases exists."""
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 
+from spoutline.frozen import frozen
 from spoutline.model.programme import LeftOut, Shortage, SiteResult, SiteUnit, SiteWork, Visit, YearReason
 from spoutline.planning.conversion.present_worth import risen
 from spoutline.planning.conversion.purse import Purse
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Place:
     """The visits of a site and why they lie there; without visits, why it is left out."""
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from decimal import Decimal
 
+from spoutline.frozen import frozen
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+
+@frozen(kw_only=True)
 class ProgrammeTerms:
     """What the owner of many sites sets.
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_sequence import Moment, Phase, PlannedTask, Sequence, SequenceFinding, SequenceNote
 from spoutline.model.conversion_step import StepCondition, StepFigureId, StepTable
 from spoutline.model.difference_reason import DifferenceReason
@@ -40,7 +40,7 @@ _POSITION_CONDITIONS = (
 _ADDS = (ConversionKind.ADD_RECOVERY, ConversionKind.CHANGE_RECOVERY)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SequenceInput:
     """What the sequence is made from."""
 

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 from types import MappingProxyType
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_step import ConversionStep, StepCondition, StepScope, StepTable
 
 AWAIT_NOTICE, AWAIT_PARTS, AWAIT_TESTS = "await_notice", "await_parts", "await_tests"
@@ -18,7 +19,7 @@ _OF_TANKS = (StepScope.TANK, StepScope.TANK_POSITION)
 _HOURS_OF_A_DAY = 24
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PhaseWork:
     """How many units of work a phase holds."""
 
@@ -55,7 +56,7 @@ class PhaseWork:
         return counted.get(step.scope, len(self.places_for(step)))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ChangeWork:
     """The work of one change of a tank's liquid: whom it concerns and which conditions hold for it."""
 
@@ -83,7 +84,7 @@ class DayCount(StrEnum):
     TO_THE_HOUR = "to_the_hour"  # so many times 24 hours
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Wait:
     """How long a waiting step takes."""
 
@@ -91,7 +92,7 @@ class Wait:
     count: DayCount = DayCount.CALENDAR
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Task:
     """One task before it has a time.
 
@@ -116,7 +117,7 @@ class Task:
     tank: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Waits:
     """How long the waiting steps take."""
 

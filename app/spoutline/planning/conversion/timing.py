@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_sequence import Moment
 from spoutline.planning.conversion.task_net import DayCount, Task
 from spoutline.planning.conversion.work_calendar import WorkCalendar
@@ -12,7 +12,7 @@ from spoutline.planning.conversion.work_calendar import WorkCalendar
 START = Moment(day=0, minute=0)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Timed:
     """Earliest start and finish; ``slack_minutes`` of working time before the finish of the whole moves."""
 

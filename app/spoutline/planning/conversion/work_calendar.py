@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from functools import cache
 from itertools import accumulate
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_sequence import Moment
 
 _SATURDAY = 5
 _WEEK = 7
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WorkCalendar:
     """Counts working minutes. Without a first day, day 0 is taken as a Monday."""
 

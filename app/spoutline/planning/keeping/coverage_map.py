@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, MutableMapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import islice
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.coverage_kinds import ClimateBand, OutletKind
 from spoutline.model.coverage_map import CellState, Combination, CoverageCell, CoverageScope, LiquidClass, SlotStock
 from spoutline.model.faults import Cancelled
@@ -60,7 +61,7 @@ _LABEL: Final = "1"
 Known = MutableMapping[Combination, CoverageCell]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CoverageWork:
     """What the map of an edition is made with; ``known`` keeps the answers, so that each is worked out once."""
 

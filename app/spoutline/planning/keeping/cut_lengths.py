@@ -6,7 +6,7 @@ Every length is a part like any other: the search weighs it against hoses of fix
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from decimal import Decimal
 from enum import StrEnum
 from fractions import Fraction
@@ -15,6 +15,7 @@ from typing import Final
 
 from spoutline.catalogue.descriptions import COLUMNS, describe, figure_cells
 from spoutline.explain.writing.money import amount, decimals
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import HOSES, PartStatus
@@ -40,7 +41,7 @@ class LengthUnit(StrEnum):
         return Fraction("0.3048") if self is LengthUnit.FOOT else Fraction(1)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CutHose:
     """An article: hose of ``base`` cut to any of the lengths from ``shortest`` to ``longest`` by ``step``, in ``unit``.
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.catalogue.shelf_lookup import EntryChange
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
 
@@ -22,7 +22,7 @@ class Effect(StrEnum):
     SAME = "same"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PositionEffect:
     """One position planned with two editions; a set is empty where there was none, its price then None.
 

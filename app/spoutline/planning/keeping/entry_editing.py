@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Any, Final
 
 from pydantic import ValidationError
 
 from spoutline.catalogue.descriptions import COLUMNS, describe, figure_cells
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
@@ -28,7 +28,7 @@ from spoutline.planning.table_intake.intake_fields import IntakeField
 _WORDS: Final = frozenset({"name", "item_number", "gtin", "supplier", "family", "remark"})  # empty, never None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Filled:
     """What the texts of a form say: fields of the entry, figures, and what is not usable."""
 

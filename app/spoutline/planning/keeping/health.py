@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 from functools import partial
 from typing import Final
 
 from spoutline.catalogue.descriptions import EntryFault, describe
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import RuleTables
@@ -53,7 +53,7 @@ class Matter(StrEnum):
     LIST_EXPIRES = "list_expires"  # within thirty days
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HealthNote:
     """One thing that a keeper should look at; what does not belong to its matter is empty.
 

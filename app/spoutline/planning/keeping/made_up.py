@@ -9,13 +9,14 @@ with it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 from typing import Final
 from unicodedata import normalize
 
 from spoutline.catalogue.descriptions import COLUMNS, describe
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import NAME_LENGTH, CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import HANGING_KINDS, MOST_IN_ARTICLE, PLACE_OF_PART, Part, PartKind, PartStatus
@@ -33,7 +34,7 @@ _NUMBER_LENGTH: Final = 60  # there is room for the place of a part behind it
 _SOURCE: Final = "made up, article "
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MadeUpSet:
     """An article: ``parts`` in their order, dispenser first, joined and sold as one at ``prices`` by currency.
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.planning.protocols import Progress
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class QuietProgress:
     """Stops when the listener of the longer work asks to stop."""
 

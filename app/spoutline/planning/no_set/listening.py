@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.no_set import ConflictReasons, Demand, Trial
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class NoSetListening:
     """Bounds of the search for reasons, and who is told of each conflict and each trial as soon as it is known.
 

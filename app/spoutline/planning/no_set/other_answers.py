@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.no_set import AskedAnswer, OtherAnswer
@@ -22,7 +22,7 @@ _DIESEL_ENDS = (LimitId.LISTING_B5_MAX, LimitId.LISTING_B20_MAX)
 _PURE_PERCENT = 100.0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Variant:
     """A position with some other answers, and what it asks then; without any, the position as it was answered."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.certificate import Certificate, CertifiedTest, Measurement
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.inspection import InspectionItemId
@@ -85,7 +85,7 @@ def certificates(
     return tuple(Certificate(test=test, dispenser=name, rows=tuple(found)) for name, found in rows.items())
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Looking:
     """What measurements are looked for in, and by what they are judged; ``revision`` is that of the survey today."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.due_work import StationDue, Uncounted, UncountedReason
 from spoutline.model.inspection import InspectionItem, InspectionItemId
 from spoutline.model.inspection_needs import PositionNeeds
@@ -17,7 +17,7 @@ from spoutline.planning.pack.inspection import due_of
 _ORDER: Final = tuple(InspectionItemId)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class StationWork:
     """What is due at one station, and what could not be counted there."""
 

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.book.book import Book
 from spoutline.book.records import StoredSurvey
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.position_tag import tag_from_text
 from spoutline.model.worded import Worded
 from spoutline.planning.sets.plan_site import fingerprint_of
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class FoundPosition:
     """A survey of the book that holds the position of a code; ``is_as_printed`` where it has not changed since."""
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import CatalogueEdition
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import MOST_IN_ARTICLE, PLACE_OF_PART, Part, PartKind
@@ -75,7 +76,7 @@ class PartsAtHand:
         return self._store.nearest_numbers(number)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Case:
     """What every stocked part is held against; ``pool`` holds the planned parts and the stock, judged."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import FoundPrice, PriceList
 
@@ -24,7 +24,7 @@ class ListStanding(StrEnum):
     EXPIRED = "expired"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ListVerdict:
     """A price list with its standing, and the price that it states for the quantity where it states one."""
 
@@ -33,7 +33,7 @@ class ListVerdict:
     found: FoundPrice | None = None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PriceAsked:
     """Which price is wanted; ``currencies`` are those that may be reckoned with, the first one preferred; () any."""
 
@@ -44,7 +44,7 @@ class PriceAsked:
     supplier: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PriceAnswer:
     """The lists of the maker, the one that applies first, then those that come nearest."""
 

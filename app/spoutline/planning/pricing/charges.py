@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal, localcontext
 
+from spoutline.frozen import frozen
 from spoutline.model.charge import Charge, Per
 from spoutline.model.plan import PositionPlan
 from spoutline.model.quotation_terms import FreightMethod, LabourTask, Tax, TaxRounding, Terms
@@ -15,7 +15,7 @@ from spoutline.planning.pricing.rounding import EXACT, coin, exact_sum, rounded
 _HUNDRED = Decimal(100)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Amounts:
     """What an option costs, step by step; ``total`` is what is payable."""
 

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 
+from spoutline.frozen import frozen
 from spoutline.model.charge import Per
 from spoutline.model.quotation_terms import LabourTask
 from spoutline.model.survey import Position
 from spoutline.planning.pricing.rounding import exact_sum
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class LabourForecast:
     """Hours of a labour table; ``is_most`` where tasks for sets with certain parts are counted at every set."""
 

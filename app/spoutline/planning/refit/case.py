@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
@@ -11,7 +10,7 @@ from spoutline.planning.sets.assembly import SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Case:
     """A distinct question and the number of positions that ask it; they all get the same set.
 

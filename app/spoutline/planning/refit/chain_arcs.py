@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from collections import defaultdict
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.requirement import Slot
 from spoutline.planning.refit.case import Case
@@ -16,7 +16,7 @@ Node = tuple[int, int]  # layer, open port
 _ALLOWANCE = 1e-6  # of a limit; rounding of sums is far smaller
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Arc:
     """Fill ``layer`` with ``item`` (None leaves an optional layer empty) while port ``before`` is open."""
 
@@ -38,7 +38,7 @@ class Arc:
         return self.layer + 1, self.after
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ArcGraph:
     """All ways through one chain problem that may still matter."""
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import partial
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
@@ -23,7 +23,7 @@ from spoutline.search.graph import Path, Problem
 NODE_LIMIT = 2000  # of branch and bound; stations of 48 hoses are proved at the first node
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CommonSets:
     """One set for each case, in the order of the cases, and how often the model was solved.
 

@@ -15,6 +15,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import StoreFault
 from spoutline.model.worded import Worded
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
@@ -29,7 +30,7 @@ _OUT_OF_NODES = "Solution limit reached"  # how HiGHS says so, in a message: sci
 Ladder = tuple[tuple[int, int], ...]  # (from quantity, price of one piece in minor units), rising by quantity
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CaseGraphs:
     """The graphs of one case, how many positions share it, and how many should-rules its set may break.
 
@@ -42,7 +43,7 @@ class CaseGraphs:
     installed: frozenset[str] = frozenset()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Way:
     """The path chosen for a case and the number of the graph that it runs through."""
 
@@ -50,7 +51,7 @@ class Way:
     path: Path
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Answer:
     """The best ways found, one for each case, and what no answer can cost less than.
 
@@ -64,7 +65,7 @@ class Answer:
     nodes: int = 0
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Taken:
     """The column of an arc and where it belongs."""
 

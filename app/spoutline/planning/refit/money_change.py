@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation import Quotation
 from spoutline.model.quoted_option import QuotedLine, QuotedOption
@@ -23,7 +23,7 @@ class AmountKind(StrEnum):
     ROUNDING = "rounding"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MoneyStep:
     """An amount then and now; None where a price is missing, nought where there was or is nothing."""
 
@@ -36,7 +36,7 @@ class MoneyStep:
         return None if self.before is None or self.after is None else self.after - self.before
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class LineMoney:
     """A part of which pieces or price change: ``line`` as it is now, or as it was where it goes."""
 
@@ -52,7 +52,7 @@ class LineMoney:
         return self.line.part
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AmountMoney:
     """An amount beside the lines that changes; ``name`` is that of a tax."""
 
@@ -61,7 +61,7 @@ class AmountMoney:
     name: str = ""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class OptionMoney:
     """One option: its total, and what changes of it. ``missing`` counts the lines without a price now.
 
@@ -76,7 +76,7 @@ class OptionMoney:
     missing: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MoneyChange:
     """Every option of two quotations beside each other; amounts of two currencies have no difference."""
 
@@ -97,7 +97,7 @@ class MoneyChange:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Foreseen:
     """A quotation that nobody keeps yet, and what it means beside the one before."""
 

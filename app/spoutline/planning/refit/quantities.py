@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
@@ -16,7 +16,7 @@ from spoutline.rules.chain.accessories import joints_to_seal
 _KIND_ORDER = {kind: number for number, kind in enumerate(PartKind)}
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartQuantity:
     """Pieces of one part number; ``mass_kg`` is of one piece, of an article with all that comes in it."""
 

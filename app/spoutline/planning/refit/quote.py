@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from decimal import Decimal
 
 from spoutline.explain.writing.money import amount
+from spoutline.frozen import frozen
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
@@ -50,7 +50,7 @@ from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.supersession import with_successors
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class QuoteSources:
     """What a quotation draws on.
 
@@ -71,7 +71,7 @@ _ALTERNATE_WANTED = (
 )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Quoted:
     """A quotation and the plan of each of its options, in their order, parts at the prices of the terms."""
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 
 from pydantic import BaseModel
 
+from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation import Quotation
 from spoutline.model.quoted_option import QuotedLine, QuotedOption
@@ -36,7 +36,7 @@ class Changed(StrEnum):
     RULES = "rules"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class RevisionChange:
     """One difference; ``before`` and ``after`` as text, empty where there was or is nothing.
 

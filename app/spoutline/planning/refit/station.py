@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
@@ -24,7 +25,7 @@ from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.relabel import relabelled, same_question
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Stocking:
     """That sets are to be chosen together: the price of a part number in minor units, and prices by quantity.
 

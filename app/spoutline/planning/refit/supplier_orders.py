@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 
+from spoutline.frozen import frozen
 from spoutline.model.quotation import Quotation
 from spoutline.model.quoted_option import QuotedLine
 from spoutline.model.supplier_layout import SupplierLayout, folded_supplier_name, usual_layout
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class OrderHead:
     """What all lines of an order share; ``number`` is that under which the supplier's papers are to come back.
 
@@ -38,7 +38,7 @@ def head_of(quotation: Quotation, revision: int) -> OrderHead:
     )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SupplierOrder:
     """What is ordered from one supplier: ``is_usual`` where the firm keeps no layout for it."""
 

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from pydantic import BaseModel, ValidationError
 
+from spoutline.frozen import frozen
 from spoutline.model.answered import same_answers
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Site, Survey
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class MergeConflict:
     """Something that both changed in different ways; a text is empty where it was removed."""
 
@@ -22,7 +21,7 @@ class MergeConflict:
     theirs: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SurveyMerge:
     """The merged survey, mine standing in every conflict; None where it would be none that holds together."""
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
 from spoutline.book.quotation_records import StoredQuotation
+from spoutline.frozen import frozen
 from spoutline.model.part import PartStatus
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceGap, PriceList, UnitPrice
@@ -31,7 +31,7 @@ class Touch(StrEnum):
     PRICE_GONE = "price_gone"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TouchedPart:
     """One part of a quotation that is not what it was; ``detail`` names fields, a successor or prices."""
 

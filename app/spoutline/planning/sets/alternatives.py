@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.part import BREAKAWAYS, HOSES, PartKind
 from spoutline.model.part_columns import LEAD_TIME, Mask
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
@@ -20,7 +21,7 @@ _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it gains at least this share
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Idea:
     """A kind of difference, the query that asks for it, and whether the answer is worth showing."""
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.part_columns import Ints, Mask
 from spoutline.planning.sets.pool import SlotParts
 from spoutline.search.finder import Finder
@@ -20,7 +21,7 @@ def everything(parts: SlotParts) -> Mask:
     return parts.inside
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LayerParts:
     """A layer of a chain, and the portions of parts and their rows that its items are."""
 
@@ -29,7 +30,7 @@ class LayerParts:
     above: bool  # the breakaway
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Assembled:
     """The problem of one design flow, with the parts that its items are."""
 

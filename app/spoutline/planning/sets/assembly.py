@@ -5,12 +5,13 @@ from __future__ import annotations
 import heapq
 import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum, auto
 from typing import NamedTuple
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.part import Part
 from spoutline.model.part_columns import Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
@@ -43,7 +44,7 @@ class Objective(Enum):
     PRESSURE_LOSS = auto()
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Held:
     """A part that every set must hold in a slot; an adaptor or splitter in any of the places it may take."""
 
@@ -51,7 +52,7 @@ class Held:
     part: PartRef
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetQuery:
     """One question to the search.
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.check import Check, CheckId, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.part_ref import PartRef
@@ -21,7 +21,7 @@ _PATIENCE = 60  # sets turned down one after another by a check that the search 
 _Rank = tuple[int, int, tuple[PartRef, ...]]  # shoulds broken, price, parts
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Choice:
     """The chosen set and the should-lines that had to be given up for any set to exist."""
 

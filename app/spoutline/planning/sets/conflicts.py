@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding, Severity
 from spoutline.model.part_columns import LEAD_TIME, Floats
 from spoutline.model.part_ref import PartRef
@@ -78,7 +79,7 @@ _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from th
 _SAME_SUM = 1e-9  # of a sum of loads: parts added in another order may differ by less
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LineFigure:
     """A figure of a requirement line as asked, the nearest one that frees a set, and that set."""
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.limit import RuleTables
@@ -12,7 +13,7 @@ from spoutline.planning.sets.usual_prices import UsualPrices
 from spoutline.search.listener import Listener
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PlanningContext:
     """Handed from use case to use case; ``listener`` watches and may stop the searches.
 

@@ -10,10 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.answered import answered, assumptions
 from spoutline.model.check import Check, Outcome
 from spoutline.model.doubt import (
@@ -54,7 +55,7 @@ _LINES: Final[Mapping[SiteFigure, RequirementId]] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Reading:
     """What one value of a figure makes of a check, or of a line that parts are held to without one."""
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.difference_reason import DifferenceReason
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
@@ -35,7 +36,7 @@ _HANGS = "hanging "  # stands before the joint of an article that hangs there; a
 NOT_RECORDED = "not recorded"  # stands for a part that must be there; the survey says nothing of it
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class InstalledUnit:
     """One installed part.
 
@@ -50,7 +51,7 @@ class InstalledUnit:
     missing: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class UnitVerdict:
     """Whether a unit may stay: ``candidates`` are its judged stand-ins, empty where ``reason`` forbids it."""
 

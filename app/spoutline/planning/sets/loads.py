@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import IntEnum
 from functools import cached_property
 
 import numpy as np
 
 from spoutline.calc.constants import STANDARD_GRAVITY
+from spoutline.frozen import frozen
 from spoutline.model.check import CheckId
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId, RuleTables
@@ -88,7 +88,7 @@ MUST_CHECK_LINES: dict[CheckId, RequirementId] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetLimit:
     """An upper limit on a load sum: the requirement line it serves, its weight, and how it is shown."""
 
@@ -103,7 +103,7 @@ class SetLimit:
         return -value if self.load in (Load.REACH, Load.PINNED, Load.HOOK) else value
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Loads:
     """What parts of a slot add to the sums, for nozzles of one design flow: a column for each load.
 
@@ -130,7 +130,7 @@ class Loads:
         return table
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Flows:
     """The flows (m3/s) at which a group of nozzles is judged."""
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef, any_names, told_apart
@@ -15,7 +14,7 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.rules.derive.requirement import requirement_for
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Place:
     """The part in hand within its chosen set; ``requirement`` leaves out a wish to keep it, other wishes stay."""
 

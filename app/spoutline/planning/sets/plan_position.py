@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.plan import (
     Alternative,
@@ -43,7 +44,7 @@ STATUS_OF = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PlannedPosition:
     """A plan with the chooser behind it and its choice; both None where the plan has no set."""
 
@@ -138,7 +139,7 @@ def _true_alternatives(
             yield replace(one, judged=judged, price_difference_minor=difference)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Looked:
     """A position for which a set was looked for, not yet counted; a refused one has no requirement."""
 

@@ -10,6 +10,7 @@ from typing import Final, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import Part, PartKind, PartStatus, Price
@@ -34,7 +35,7 @@ def bits_of(lines: Iterable[RequirementId]) -> np.uint64:
     return found
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class JudgedPart:
     """A part in a slot and the rules it breaks there.
 

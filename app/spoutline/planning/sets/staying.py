@@ -7,12 +7,13 @@ the search finds is put back into true parts before anybody sees it.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import ROUND_HALF_UP, Decimal
 
 import numpy as np
 
 from spoutline.explain.writing.money import decimals
+from spoutline.frozen import frozen
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.conversion_step import StepScope, StepTable
 from spoutline.model.part import Part
@@ -29,7 +30,7 @@ from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import SLOT_KINDS, JudgedPart, Pool, SlotParts, narrow_pool, stand_ins
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WorkPrice:
     """What work adds to the price of a new part, in minor units; 0 where the owner gave no rate."""
 
@@ -134,7 +135,7 @@ def _without(parts: SlotParts, taken: SlotParts | None) -> SlotParts:
     return parts.only(others)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Choosing:
     """What chooses the set of one position: new parts, and those that hang there and may stay."""
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import cached_property
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.part import Part
@@ -34,7 +34,7 @@ from spoutline.rules.declared.registry import rule_of
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Listening:
     """Who is told of a long search: how far it is, and each result as soon as it is known."""
 

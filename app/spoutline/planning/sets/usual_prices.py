@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.finding import Finding
 from spoutline.model.limit import RuleTables
@@ -14,7 +14,7 @@ from spoutline.planning.protocols import PartStore
 from spoutline.rules.parts.prices import middle_price, middle_price_of, price_question
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PriceQuestion:
     """A catalogue part whose list price in a currency is asked about."""
 

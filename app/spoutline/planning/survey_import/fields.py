@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.port import FlowPath, Gender, ThreadStandard
@@ -14,7 +14,7 @@ from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Duty, OutletDirection, Retrieval, VapourStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ImportField:
     """One field. ``factor`` is SI per unit of the survey's own field where that is not SI (kPa, L/min)."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.port import FlowPath, ThreadStandard
 from spoutline.model.port_sizes import path_of_thread, sizes_of, thread_named, understood_words
 from spoutline.model.survey import Outlet
@@ -13,7 +13,7 @@ from spoutline.model.worded import Worded
 THREAD, SIZE, PATH = "outlet.thread", "outlet.size", "outlet.path"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OutletNote:
     """Something to be told at the cell of a field: how it was understood, or that no set can come of it."""
 

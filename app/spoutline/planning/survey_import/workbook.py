@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 import zipfile
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.tables import WorkbookBounds, check_workbook
 from spoutline.model.faults import InputFault, InputProblem
@@ -26,7 +26,7 @@ _LONG = Worded("a cell of at most {most} characters is read", most=BOUNDS.cell_c
 AN_ERROR = "a formula ends in an error: write the value"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Cell:
     """A cell as text; ``fault`` says why the text cannot be trusted, empty where it can."""
 

@@ -7,13 +7,13 @@ import math
 import re
 import unicodedata
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 from decimal import ROUND_HALF_UP, Decimal
 from enum import StrEnum
 from typing import Final
 
 from spoutline.explain.writing.money import amount, decimals
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault
 from spoutline.model.figure import Bounds, TableUnit
 from spoutline.model.part_identity import made_up_fault
@@ -91,7 +91,7 @@ class FaultKind(StrEnum):
     QUESTION = "question"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class CellFault(Exception):
     """Why a cell has no value: what would be right, the nearest text that would be, and the word that it replaces."""
 
@@ -101,7 +101,7 @@ class CellFault(Exception):
     word: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Money:
     """An amount in minor units of a currency; ``minor`` is None where the table says that there is no list price."""
 

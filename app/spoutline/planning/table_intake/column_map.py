@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, Final, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.reading import bounded_text
 from spoutline.input_bounds.toml_text import toml_table
@@ -36,7 +37,7 @@ _MOST_COLUMNS: Final = 200
 CURRENCIES: Final = ("USD", "EUR", "GBP", "CAD", "CHF", "AUD", "MXN")  # those that a title may name
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MappedColumn:
     """A column and the field that it fills; None leaves it out. Unit and currency hold for cells that name none."""
 

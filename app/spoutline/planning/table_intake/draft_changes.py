@@ -9,6 +9,7 @@ from typing import Final
 
 from spoutline.catalogue.changes import FieldChange, changed_fields
 from spoutline.catalogue.shelf_lookup import EntryChange
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.part_ref import PartRef
@@ -24,7 +25,7 @@ class ChangeKind(StrEnum):
     MISSING = "missing"  # in the draft, of a maker of the table, and not in the table
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PriceMove:
     """A price that moves a lot; ``share`` is the change by the old price, 0.25 for a quarter more."""
 
@@ -38,7 +39,7 @@ class PriceMove:
         return (self.after_minor - self.before_minor) / self.before_minor
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PartChange:
     """A part that the table changes; ``row`` is 0 for one that is missing in it."""
 
@@ -55,7 +56,7 @@ class PartChange:
         return f"{self.ref.number}  {self.ref.maker}"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RowChange:
     """What a table does to something else than a part: a position, a type, an old number, a price."""
 

@@ -6,10 +6,10 @@ import difflib
 import hashlib
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.fields import normal, unit_in
@@ -27,7 +27,7 @@ _TOTAL: Final = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Column:
     """A column as its headings show it: title, what stands over it, the unit and the currency that they name."""
 
@@ -53,7 +53,7 @@ class Column:
         return tuple(dict.fromkeys(found))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Headings:
     """The headings of a table; ``first_row`` is the number of the first row below them."""
 

@@ -10,6 +10,7 @@ from enum import StrEnum
 from functools import lru_cache
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
@@ -30,7 +31,7 @@ class Stopped(Exception):
     """Somebody asked to stop; nothing was kept."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class CellReport:
     """What is wrong, or open, in one cell.
 
@@ -52,7 +53,7 @@ class CellReport:
         return InputProblem(self.address, self.field, repr(self.text) if self.text else "nothing", self.wanted)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartLine:
     """One row as typed values by slot.
 
@@ -82,7 +83,7 @@ class RowKind(StrEnum):
     SKIPPED = "skipped"  # a repair leaves it out
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SeenRow:
     """A row as it was read, by slot: texts of the file, texts after all repairs, values of the cells that have one."""
 
@@ -349,7 +350,7 @@ class Intake:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Section:
     """A heading between rows; the kind of the parts below it, None where it says none."""
 

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.cross_reference import NumberRelation
 from spoutline.model.figure import Bounds, TableUnit
 from spoutline.model.part import PartKind, PartStatus
@@ -38,7 +38,7 @@ class CellKind(StrEnum):
     DATE = "date"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class IntakeField:
     """One thing that a column may hold; ``names`` are what it may be called besides its title.
 
@@ -258,7 +258,7 @@ class TableSubject(StrEnum):
     POSITIONS = "positions"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FieldSet:
     """What the columns of tables of one subject may hold.
 

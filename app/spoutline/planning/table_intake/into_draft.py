@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.tables import TableBounds
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part_ref import PartRef
@@ -38,7 +38,7 @@ _CHUNK: Final = 1_000  # lines whose parts are looked up at once
 TABLE_ENDINGS: Final = (".csv", ".tsv", ".txt", ".xlsx")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class OpenedTable:
     """A table with its headings, what its columns hold, and the map that says the rest.
 
@@ -61,7 +61,7 @@ class OpenedTable:
         return remembering(self.table_map, self.headings, self.mapping)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TableResult:
     """What a table did to a draft, or would do: nothing where ``report`` is not sound."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from spoutline.catalogue.price_lists import price_list_of
 from spoutline.explain.writing.money import amount
+from spoutline.frozen import frozen
 from spoutline.model.pricing import PriceList
 from spoutline.model.worded import Worded
 from spoutline.planning.table_intake.cell_values import Money
@@ -15,7 +15,7 @@ from spoutline.planning.table_intake.intake import Intake, IntakeReport, PartLin
 from spoutline.planning.table_intake.into_draft import OpenedTable, report_of_row
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PriceTableResult:
     """A price list out of a table; None where ``report`` is not sound. ``prices`` are its rows, numbers and amounts."""
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import cache
 from typing import Any
 
 from pydantic import ValidationError
 
 from spoutline.book.survey_faults import problems_of
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.model.answered import answers_of
 from spoutline.model.dispenser_type import folded_type_name, with_type
@@ -31,7 +32,7 @@ from spoutline.planning.table_intake.into_draft import OpenedTable, TableResult,
 _LIQUID, _BLEND, _LABEL, _DISPENSER = "liquid.family", "liquid.blend_percent", "label", "dispenser"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class IntoSurvey:
     """Where the rows of a table go.
 
@@ -50,7 +51,7 @@ class IntoSurvey:
         return {} if self.survey is None else {one.label: one for one in self.survey.positions}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PositionsRead:
     """The positions after a table: those that were there, in their order, then new ones; of no use where not sound.
 

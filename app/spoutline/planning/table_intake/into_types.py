@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any, Final
 
 from pydantic import ValidationError
 
+from spoutline.frozen import frozen
 from spoutline.model.dispenser_type import folded_type_name
 from spoutline.model.figure import TableUnit
 from spoutline.model.survey import DispenserType
@@ -20,7 +20,7 @@ from spoutline.planning.table_intake.into_draft import OpenedTable, report_of_ro
 _COLUMNS: Final = {column.key: column for column in TYPE_COLUMNS}
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TypesRead:
     """The types of a table; none may be used where ``report`` is not sound."""
 

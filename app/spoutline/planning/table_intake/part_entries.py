@@ -6,13 +6,13 @@ What a table does not say stays as it was, so that a price file changes prices a
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, Final
 
 from pydantic import ValidationError
 
 from spoutline.catalogue.descriptions import COLUMNS, figure_cells
+from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice, FigureCell, Origin
 from spoutline.model.field_faults import FAULT_BESIDE_OTHERS
 from spoutline.model.part import PartKind, PartStatus
@@ -30,7 +30,7 @@ _PLAIN: Final = (
 _LONGEST_SOURCE: Final = 200
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LineFault:
     """What keeps a line from being an entry: the field, what it says, what would be right."""
 
@@ -39,7 +39,7 @@ class LineFault:
     wanted: str
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class MergedLine:
     """The entry that a line makes of what was there, None where ``faults`` say why there is none."""
 

@@ -6,13 +6,13 @@ import csv
 import io
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from itertools import islice
 from pathlib import Path
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.reading import bounded_bytes
 from spoutline.input_bounds.tables import TableBounds, csv_rows
@@ -36,7 +36,7 @@ class TextEncoding(StrEnum):
     WINDOWS_1252 = "windows-1252"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RawRow:
     """One row: its number as a spreadsheet counts it, and its cells as texts without outer blanks.
 
@@ -57,7 +57,7 @@ class RawRow:
         return not any(self.cells)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SheetFacts:
     """A sheet of a file; a text file has one without a name."""
 
@@ -65,7 +65,7 @@ class SheetFacts:
     is_hidden: bool = False
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class RawTable:
     """One sheet of a file. ``rows`` reads it from its start each time it is called."""
 

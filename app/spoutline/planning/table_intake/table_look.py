@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from spoutline.explain.writing.money import amount
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault
 from spoutline.model.figure import plain_number
 from spoutline.planning.table_intake.cell_values import Money, Value
@@ -29,7 +30,7 @@ if TYPE_CHECKING:
 SHOWN_ROWS: Final = 1_000  # from above; rows with a report are shown wherever they stand
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TableFile:
     """A file with the sheets that it has, and the table in hand or why there is none."""
 
@@ -39,7 +40,7 @@ class TableFile:
     fault: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TableLook:
     """What a table would do to a draft, and its rows as they were read: the first ones, and all with a report."""
 

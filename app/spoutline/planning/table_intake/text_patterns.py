@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from typing import Final
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault
 from spoutline.model.part import HOSES, PartKind
 from spoutline.model.part_figures import figures_of
@@ -25,7 +25,7 @@ _NUMBER: Final = r"(?:\d+[ -]\d+/\d+|\d+/\d+|\d+(?:\.\d+)?)"
 _LENGTH_UNIT: Final = r"(?:'|′|’|\s?(?:ft\.?|feet|foot|m|metres?|meters?|cm)\b)"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TextPattern:
     """A pattern: ``id`` under which it is confirmed, the column that it fills, where it may hold.
 
@@ -39,7 +39,7 @@ class TextPattern:
     kinds: tuple[PartKind, ...] = ()  # none named: every kind that has the figure
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Proposal:
     """A figure that a text seems to state: column, value as a cell holds it, the words, and the pattern's id."""
 

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.part_columns import Ints, Mask
 
 MOST_POINTS = 4_000  # kept from one position to the next
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Choosable:
     """What one of several groups can take: ``points`` are price and other figure of each, for ``count`` positions."""
 
@@ -20,7 +20,7 @@ class Choosable:
     count: int
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Combined:
     """Combinations that no other outdoes: price, other figure and which point each group takes.
 

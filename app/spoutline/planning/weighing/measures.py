@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.front import UNIT_OF, FrontAxis
 from spoutline.model.part_columns import LEAD_TIME, Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
@@ -21,7 +22,7 @@ from spoutline.rules.parts.sums import is_hose, yearly_permeation_kg
 _MOST = 2**52  # above any figure; stands for none
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Measured:
     """Figures of the items of a problem, layer by layer: by axis what each adds, and where it states a figure.
 

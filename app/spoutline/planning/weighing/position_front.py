@@ -10,6 +10,7 @@ from functools import partial
 import numpy as np
 
 from spoutline.calc.permeation import HIGHEST_TEMPERATURE, LOWEST_TEMPERATURE, permeation_applies
+from spoutline.frozen import frozen
 from spoutline.model.check import CheckId
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity
@@ -46,7 +47,7 @@ _HANDED_EVERY = 32  # sets held to their checks between two parts of the answer
 Told = Callable[[PositionFront], None]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FrontQuestion:
     """What is asked of a position.
 

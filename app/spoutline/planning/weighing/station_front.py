@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.front import WORST_COUNTS, FrontAxis, FrontGroup, FrontPoint, StationFront, StationPoint
 from spoutline.model.survey import Position, Survey
@@ -19,7 +19,7 @@ from spoutline.planning.weighing.yearly import YearlyCost
 Told = Callable[[str], None]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StationQuestion:
     """What is asked of a station: the axis beside the price; the rest as of ``FrontQuestion``."""
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.survey import Position, Survey
@@ -19,7 +20,7 @@ from spoutline.planning.what_if.answers import changed_survey, touched_positions
 from spoutline.planning.what_if.comparing import Comparing
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class WhatIfListening:
     """Who is told: how far the work is, and each position as soon as it is known."""
 

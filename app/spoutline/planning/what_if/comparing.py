@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.check import Check, CheckId
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.plan import HangingSet, JudgedSet, PlanStatus, PositionPlan, SetLink
@@ -19,7 +20,7 @@ from spoutline.rules.parts.part_rules import judge_part
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)  # of which a chain may hold several
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Comparing:
     """Compares positions; ``context`` plans by the other answer.
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part_columns import Mask
@@ -113,7 +114,7 @@ def _lasting_choosing(now: Requirement, then: Requirement, context: PlanningCont
     return replace(choosing, chooser=chooser)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Lasting:
     """The parts that break no must of the later requirement, by the rows of the same columns."""
 

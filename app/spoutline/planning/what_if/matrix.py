@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.plan import SitePlan
 from spoutline.model.what_if import WhatIf
@@ -17,7 +17,7 @@ from spoutline.planning.what_if.answer import WhatIfListening, what_if
 MOST_ANSWERS = 8  # as many columns as a page has room for
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Part:
     """Tells of one answer among several as a part of the whole."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import itertools
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily, ListingClass
 from spoutline.model.material import Material, Suitability
@@ -20,7 +20,7 @@ _NAMED_ON_LABELS = (LiquidFamily.KEROSENE, LiquidFamily.FUEL_OIL)  # judged by d
 _DIAMETER_TOLERANCE_M = 1e-9  # binary rounding of millimetres
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class AccessoryNeed:
     """One accessory that a set needs, and what it must fit. Diameter in m.
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.catenary import hang, longest_clear_length
 from spoutline.calc.hanging_curve import HangingCurve
 from spoutline.calc.ranges import OutOfRange
 from spoutline.calc.reach import ClampedHang, hang_with_clamp
+from spoutline.frozen import frozen
 from spoutline.model.limit import Jurisdiction, LimitId
 from spoutline.model.requirement import Requirement
 from spoutline.model.survey import Filler, Position, Retrieval
@@ -17,7 +17,7 @@ from spoutline.rules.derive.hose import is_on_reel
 _NEAREST_M = 1e-4  # how near the bisection comes to the longest clear chain
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class FillerHang:
     """The chain between the outlet and one filler."""
 

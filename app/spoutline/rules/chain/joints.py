@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding, SubjectKind
 from spoutline.model.limit import RuleTables
 from spoutline.model.plan import Joint, SetLink
@@ -15,7 +14,7 @@ from spoutline.rules.verdicts import finding
 OUTLET = ""  # the name of the dispenser outlet as the upstream end of the first joint
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class JointPair:
     """Two ports that face each other, whether or not they make up."""
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.elements import Element
 from spoutline.calc.flow import FlowSolution, solve_flow
 from spoutline.calc.liquids import LiquidState
+from spoutline.frozen import frozen
 from spoutline.model.limit import Jurisdiction, RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
@@ -24,7 +24,7 @@ from spoutline.rules.parts.figures import (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Delivered:
     """What the set delivers at one temperature: the solved flow, and what of it comes within supply and law. m3/s."""
 
@@ -33,7 +33,7 @@ class Delivered:
     flow_m3_s: float
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class SetView:
     """The set with what every check needs. ``delivered`` is None where a part lacks a figure for its loss."""
 

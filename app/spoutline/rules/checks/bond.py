@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.calc.bond import PartResistance, relaxation_time, residence_time, series_resistance
 from spoutline.calc.liquid_hazards import conductivity_s_m, relative_permittivity
+from spoutline.frozen import frozen
 from spoutline.model.check import Check, CheckId, WorkedLine
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId
@@ -20,7 +19,7 @@ from spoutline.rules.parts.figures import liquid_passage_m, part_resistance_ohm
 _DEVICES = (PartKind.BREAKAWAY, PartKind.SWIVEL, PartKind.SWIVEL_BREAKAWAY)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Share:
     """A part's resistance over its own limit."""
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from enum import StrEnum
 
 from spoutline.calc.pull import DriveOff, ServiceLoad, drive_off, service_load, service_margin
+from spoutline.frozen import frozen
 from spoutline.model.check import Bound, Check, CheckId, WorkedLine
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId, LimitStatus
@@ -32,7 +32,7 @@ class DriveOffText(StrEnum):
     STRENGTH_UNKNOWN = "strength_unknown"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Bearer:
     """What a drive-off pulls at: its name and what it bears, N."""
 

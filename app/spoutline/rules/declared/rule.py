@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId
 from spoutline.model.requirement import RequirementId
 from spoutline.rules.declared.rule_ids import RuleId
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Rule:
     """One testable statement.
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Verdict
 from spoutline.model.limit import Jurisdiction, LimitId
 from spoutline.model.liquid import LiquidFamily
@@ -31,7 +30,7 @@ _SUPPLY = {
 _HELD_TO_ROAD_LIMIT = frozenset({Duty.CAR, Duty.REEL})
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class SupplyAsked:
     """Pressures in Pa, flows in m3/s."""
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Verdict
 from spoutline.model.limit import Jurisdiction, LimitId
 from spoutline.model.liquid import LiquidFamily
@@ -20,7 +19,7 @@ from spoutline.rules.verdicts import Derivation, yes_no
 ANY_CONSTRUCTION = "any"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class HoseAsked:
     """What the position asks of its hoses. Lengths in m, permeation in kg/(m2.s)."""
 

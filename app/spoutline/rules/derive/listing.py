@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.limit import Jurisdiction, LimitId
 from spoutline.model.liquid import Liquid, LiquidFamily, ListingClass
 from spoutline.model.material import MaterialColumn
 from spoutline.model.requirement import WayOut
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ClassFound:
     """The listing class of a blend; None for DEF, which no flammable-liquid class covers."""
 
@@ -19,7 +18,7 @@ class ClassFound:
     limits: tuple[LimitId, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ClassGap:
     """A blend that no class covers: classes end at ``covered_up_to`` percent and start again at ``covered_from``."""
 

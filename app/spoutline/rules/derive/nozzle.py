@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import Jurisdiction, LimitId
 from spoutline.model.liquid import LiquidFamily
@@ -29,7 +28,7 @@ _HOLD_OPEN_BY_SERVICE = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class NozzleAsked:
     """The derived part of the requirement that only a nozzle answers. Spout in metres."""
 

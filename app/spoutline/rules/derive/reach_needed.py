@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.calc.reach import needed_length, taut_length
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.survey import Filler
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class ReachNeeded:
     """Lengths in m of hoses and rigid parts together, from the dispenser outlet to the filler.
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding
 from spoutline.model.requirement import Refusal, RefusalStatus, WayOut
 from spoutline.rules.verdicts import Derivation
@@ -17,7 +16,7 @@ _WEIGHT = (
 )
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Refused:
     """One reason: the finding that says it, what kind it is, what a person can do."""
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
+from spoutline.frozen import frozen
 from spoutline.model.check import Bound
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import LimitId, LimitStatus, RuleTables
@@ -34,7 +34,7 @@ _SWIVEL_PLANES = {
 }
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PullAsked:
     """The chain and what pulls on it. Forces in N, angles in rad."""
 

@@ -6,7 +6,6 @@ The search takes the same quantities of whole kinds at once from ``rules.parts.s
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from spoutline.calc.constants import STANDARD_GRAVITY
 from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun
@@ -15,6 +14,7 @@ from spoutline.calc.liquids import HIGHEST_TEMPERATURE, LiquidState, cold_limit_
 from spoutline.calc.losses import element_loss_pa
 from spoutline.calc.pull import drive_off, filled_weight_line
 from spoutline.calc.reach import CORNER_ALLOWANCE
+from spoutline.frozen import frozen
 from spoutline.model.check import WorkedLine
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import HoseData, Part
@@ -26,7 +26,7 @@ from spoutline.rules.derive.hose import is_on_reel, worst_reach
 BREAKAWAY_SLOTS = (Slot.BREAKAWAY, Slot.SWIVEL_BREAKAWAY)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class PartFigures:
     """One part's share of every sum that a chain is held to. SI units in the names.
 
@@ -45,7 +45,7 @@ class PartFigures:
     pull_demand_n: float
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class LiquidStates:
     """The liquid at the cold and at the hot end of the climate, within its data."""
 

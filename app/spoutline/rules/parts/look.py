@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 from typing import Any
 
 import numpy as np
 
+from spoutline.frozen import frozen
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.limit import Jurisdiction, LimitId, RuleTables
 from spoutline.model.part import Part
@@ -28,7 +29,7 @@ EVERYWHERE: Mask = np.asarray(np.True_)[()]
 _NOT_STATED = "not_stated"
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Shown:
     """A fact of a finding: a value that the rule knows, or a figure of the part under its path.
 
@@ -85,7 +86,7 @@ def word(name: str, value: str) -> Shown:
     return Shown(name, value)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Breach:
     """Where a rule is broken: a truth value for each part looked at."""
 
@@ -96,7 +97,7 @@ class Breach:
     limits: tuple[LimitId, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Look:
     """The parts of a kind, or one of them, in one place of the chain, with what the position asks of it."""
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -19,6 +18,7 @@ from spoutline.calc.liquids import LiquidState
 from spoutline.calc.losses import element_loss_pa
 from spoutline.calc.permeation import permeation_loss
 from spoutline.calc.reach import CORNER_ALLOWANCE
+from spoutline.frozen import frozen
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import HOSES
 from spoutline.model.part_columns import Floats, Ints, Mask, PartView
@@ -31,7 +31,7 @@ _PASSAGES = "passages"
 _PATHS = (FlowPath.SINGLE, FlowPath.BALANCE, FlowPath.VACUUM_ASSIST)
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Passages:
     """What the liquid fills in hoses: the distinct passages (outer and inner diameter, m), and which each hose has.
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from spoutline.catalogue.shelf_lookup import EntryChange
+from spoutline.frozen import frozen
 from spoutline.gui.pages.catalogues.chosen import InHand
 from spoutline.gui.pages.context import Context
 from spoutline.gui.waiting import wait_for
@@ -15,7 +15,7 @@ from spoutline.model.faults import InputFault, StoreFault
 _MOST_KEPT = 100
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class DraftStep:
     """What one step changed in the draft of a catalogue."""
 

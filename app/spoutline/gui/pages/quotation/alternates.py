@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QMenu, QPushButton, QWidget
@@ -11,6 +10,7 @@ from PySide6.QtWidgets import QMenu, QPushButton, QWidget
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.quotation.alternates import difference_of
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
@@ -28,7 +28,7 @@ from spoutline.units.display import Display
 ALTERNATE = JobKey(JobKind.SITE_PLAN, "alternate")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class TakenAlternate:
     """A quotation made with an alternate, beside the one that was in hand."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -12,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QVBoxLayou
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.documents.quotation.money_change import money_rows, total_text
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.in_hand import InHand
@@ -28,7 +28,7 @@ _REST_MS = 300  # a survey that is being typed into is not quoted at every key
 _MOST_OPTIONS = 4  # told in the row; the terms hold no more
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class ForeseenQuote:
     """A quotation that could be taken in hand, and what it means beside the one that is."""
 
@@ -36,7 +36,7 @@ class ForeseenQuote:
     change: MoneyChange
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class _Question:
     hand: InHand
     survey: Survey

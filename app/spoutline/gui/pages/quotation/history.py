@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEvent
+from spoutline.frozen import frozen
 from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.quotation_changes import change_nodes, change_titles
@@ -25,7 +25,7 @@ from spoutline.planning.refit.revision_changes import RevisionChange, revision_c
 _COMPARE = JobKey(JobKind.QUOTATION, "compare")
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Choice:
     """A revision to compare; None stands for what was quoted again and is not kept yet."""
 

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from spoutline.book.quotation_records import QuotationEvent, StoredQuotation
+from spoutline.frozen import frozen
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_life import may_become, standing_order
 from spoutline.model.quotation_status import QuotationStatus
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class InHand:
     """What the page shows.
 

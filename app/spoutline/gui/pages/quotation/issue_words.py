@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from spoutline.documents.quotation.coverage import covers_text
+from spoutline.frozen import frozen
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.guidance import low_texts
 from spoutline.gui.pages.quotation.panel import QuotationPanel
@@ -12,7 +11,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.quotation import Quotation
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class IssueWords:
     """Why a quotation is issued all the same; empty where nobody need say."""
 

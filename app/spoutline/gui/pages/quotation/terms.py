@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
@@ -13,6 +13,7 @@ from pydantic import ValidationError
 from spoutline.book.quotation_records import StoredQuotation
 from spoutline.book.survey_faults import problems_of
 from spoutline.bootstrap.quotations import QuotationService
+from spoutline.frozen import frozen
 from spoutline.gui.wording import tr
 from spoutline.model.customer import Customer, with_customer
 from spoutline.model.faults import InputFault, InputProblem
@@ -23,7 +24,7 @@ from spoutline.model.quotation_terms import PriceOverride, Terms
 from spoutline.units.decimals import exact_decimal
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class PriceAnswer:
     """What a person said about the price of a part since the terms were read; None takes an earlier word back."""
 
@@ -31,7 +32,7 @@ class PriceAnswer:
     override: PriceOverride | None
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Picture:
     """A letterhead's picture that a quotation carries: the name in its terms, the bytes in base 64."""
 
@@ -39,7 +40,7 @@ class Picture:
     content: str
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class TermsInHand:
     """Terms on which the next quotation is made.
 

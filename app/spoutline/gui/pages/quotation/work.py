@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from spoutline.book.quotation_records import QuotationEvent, StaleQuotation, StoredQuotation
 from spoutline.bootstrap.quotations import QuotationService
+from spoutline.frozen import frozen
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket, Work
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand
@@ -25,7 +26,7 @@ FILE = JobKey(JobKind.FILE, "quotation")
 Step = Callable[[], StoredQuotation]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@frozen(kw_only=True)
 class Wanted:
     """What is to be quoted.
 
@@ -40,7 +41,7 @@ class Wanted:
     is_anew: bool
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Made:
     """A quotation just made, with the terms as they were read for it."""
 
@@ -65,7 +66,7 @@ class Made:
         return self.wanted.is_anew or (old.survey_id == new.survey_id and (old.survey_id is not None or same_name))
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class StepTaken:
     """The quotation after a step, or as somebody else left it: ``stale`` says so in words then."""
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
@@ -11,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 from spoutline.explain.plan.agreed_words import broken_musts, standing_sentence
 from spoutline.explain.plan.assumed import origin_sentences
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.edits.remedies import after_relaxation, after_way_out
 from spoutline.gui.models.marks import lead_time_days, tone_of_plan
 from spoutline.gui.models.site_nodes import plan_words, tone_words
@@ -30,7 +30,7 @@ from spoutline.planning.agreement.standing import is_to_be_looked_at, standing_o
 _LEADING_SENTENCES = 2  # that nothing fits, and what cannot be met together; what would help comes next
 
 
-@dataclass(frozen=True, slots=True)
+@frozen
 class Remedy:
     """Something that would help, in words, and the survey after it where it is a change of an answer.
 
