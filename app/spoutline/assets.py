@@ -1,4 +1,4 @@
-"""Where the data that come with the program lie: ``resources/`` and the catalogue's source, ``catalog/``."""
+"""Where the data that come with the program lie: ``resources/``, the catalogue's source in ``catalog/``, a stamp."""
 
 from __future__ import annotations
 
@@ -27,6 +27,11 @@ def demo_folder() -> Path:
     if not folder.is_dir():
         raise StoreFault(Worded("The folder of demo surveys is missing: {folder}", folder=folder))
     return folder
+
+
+def code_stamp() -> Path:
+    """Return where a frozen program carries the fingerprint of its code; nothing lies there beside sources."""
+    return Path(str(files("spoutline"))) / _PACKAGED / "code_stamp"
 
 
 def _folder(name: str) -> Path:

@@ -27,10 +27,11 @@ def run_basis(stores: Stores, rules: bytes) -> str:
 
 
 def rule_files_digest(folders: Iterable[Path]) -> bytes:
-    """Return the SHA-256 of the program's version and of every rule file in some folders."""
+    """Return the SHA-256 of the program's version, of its code that decides and of every rule file in some folders."""
     import spoutline
+    from spoutline.bootstrap.deciding_code import deciding_code
 
-    digest = hashlib.sha256(spoutline.__version__.encode())
+    digest = hashlib.sha256(f"{spoutline.__version__} {deciding_code()}".encode())
     for folder in folders:
         for path in sorted(folder.rglob("*.toml")):
             digest.update(path.relative_to(folder).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
