@@ -378,10 +378,6 @@ class CatalogueService:
         with self.shelf().looking(name) as desk:
             return look_at(desk, opened, progress)
 
-    def remembered_maps(self) -> tuple[TableMap, ...]:
-        """Return what is remembered of suppliers' tables."""
-        return self._sources.maps.all()
-
     def remember_map(self, opened: OpenedTable) -> Path:
         """Remember how a table was read for the next one with its titles; return the file."""
         return self._sources.maps.remember(opened)

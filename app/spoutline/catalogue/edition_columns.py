@@ -27,8 +27,6 @@ from spoutline.model.part_columns import LEAD_TIME, PRICE, STATUS, PartColumns, 
 from spoutline.model.part_figures import BLOCKS_OF_KIND
 from spoutline.model.part_ref import PartRef
 
-_Raw = dict[str, Sequence[Any]]
-
 
 class EditionColumns:
     """Columns of one edition, kind by kind, made when first asked for; of a draft again whenever it changed."""

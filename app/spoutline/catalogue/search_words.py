@@ -23,7 +23,6 @@ PIECE: Final = "#"  # the rest of a number from one of its pieces on, letters an
 _CATALOGUE: Final = "@"
 _DESCRIBED: Final = "!"
 _KIND: Final = "&"
-MARKS: Final = f"{WHOLE}{PIECE}{_CATALOGUE}{_DESCRIBED}{_KIND}_"
 _SLASHES: Final = frozenset("\u2044\u2215")  # fraction slash, division slash
 
 

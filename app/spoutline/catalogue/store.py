@@ -114,10 +114,6 @@ class CatalogueStore:
         """Return how many parts of this kind the catalogue holds."""
         return self._counted()[kind]
 
-    def kinds_count(self) -> dict[PartKind, int]:
-        """Return how many parts of each kind the catalogue holds, zero included."""
-        return dict(self._counted())
-
     def _find(self, wanted: CandidateFilter) -> tuple[Part, ...]:
         return self._where(*_conditions(wanted))
 

@@ -10,11 +10,6 @@ def rich(text: str) -> str:
     return escape(text, quote=True).replace("\n", "<br>")
 
 
-def strong(text: str) -> str:
-    """Return ``text``, escaped, in bold."""
-    return f"<b>{rich(text)}</b>"
-
-
 def tip(text: str) -> str:
     """Return user or catalogue text as a tool tip that shows exactly that text; empty for an empty one."""
     return f"<span>{rich(text)}</span>" if text else ""

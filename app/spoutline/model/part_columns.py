@@ -324,11 +324,6 @@ class PartColumns:
         kept = {name: column if name == NUMBER_TEXT else column[rows] for name, column in self.arrays.items()}
         return PartColumns(self.kind, kept, self.makers, self.ports)
 
-    def at_prices(self, currency: str, minor: Ints) -> PartColumns:
-        """Return the same parts with prices in one currency alone, ``NO_PRICE`` where there is none."""
-        kept = {name: column for name, column in self.arrays.items() if not name.startswith(PRICE)}
-        return PartColumns(self.kind, kept | {PRICE + currency: minor}, self.makers, self.ports)
-
 
 def _require_blocks(part: Part) -> None:
     missing = next((block for block in BLOCKS_OF_KIND[part.kind] if getattr(part, block) is None), None)

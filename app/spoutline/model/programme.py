@@ -12,7 +12,6 @@ from spoutline.model.kept_record import KeptRecord
 from spoutline.model.position_conversion import ConversionKind
 from spoutline.model.removal_standing import Standing
 
-PROGRAMME_VERSION = 1
 _Percent = Annotated[Decimal, Field(ge=0, le=50)]
 
 

@@ -23,8 +23,6 @@ from spoutline.model.port import FlowPath, Gender, Seal, ThreadStandard
 from spoutline.model.requirement import RequirementId, Slot, WayOut
 from spoutline.rules.declared.rule_ids import AccessoryReason
 
-PLAN_VERSION = 1
-
 
 class FactRecord(Record):
     """A named figure or word behind a finding or line; ``unit`` is empty for words and bare numbers."""

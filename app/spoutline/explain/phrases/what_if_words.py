@@ -23,7 +23,6 @@ class WhatIfWord(StrEnum):
     LEAVING = "what_if_leaving"
     COMING = "what_if_coming"
     NOTHING_LEAVES = "what_if_nothing_leaves"
-    PARTS = "what_if_parts"
     CHECKS = "what_if_checks"
     CHECKS_HELD = "what_if_checks_held"
     NO_CHECKS = "what_if_no_checks"

@@ -107,11 +107,6 @@ def _kept(figure: UnmeasuredFigure, words: Words) -> str:
     return words.phrases.fill("measure_keeps", check=words.inside(words.title(nearest.check)), margin=margin)
 
 
-def position_texts(doubts: PositionDoubts, words: Words) -> tuple[FigureText, ...]:
-    """Return what nobody measured at a position, what to measure first first."""
-    return tuple(figure_text(one, words) for one in doubts.figures)
-
-
 def visit_texts(doubts: StationDoubts, words: Words) -> tuple[VisitText, ...]:
     """Return the list for a visit to a station, what to measure first first."""
     every = len(doubts.positions)

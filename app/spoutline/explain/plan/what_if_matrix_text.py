@@ -106,12 +106,6 @@ def cell_text(cell: MatrixCell, currency: str, story: Story) -> str:
     return mark if cell.price_minor is None else f"{mark} {story.bare_money(cell.price_minor, currency)}"
 
 
-def spoken_cell(cell: MatrixCell, currency: str, story: Story) -> str:
-    """Return a cell in words, for those who hear it."""
-    effect = story.word(WhatIfEffect.SAME if cell.effect is None else cell.effect)
-    return effect if cell.price_minor is None else f"{effect}; {story.money(cell.price_minor, currency)}"
-
-
 def legend_text(story: Story) -> str:
     """Return what the marks of positions mean."""
     told = [f"{_MARKS[effect]} {story.word(effect)}" for effect in _LEGEND]

@@ -17,7 +17,6 @@ from spoutline.model.funnel import PlaceFunnel, SetReasons
 from spoutline.model.plan import HangingSet, PositionPlan, SetLink
 from spoutline.model.requirement import RequirementLine, Slot
 
-_MINUS = "\N{MINUS SIGN}"
 _GRAVEST_FIRST = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 

@@ -26,7 +26,6 @@ if TYPE_CHECKING:
     from spoutline.planning.protocols import Progress
 
 _READ = JobKey(JobKind.SETS, "in hand")
-CHOICES = (SetsSource.PLAN, SetsSource.AGREED, SetsSource.BUILT)
 
 
 class ShownSets(QObject):

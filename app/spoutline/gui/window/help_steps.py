@@ -76,7 +76,6 @@ class HelpSteps:
         from spoutline.gui.dialogs.tour import TourDialog
 
         TourDialog(self._window).exec()
-        self._window.memory.tour_seen()
 
     def _manual(self) -> Manual:
         session = self._workplace.session

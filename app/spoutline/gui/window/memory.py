@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QSplitter, QWidget
 
 _MOST_FILES = 8
-_GEOMETRY, _FILES, _TOUR = "window/geometry", "files/recent", "tour/seen"
+_GEOMETRY, _FILES = "window/geometry", "files/recent"
 
 
 @frozen(kw_only=True)
@@ -102,17 +102,6 @@ class WindowMemory(QObject):
         self._files = [path, *(one for one in self._files if one != path)][:_MOST_FILES]
         self._set(_FILES, [str(one) for one in self._files])
         self.files_changed.emit()
-
-    # the tour
-
-    @property
-    def tour_is_seen(self) -> bool:
-        """Whether a person saw the tour, or put it away."""
-        return str(self._value(_TOUR)) == "true"
-
-    def tour_seen(self) -> None:
-        """Offer the tour no more by itself."""
-        self._set(_TOUR, "true")
 
     # inside
 

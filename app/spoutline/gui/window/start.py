@@ -317,7 +317,6 @@ class Opening:
         from spoutline.gui.dialogs.tour import TourDialog
 
         TourDialog(self._window).exec()
-        self._window.memory.tour_seen()
 
     def _show_own(self, opened: Opened) -> None:
         """Show the survey just begun, and the page on which its catalog is filled."""

@@ -58,7 +58,6 @@ class Headings:
     """The headings of a table; ``first_row`` is the number of the first row below them."""
 
     columns: tuple[Column, ...]
-    title_row: int
     first_row: int
 
     @property
@@ -125,7 +124,7 @@ def find_headings(
         _column(place, title, head, units[place] if place < len(units) else "")
         for place, (title, head) in enumerate(zip(names_of, heads, strict=True))
     )
-    return Headings(columns, titles.number, first)
+    return Headings(columns, first)
 
 
 def _over(rows: Sequence[RawRow], place: int) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled, InputFault, InputProblem
@@ -15,8 +15,6 @@ from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.weighing.combining import Choosable, combined
 from spoutline.planning.weighing.position_front import FrontQuestion, position_front
 from spoutline.planning.weighing.yearly import YearlyCost
-
-Told = Callable[[str], None]
 
 
 @frozen
