@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from contextlib import suppress
 from dataclasses import replace
 from itertools import chain, islice
 from typing import TYPE_CHECKING
 
-from spoutline.bootstrap.whole_tables import NotTakenIn
+from spoutline.bootstrap.whole_tables import taken_whole
 from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
@@ -24,7 +23,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap.price_lists import PriceListService
     from spoutline.bootstrap.table_maps import TableMaps
     from spoutline.catalogue.descriptions import EntryFault
-    from spoutline.catalogue.draft import DraftCounts
+    from spoutline.catalogue.draft import DraftCounts, DraftDesk
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.shelf_lookup import CatalogueFacts, EntryChange
     from spoutline.model.catalogue_edition import CatalogueEdition
@@ -351,11 +350,10 @@ class CatalogueService:
         """
         from spoutline.planning.table_intake.into_draft import take_in
 
-        with suppress(NotTakenIn), self.shelf().draft(name, dry_run=dry_run) as desk:
-            result = take_in(desk, opened, progress, take_out_missing=take_out_missing)
-            if not result.report.is_sound:
-                raise NotTakenIn
-        return result
+        def take(desk: DraftDesk) -> TableResult:
+            return take_in(desk, opened, progress, take_out_missing=take_out_missing)
+
+        return taken_whole(self.shelf().draft(name, dry_run=dry_run), take)
 
     def open_table(
         self, path: Path, sheet: str = "", encoding: TextEncoding | None = None, plain: TableMap | None = None

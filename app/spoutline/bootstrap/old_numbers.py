@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from contextlib import suppress
 from typing import TYPE_CHECKING
 
-from spoutline.bootstrap.whole_tables import NotTakenIn
+from spoutline.bootstrap.whole_tables import taken_whole
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
+    from spoutline.catalogue.draft import DraftDesk
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.model.cross_reference import CrossReference, NumberTrace
     from spoutline.model.part_ref import PartRef
@@ -101,10 +101,8 @@ class OldNumberService:
         """Take a table of old numbers into the draft of a catalogue; otherwise as ``CatalogueService.import_table``."""
         from spoutline.planning.table_intake.into_references import take_in_references
 
-        with suppress(NotTakenIn), self._shelf().draft(name, dry_run=dry_run) as desk:
-            result = take_in_references(
-                desk.references, desk.refs(), opened, progress, take_out_missing=take_out_missing
-            )
-            if not result.report.is_sound:
-                raise NotTakenIn
-        return result
+        def take(desk: DraftDesk) -> ReferenceResult:
+            references, parts = desk.references, desk.refs()
+            return take_in_references(references, parts, opened, progress, take_out_missing=take_out_missing)
+
+        return taken_whole(self._shelf().draft(name, dry_run=dry_run), take)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import (
     QColor,
@@ -27,7 +29,46 @@ Index = QModelIndex | QPersistentModelIndex
 _HEADER_EDGES_PX = 14  # left and right of a title, as the style sheet has it
 
 
-class Table(QTableView):
+if TYPE_CHECKING:
+    _View = QAbstractItemView
+else:
+    _View = object  # Qt's classes take no other of Qt beside them
+
+
+class _RowKeys(_View):
+    """The manners of keys and clicks that tables and trees share."""
+
+    _whole: WholeRows
+    _links: PositionLinks
+
+    def event(self, event: QEvent) -> bool:
+        """Qt: keep the keys of this list from the menu while the keyboard is here."""
+        asks = event if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) else None
+        if asks is not None and (_copies(asks) or self._links.follows(asks)):
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen with titles, Ctrl+Return leads to a position."""
+        if event.matches(QKeySequence.StandardKey.SelectAll):
+            self._whole.choose_all()
+        elif self._links.follows(event):
+            self._links.follow()
+        elif event.matches(QKeySequence.StandardKey.Copy):
+            self._whole.copy()
+        else:
+            if not event.modifiers():
+                self._whole.choose_one()
+            super().keyPressEvent(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Qt: a click chooses one row again."""
+        self._whole.choose_one()
+        super().mousePressEvent(event)
+
+
+class Table(_RowKeys, QTableView):
     """A table of rows.
 
     ``shares`` are the parts of the room that the columns take. Of the columns ``whole`` the texts are never cut. Those
@@ -140,32 +181,6 @@ class Table(QTableView):
         if current.isValid():
             self.picked.emit(current.data(Role.RECORD))
 
-    def event(self, event: QEvent) -> bool:
-        """Qt: keep the keys of this list from the menu while the keyboard is here."""
-        asks = event if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) else None
-        if asks is not None and (_copies(asks) or self._links.follows(asks)):
-            event.accept()
-            return True
-        return super().event(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen with titles, Ctrl+Return leads to a position."""
-        if event.matches(QKeySequence.StandardKey.SelectAll):
-            self._whole.choose_all()
-        elif self._links.follows(event):
-            self._links.follow()
-        elif event.matches(QKeySequence.StandardKey.Copy):
-            self._whole.copy()
-        else:
-            if not event.modifiers():
-                self._whole.choose_one()
-            super().keyPressEvent(event)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Qt: a click chooses one row again."""
-        self._whole.choose_one()
-        super().mousePressEvent(event)
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Qt: give the columns their shares of the new room."""
         super().resizeEvent(event)
@@ -177,7 +192,7 @@ def _widest_line(metrics: QFontMetrics, title: str) -> int:
     return max(metrics.horizontalAdvance(line) for line in title.split("\n"))
 
 
-class Tree(QTreeView):
+class Tree(_RowKeys, QTreeView):
     """A tree of rows.
 
     Signals
@@ -237,32 +252,6 @@ class Tree(QTreeView):
         super().currentChanged(current, previous)
         if current.isValid():
             self.picked.emit(self.model().index(current.row(), 0, current.parent()).data(Role.RECORD))
-
-    def event(self, event: QEvent) -> bool:
-        """Qt: keep the keys of this list from the menu while the keyboard is here."""
-        asks = event if event.type() is QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) else None
-        if asks is not None and (_copies(asks) or self._links.follows(asks)):
-            event.accept()
-            return True
-        return super().event(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Qt: Ctrl+A chooses all rows, Ctrl+C copies the chosen with titles, Ctrl+Return leads to a position."""
-        if event.matches(QKeySequence.StandardKey.SelectAll):
-            self._whole.choose_all()
-        elif self._links.follows(event):
-            self._links.follow()
-        elif event.matches(QKeySequence.StandardKey.Copy):
-            self._whole.copy()
-        else:
-            if not event.modifiers():
-                self._whole.choose_one()
-            super().keyPressEvent(event)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Qt: a click chooses one row again."""
-        self._whole.choose_one()
-        super().mousePressEvent(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Qt: give the columns their shares of the new room."""
