@@ -32,16 +32,16 @@ from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.place_bar import PlaceBar
 from spoutline.gui.widgets.reading_order import reading_order
 from spoutline.gui.widgets.roomy_scroll import PageStack, RoomyScroll, Stacking
-from spoutline.gui.widgets.slot_strip import SlotFigure, SlotStrip
+from spoutline.gui.widgets.slot_strip import SlotStrip
 from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.window.no_set_steps import NoSetSteps
 from spoutline.gui.window.place_guide import PlaceGuide
 from spoutline.gui.window.step_pages import STEP_WORDS, StepPages
+from spoutline.gui.window.strip_counts import StripCounts
 from spoutline.gui.window.weighing_steps import WeighingSteps
 from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
-from spoutline.model.plan import SlotCount
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -84,7 +84,6 @@ class Workplace(QWidget):
         self.sets = ShownSets(session, self.plans, jobs, self)
         self.sets.told.connect(notify)
         self.context = Context(session, self.plans, jobs, StoryInUse(session), self.sets)
-        self._last_counts: dict[str, tuple[tuple[SlotCount, ...], tuple[SlotCount, ...] | None]] = {}
         self.agreeing = AgreementSteps(self.context, notify, self)
         self.what_if = WhatIfSteps(self.context, self)
         self.no_set = NoSetSteps(self.context, self)
@@ -198,6 +197,7 @@ class Workplace(QWidget):
         self.walk_pages = pages = QStackedWidget(walk)
         self.step_pages = StepPages(self.context, pages)
         self.strip = SlotStrip(walk)
+        self._strip_counts = StripCounts(self.context, self.strip)
         column.addWidget(self._head(walk))
         column.addWidget(pages, 1)
         column.addWidget(self.strip)
@@ -469,7 +469,7 @@ class Workplace(QWidget):
         """Show everything anew."""
         self.site_panel.refresh()
         self.side_panel.refresh()
-        self._show_strip()
+        self._strip_counts.show()
 
     def fetch_choices(self) -> None:
         """Ask the stores for the local rules and currencies that can be chosen."""
@@ -500,44 +500,11 @@ class Workplace(QWidget):
         elif self.quotations_are_shown:
             self.show_step(self.step)
 
-    def _show_strip(self) -> None:
-        label = self.session.label
-        staged = self.plans.staged(label)
-        if staged is None or staged.counts is None:
-            if not self.strip.figures:
-                self.strip.show_figures((), tr("Counting the parts that come into question…"))
-            return
-        before = self._counts_before(label, staged.counts)
-        figures = tuple(
-            SlotFigure(
-                self.context.story.title(count.slot),
-                count.in_catalogue,
-                count.remaining,
-                next((old.remaining for old in before or () if old.slot is count.slot), None),
-            )
-            for count in staged.counts
-        )
-        self.strip.show_figures(figures, tr("No part comes into question while the answers contradict each other."))
-
-    def _counts_before(self, label: str, counts: tuple[SlotCount, ...]) -> tuple[SlotCount, ...] | None:
-        """Return the counts before these; kept as long as these are shown."""
-        known = self._last_counts.get(label)
-        if known is None:
-            labels = {position.label for position in self.session.survey.positions}
-            self._last_counts = {one: last for one, last in self._last_counts.items() if one in labels}
-            self._last_counts[label] = (counts, None)
-            return None
-        last, before = known
-        if last is not counts:
-            before = last
-            self._last_counts[label] = (counts, before)
-        return before
-
     def _on_changed(self, what: Changed) -> None:
         if what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
             if what & Changed.FOCUS:
                 self.strip.show_figures(())
-            self._show_strip()
+            self._strip_counts.show()
         if what is Changed.PART and self.step is Step.SET and not self.bill_is_shown:
             why_not = self.set_page.why_not
             if self.set_page.panel_in_view is not why_not:
@@ -545,4 +512,4 @@ class Workplace(QWidget):
 
     def _on_updated(self, label: str) -> None:
         if label == self.session.label:
-            self._show_strip()
+            self._strip_counts.show()
