@@ -120,7 +120,7 @@ def _pages(window: MainWindow, workplace: Workplace) -> Iterator[str]:
     for step in (*WALK, Step.SITE):
         workplace.show_step(step)
         yield f"survey: {step}"
-        yield from _tabs(workplace.walk_pages.currentWidget(), f"survey: {step}")
+        yield from _tabs(workplace.steps.stack.currentWidget(), f"survey: {step}")
     for record in PLACES:
         window.actions_by_id[record.action].trigger()
         yield str(record.place)

@@ -48,7 +48,7 @@ def shown(window: MainWindow, workplace: Workplace) -> Iterator[str]:
     for step in (*WALK, Step.SITE):
         workplace.show_step(step)
         yield f"step {step}"
-        yield from _tabs(workplace.walk_pages.currentWidget(), f"step {step}")
+        yield from _tabs(workplace.steps.stack.currentWidget(), f"step {step}")
     for record in PLACES:
         window.actions_by_id[record.action].trigger()
         QApplication.processEvents()
@@ -82,9 +82,9 @@ def test_every_control_of_every_page_has_a_name(window: MainWindow, workplace: W
 def test_no_two_fields_of_a_page_are_called_alike(window: MainWindow, workplace: Workplace) -> None:
     workplace.show_step(Step.PLACE)
     before = len(workplace.session.position.other_fillers)
-    workplace.step_pages.place.add_button.click()
+    workplace.steps.pages.place.add_button.click()
     QApplication.processEvents()
-    names = [one.accessibleName() for one in reading_order(workplace.walk_pages) if one.accessibleName()]
+    names = [one.accessibleName() for one in reading_order(workplace.steps.stack) if one.accessibleName()]
     assert len(workplace.session.position.other_fillers) == before + 1
     assert "Vehicle filler: Filler height" in names
     assert "Further filler 1: Filler height" in names
@@ -145,13 +145,13 @@ def test_questions_come_before_the_buttons_below_them(window: MainWindow, workpl
         workplace.show_step(step)
         QApplication.processEvents()
         order = reading_order(window.centralWidget())
-        questions = [order.index(one) for one in reading_order(workplace.walk_pages)]
+        questions = [order.index(one) for one in reading_order(workplace.steps.stack)]
         assert questions == sorted(questions)
-        assert order.index(workplace.next_button) > questions[-1]
+        assert order.index(workplace.steps.next_button) > questions[-1]
         assert order.index(workplace.place_bar.buttons[workplace.place_bar.current]) < questions[0]
         assert order.index(workplace.site_panel.tree) < questions[0]
         drawing = order.index(workplace.side_panel.drawing)
-        assert drawing > order.index(workplace.next_button)
+        assert drawing > order.index(workplace.steps.next_button)
 
 
 def test_tab_goes_through_a_page_in_the_order_of_reading_and_back(
@@ -160,9 +160,9 @@ def test_tab_goes_through_a_page_in_the_order_of_reading_and_back(
     workplace.show_step(Step.PLACE)
     window.activateWindow()
     QApplication.processEvents()
-    reading_order(workplace.walk_pages)[0].setFocus()
+    reading_order(workplace.steps.stack)[0].setFocus()
     seen: list[QWidget] = []
-    while QApplication.focusWidget() is not workplace.back_button:
+    while QApplication.focusWidget() is not workplace.steps.back_button:
         here = QApplication.focusWidget()
         assert here is not None
         assert here not in seen, here
@@ -170,7 +170,7 @@ def test_tab_goes_through_a_page_in_the_order_of_reading_and_back(
         QTest.keyClick(here, Qt.Key.Key_Tab)
     assert len(seen) > 8
     # down the page, and from left to right in a row: what is less than half a field higher stands in the same row
-    places = [one.mapTo(workplace.walk_pages, one.rect().topLeft()) for one in seen]
+    places = [one.mapTo(workplace.steps.stack, one.rect().topLeft()) for one in seen]
     for before, after in itertools.pairwise(places):
         assert after.y() > before.y() - 20
     for wanted in reversed(seen):
@@ -185,7 +185,7 @@ def test_the_next_step_lands_on_its_first_question(qtbot: QtBot, window: MainWin
         window.actions_by_id[ActionId.NEXT_STEP].trigger()
         assert workplace.step is step
         QApplication.processEvents()
-        first = reading_order(workplace.walk_pages)[0]
+        first = reading_order(workplace.steps.stack)[0]
         assert window.focusWidget() is first
 
 

@@ -119,7 +119,7 @@ def test_the_origin_of_an_answer_stands_beside_its_field(qtbot: QtBot, session: 
     typed = with_dispenser_type(session.survey, [dispenser], kind, overrides_too=True)
     assert workplace.context.edit(typed, "choose")
     workplace.show_step(Step.PLACE)
-    form = workplace.step_pages[Step.PLACE].form
+    form = workplace.steps.pages[Step.PLACE].form
     assert form.field("outlet.height_m").origin == f"From dispenser type {NAME}"
     assert form.field("filler.distance_m").origin == ""
     field = form.field("outlet.height_m")

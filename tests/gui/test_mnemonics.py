@@ -115,7 +115,7 @@ def views_of_pages(window: MainWindow, place: Workplace) -> Iterator[View]:
     for step in (*WALK, Step.SITE):
         place.show_step(step)
         settle(window)
-        yield from inner_views(place.walk_pages.currentWidget(), window, window, f"step {step}")
+        yield from inner_views(place.steps.stack.currentWidget(), window, window, f"step {step}")
     for record in PLACES:
         if record.place is not Place.SURVEY:
             window.actions_by_id[record.action].trigger()

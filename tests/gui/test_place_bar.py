@@ -147,12 +147,12 @@ def test_a_notice_moves_nothing(window: MainWindow, workplace: Workplace) -> Non
     QApplication.processEvents()
     window.notices.put_away()
     QApplication.processEvents()
-    before = workplace.next_button.mapTo(window, workplace.next_button.rect().topLeft())
+    before = workplace.steps.next_button.mapTo(window, workplace.steps.next_button.rect().topLeft())
     size = workplace.size()
     window.notify("Something that a person should read. " * 6)
     QApplication.processEvents()
     assert window.notices.isVisible()
-    assert workplace.next_button.mapTo(window, workplace.next_button.rect().topLeft()) == before
+    assert workplace.steps.next_button.mapTo(window, workplace.steps.next_button.rect().topLeft()) == before
     assert workplace.size() == size
     assert window.centralWidget().rect().contains(window.notices.geometry())
     QTest.keyClick(window.notices, Qt.Key.Key_Escape)

@@ -40,7 +40,7 @@ def trigger(window: MainWindow, action_id: ActionId) -> None:
 def give(workplace: Workplace, step: Step, name: str, text: str) -> None:
     """Answer a question as a person does: go to the step, type or pick."""
     workplace.show_step(step)
-    field = workplace.step_pages[step].form.field(name)
+    field = workplace.steps.pages[step].form.field(name)
     if isinstance(field, TileField):
         next(tile for tile, choice in zip(field.tiles, field._choices, strict=True) if choice.value == text).click()
     else:
@@ -57,7 +57,7 @@ def planned(qtbot: QtBot, workplace: Workplace) -> None:
 
 def test_higher_blend_asks_for_the_next_listing_class(qtbot: QtBot, workplace: Workplace) -> None:
     # scopes of UL 2586A, 567A, 330A: above 10 up to 25 percent ethanol is class E25
-    before = {figure.name: figure.left for figure in workplace.strip.figures}
+    before = {figure.name: figure.left for figure in workplace.steps.strip.figures}
     give(workplace, Step.LIQUID, "liquid.blend_percent", "15")
     planned(qtbot, workplace)
     plan = workplace.context.plan
@@ -66,10 +66,10 @@ def test_higher_blend_asks_for_the_next_listing_class(qtbot: QtBot, workplace: W
     assert plan.requirement.listing_class is ListingClass.E25
 
     def left() -> int:
-        return next((one.left for one in workplace.strip.figures if one.name == "Nozzle"), before["Nozzle"])
+        return next((one.left for one in workplace.steps.strip.figures if one.name == "Nozzle"), before["Nozzle"])
 
     qtbot.waitUntil(lambda: left() < before["Nozzle"], timeout=20_000)
-    assert any(figure.change < 0 for figure in workplace.strip.figures)
+    assert any(figure.change < 0 for figure in workplace.steps.strip.figures)
     assert plan.chosen is not None
     assert all(
         ListingClass.E25 in link.part.listings
@@ -112,13 +112,13 @@ def test_each_step_shows_its_questions_and_can_be_gone_to_at_any_time(qtbot: QtB
     ):
         workplace.show_step(step)
         assert workplace.step is step
-        assert workplace.step_pages[step].form.field(name).isVisible()
+        assert workplace.steps.pages[step].form.field(name).isVisible()
     workplace.show_step(Step.SET)
     assert workplace.set_page.outcome.headline_label.text() != ""
 
 
 def test_retractor_asks_for_its_cord_and_moves_the_breakaway_to_the_nozzle(qtbot: QtBot, workplace: Workplace) -> None:
-    form = workplace.step_pages[Step.DUTY].form
+    form = workplace.steps.pages[Step.DUTY].form
     workplace.show_step(Step.DUTY)
     assert "retractor.height_m" not in form.names
     give(workplace, Step.DUTY, "retrieval", "retractor")
@@ -134,7 +134,7 @@ def test_unusable_text_stays_beside_its_message_and_the_survey_stays_as_it_was(
 ) -> None:
     before = workplace.session.survey
     give(workplace, Step.PLACE, "outlet.height_m", "tall")
-    field = workplace.step_pages.place.form.field("outlet.height_m")
+    field = workplace.steps.pages.place.form.field("outlet.height_m")
     assert isinstance(field, TextField)
     assert field.editor.text() == "tall"
     assert "tall" in field.fault
@@ -151,7 +151,7 @@ def test_unusable_text_of_one_position_never_lands_in_another(qtbot: QtBot, work
     give(workplace, Step.PLACE, "outlet.height_m", "tall")
     before = workplace.session.survey
     workplace.session.look_at("A2")
-    field = workplace.step_pages.place.form.field("outlet.height_m")
+    field = workplace.steps.pages.place.form.field("outlet.height_m")
     assert isinstance(field, TextField)
     assert field.fault == ""
     assert field.editor.text() != "tall"
@@ -160,7 +160,7 @@ def test_unusable_text_of_one_position_never_lands_in_another(qtbot: QtBot, work
 
 def test_units_switch_everywhere_at_once(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> None:
     workplace.show_step(Step.PLACE)
-    field = workplace.step_pages.place.form.field("filler.distance_m")
+    field = workplace.steps.pages.place.form.field("filler.distance_m")
     assert isinstance(field, TextField)
     assert field.editor.text().endswith(" m")
     trigger(window, ActionId.UNITS_US)
@@ -430,9 +430,9 @@ def test_tab_reaches_every_answer_of_each_step(qtbot: QtBot, window: MainWindow,
         reached = keyboard_walk_targets(window)
         assert workplace.side_panel.drawing in reached, step
         assert workplace.side_panel.table in reached, step
-        if step in workplace.step_pages:
-            for name in workplace.step_pages[step].form.names:
-                field = workplace.step_pages[step].form.field(name)
+        if step in workplace.steps.pages:
+            for name in workplace.steps.pages[step].form.names:
+                field = workplace.steps.pages[step].form.field(name)
                 assert any(field.isAncestorOf(widget) for widget in reached), name
         else:
             assert workplace.set_page.tabs.tabBar() in reached
@@ -519,10 +519,10 @@ def test_fillers_are_added_and_taken_away_on_the_page(qtbot: QtBot, workplace: W
     before = workplace.session.survey
     workplace.show_step(Step.PLACE)
     count = len(workplace.session.position.other_fillers)
-    workplace.step_pages.place.add_button.click()
+    workplace.steps.pages.place.add_button.click()
     assert len(workplace.session.position.other_fillers) == count + 1
-    assert workplace.step_pages.place.form.field(f"other_fillers.{count}.distance_m").isVisible()
-    removers = workplace.step_pages.place.findChildren(QPushButton)
+    assert workplace.steps.pages.place.form.field(f"other_fillers.{count}.distance_m").isVisible()
+    removers = workplace.steps.pages.place.findChildren(QPushButton)
     (remover,) = (one for one in removers if one.accessibleName() == f"Remove further filler {count + 1}")
     remover.click()
     assert workplace.session.survey == before

@@ -279,7 +279,7 @@ def publish(page: CataloguesPage, qtbot: QtBot) -> None:
 def survey_the_hose(workplace: Workplace, qtbot: QtBot) -> None:
     """Say what the hose sells: gasoline with a tenth of ethanol."""
     workplace.show_step(Step.LIQUID)
-    blend = workplace.step_pages[Step.LIQUID].form.field("liquid.blend_percent")
+    blend = workplace.steps.pages[Step.LIQUID].form.field("liquid.blend_percent")
     assert isinstance(blend, TextField)
     blend.editor.selectAll()
     qtbot.keyClicks(blend.editor, "10")

@@ -8,11 +8,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
-    QPushButton,
     QSplitter,
-    QStackedWidget,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -30,15 +27,11 @@ from spoutline.gui.places import PLACES, Place
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.place_bar import PlaceBar
-from spoutline.gui.widgets.reading_order import reading_order
 from spoutline.gui.widgets.roomy_scroll import PageStack, RoomyScroll, Stacking
-from spoutline.gui.widgets.slot_strip import SlotStrip
-from spoutline.gui.widgets.step_rail import StepRail
 from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.window.no_set_steps import NoSetSteps
 from spoutline.gui.window.place_guide import PlaceGuide
-from spoutline.gui.window.step_pages import STEP_WORDS, StepPages
-from spoutline.gui.window.strip_counts import StripCounts
+from spoutline.gui.window.step_walk import StepWalk
 from spoutline.gui.window.weighing_steps import WeighingSteps
 from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
@@ -120,11 +113,13 @@ class Workplace(QWidget):
         self.views = PageStack(self.room)
         self.walk = QSplitter(Qt.Orientation.Horizontal, self.views)
         self.walk.setChildrenCollapsible(False)
-        walk = QWidget(self.walk)
-        self._fill_walk(walk)
+        self.steps = StepWalk(self.context, self.walk)
+        self.steps.step_wanted.connect(self.show_step)
+        self.steps.moved.connect(self.move_step)
+        self.steps.drawing_wanted.connect(lambda _: self._fit_parts())
         self.side_panel = SidePanel(self.context, self.walk)
         self.side_panel.noted.connect(self._notify)
-        self.walk.addWidget(walk)
+        self.walk.addWidget(self.steps)
         self.walk.addWidget(self.side_panel)
         self.walk.setSizes(_SIZES["walk"])
         self.walk.setStretchFactor(0, 1)
@@ -173,13 +168,10 @@ class Workplace(QWidget):
         """Show or hide the parts beside the pages as there is room for them."""
         narrow = self._is_narrow
         self.site_button.setVisible(narrow)
-        self.drawing_button.setVisible(narrow)
         self.site_panel.setVisible(not narrow or self.site_button.isChecked())
         self.room.setVisible(not narrow or not self.site_button.isChecked())
-        with_drawing = self.drawing_button.isChecked()
-        self.side_panel.setVisible(not narrow or with_drawing)
-        for one in (self.walk_pages, self.strip):
-            one.setVisible(not (narrow and with_drawing) and (one is self.walk_pages or self.step is not Step.SITE))
+        self.side_panel.setVisible(not narrow or self.steps.drawing_button.isChecked())
+        self.steps.show_narrow(is_narrow=narrow)
         if narrow and self.views.currentWidget() is not self.walk:
             self._stacking.stack(self.views.currentWidget(), self.width() - _EDGES)
 
@@ -190,54 +182,10 @@ class Workplace(QWidget):
             self.site_button.setChecked(False)
             self._fit_parts()
 
-    def _fill_walk(self, walk: QWidget) -> None:
-        column = QVBoxLayout(walk)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(8)
-        self.walk_pages = pages = QStackedWidget(walk)
-        self.step_pages = StepPages(self.context, pages)
-        self.strip = SlotStrip(walk)
-        self._strip_counts = StripCounts(self.context, self.strip)
-        column.addWidget(self._head(walk))
-        column.addWidget(pages, 1)
-        column.addWidget(self.strip)
-        column.addLayout(self._foot(walk))
-
-    def _head(self, walk: QWidget) -> QWidget:
-        head = QFrame(walk)
-        head.setObjectName("card")
-        self.rail = StepRail(tuple(tr(STEP_WORDS[step].rail) for step in WALK), head)
-        self.rail.chosen.connect(lambda place: self.show_step(WALK[place]))
-        row = QHBoxLayout(head)
-        row.setContentsMargins(12, 0, 14, 0)
-        row.addWidget(self.rail, 1)
-        return head
-
-    def _foot(self, walk: QWidget) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setContentsMargins(0, 0, 8, 8)
-        self.back_button = QPushButton(tr("Back"), walk)
-        self.back_button.setToolTip("Alt+Left")
-        self.back_button.clicked.connect(lambda: self.move_step(-1))
-        self.next_button = QPushButton(tr("Next"), walk)
-        self.next_button.setObjectName("primary")
-        self.next_button.setToolTip("Alt+Right")
-        self.next_button.clicked.connect(lambda: self.move_step(1))
-        self.drawing_button = QPushButton(tr("Drawing"), walk)
-        self.drawing_button.setCheckable(True)
-        self.drawing_button.toggled.connect(lambda _: self._fit_parts())
-        self.drawing_button.hide()
-        row.addWidget(self.back_button)
-        row.addStretch(1)
-        row.addWidget(self.drawing_button)
-        row.addWidget(self.next_button)
-        return row
-
     @property
     def step(self) -> Step:
         """The step in view."""
-        shown = self.walk_pages.currentWidget()
-        return next((step for step, page in self.step_pages.items() if page is shown), Step.SET)
+        return self.steps.step
 
     @property
     def place(self) -> Place:
@@ -266,15 +214,11 @@ class Workplace(QWidget):
 
     def show_step(self, step: Step) -> None:
         """Bring a step, or the site's questions, into view."""
-        page: QWidget = self.set_page if step is Step.SET else self.step_pages[step]
+        page: QWidget = self.set_page if step is Step.SET else self.steps.pages[step]
         if isinstance(page, StepPage) and page.is_stale:
             page.refresh()  # while it is hidden, for then its fields are laid out once
         self.views.setCurrentWidget(self.walk)
-        self.walk_pages.setCurrentWidget(page)
-        self.rail.show_place(WALK.index(step) if step in WALK else -1)
-        self.strip.setVisible(step is not Step.SITE)
-        self.back_button.setEnabled(step in WALK and step is not WALK[0])
-        self.next_button.setText(tr("Parts list") if step is Step.SET else tr("Next"))
+        self.steps.show_page(step, page)
         if step is Step.SET:
             self.set_page.refresh()
         self.page_changed.emit()
@@ -351,7 +295,7 @@ class Workplace(QWidget):
         """The page of the set, made when first wanted."""
         from spoutline.gui.pages.result.set_page import SetPage
 
-        page = SetPage(self.context, self.walk_pages)
+        page = SetPage(self.context, self.steps.stack)
         page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
         page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
         page.outcome.what_if_wanted.connect(self.what_if.ask)
@@ -359,7 +303,7 @@ class Workplace(QWidget):
         page.why.all_wanted.connect(self.no_set.show)
         page.other_sets.weigh_wanted.connect(self.weighing.ask)
         page.agreement.history_wanted.connect(self.agreeing.show_history)
-        self.walk_pages.addWidget(page)
+        self.steps.stack.addWidget(page)
         return page
 
     @cached_property
@@ -434,13 +378,7 @@ class Workplace(QWidget):
             self.show_bill()
         elif place >= 0:
             self.show_step(WALK[place])
-            self.focus_page()
-
-    def focus_page(self) -> None:
-        """Put the keyboard on the first question, or whatever comes first, of the step in view."""
-        first = next(iter(reading_order(self.walk_pages)), None)
-        if first is not None:
-            first.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.steps.focus_page()
 
     def move_position(self, by: int) -> None:
         """Turn to a position above or below in the order of the survey."""
@@ -469,7 +407,7 @@ class Workplace(QWidget):
         """Show everything anew."""
         self.site_panel.refresh()
         self.side_panel.refresh()
-        self._strip_counts.show()
+        self.steps.counts.show()
 
     def fetch_choices(self) -> None:
         """Ask the stores for the local rules and currencies that can be chosen."""
@@ -487,8 +425,8 @@ class Workplace(QWidget):
         self.context.jobs.start(
             JobKey(JobKind.CHOICES),
             work,
-            lambda choices: self.step_pages.show_choices(*choices),
-            lambda fault: self.strip.setToolTip(told(str(fault))),
+            lambda choices: self.steps.pages.show_choices(*choices),
+            lambda fault: self.steps.strip.setToolTip(told(str(fault))),
         )
 
     def _leave_site_pages(self) -> None:
@@ -503,8 +441,8 @@ class Workplace(QWidget):
     def _on_changed(self, what: Changed) -> None:
         if what & (Changed.SURVEY | Changed.FOCUS | Changed.UNITS):
             if what & Changed.FOCUS:
-                self.strip.show_figures(())
-            self._strip_counts.show()
+                self.steps.strip.show_figures(())
+            self.steps.counts.show()
         if what is Changed.PART and self.step is Step.SET and not self.bill_is_shown:
             why_not = self.set_page.why_not
             if self.set_page.panel_in_view is not why_not:
@@ -512,4 +450,4 @@ class Workplace(QWidget):
 
     def _on_updated(self, label: str) -> None:
         if label == self.session.label:
-            self._strip_counts.show()
+            self.steps.counts.show()
