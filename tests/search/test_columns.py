@@ -22,7 +22,7 @@ from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.item_table import Ints, ItemsOf, Mask, Names, split_costs, table_of
 from spoutline.search.listener import Listener
-from spoutline.search.optimum import Answer, Chain, best_chain, chains_in_order, has_chain
+from spoutline.search.optimum import Answer, Chain, any_chain, best_chain, chains_in_order
 
 Place = tuple[int, tuple[str, ...]]  # cost, keys by layer
 
@@ -82,11 +82,46 @@ def test_whether_there_is_a_chain_and_one_of_few_majors(problem: Problem, seed: 
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
     columns, names = in_columns(costed)
-    assert has_chain(columns, names) == bool(wanted)
-    assert Finder(costed).has_chain() == bool(wanted)
+    assert (any_chain(columns, names) is not None) == bool(wanted)
+    assert (Finder(costed).any_chain() is not None) == bool(wanted)
     allowed = [one for one in wanted if round(one[0] / MAJOR) <= most_major]
     best = best_chain(columns, names, most_major=most_major).chain
     assert [placed(one, names) for one in (best,) if one] == allowed[:1]
+
+
+@given(problems, st.integers(0, 10_000))
+@settings(max_examples=up_to(60), deadline=None)
+def test_one_of_the_cheapest_costs_no_more_than_the_first_of_them(problem: Problem, seed: int) -> None:
+    costed = with_costs(problem, seed)
+    wanted = sorted(map(place, enumerated(costed)))
+    columns, names = in_columns(costed)
+    best = best_chain(columns, names, any_of_equals=True).chain
+    found = Finder(costed).one_of_the_cheapest()
+    for one in (best and placed(best, names), found and place(found)):
+        assert (one and one[0]) == (wanted[0][0] if wanted else None)
+        assert one is None or one in wanted
+
+
+@given(problems, st.integers(0, 10_000), st.sampled_from((None, 0.0, 3.0, math.inf)))
+@settings(max_examples=up_to(60), deadline=None)
+def test_strengths_may_be_left_aside_or_the_start_made_weaker(
+    problem: Problem, seed: int, start_bears: float | None
+) -> None:
+    costed = with_costs(problem, seed)
+    whole = replace(costed, start_bears=math.inf)
+    tables = tuple(replace(layer, items=table_of(layer, len(costed.limits)) or ()) for layer in whole.layers)
+    finder = Finder(replace(whole, layers=tables)).with_strengths(start_bears)
+    other = replace(whole, start_bears=math.inf if start_bears is None else start_bears)
+    if start_bears is None:
+        free = [tuple(replace(one, bears=math.inf, demands=0.0) for one in layer.items) for layer in whole.layers]
+        other = replace(
+            other, layers=tuple(replace(one, items=items) for one, items in zip(whole.layers, free, strict=True))
+        )
+    wanted = sorted(map(place, enumerated(other)))
+    assert list(map(place, finder.in_order())) == wanted
+    columns = finder.columns()
+    assert columns is not None
+    assert (any_chain(columns, Names(ItemsOf(whole))) is not None) == bool(wanted)
 
 
 @given(problems, st.integers(0, 10_000))
@@ -358,7 +393,7 @@ def test_whether_a_quick_look_suffices_never_shows(labels: int, problem: Problem
         columns, names = in_columns(costed)
         best = best_chain(columns, names).chain
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]
-        assert has_chain(columns, names) == bool(wanted)
+        assert (any_chain(columns, names) is not None) == bool(wanted)
         assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
 
 

@@ -123,6 +123,12 @@ class Columns:
         """Return the same items at other costs, given as ``row`` counts the items."""
         return replace(self, major=major[self.row], cost=cost[self.row])
 
+    def at_strengths(self, start_bears: float | None) -> Columns:
+        """Return the items that ask no more than the start bears; None to leave all strengths aside."""
+        if start_bears is not None:
+            return self.only(self.demands <= start_bears)
+        return replace(self, bears=np.full(len(self), np.inf), demands=np.zeros(len(self)))
+
     def with_load(self, load: Ints, limit: float) -> Columns:
         """Return the problem with one load sum more."""
         column = load[:, None].astype(np.float64)
@@ -133,11 +139,12 @@ class Columns:
             limits=np.append(self.limits, limit),
         )
 
-    def not_outdone(self) -> Columns:
+    def not_outdone(self, *, nor_equalled: bool = False) -> Columns:
         """Return the problem without items that a dearer chain alone could hold.
 
         Such an item costs more than another with the same ports, which adds no more to any load, bears as much and asks
-        no more. Each is held against the cheapest of its ports alone: that finds most, and some are left.
+        no more. Each is held against the cheapest of its ports alone: that finds most, and some are left. With
+        ``nor_equalled``, items at the same cost go as well: a chain of the least cost is left, but not each of them.
         """
         keeps = np.ones(len(self), np.bool_)
         figures = np.column_stack([self.loads, self.demands, -self.bears])
@@ -147,7 +154,9 @@ class Columns:
             cost, own, kept = self.cost[start:end], figures[start:end], keeps[start:end]
             for one in np.argsort(cost, kind="stable")[:_HELD_AGAINST].tolist():
                 if kept[one]:
-                    kept &= ~((cost > cost[one]) & (own >= own[one]).all(axis=1))
+                    dearer = cost >= cost[one] if nor_equalled else cost > cost[one]
+                    kept &= ~(dearer & (own >= own[one]).all(axis=1))
+                    kept[one] = True
         return self.only(keeps)
 
     def binding(self) -> Mask:

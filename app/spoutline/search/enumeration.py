@@ -96,7 +96,8 @@ class Enumeration:
         By item, its place in an order of its layer: chains then come in the order of these places, an empty layer
         before any item. None: the most promising labels first.
     is_narrow
-        Whether to begin with few labels at a time: a first chain is found sooner, all of them later.
+        Whether to begin with few labels at a time, of equals those first that ask least of the others' strength: a
+        first chain is found sooner, all of them later.
     test
         Says which of some complete chains count; None for all.
     stairs
@@ -129,6 +130,7 @@ class Enumeration:
         )  # the last row is that of an empty layer
         self._leading = sums.costs - 1
         self._is_coupled = bool((columns.demands > 0.0).any())
+        self._asks = np.append(columns.demands, 0.0) if is_narrow and self._is_coupled else None
         self._groups = self._grouped()
 
     def _grouped(self) -> list[list[_Group]]:
@@ -252,6 +254,8 @@ class Enumeration:
         return label, item
 
     def _sorted(self, label: Ints, item: Ints, promise: Floats) -> Ints:
+        if self._order is None and self._asks is not None:
+            return np.lexsort((self._asks[item], np.rint(promise)))
         if self._order is None:
             return np.argsort(promise, kind="stable")
         place = np.where(item == EMPTY, EMPTY, self._order[item]) if len(self._order) else item

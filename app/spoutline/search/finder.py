@@ -182,6 +182,22 @@ class Finder:
             return (True,) * len(self._limits)
         return tuple(columns.with_limits(self._limits).binding().tolist())
 
+    def columns(self) -> Columns | None:
+        """Return the items as columns with these limits; None where sums of costs would not be exact in them."""
+        return self._columns()
+
+    def with_strengths(self, start_bears: float | None) -> Finder:
+        """Return a finder for the same items where the start bears so much; None to leave all strengths aside."""
+        from spoutline.search.item_table import at_strengths
+
+        whole = self._shared
+        made = _Shared(
+            lambda: at_strengths(whole.problem, start_bears),
+            lambda: None if whole.rows is None else whole.rows.at_strengths(start_bears),
+            lambda: whole.items,
+        )
+        return self._other(made, self._limits, self._count)
+
     @property
     def limits(self) -> tuple[float, ...]:
         """The upper limits of the load sums."""
@@ -207,6 +223,21 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
+        return self._cheapest(listener, most_major)
+
+    def one_of_the_cheapest(self, listener: Listener | None = None) -> Path | None:
+        """Return a chain that costs as little as the ``cheapest``, whichever is met first; quicker where many do.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
+        return self._cheapest(listener, any_of_equals=True)
+
+    def _cheapest(
+        self, listener: Listener | None, most_major: int | None = None, *, any_of_equals: bool = False
+    ) -> Path | None:
         if self._count <= _FEW_ITEMS:
             try:
                 return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
@@ -217,11 +248,13 @@ class Finder:
             return walk.cheapest(self.problem, listener)
         from spoutline.search.optimum import best_chain
 
-        found = best_chain(columns, self._shared.names, listener, most_major=most_major).chain
+        found = best_chain(
+            columns, self._shared.names, listener, most_major=most_major, any_of_equals=any_of_equals
+        ).chain
         return None if found is None else self._path(found)
 
-    def has_chain(self, listener: Listener | None = None) -> bool:
-        """Say whether there is a chain at all, mostly much quicker than ``cheapest``.
+    def any_chain(self, listener: Listener | None = None) -> Path | None:
+        """Return any chain, whatever it costs, mostly much sooner than the ``cheapest``; None where there is none.
 
         Raises
         ------
@@ -230,10 +263,11 @@ class Finder:
         """
         columns = self._columns()
         if columns is None:
-            return self.cheapest(listener) is not None
-        from spoutline.search.optimum import has_chain
+            return self.cheapest(listener)
+        from spoutline.search.optimum import any_chain
 
-        return has_chain(columns, self._shared.names, listener)
+        found = any_chain(columns, self._shared.names, listener)
+        return None if found is None else self._path(found)
 
     def passing(self, test: ChainTest, listener: Listener | None = None) -> Iterator[Path]:
         """Yield the chains of ``in_order`` that pass a test, as many as are met with some labels.

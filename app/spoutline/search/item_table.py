@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
@@ -72,6 +73,10 @@ class ItemTable(Sequence[Item]):
     def at_costs(self, major: Ints, cost: Ints) -> ItemTable:
         """Return the same items at other costs."""
         return replace(self, major=major, cost=cost, known={})
+
+    def without_strengths(self) -> ItemTable:
+        """Return the same items, which bear everything and ask nothing of others."""
+        return replace(self, bears=np.full(len(self), math.inf), demands=np.zeros(len(self)), known={})
 
     @overload
     def __getitem__(self, at: int) -> Item: ...
@@ -185,6 +190,14 @@ def at_costs(problem: Problem, costs: Sequence[tuple[Ints, Ints]]) -> Problem:
     """Return a problem whose layers are tables with the same items at other costs."""
     pairs = zip(problem.layers, costs, strict=True)
     return replace(problem, layers=tuple(replace(one, items=_table(one).at_costs(*cost)) for one, cost in pairs))
+
+
+def at_strengths(problem: Problem, start_bears: float | None) -> Problem:
+    """Return a problem of tables where the start bears so much; None to leave all strengths aside."""
+    if start_bears is not None:
+        return replace(problem, start_bears=start_bears)
+    layers = tuple(replace(one, items=_table(one).without_strengths()) for one in problem.layers)
+    return replace(problem, layers=layers, start_bears=math.inf)
 
 
 def _table(layer: Layer) -> ItemTable:

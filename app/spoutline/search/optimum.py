@@ -76,6 +76,7 @@ def best_chain(
     most_labels: int | None = None,
     *,
     most_major: int | None = None,
+    any_of_equals: bool = False,
 ) -> Answer:
     """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
 
@@ -92,6 +93,8 @@ def best_chain(
         Labels that may be looked at; None for as many as it takes.
     most_major
         Majors that a chain may have; None for any number.
+    any_of_equals
+        Whether any of the chains of fewest majors and least cost will do, whatever its names.
 
     Raises
     ------
@@ -102,7 +105,7 @@ def best_chain(
     for major, level in _levels(columns):
         if most_major is not None and major > most_major:
             break
-        search = _Search(level, names, effort)
+        search = _Search(level, names, effort, any_of_equals=any_of_equals)
         try:
             chain = search.first()
         except Exhausted:
@@ -114,8 +117,10 @@ def best_chain(
     return Answer(None, is_proved=True, floor_major=0, floor_cost=math.inf)
 
 
-def has_chain(columns: Columns, names: Named, listener: Listener | None = None) -> bool:
-    """Say whether there is any chain within the limits, whatever it costs; mostly much quicker than ``best_chain``.
+def any_chain(columns: Columns, names: Named, listener: Listener | None = None) -> Chain | None:
+    """Return any chain within the limits, whatever it costs; None for none. Mostly much quicker than ``best_chain``.
+
+    Its majors are not counted.
 
     Parameters as of ``best_chain``.
 
@@ -125,8 +130,8 @@ def has_chain(columns: Columns, names: Named, listener: Listener | None = None) 
         If the listener asks to stop.
     """
     if np.isneginf(columns.limits).any():
-        return False
-    return _Search(columns, names, Effort(listener or Listener()), any_will_do=True).is_possible()
+        return None
+    return _Search(columns, names, Effort(listener or Listener()), any_will_do=True).any()
 
 
 def chains_in_order(
@@ -203,8 +208,10 @@ class _Search:
         test: ChainTest | None = None,
         *,
         any_will_do: bool = False,
+        any_of_equals: bool = False,
     ) -> None:
         self._names, self._effort, self._test, self._any_will_do = names, effort, test, any_will_do
+        self._any_of_equals = any_of_equals
         self._columns = columns.trimmed()
         self._highest = self._columns.most_cost()
         self._sums = Sums.of(self._columns.limits)
@@ -233,12 +240,14 @@ class _Search:
         if self._incumbent is None:
             return None
         self.floor = self._incumbent.cost
+        if self._any_of_equals:
+            return self._incumbent
         return found or self._first_of_equals(self._incumbent.cost)
 
-    def is_possible(self) -> bool:
-        """Say whether there is a chain, whichever is met first."""
+    def any(self) -> Chain | None:
+        """Return the chain that is met first."""
         self._found()
-        return self._incumbent is not None
+        return self._incumbent
 
     def _found(self) -> Chain | None:
         """Make the cheapest chain, or any, the incumbent; return the first of equals where that is known as well."""
@@ -458,7 +467,7 @@ class _Search:
         low = self._floors <= near(top)
         some, floors = self._columns.only(low), self._floors[low]
         if only_first and self._test is None:
-            some = some.not_outdone()
+            some = some.not_outdone(nor_equalled=self._any_of_equals)
         if not in_bands and some.can_be_filled():
             return [_Part(some, Passes(some), _least(some, floors), -math.inf, math.inf)]
         parts = []

@@ -13,8 +13,9 @@ from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.model.survey import Position, Site
 from spoutline.planning.no_set.other_answers import Variant, variants_of
 from spoutline.planning.sets.assembly import ChainSearch, SetQuery
-from spoutline.planning.sets.conflicts import CHANGEABLE, GIVEN, ConflictFinder
+from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
 from spoutline.planning.sets.loads import LoadModel, SetLimit
 from spoutline.planning.sets.pool import whole_pool
 from spoutline.planning.sets.port_reach import PortReach

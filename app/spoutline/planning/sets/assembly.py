@@ -61,7 +61,7 @@ class SetQuery:
     parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
     dispenser outlet would allow. ``holds`` names a part that must be in the set, ``at_most`` bounds sums beside the
     limits, whatever lines are in force. ``common`` are those of the lines that further questions keep as well: items
-    are made for these once, and narrowed for each question; None for all.
+    are made for these once, and narrowed for each question; None for all. It is for queries that hold no part.
     """
 
     lines: frozenset[RequirementId]
@@ -76,9 +76,14 @@ class SetQuery:
 
     @property
     def shared(self) -> SetQuery:
-        """The question that the items are made for."""
-        lines = self.lines if self.common is None else self.common
-        return replace(self, lines=lines, limits=(), keep=everything, at_most=())
+        """The question that the items are made for; what is common to several may bear any pull."""
+        asked = replace(self, limits=(), keep=everything, at_most=())
+        return asked if self.common is None else replace(asked, lines=self.common, outlet_bears_all=True)
+
+    @property
+    def has_strengths(self) -> bool:
+        """Whether its items bear and ask what they do: strengths that only some questions look at are known as well."""
+        return self.common is not None or RequirementId.DRIVE_OFF in self.lines
 
 
 class Promise(NamedTuple):
@@ -88,12 +93,12 @@ class Promise(NamedTuple):
     price_minor: int
 
 
-# portion, design flow, above the breakaway, drive-off counts, objective, regrets weigh
+# portion, design flow, above the breakaway, strengths, objective, regrets weigh
 _Counting = tuple[SlotParts, float, bool, bool, Objective | Load, bool]
 
 
-# lines, outlet bears all, objective, regrets weigh
-_Whole = tuple[frozenset[RequirementId], bool, Objective | Load, bool]
+# lines, outlet bears all, strengths, objective, regrets weigh
+_Whole = tuple[frozenset[RequirementId], bool, bool, Objective | Load, bool]
 
 
 class ChainSearch:
@@ -145,6 +150,15 @@ class ChainSearch:
         best = self._best(query, listener)
         return None if best is None else self.hanging_set(best)
 
+    def one_of_the_cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
+        """Return a set with as good an objective as the ``cheapest``, whichever is met first; None for no set.
+
+        The query must hold no part.
+        """
+        found = [finder.one_of_the_cheapest(listener) for finder in self._finders(query)]
+        best = min((path for path in found if path is not None), key=lambda path: path.cost, default=None)
+        return None if best is None else self.hanging_set(best)
+
     def may_have_sets(self, query: SetQuery) -> bool:
         """Say whether a set may keep every limit of ``query``, whatever is asked of its parts beside the lines.
 
@@ -155,9 +169,14 @@ class ChainSearch:
 
     def has_set(self, query: SetQuery, listener: Listener | None = None) -> bool:
         """Say whether there is a set at all; mostly much quicker than ``cheapest``."""
+        return self.any_path(query, listener) is not None
+
+    def any_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
+        """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does."""
         if query in self._answers or query.holds is not None:
-            return self._best(query, listener) is not None
-        return any(finder.has_chain(listener) for finder in self._finders(query))
+            return self._best(query, listener)
+        found = (finder.any_chain(listener) for finder in self._finders(query))
+        return next((path for path in found if path is not None), None)
 
     def cheapest_promise(self, query: SetQuery, listener: Listener | None = None) -> Promise | None:
         """Return what the ``cheapest`` set breaks and costs, without making it; asked for next, it is known.
@@ -269,17 +288,24 @@ class ChainSearch:
         limits = self._limits(query)
         is_whole = query.keep is everything and query.common is None
         for one in self._assembled(query):
-            finder = one.within(limits) if is_whole else one.narrowed(lambda parts: self._allowed(parts, query), limits)
+            if is_whole:
+                finder = one.within(limits)
+            else:
+                hopes = query.common is None  # what is asked once with these limits is not worth a look at all items
+                finder = one.narrowed(lambda parts: self._allowed(parts, query), limits, hopes=hopes)
+            if finder is not None and query.common is not None:
+                looks_at_strengths = RequirementId.DRIVE_OFF in query.lines
+                finder = finder.with_strengths(self._outlet_bears_n(query) if looks_at_strengths else None)
             if finder is not None:
                 yield one, finder
 
     def _assembled(self, query: SetQuery) -> tuple[Assembled, ...]:
         """Return the problems of everything that the lines allow, without limits, at the costs of a query."""
         shared = query.shared
-        whole = shared.lines, query.outlet_bears_all, query.objective, query.regrets_weigh
+        whole = shared.lines, shared.outlet_bears_all, shared.has_strengths, query.objective, query.regrets_weigh
         known = self._known.pop(whole, None)
         if known is None:
-            like = next((made for asked, made in self._known.items() if asked[:2] == whole[:2]), None)
+            like = next((made for asked, made in self._known.items() if asked[:3] == whole[:3]), None)
             known = tuple(self._made_anew(shared) if like is None else (self._costed(one, shared) for one in like))
         self._known[whole] = known
         while len(self._known) > _REMEMBERED:
@@ -371,11 +397,11 @@ class ChainSearch:
         return np.flatnonzero(may)
 
     def _items(self, parts: SlotParts, rows: Ints, query: SetQuery, flow_m3_s: float, *, above: bool) -> ItemTable:
-        columns, drive_off = parts.columns, RequirementId.DRIVE_OFF in query.lines
+        columns = parts.columns
         loads = self.model.loads(columns, parts.slot, flow_m3_s)
         major, cost = self._costs(parts, rows, query, loads, above=above)
         nothing = np.zeros(len(rows))
-        counting = parts, flow_m3_s, above, drive_off, query.objective, query.regrets_weigh
+        counting = parts, flow_m3_s, above, query.has_strengths, query.objective, query.regrets_weigh
         return ItemTable(
             key_of=lambda at: columns.key_at(int(rows[at])),
             major=major,
@@ -383,8 +409,8 @@ class ChainSearch:
             entry=self._ports.numbers_of(parts, "inlet")[rows],
             exit=self._ports.numbers_of(parts, "outlet")[rows],
             loads=loads.of(rows, above_breakaway=above),
-            bears=loads.bears[rows] if drive_off else nothing + math.inf,
-            demands=loads.demands[rows] if drive_off else nothing,
+            bears=loads.bears[rows] if query.has_strengths else nothing + math.inf,
+            demands=loads.demands[rows] if query.has_strengths else nothing,
             number=rows,
             known=self._made.setdefault(counting, {}),
             is_sorted=True,  # as columns are
@@ -407,23 +433,27 @@ class ChainSearch:
                 own = price
         return major, own
 
-    def hanging_set(self, path: Path) -> HangingSet:
-        """Return the set that a path of one of the ``problems`` stands for."""
+    def places_of(self, path: Path) -> list[tuple[SlotParts, int]]:
+        """Return where the parts of a path of one of the ``problems`` are: portion and row of each, in order."""
         places = [one for slot in self.requirement.chain for one in ((Slot.ADAPTOR, Slot.SPLITTER), (slot,))]
         filled = [(slots, item.key) for slots, item in zip(places, path.items, strict=True) if item is not None]
+        return [self._found(slots, PartRef.from_key(key)) for slots, key in filled]
+
+    def hanging_set(self, path: Path) -> HangingSet:
+        """Return the set that a path of one of the ``problems`` stands for."""
         currency = self.requirement.site.currency
-        found = [self._found(slots, PartRef.from_key(key)) for slots, key in filled]
+        found = [(parts, parts.columns.ref_at(row)) for parts, row in self.places_of(path)]
         links = tuple(
             SetLink(slot=parts.slot, part=parts.at_cost(part, currency)) for parts, part in _handed_out(found)
         )
         price_minor = sum(link.part.price_minor(currency) or 0 for link in links)
         return HangingSet(links=links, price_minor=price_minor, currency=currency)
 
-    def _found(self, slots: tuple[Slot, ...], ref: PartRef) -> tuple[SlotParts, PartRef]:
+    def _found(self, slots: tuple[Slot, ...], ref: PartRef) -> tuple[SlotParts, int]:
         for slot in slots:
             found = self.pool.found(slot, ref)
             if found is not None:
-                return found[0], ref
+                return found
         raise KeyError(ref)
 
 

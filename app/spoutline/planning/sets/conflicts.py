@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
@@ -18,6 +19,8 @@ from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.assembled import Keep
 from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
+from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
+from spoutline.planning.sets.line_questions import LineQuestions
 from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.sets.pool import SlotParts, bits_of
 from spoutline.rules.chain.joints import OUTLET, JointPair, pair_findings
@@ -26,53 +29,7 @@ from spoutline.rules.parts.sums import pull_demand_n
 from spoutline.search.conflicts import minimal_conflict
 from spoutline.search.listener import Listener
 
-# What no answer of a person changes: it holds while the other lines are asked, unless it is itself in conflict.
-GIVEN = (
-    RequirementId.CHAIN,
-    RequirementId.JOINTS,
-    RequirementId.LISTING_CLASS,
-    RequirementId.LISTING_SCHEME,
-    RequirementId.DEF_ZONE,
-    RequirementId.MATERIALS,
-    RequirementId.LIQUID_SERVICE,
-    RequirementId.SPOUT,
-    RequirementId.FILLER,
-    RequirementId.PATH,
-    RequirementId.VAPOUR_PARTS,
-    RequirementId.OPERATION,
-    RequirementId.CONTINUITY,
-    RequirementId.SEPARATION_FORCE,
-    RequirementId.BREAKAWAY_PLACE,
-    RequirementId.PRESSURE,
-    RequirementId.TEMPERATURE,
-)
-# What a person, a site or a jurisdiction can change, the hardest first.
-CHANGEABLE = (
-    RequirementId.NO_PRESSURE_DEVICE,
-    RequirementId.RESISTANCE,
-    RequirementId.SERVICE_LOAD,
-    RequirementId.DRIVE_OFF,
-    RequirementId.ENHANCED_CONVENTIONAL,
-    RequirementId.LOW_PERMEATION,
-    RequirementId.RECONNECTABLE,
-    RequirementId.STATUS,
-    RequirementId.HOSE_LENGTH,
-    RequirementId.REACH,
-    RequirementId.WHIP_LENGTH,
-    RequirementId.HOSE_CONSTRUCTION,
-    RequirementId.SWIVEL,
-    RequirementId.GROUND_CLEARANCE,
-    RequirementId.NOZZLE_FLOW,
-    RequirementId.FLOW,
-    RequirementId.VELOCITY,
-    RequirementId.HOLD_OPEN,
-    RequirementId.PRICE,
-    RequirementId.LEAD_TIME,
-    RequirementId.DECISION,
-)
 _ALL = frozenset((*GIVEN, *CHANGEABLE))
-_GIVEN = frozenset(GIVEN)
-_OF_ITEMS = frozenset((RequirementId.DRIVE_OFF,))  # decides what items bear and demand, not only which there are
 _FIXED = (RequirementId.CHAIN, RequirementId.JOINTS)  # nothing to relax: ports are what they are
 _NEAREST_SHOWN = 3
 _NUMBERS_SAY_ALL = (RequirementId.HOSE_LENGTH,)  # its part rule follows from the sum
@@ -96,22 +53,12 @@ class ConflictFinder:
         self.search = search
         self.listener = listener
         self.limits = tuple(limit for limit in search.model.set_limits if limit.severity is Severity.MUST)
-        self._known: dict[tuple[frozenset[RequirementId], Held | None], HangingSet | None] = {}
-        self._possible: dict[tuple[frozenset[RequirementId], Held | None], bool] = {}
+        self.questions = LineQuestions(search, self.limits, listener)
 
-    def _best(self, lines: frozenset[RequirementId], holds: Held | None = None) -> HangingSet | None:
-        if (lines, holds) not in self._known:
-            self._known[lines, holds] = self.search.cheapest(self._query(lines, holds), self.listener)
-        return self._known[lines, holds]
-
-    def _has_set(self, lines: frozenset[RequirementId], holds: Held | None = None) -> bool:
-        if (lines, holds) not in self._possible:
-            self._possible[lines, holds] = self.search.has_set(self._query(lines, holds), self.listener)
-        return self._possible[lines, holds]
-
-    def _query(self, lines: frozenset[RequirementId], holds: Held | None) -> SetQuery:
-        common = _GIVEN | (lines & _OF_ITEMS) if lines >= _GIVEN else None
-        return SetQuery(lines, self.limits, holds=holds, common=common)
+    def _has_set(self, lines: frozenset[RequirementId], holds: Held | None) -> bool:
+        if holds is None:
+            return self.questions.has_set(lines)
+        return self.search.has_set(SetQuery(lines, self.limits, holds=holds), self.listener)
 
     def lines(self, holds: Held) -> tuple[RequirementId, ...]:
         """Return a minimal group of lines that no set with this part keeps together; empty where such sets exist.
@@ -142,9 +89,11 @@ class ConflictFinder:
 
     def _members(self, given_up: frozenset[RequirementId], holds: Held | None = None) -> tuple[RequirementId, ...]:
         given = tuple(line for line in GIVEN if line not in given_up)
+        changeable = tuple(line for line in CHANGEABLE if line not in given_up)
+        if holds is None:
+            self.questions.look_ahead(frozenset((*given, *changeable)), changeable)
         if not self._has_set(frozenset(given), holds):
             return minimal_conflict(given, lambda lines: self._has_set(lines, holds))
-        changeable = tuple(line for line in CHANGEABLE if line not in given_up)
         return minimal_conflict(changeable, lambda lines: self._has_set(lines | frozenset(given), holds))
 
     def _exclusions(self, members: tuple[RequirementId, ...]) -> Iterator[Exclusion]:
@@ -206,7 +155,7 @@ class ConflictFinder:
         for line in members:
             if line in _FIXED:
                 continue
-            if self._has_set(_ALL - {line}):
+            if self.questions.has_set(_ALL - {line}):
                 freed = True
                 yield self._relaxation(line, _ALL - {line}, ())
         if not freed:
@@ -218,7 +167,7 @@ class ConflictFinder:
             if line in _FIXED:
                 continue
             given_up = [line]
-            while not self._has_set(_ALL - frozenset(given_up)):
+            while not self.questions.has_set(_ALL - frozenset(given_up)):
                 softest = [one for one in self._members(frozenset(given_up)) if one not in _FIXED]
                 if not softest:
                     break
@@ -230,7 +179,7 @@ class ConflictFinder:
         self, line: RequirementId, lines: frozenset[RequirementId], also: tuple[RequirementId, ...]
     ) -> Relaxation:
         figure = self.figure(line, lines)
-        best = figure.frees if figure else self._best(lines)
+        best = figure.frees if figure else self.questions.best(lines)
         return Relaxation(
             requirement=line,
             from_value=figure.asked if figure else None,
@@ -246,28 +195,35 @@ class ConflictFinder:
         requirement = self.search.requirement
         longest = requirement.position.decisions.longest_lead_time_days
         if line is RequirementId.LEAD_TIME and longest is not None:
-            days = self._least(SetQuery(lines, self.limits), lambda parts: parts.columns.number(LEAD_TIME) * 1.0)
+            days = self._least(self.questions.query(lines), lambda parts: parts.columns.number(LEAD_TIME) * 1.0)
             return days and LineFigure(days[0], float(longest), days[1], Dimension.DAYS)
         if line is RequirementId.DRIVE_OFF:
-            stronger = SetQuery(lines | {line}, self.limits, outlet_bears_all=True)
+            stronger = replace(self.questions.query(lines | {line}), outlet_bears_all=True)
             pull = self._least(stronger, self._demands)
             return pull and LineFigure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
         limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
-        if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(self._best(lines), line)):
+        if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(line, lines)):
             return None
-        nearest = self.search.cheapest(SetQuery(lines, self.limits, objective=limit.load))
+        query = self.questions.query(lines)
+        nearest = self.search.one_of_the_cheapest(replace(query, objective=limit.load), self.listener)
         if nearest is None:
             return None
         least = self.search.model.load_of(nearest, limit.load)
         within = ((limit.load, least + _SAME_SUM * max(abs(least), 1.0)),)
         # of the many sets that come equally near, the one that a person would buy
-        freed = self.search.cheapest(SetQuery(lines, self.limits, at_most=within)) or nearest
+        freed = self.search.cheapest(replace(query, at_most=within), self.listener) or nearest
         needed = max(least, self.search.model.load_of(freed, limit.load))
         return LineFigure(freed, limit.shown(limit.limit), limit.shown(needed), limit.dimension)
 
-    def _uses_forbidden(self, hanging_set: HangingSet | None, line: RequirementId) -> bool:
-        """Say whether a set holds a part that the line forbids by a rule: then no figure alone would free it."""
+    def _uses_forbidden(self, line: RequirementId, lines: frozenset[RequirementId]) -> bool:
+        """Say whether the cheapest set for ``lines`` holds a part that ``line`` forbids by a rule.
+
+        Then no figure alone would free it.
+        """
         pool = self.search.pool
+        if not any(np.any(parts.broken(line)) for parts in pool.all_portions()):
+            return False
+        hanging_set = self.questions.best(lines)
         found = (pool.found(link.slot, link.part.ref) for link in (hanging_set.links if hanging_set else ()))
         return any(bool(one[0].broken(line)[one[1]]) for one in found if one is not None)
 
@@ -276,20 +232,32 @@ class ConflictFinder:
         return pull_demand_n(parts.columns, parts.slot, self.search.requirement, self.search.model.tables)
 
     def _least(self, query: SetQuery, figure: Callable[[SlotParts], Floats]) -> tuple[HangingSet, float] | None:
-        """Halve the figures met down to the least that, as the greatest allowed, still gives a set."""
-        met = [figure(parts)[parts.inside] for parts in self.search.pool.all_portions()]
-        figures: list[float] = np.unique(np.concatenate(met)).tolist()
-        best: tuple[HangingSet, float] | None = None
-        low, high = 0, len(figures)
+        """Return the least figure met that, as the greatest allowed, still gives a set, with the cheapest such set.
+
+        It is looked for from below, where the fewest parts are: no slot goes below the least of its own.
+        """
+        by_slot = {slot: self._met(slot, query, figure) for slot in self.search.pool.slots}
+        figures: list[float] = np.unique(np.concatenate([*by_slot.values()])).tolist()
+        least = max(float(by_slot[slot].min(initial=np.inf)) for slot in self.search.requirement.chain)
+        low, high, step = bisect_left(figures, least), len(figures), 0
         while low < high:
-            middle = (low + high) // 2
-            most = figures[middle]
-            found = self.search.cheapest(replace(query, keep=_at_most(figure, most)))
-            if found is None:
-                low = middle + 1
+            middle = min(low + step, (low + high) // 2)
+            path = self.search.any_path(replace(query, keep=_at_most(figure, figures[middle])), self.listener)
+            if path is None:
+                low, step = middle + 1, 2 * step + 1
             else:
-                best, high = (found, most), middle
-        return best
+                greatest = max(float(figure(parts)[row]) for parts, row in self.search.places_of(path))
+                high = min(middle, bisect_left(figures, greatest))
+        if high == len(figures):
+            return None
+        best = self.search.cheapest(replace(query, keep=_at_most(figure, figures[high])), self.listener)
+        return None if best is None else (best, figures[high])
+
+    def _met(self, slot: Slot, query: SetQuery, figure: Callable[[SlotParts], Floats]) -> Floats:
+        """Return the figures of the parts that a query allows in a slot, those alone that are known."""
+        found = (figure(parts)[parts.allowed(query.lines)] for parts in self.search.pool.portions(slot))
+        met = np.concatenate([np.zeros(0), *found])
+        return np.asarray(met[~np.isnan(met)])
 
 
 def conflict_of_checks(refused: JudgedSet | None) -> Conflict | None:

@@ -11,7 +11,7 @@ from spoutline.model.part_columns import ENDS
 from spoutline.model.plan import Conflict
 from spoutline.model.port import Port
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.sets.conflicts import CHANGEABLE, GIVEN
+from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
 from spoutline.planning.sets.pool import Pool, SlotParts, bits_of
 from spoutline.rules.chain.joints import mates
 from spoutline.search.conflicts import minimal_conflict
