@@ -72,22 +72,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         default="",
         help="whose questions are asked; default: those of all",
     )
-    diff = add("diff", "say what differs between two editions, and with --surveys what becomes of stations")
-    diff.add_argument("before", metavar="A", help=_NAMED)
-    diff.add_argument("after", metavar="B", help=_NAMED)
-    diff.add_argument(
-        "--surveys",
-        metavar="PATH",
-        type=Path,
-        action=InputFile,
-        words="a survey",
-        several=True,
-        help="survey file, or folder of them, that is planned with both; may be given more than once",
-    )
-    publish = add("publish", "publish the draft of a catalog as its next edition")
-    publish.add_argument("name", metavar="NAME")
-    publish.add_argument("--note", metavar="TEXT", required=True, help="what is new in it")
-    publish.add_argument("--by", metavar="WHO", required=True, help="who publishes it")
+    _diff_arguments(add("diff", "say what differs between two editions, and with --surveys what becomes of stations"))
+    _publish_arguments(add("publish", "publish the draft of a catalog as its next edition"))
     discard = add("discard", "let the draft of a catalog be as its newest edition again")
     discard.add_argument("name", metavar="NAME")
     export = add("export", "write an edition to an exchange file, a Data Package")
@@ -117,6 +103,26 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 _NAMED = "NAME, NAME@3 or NAME@draft; the newest edition where none is said"
 _DRAFT_FIRST = "NAME, NAME@3 or NAME@draft; the draft where none is said"
+
+
+def _diff_arguments(diff: argparse.ArgumentParser) -> None:
+    diff.add_argument("before", metavar="A", help=_NAMED)
+    diff.add_argument("after", metavar="B", help=_NAMED)
+    diff.add_argument(
+        "--surveys",
+        metavar="PATH",
+        type=Path,
+        action=InputFile,
+        words="a survey",
+        several=True,
+        help="survey file, or folder of them, that is planned with both; may be given more than once",
+    )
+
+
+def _publish_arguments(publish: argparse.ArgumentParser) -> None:
+    publish.add_argument("name", metavar="NAME")
+    publish.add_argument("--note", metavar="TEXT", required=True, help="what is new in it")
+    publish.add_argument("--by", metavar="WHO", required=True, help="who publishes it")
 
 
 def _price_check(parser: argparse.ArgumentParser) -> None:

@@ -105,6 +105,27 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     margin.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
     for one in (show, issue, answer, revise, reprint, changes, margin):
         one.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
+    _issued(issue)
+    _answered(answer)
+    _quoted(revise)
+    for one in (issue, answer):
+        one.add_argument("--by", metavar="NAME", required=True, help="who takes this step")
+    _papers_of(issue)
+    reprinted = _papers_of(reprint)
+    add_mail(reprinted)
+    reprinted.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
+    _margin_papers(margin)
+    for one in (reprint, margin):
+        one.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
+    changes.add_argument("before", metavar="BEFORE", type=serial)
+    changes.add_argument("after", metavar="AFTER", type=serial)
+    touched = add("touched", "list open quotations that a change of catalog or price list touches")
+    expire = add("expire", "let issued quotations expire whose last day is over")
+    for one in (touched, expire):
+        one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=day)
+
+
+def _issued(issue: argparse.ArgumentParser) -> None:
     issue.add_argument(
         "--incomplete",
         metavar="REASON",
@@ -117,31 +138,27 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         default="",
         help="why lines below cost or the least margin are issued all the same; kept with the name, on no paper",
     )
+
+
+def _answered(answer: argparse.ArgumentParser) -> None:
     answer.add_argument("answer", choices=[QuotationStatus.ACCEPTED.value, QuotationStatus.DECLINED.value])
     answer.add_argument("--note", metavar="TEXT", default="")
     answer.add_argument("--option", metavar="TITLE", default="", help="option ordered, where there are several")
-    _quoted(revise)
-    for one in (issue, answer):
-        one.add_argument("--by", metavar="NAME", required=True, help="who takes this step")
-    for one in (issue, reprint):
-        outputs = OutputArguments(one)
-        outputs.add("--pdf", FileForm.PDF, "write the quotation here")
-        outputs.add("--html", FileForm.HTML, "write the quotation as one HTML page for screen readers and mails here")
-        outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
-    add_mail(outputs)
-    outputs.add("--csv", FileForm.CSV, "write the lines for an order system, of the option ordered, here")
+
+
+def _papers_of(parser: argparse.ArgumentParser) -> OutputArguments:
+    outputs = OutputArguments(parser)
+    outputs.add("--pdf", FileForm.PDF, "write the quotation here")
+    outputs.add("--html", FileForm.HTML, "write the quotation as one HTML page for screen readers and mails here")
+    outputs.add("--xlsx", FileForm.XLSX, "write the workbook with formulas here")
+    return outputs
+
+
+def _margin_papers(margin: argparse.ArgumentParser) -> None:
     outputs = OutputArguments(margin)
     add_paper(outputs, "write the internal sheet here")
     outputs.add("--xlsx", FileForm.XLSX, "write the internal sheet as a workbook here")
     outputs.add("--csv", FileForm.CSV, "write the lines with cost and margin here")
-    for one in (reprint, margin):
-        one.add_argument("--revision", metavar="N", type=serial, help="the newest one where not given")
-    changes.add_argument("before", metavar="BEFORE", type=serial)
-    changes.add_argument("after", metavar="AFTER", type=serial)
-    touched = add("touched", "list open quotations that a change of catalog or price list touches")
-    expire = add("expire", "let issued quotations expire whose last day is over")
-    for one in (touched, expire):
-        one.add_argument("--today", metavar="YYYY-MM-DD", required=True, type=day)
 
 
 def _listing(parser: argparse.ArgumentParser) -> None:

@@ -21,8 +21,12 @@ from spoutline.model.worded import Worded
 from spoutline.whole_files import InUse
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from spoutline.bootstrap import Workbench
     from spoutline.model.quotation import Quotation
+    from spoutline.planning.refit.quote import Quoted
+    from spoutline.units.display import Display
 
 _FIRST_REVISION = 1
 
@@ -84,7 +88,18 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     quotation = quoted.quotation
     if not arguments.draft:
         service.check_prices(quotation)
-    contents = {
+    contents = _papers(workbench, arguments, quoted, option, display)
+    arguments.output_plan.write({path: contents[name]() for name, path in outputs.items()})
+    write_standard_output(quotation_text(quotation, workbench.story(display)))
+    return _outcome(quotation)
+
+
+def _papers(
+    workbench: Workbench, arguments: argparse.Namespace, quoted: Quoted, option: int, display: Display
+) -> dict[str, Callable[[], bytes]]:
+    """Return what makes each paper, by the option that asks for it."""
+    service, quotation = workbench.quoting(), quoted.quotation
+    return {
         "--pdf": lambda: service.pdf(quotation, _FIRST_REVISION, display),
         "--html": lambda: service.pdf(quotation, _FIRST_REVISION, display, PaperForm.HTML),
         "--mail": lambda: mail_of(
@@ -103,12 +118,11 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "--bill": lambda: paper_file(
             workbench,
             arguments.bill,
-            lambda form: workbench.bills().pdf(quoted.plans[option].site_plan, display, terms.heading.dated, form=form),
+            lambda form: workbench.bills().pdf(
+                quoted.plans[option].site_plan, display, quotation.terms.heading.dated, form=form
+            ),
         ),
     }
-    arguments.output_plan.write({path: contents[name]() for name, path in outputs.items()})
-    write_standard_output(quotation_text(quotation, workbench.story(display)))
-    return _outcome(quotation)
 
 
 def _option(number: int, count: int) -> int:

@@ -18,7 +18,8 @@ _SHARE = Measure(Dimension.RATIO)
 def conversion_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
     """Return the questions about the conversion of the site; the agencies come from the tables."""
     return (
-        *_standing_questions(agencies),
+        *_agency_questions(agencies),
+        *_way_questions(),
         *_work_questions(),
         *_pipe_questions(),
         *emission_questions(),
@@ -26,7 +27,7 @@ def conversion_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
     )
 
 
-def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
+def _agency_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
     return (
         conversion_question(
             "agency",
@@ -66,6 +67,11 @@ def _standing_questions(agencies: tuple[Option, ...]) -> tuple[Question, ...]:
             Entry.TEXT,
             empty_means="none is known",
         ),
+    )
+
+
+def _way_questions() -> tuple[Question, ...]:
+    return (
         conversion_question(
             "follow",
             _WAY,

@@ -9,6 +9,10 @@ from spoutline.model.survey import Service
 
 def site_questions(jurisdictions: tuple[Option, ...], currencies: tuple[Option, ...]) -> tuple[Question, ...]:
     """Return the questions about the site; the choices of local rules and currencies come from the stores."""
+    return (*_head_questions(), *_rule_questions(jurisdictions), *_climate_questions(), *_money_questions(currencies))
+
+
+def _head_questions() -> tuple[Question, ...]:
     return (
         Question(
             path=("name",),
@@ -37,6 +41,11 @@ def site_questions(jurisdictions: tuple[Option, ...], currencies: tuple[Option, 
             source="Free text",
             entry=Entry.TEXT,
         ),
+    )
+
+
+def _rule_questions(jurisdictions: tuple[Option, ...]) -> tuple[Question, ...]:
+    return (
         Question(
             path=("jurisdiction",),
             step=Step.SITE,
@@ -71,6 +80,11 @@ def site_questions(jurisdictions: tuple[Option, ...], currencies: tuple[Option, 
             source="State code texts; local code",
             entry=Entry.YES_NO,
         ),
+    )
+
+
+def _climate_questions() -> tuple[Question, ...]:
+    return (
         Question(
             path=("climate", "low_c"),
             step=Step.SITE,
@@ -91,6 +105,11 @@ def site_questions(jurisdictions: tuple[Option, ...], currencies: tuple[Option, 
             entry=Entry.QUANTITY,
             measure=Measure(Dimension.TEMPERATURE),
         ),
+    )
+
+
+def _money_questions(currencies: tuple[Option, ...]) -> tuple[Question, ...]:
+    return (
         Question(
             path=("currency",),
             step=Step.SITE,

@@ -78,17 +78,21 @@ def agreed_plan(
         jurisdiction=context.tables.jurisdiction,
         positions=tuple(plans),
         provenance=provenance_of(survey, context.tables, context.parts),
-        sets_from=SetsFrom(
-            source=source,
-            serial=agreed.serial if source is SetsSource.AGREED else None,
-            kind=agreed.origin.kind,
-            by=agreed.origin.by,
-            on=agreed.agreed_at.date(),
-            quotation=agreed.origin.quotation,
-            way=agreed.origin.way,
-            catalogue=agreed.catalogue,
-            digest=digest_of(agreed),
-        ),
+        sets_from=_sets_from(agreed, source),
+    )
+
+
+def _sets_from(agreed: AgreedSets, source: SetsSource) -> SetsFrom:
+    return SetsFrom(
+        source=source,
+        serial=agreed.serial if source is SetsSource.AGREED else None,
+        kind=agreed.origin.kind,
+        by=agreed.origin.by,
+        on=agreed.agreed_at.date(),
+        quotation=agreed.origin.quotation,
+        way=agreed.origin.way,
+        catalogue=agreed.catalogue,
+        digest=digest_of(agreed),
     )
 
 

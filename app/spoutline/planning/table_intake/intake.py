@@ -256,6 +256,31 @@ class Intake:
             self._show_row(row, RowKind.SKIPPED)
             return None
         before = self.report.faults + self.report.questions
+        values, prices, typed = self._cells(row, texts, repaired)
+        number = str(values.pop(self._fields.key, ""))
+        maker = str(values.pop("maker", "") or self._maker) if self._fields.has_maker else ""
+        self._check_identity(row, number, maker, repaired)
+        said = values.pop("kind", None) if "kind" in self._fields.by_key else None
+        if self._tell_row is not None:
+            shown = SeenRow(number=row.number, kind=RowKind.PART, written=texts, texts=repaired, values=typed)
+            self._tell_row(shown)
+        kind = PartKind(str(said)) if said else section or self._map.kind
+        return PartLine(
+            row=row.number,
+            number=number,
+            maker=maker,
+            kind=kind,
+            says_kind=bool(said),
+            values=values,
+            prices=tuple(prices),
+            is_sound=self.report.faults + self.report.questions == before,
+            texts=repaired,
+        )
+
+    def _cells(
+        self, row: RawRow, texts: dict[str, str], repaired: dict[str, str]
+    ) -> tuple[dict[str, Value], list[Money], dict[str, Value | Money]]:
+        """Return the values, prices and both together of a row by slot; what cannot be read is reported."""
         values: dict[str, Value] = {}
         prices: list[Money] = []
         typed: dict[str, Value | Money] = {}
@@ -284,25 +309,7 @@ class Intake:
                 typed[slot] = found
             else:
                 values[slot] = typed[slot] = found
-        number = str(values.pop(self._fields.key, ""))
-        maker = str(values.pop("maker", "") or self._maker) if self._fields.has_maker else ""
-        self._check_identity(row, number, maker, repaired)
-        said = values.pop("kind", None) if "kind" in self._fields.by_key else None
-        if self._tell_row is not None:
-            shown = SeenRow(number=row.number, kind=RowKind.PART, written=texts, texts=repaired, values=typed)
-            self._tell_row(shown)
-        kind = PartKind(str(said)) if said else section or self._map.kind
-        return PartLine(
-            row=row.number,
-            number=number,
-            maker=maker,
-            kind=kind,
-            says_kind=bool(said),
-            values=values,
-            prices=tuple(prices),
-            is_sound=self.report.faults + self.report.questions == before,
-            texts=repaired,
-        )
+        return values, prices, typed
 
     def _read_uncached(self, slot: str, text: str) -> Value | Money | CellFault:
         mapped = self._slots.get(slot)
