@@ -51,3 +51,17 @@ def test_a_claim_is_found(text: str) -> None:
 )
 def test_what_is_no_claim_passes(text: str) -> None:
     assert claim_in(text) is None
+
+
+CLAIMS = (
+    "conforms; comply; guarantees; it is certified; aprobados; garantizado; cumplen todos; conforme las; "
+    "son homologados; está autorizada; queda certificado; konforme; normgerechte; garantierte; garantie; approuvés; "
+    "conformes aux; est agréée; sont certifiées; est conforme; conformes; homologadas; certificada; homologuées; "
+    "certifié; zertifiziert"
+).split("; ")
+
+
+@pytest.mark.parametrize("claim", CLAIMS)
+def test_every_form_of_a_claim_is_found_small_and_large(claim: str) -> None:
+    assert claim_in(claim) == claim.removeprefix("it is ")
+    assert claim_in(claim.upper())

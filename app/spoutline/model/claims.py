@@ -26,11 +26,19 @@ _CLAIMS: Final = re.compile(
     ),
     re.IGNORECASE,
 )
+# every claim holds one of these, and to look for them takes a tenth of the time
+_STEMS: Final = (
+    *("appro", "aprobad", "agréé", "autor", "cert", "compl", "conform", "cumpl", "garant", "genehm", "guarant"),
+    *("homolog", "konform", "normgerecht", "vorschr", "zert", "zugelassen"),
+)
 # vessels that codes call approved: the term of a thing to bring along, not a verdict
 _TERMS: Final = re.compile(r"\bapproved (metal )?container", re.IGNORECASE)
 
 
 def claim_in(text: str) -> str | None:
     """Return the words of ``text`` that claim approval, compliance or a guarantee; None where it claims nothing."""
+    folded = text.casefold()
+    if not any(stem in folded for stem in _STEMS):
+        return None
     found = _CLAIMS.search(_TERMS.sub("", text).strip().rstrip("."))
     return found.group() if found else None
