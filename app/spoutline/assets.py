@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
 from pathlib import Path
 
 from spoutline.model.faults import StoreFault
 from spoutline.model.worded import Worded
 
+_PACKAGE = Path(__file__).parent
 _PACKAGED = "_data"  # where a built wheel carries both folders; see pyproject.toml
 
 
@@ -31,12 +31,12 @@ def demo_folder() -> Path:
 
 def code_stamp() -> Path:
     """Return where a frozen program carries the fingerprint of its code; nothing lies there beside sources."""
-    return Path(str(files("spoutline"))) / _PACKAGED / "code_stamp"
+    return _PACKAGE / _PACKAGED / "code_stamp"
 
 
 def _folder(name: str) -> Path:
     """Find the folder inside an installed wheel, or beside ``app/`` in a source checkout."""
-    installed = Path(str(files("spoutline"))) / _PACKAGED / name
+    installed = _PACKAGE / _PACKAGED / name
     checkout = Path(__file__).resolve().parents[2] / name
     for folder in (installed, checkout):
         if folder.is_dir():

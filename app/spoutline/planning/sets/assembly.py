@@ -336,7 +336,7 @@ class ChainSearch:
         found: set[float] = set()
         for parts in self.pool.portions(Slot.NOZZLE):
             flows = self.model.design_flows_m3_s(parts.columns)[self._allowed(parts, query)]
-            found.update(np.unique(flows).tolist())
+            found.update(flows.tolist())
         return sorted(found)
 
     def _outlet_bears_n(self, query: SetQuery) -> float:
