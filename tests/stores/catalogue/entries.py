@@ -8,6 +8,7 @@ from spoutline.catalogue.descriptions import figure_cells
 from spoutline.model.catalogue_entry import CatalogueEntry, EntryPrice
 from spoutline.model.part import PartKind
 
+NAME = "Own list"  # of the catalogue that tests fill
 MAKER = "Fernmoor Works"
 SWIVEL: dict[str, Any] = {
     "inlet": "NPT 3/4 female single",

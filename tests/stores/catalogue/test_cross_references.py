@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
@@ -10,40 +9,22 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from pydantic import ValidationError
-from sqlalchemy import Engine
 
 from examples import up_to
 from spoutline.catalogue.checking import edition_faults
 from spoutline.catalogue.cross_references import going_round
 from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.catalogue.exchange_reader import ExchangeReader
-from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.shelf import CatalogueShelf
-from spoutline.database.engine import open_engine
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference, NumberRelation, NumberStepKind
 from spoutline.model.part import PartStatus
 from spoutline.model.part_ref import PartRef
-from stores.catalogue.entries import MAKER, priced_only, swivel
+from stores.catalogue.entries import MAKER, NAME, priced_only, swivel
 
-NAME, DRAFT = "Own list", EditionRef("Own list", is_draft=True)
+DRAFT = EditionRef(NAME, is_draft=True)
 OTHER = "Brackwater Pumps"
-
-
-@pytest.fixture
-def engine(tmp_path: Path) -> Iterator[Engine]:
-    made = open_engine(f"sqlite:///{tmp_path / 'book.sqlite3'}")
-    CATALOGUE_SCHEMA.bring_up_to_date(made)
-    yield made
-    made.dispose()
-
-
-@pytest.fixture
-def shelf(engine: Engine) -> CatalogueShelf:
-    made = CatalogueShelf(engine)
-    made.create(NAME)
-    return made
 
 
 def leads(number: str, to: str, maker: str = OTHER, to_maker: str = MAKER, *, same: bool = False) -> CrossReference:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
-from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -22,25 +21,9 @@ from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef
-from stores.catalogue.entries import MAKER, priced_only, swivel
+from stores.catalogue.entries import MAKER, NAME, priced_only, swivel
 
 DAY = date(2026, 11, 28)
-NAME = "Own list"
-
-
-@pytest.fixture
-def engine(tmp_path: Path) -> Iterator[Engine]:
-    made = open_engine(f"sqlite:///{tmp_path / 'book.sqlite3'}")
-    CATALOGUE_SCHEMA.bring_up_to_date(made)
-    yield made
-    made.dispose()
-
-
-@pytest.fixture
-def shelf(engine: Engine) -> CatalogueShelf:
-    made = CatalogueShelf(engine)
-    made.create(NAME)
-    return made
 
 
 def put(shelf: CatalogueShelf, *entries: CatalogueEntry, gone: tuple[str, ...] = ()) -> tuple[int, int, int, int]:

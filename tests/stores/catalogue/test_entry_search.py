@@ -20,27 +20,11 @@ from spoutline.database.engine import open_engine
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
-from stores.catalogue.entries import MAKER, priced_only, swivel
+from stores.catalogue.entries import MAKER, NAME, priced_only, swivel
 
-NAME = "Own list"
 DRAFT = EditionRef(NAME, is_draft=True)
 DAY = date(2026, 11, 28)
 SOME = 500
-
-
-@pytest.fixture
-def engine(tmp_path: Path) -> Iterator[Engine]:
-    made = open_engine(f"sqlite:///{tmp_path / 'book.sqlite3'}")
-    CATALOGUE_SCHEMA.bring_up_to_date(made)
-    yield made
-    made.dispose()
-
-
-@pytest.fixture
-def shelf(engine: Engine) -> CatalogueShelf:
-    made = CatalogueShelf(engine)
-    made.create(NAME)
-    return made
 
 
 def put(shelf: CatalogueShelf, *entries: CatalogueEntry, old: tuple[tuple[str, str], ...] = ()) -> None:
