@@ -32,6 +32,19 @@ _AMERICAN = {"labour": "labor", "goods": "materials", "adaptor": "adapter", "vap
 _CHARGES = _options(Charge)
 _KINDS = _options(PartKind)
 _PERCENT = "Percent, 0 to 100."
+# columns that several tables have
+_KIND_COLUMN = TermsColumn(
+    name="kind", title="Kind of part", help="Each kind once.", share=3, entry=TermsEntry.CHOICE, options=_KINDS
+)
+_GROUP_COLUMN = TermsColumn(
+    name="group",
+    title="Discount group",
+    help="As in the price list.",
+    share=4,
+    known=Known.GROUPS,
+    empty_words="every group",
+)
+_PERCENT_COLUMN = TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER)
 
 
 def _party(owner: str, who: str) -> tuple[TermsField, ...]:
@@ -177,11 +190,8 @@ BUYING = Subject(
                     name="maker", title="Maker", help="As in the price list.", share=5, known=Known.MAKERS,
                     empty_words="every maker",
                 ),
-                TermsColumn(
-                    name="group", title="Discount group", help="As in the price list.", share=4, known=Known.GROUPS,
-                    empty_words="every group",
-                ),
-                TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
+                _GROUP_COLUMN,
+                _PERCENT_COLUMN,
             ),
         ),
     ),
@@ -213,11 +223,8 @@ SELLING = Subject(
                     name="kind", title="Kind of part", help="One kind, or every kind.", share=4,
                     entry=TermsEntry.CHOICE, options=(Option("", "every kind"), *_KINDS), empty_words="every kind",
                 ),
-                TermsColumn(
-                    name="group", title="Discount group", help="As in the price list.", share=4, known=Known.GROUPS,
-                    empty_words="every group",
-                ),
-                TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
+                _GROUP_COLUMN,
+                _PERCENT_COLUMN,
             ),
         ),
     ),
@@ -245,7 +252,7 @@ FREIGHT_AND_TAX = Subject(
             help="Each tax lies on the amounts ticked.",
             columns=(
                 TermsColumn(name="name", title="Tax", help="As printed.", share=5),
-                TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
+                _PERCENT_COLUMN,
                 TermsColumn(
                     name="on", title="Lies on", help="Materials, labor, freight: any of them.", share=5,
                     entry=TermsEntry.SEVERAL, options=_CHARGES,
@@ -302,11 +309,8 @@ STOCK = Subject(
             help="Percent of all that is installed of a kind, rounded up once and spread over the parts of which there "
             "are most.",
             columns=(
-                TermsColumn(
-                    name="kind", title="Kind of part", help="Each kind once.", share=3, entry=TermsEntry.CHOICE,
-                    options=_KINDS,
-                ),
-                TermsColumn(name="percent", title="Percent", help=_PERCENT, share=2, entry=TermsEntry.NUMBER),
+                _KIND_COLUMN,
+                _PERCENT_COLUMN,
                 TermsColumn(
                     name="singles", title="Parts installed once", share=3, entry=TermsEntry.CHOICE,
                     help="Whether a part of which only one is installed has a share in the spares.",
@@ -364,10 +368,7 @@ YEARLY = Subject(
             help="After how many years a kind of part is replaced; a kind that is not here is as common practice has "
             "it.",
             columns=(
-                TermsColumn(
-                    name="kind", title="Kind of part", help="Each kind once.", share=3, entry=TermsEntry.CHOICE,
-                    options=_KINDS,
-                ),
+                _KIND_COLUMN,
                 TermsColumn(name="years", title="Years", help="0.1 to 100.", share=2, entry=TermsEntry.NUMBER),
             ),
         ),
