@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from spoutline.bootstrap.once import Once, OnceEach
 from spoutline.bootstrap.settings import user_folder
 from spoutline.documents.paper_form import PaperForm
-from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.worded import Worded
 
@@ -17,25 +16,12 @@ if TYPE_CHECKING:
     from datetime import date
 
     from spoutline.explain.plan.story import Story
-    from spoutline.model.limit import Jurisdiction, LimitId, LimitStatus, RuleTables
+    from spoutline.model.limit import Jurisdiction, RuleTables
     from spoutline.ruletables.editions import RowChange, RuleEdition
+    from spoutline.ruletables.profiles import WrittenRow
     from spoutline.units.accepted import UnitSystem
 
 _GENERAL = "us_general"
-
-
-@frozen(kw_only=True)
-class WrittenRow:
-    """A row as a person writes it: the value as the source prints it, and where it comes from."""
-
-    id: LimitId
-    printed: str
-    unit: str
-    source: str
-    clause: str
-    edition: str
-    status: LimitStatus
-    note: str = ""
 
 
 class JurisdictionService:
@@ -140,17 +126,7 @@ class JurisdictionService:
         """Change one row of an own jurisdiction and keep it; a row without a source is refused."""
         from spoutline.ruletables.profiles import with_row
 
-        after = with_row(
-            self.one(jurisdiction_id),
-            written.id,
-            printed=written.printed,
-            unit=written.unit,
-            source=written.source,
-            clause=written.clause,
-            edition=written.edition,
-            status=written.status,
-            note=written.note,
-        )
+        after = with_row(self.one(jurisdiction_id), written)
         self.save(after)
         return after
 

@@ -108,8 +108,8 @@ def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.bootstrap.jurisdictions import WrittenRow
     from spoutline.ruletables.nearness import nearest
+    from spoutline.ruletables.profiles import WrittenRow
 
     if arguments.limit not in [one.value for one in LimitId]:
         wanted = nearest(arguments.limit, [one.value for one in LimitId])

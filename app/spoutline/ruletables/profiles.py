@@ -7,6 +7,7 @@ import hashlib
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, LimitStatus
 from spoutline.model.worded import Worded
@@ -20,6 +21,24 @@ from spoutline.ruletables.tomltext import quoted, quoted_list
 _ROW_TABLE = "limit"
 _OVERRIDE_TABLE = "override"
 _FINGERPRINT_MARK = " / "
+
+
+@frozen(kw_only=True)
+class WrittenRow:
+    """A row as a person writes it: the value as the source prints it, and where it comes from.
+
+    ``printed`` is digits, ``yes`` / ``no``, a word, or cases separated by commas; empty for no value. ``unit`` is
+    that of a number, empty for everything else.
+    """
+
+    id: LimitId
+    printed: str
+    unit: str
+    source: str
+    clause: str
+    edition: str
+    status: LimitStatus
+    note: str = ""
 
 
 def profile_from_toml(text: str, place: str) -> Jurisdiction:
@@ -100,28 +119,8 @@ def copy_profile(base: Jurisdiction, new_id: str, title: str) -> Jurisdiction:
     return _stamped(dataclasses.replace(base, id=head.id, title=head.title, edition=edition, built_in=False))
 
 
-def with_row(
-    profile: Jurisdiction,
-    limit_id: LimitId,
-    *,
-    printed: str,
-    unit: str,
-    source: str,
-    clause: str,
-    edition: str,
-    status: LimitStatus,
-    note: str,
-) -> Jurisdiction:
+def with_row(profile: Jurisdiction, written: WrittenRow) -> Jurisdiction:
     """Return ``profile`` with one row changed.
-
-    Parameters
-    ----------
-    printed
-        The value as the source prints it: digits, ``yes`` / ``no``, a word, cases separated by commas; empty for none.
-    unit
-        Unit of a number; empty for everything else.
-    source, clause, edition, status, note
-        Where the figure comes from and how well it is founded.
 
     Raises
     ------
@@ -133,21 +132,21 @@ def with_row(
         raise InputFault((InputProblem("", "profile", repr(profile.id), wanted),))
     problems: list[InputProblem] = []
     data = {
-        "id": limit_id,
-        "value": written_value(limit_id, printed),
-        "unit": unit.strip(),
-        "source": source,
-        "clause": clause,
-        "edition": edition,
-        "status": status,
-        "note": note,
+        "id": written.id,
+        "value": written_value(written.id, written.printed),
+        "unit": written.unit.strip(),
+        "source": written.source,
+        "clause": written.clause,
+        "edition": written.edition,
+        "status": written.status,
+        "note": written.note,
     }
-    row = validated(LimitRow, data, place="", row=str(limit_id), problems=problems)
-    title = profile.limit(limit_id).title
-    limit = limit_of(row, title=title, place="", row_label=str(limit_id), problems=problems) if row else None
+    row = validated(LimitRow, data, place="", row=str(written.id), problems=problems)
+    title = profile.limit(written.id).title
+    limit = limit_of(row, title=title, place="", row_label=str(written.id), problems=problems) if row else None
     if limit is None:
         raise InputFault(tuple(problems))
-    limits = tuple(limit if old.id is limit_id else old for old in profile.limits)
+    limits = tuple(limit if old.id is written.id else old for old in profile.limits)
     return _consistent(_stamped(dataclasses.replace(profile, limits=limits)), "")
 
 

@@ -21,7 +21,7 @@ from spoutline.ruletables.own_profiles import (
     remove_own_profile,
     save_own_profile,
 )
-from spoutline.ruletables.profiles import copy_profile, profile_from_toml, profile_to_toml, with_row
+from spoutline.ruletables.profiles import WrittenRow, copy_profile, profile_from_toml, profile_to_toml, with_row
 
 BUILT_IN = {profile.id: profile for profile in built_in_profiles(assets.resources_folder())}
 GENERAL = BUILT_IN["us_general"]
@@ -35,14 +35,15 @@ def archived_city(profile: Jurisdiction) -> Jurisdiction:
     # Chicago (archived municipal code): 16 ft (4.88 m), kept as an example of a local exception
     return with_row(
         profile,
-        LimitId.HOSE_LENGTH_MAX,
-        printed="16",
-        unit="ft",
-        source="archived municipal code",
-        clause="hose length",
-        edition="archived",
-        status=LimitStatus.VERIFIED,
-        note="",
+        WrittenRow(
+            id=LimitId.HOSE_LENGTH_MAX,
+            printed="16",
+            unit="ft",
+            source="archived municipal code",
+            clause="hose length",
+            edition="archived",
+            status=LimitStatus.VERIFIED,
+        ),
     )
 
 
@@ -85,14 +86,16 @@ def test_an_optional_row_can_be_emptied_and_stays_empty_in_the_file() -> None:
     copy = copy_profile(GENERAL, "own_rules", "Invented city")
     emptied = with_row(
         copy,
-        LimitId.HOSE_LENGTH_MAX,
-        printed="",
-        unit="ft",
-        source="no figure",
-        clause="none",
-        edition="2026",
-        status=LimitStatus.MEMORY,
-        note="asked",
+        WrittenRow(
+            id=LimitId.HOSE_LENGTH_MAX,
+            printed="",
+            unit="ft",
+            source="no figure",
+            clause="none",
+            edition="2026",
+            status=LimitStatus.MEMORY,
+            note="asked",
+        ),
     )
     assert emptied.optional_number(LimitId.HOSE_LENGTH_MAX) is None
     assert profile_from_toml(profile_to_toml(emptied), "own_rules.toml") == emptied
@@ -116,14 +119,15 @@ def test_words_and_cases_are_entered_as_they_are_shown(limit_id: LimitId, printe
     copy = copy_profile(GENERAL, "own_rules", "Invented city")
     changed = with_row(
         copy,
-        limit_id,
-        printed=printed,
-        unit="",
-        source="Invented City Code",
-        clause="9",
-        edition="2026",
-        status=LimitStatus.SECONDARY,
-        note="",
+        WrittenRow(
+            id=limit_id,
+            printed=printed,
+            unit="",
+            source="Invented City Code",
+            clause="9",
+            edition="2026",
+            status=LimitStatus.SECONDARY,
+        ),
     )
     assert changed.limit(limit_id).value == value
     assert profile_from_toml(profile_to_toml(changed), "own_rules.toml") == changed
@@ -136,14 +140,16 @@ def test_whatever_text_a_person_enters_comes_back_from_the_file(
 ) -> None:
     copy = with_row(
         copy_profile(GENERAL, "own_rules", title),
-        LimitId.HOSE_LENGTH_MAX,
-        printed=f"{tenths / 10:.1f}",
-        unit="ft",
-        source=source,
-        clause=source,
-        edition="2026",
-        status=LimitStatus.MEMORY,
-        note=note,
+        WrittenRow(
+            id=LimitId.HOSE_LENGTH_MAX,
+            printed=f"{tenths / 10:.1f}",
+            unit="ft",
+            source=source,
+            clause=source,
+            edition="2026",
+            status=LimitStatus.MEMORY,
+            note=note,
+        ),
     )
     assert profile_from_toml(profile_to_toml(copy), "own_rules.toml") == copy
     assert copy.number(LimitId.HOSE_LENGTH_MAX) == pytest.approx(tenths * 0.03048, rel=1e-9)

@@ -11,7 +11,7 @@ from spoutline import assets
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, LimitId, LimitStatus
 from spoutline.ruletables.load import built_in_profiles, load_rule_tables
-from spoutline.ruletables.profiles import copy_profile, profile_from_toml, profile_to_toml, with_row
+from spoutline.ruletables.profiles import WrittenRow, copy_profile, profile_from_toml, profile_to_toml, with_row
 
 BUILT_IN = {profile.id: profile for profile in built_in_profiles(assets.resources_folder())}
 OWN = copy_profile(BUILT_IN["us_general"], "own_rules", "Invented county")
@@ -123,14 +123,15 @@ def test_a_row_that_contradicts_another_is_refused(limit_id: LimitId, printed: s
 def changed(profile: Jurisdiction, limit_id: LimitId, printed: str, unit: str) -> Jurisdiction:
     return with_row(
         profile,
-        limit_id,
-        printed=printed,
-        unit=unit,
-        source="Invented County Code",
-        clause="7",
-        edition="2026",
-        status=LimitStatus.VERIFIED,
-        note="",
+        WrittenRow(
+            id=limit_id,
+            printed=printed,
+            unit=unit,
+            source="Invented County Code",
+            clause="7",
+            edition="2026",
+            status=LimitStatus.VERIFIED,
+        ),
     )
 
 
@@ -158,14 +159,15 @@ def test_a_row_without_a_source_is_refused() -> None:
     problems = problems_of(
         lambda: with_row(
             OWN,
-            LimitId.HOSE_LENGTH_MAX,
-            printed="16",
-            unit="ft",
-            source=" ",
-            clause="7",
-            edition="2026",
-            status=LimitStatus.VERIFIED,
-            note="",
+            WrittenRow(
+                id=LimitId.HOSE_LENGTH_MAX,
+                printed="16",
+                unit="ft",
+                source=" ",
+                clause="7",
+                edition="2026",
+                status=LimitStatus.VERIFIED,
+            ),
         )
     )
     assert [problem.field for problem in problems] == ["hose.length_max, source"]

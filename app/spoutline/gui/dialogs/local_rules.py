@@ -234,7 +234,7 @@ class LocalRulesDialog(FormDialog):
         self._load(copy.id)
 
     def _save_row(self) -> None:
-        from spoutline.ruletables.profiles import with_row
+        from spoutline.ruletables.profiles import WrittenRow, with_row
 
         profile, limit = self.profile, self.limit
         if profile is None or limit is None:
@@ -242,14 +242,16 @@ class LocalRulesDialog(FormDialog):
         try:
             after = with_row(
                 profile,
-                limit.id,
-                printed=self.value_edit.text(),
-                unit=self.unit_edit.text(),
-                source=self.source_edit.text(),
-                clause=self.clause_edit.text(),
-                edition=self.edition_edit.text(),
-                status=self._status_for(limit),
-                note=self._note_for(limit),
+                WrittenRow(
+                    id=limit.id,
+                    printed=self.value_edit.text(),
+                    unit=self.unit_edit.text(),
+                    source=self.source_edit.text(),
+                    clause=self.clause_edit.text(),
+                    edition=self.edition_edit.text(),
+                    status=self._status_for(limit),
+                    note=self._note_for(limit),
+                ),
             )
             self._workbench.jurisdictions().save(after)
         except (InputFault, StoreFault) as fault:
