@@ -33,10 +33,10 @@ from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.conversion import convert_position, convert_site
 from spoutline.planning.conversion.convert_position import ConversionContext
 from spoutline.planning.conversion.memory import QuestionKeys
-from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import Progress
 from spoutline.planning.refit import quote as quoting
 from spoutline.planning.refit import station
+from spoutline.planning.refit.part_stores import OfferedPrices
 from spoutline.planning.refit.quote import QuoteSources
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
@@ -103,12 +103,12 @@ class PlanMemo:
         really, really_planned = quoting._planned, station.planned_position
 
         def planned(
-            survey: Survey, option: OptionTerms, pricer: Pricer, sources: QuoteSources, progress: Progress | None
+            survey: Survey, option: OptionTerms, prices: OfferedPrices, sources: QuoteSources, progress: Progress | None
         ) -> RefitPlan:
             if not _is_published(sources.parts):
-                return really(survey, option, pricer, sources, progress)
-            heading = Heading(number="-", dated=pricer.terms.heading.dated)
-            terms = pricer.terms.model_copy(update={"heading": heading, "customer": None, "options": ()})
+                return really(survey, option, prices, sources, progress)
+            heading = Heading(number="-", dated=prices.pricer.terms.heading.dated)
+            terms = prices.pricer.terms.model_copy(update={"heading": heading, "customer": None, "options": ()})
             lists = tuple(map(id, sources.price_lists))
             self._lists.update(
                 {id(one): one for one in sources.price_lists}
@@ -123,7 +123,7 @@ class PlanMemo:
                 _content(sources.parts),
             )
             if asked not in self._refits:
-                self._refits[asked] = really(survey, option, pricer, sources, progress)
+                self._refits[asked] = really(survey, option, prices, sources, progress)
             if progress is not None and progress.should_stop():
                 raise Cancelled
             return self._refits[asked]

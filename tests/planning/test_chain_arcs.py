@@ -2,12 +2,20 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import replace
+from fractions import Fraction
+
+import numpy as np
 from hypothesis import given
 from hypothesis import strategies as st
 
 from search.problems import enumerated, random_problem
+from spoutline.planning.refit.case_columns import CaseProblem
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph, graph_of, narrowed, within_limits
+from spoutline.search.columns import columns_of
 from spoutline.search.graph import Item, Layer, Path, Problem
+from spoutline.search.item_table import table_of
 
 
 def whole_graph(problem: Problem) -> ArcGraph:
@@ -104,3 +112,63 @@ def test_no_chain_cheap_enough_is_lost(problem: Problem, most: int) -> None:
     graph = narrowed(within_limits(whole_graph(problem)), most_minor=most, most_regrets=0)
     for path in enumerated(problem):
         assert runs_through(path, graph) or path.cost > most
+
+
+def as_case_problem(problem: Problem, regrets_of: dict[str, int]) -> CaseProblem:
+    """Return a problem whose items cost what they cost whatever the quantity, and break what is said."""
+    items = [item for layer in problem.layers for item in layer.items]
+    tables = tuple(
+        replace(layer, items=found)
+        for layer in problem.layers
+        if (found := table_of(layer, len(problem.limits))) is not None
+    )
+    tabled = replace(problem, layers=tables)
+    columns = columns_of(tabled)
+    assert columns is not None
+    cost = np.array([float(item.cost) for item in items])
+    return CaseProblem(
+        problem=tabled,
+        columns=columns,
+        prices=np.column_stack([cost, cost]),
+        is_bought=np.ones(len(items), np.bool_),
+        regrets=np.array([float(regrets_of[item.key]) for item in items]),
+    )
+
+
+@given(problems, st.integers(0, 120), st.integers(0, 4))
+def test_no_chain_that_may_be_best_is_lost_in_columns(problem: Problem, most: int, most_regrets: int) -> None:
+    keys = sorted({item.key for layer in problem.layers for item in layer.items})
+    broken = {key: at % 3 for at, key in enumerate(keys)}
+    case = as_case_problem(problem, broken)
+    left = [
+        {item.key for item in layer.items} for layer in case.narrowed(most_minor=most, most_regrets=most_regrets).layers
+    ]
+    held: list[set[str]] = [set() for _ in problem.layers]
+    for path in enumerated(problem):
+        keyed = [item.key for item in path.items if item is not None]
+        if path.cost <= most and sum(broken[key] for key in keyed) <= most_regrets:
+            for place, item in enumerate(path.items):
+                held[place] |= {item.key} if item is not None else set()
+    assert all(must <= kept for must, kept in zip(held, left, strict=True))
+
+
+@given(problems)
+def test_a_floor_in_columns_is_no_higher_than_the_cheapest_chain(problem: Problem) -> None:
+    """Without limits the floor is the price of the cheapest chain itself. Oracle: every chain, tried."""
+    keys = {item.key: 0 for layer in problem.layers for item in layer.items}
+    free = replace(problem, limits=tuple(math.inf for _ in problem.limits), start_bears=math.inf)
+    layers = tuple(
+        replace(layer, items=tuple(replace(item, demands=0.0) for item in layer.items)) for layer in free.layers
+    )
+    least = as_case_problem(replace(free, layers=layers), keys).least_minor()
+    costs = [path.cost for path in enumerated(replace(free, layers=layers))]
+    assert least == min(costs, default=math.inf)
+
+
+def test_the_steepest_fall_is_that_of_what_a_chain_may_hold() -> None:
+    """By hand: ``b`` falls from 9 to 6, ``d`` from 4 to 1 but meets nothing, and ``c`` is not bought."""
+    layer = Layer("first", tuple(Item(key, 1, entry, 1, ()) for key, entry in zip("abcd", (0, 0, 0, 5), strict=True)))
+    case = as_case_problem(Problem(0, (layer,), {0: frozenset({0})}, ()), dict.fromkeys("abcd", 0))
+    prices = np.array([[10.0, 10.0], [6.0, 9.0], [1.0, 9.0], [1.0, 4.0]])
+    bought = np.array([True, True, False, True])
+    assert replace(case, prices=prices, is_bought=bought).steepest_fall() == Fraction(2, 3)

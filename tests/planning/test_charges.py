@@ -24,7 +24,7 @@ from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.refit.drive_off import drive_off_estimate
-from spoutline.planning.refit.part_stores import OfferedParts, keeps
+from spoutline.planning.refit.part_stores import OfferedParts, OfferedPrices, keeps
 from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.quantities import PartQuantity, part_quantities
 from spoutline.planning.refit.spares import spare_pieces, spread_spares
@@ -208,16 +208,17 @@ def test_drive_offs_cost_what_the_terms_say(plan: SitePlan, catalogue: Catalogue
         options=[{"title": "x"}],
     )
     survey = plan.survey
+    prices = OfferedPrices(Pricer(terms, PriceBook([], terms.heading.dated)))  # no list: those of the catalogue
     for breakaway, per_year in (("single_use", "50.00"), ("reconnectable", "20.00")):
         # reconnectable: a quarter of 40.00 and half an hour, so 0.5 x (10.00 + 30.00) = 20.00
         option = OptionTerms.model_validate({"title": "x", "breakaway": breakaway})
-        store = OfferedParts(catalogue, keeps(option, survey.positions[0].liquid.family), lambda part: part)
+        store = OfferedParts(catalogue, keeps(option, survey.positions[0].liquid.family), prices)
         refit = plan_refit(survey, us_tables, store).site_plan
         parts = {link.part for one in refit.positions if one.chosen for link in one.chosen.hanging_set.links}
         couplings = [part for part in parts if part.breakaway]
         assert all(part.breakaway.reconnectable is (breakaway == "reconnectable") for part in couplings)
-        prices = {part.number: {1: "40.00"} for part in couplings}
-        lists = [list_of(prices, maker=maker) for maker in {part.maker for part in couplings}]
+        listed = {part.number: {1: "40.00"} for part in couplings}
+        lists = [list_of(listed, maker=maker) for maker in {part.maker for part in couplings}]
         estimate = drive_off_estimate(refit, Pricer(terms, PriceBook(lists, terms.heading.dated)))
         assert estimate is not None
         assert (estimate.events_per_year, estimate.per_year) == (Decimal("0.5"), Decimal(per_year))

@@ -30,7 +30,7 @@ from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.keeping.made_up import MadeUpSet, made_up_entries
-from spoutline.planning.refit.mixed_integer import Ladder
+from spoutline.planning.refit.ladders import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.planning.sets.pool import narrow_pool

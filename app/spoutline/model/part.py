@@ -339,6 +339,11 @@ class Part:
         """The article that the part comes in, so that nobody orders it; None for what is ordered by its own number."""
         return None if self.article == self.ref else self.article
 
+    @property
+    def is_included(self) -> bool:
+        """Whether it comes in an article under another number, which carries the price of all."""
+        return self.comes_with is not None
+
     def price_minor(self, currency: str) -> int | None:
         """Return the list price in minor units of ``currency``; None where the list has none."""
         return next((price.minor for price in self.prices if price.currency == currency), None)

@@ -196,7 +196,7 @@ class PartColumns:
     arrays: Arrays
     makers: tuple[str, ...]
     ports: tuple[Port, ...]
-    derived: dict[str, Any] = field(default_factory=dict, repr=False)  # what others work out of them, once
+    derived: dict[str, Any] = field(default_factory=dict, repr=False)  # what others work out once, of no price
 
     def __len__(self) -> int:
         return len(self.arrays[MAKER])
@@ -323,6 +323,11 @@ class PartColumns:
         """Return some of the rows, in their order."""
         kept = {name: column if name == NUMBER_TEXT else column[rows] for name, column in self.arrays.items()}
         return PartColumns(self.kind, kept, self.makers, self.ports)
+
+    def at_prices(self, currency: str, minor: Ints) -> PartColumns:
+        """Return the same parts with prices in one currency alone, ``NO_PRICE`` where there is none."""
+        kept = {name: column for name, column in self.arrays.items() if not name.startswith(PRICE)}
+        return PartColumns(self.kind, kept | {PRICE + currency: minor}, self.makers, self.ports, self.derived)
 
 
 def _require_blocks(part: Part) -> None:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from decimal import Decimal, localcontext
 
-from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.price_gap import GapReason
 from spoutline.model.pricing import FoundPrice, PriceGap, UnitPrice
 from spoutline.model.quotation_terms import Selling, SellingMethod, Terms
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import EXACT, rounded
+from spoutline.planning.pricing.sellable import Sellable
 
 _HUNDRED = Decimal(100)
 
@@ -25,18 +25,18 @@ class Pricer:
         self._currencies = (terms.currency, *(one.currency for one in terms.exchange if one.currency != terms.currency))
         self._known: dict[tuple[PartRef, int], UnitPrice | PriceGap] = {}
 
-    def unit_price(self, part: Part, quantity: int) -> UnitPrice | PriceGap:
+    def unit_price(self, part: Sellable, quantity: int) -> UnitPrice | PriceGap:
         """Return the price of one piece where ``quantity`` pieces are ordered, or why there is none."""
         key = (part.ref, quantity)
         if key not in self._known:
-            self._known[key] = self._found(part, quantity) if part.comes_with is None else self._included(part)
+            self._known[key] = self._found(part, quantity) if not part.is_included else self._included(part)
         return self._known[key]
 
-    def _found(self, part: Part, quantity: int) -> UnitPrice | PriceGap:
+    def _found(self, part: Sellable, quantity: int) -> UnitPrice | PriceGap:
         found = self.book.find(part, quantity, self._currencies)
         return found if isinstance(found, PriceGap) else self._made(part, found)
 
-    def _included(self, part: Part) -> UnitPrice:
+    def _included(self, part: Sellable) -> UnitPrice:
         """Return the price of a part that comes in an article, which carries the price of all."""
         nothing = Decimal(0)
         return UnitPrice(
@@ -52,14 +52,14 @@ class Pricer:
             unit_price=nothing,
         )
 
-    def steps(self, part: Part) -> tuple[int, ...]:
+    def steps(self, part: Sellable) -> tuple[int, ...]:
         """Return the quantities from which another price holds, rising; empty where there is no price at all."""
-        if part.comes_with is not None:
+        if part.is_included:
             return ()
         found = self.book.find(part, _MANY, self._currencies)
         return () if isinstance(found, PriceGap) else tuple(step.from_quantity for step in found.row.breaks)
 
-    def _made(self, part: Part, found: FoundPrice) -> UnitPrice | PriceGap:
+    def _made(self, part: Sellable, found: FoundPrice) -> UnitPrice | PriceGap:
         group, listed = found.row.discount_group, found.reached.unit_price
         rate = self._rates[found.price_list.currency]
         stated = self._buying_percent(found.price_list.maker, group)
@@ -98,7 +98,7 @@ class Pricer:
 _MANY = 10**9  # above any quantity that a station orders: every break is reached
 
 
-def selling_percent(selling: Selling, part: Part, group: str) -> Decimal:
+def selling_percent(selling: Selling, part: Sellable, group: str) -> Decimal:
     """Return the percentage of the exception that names most (group and kind, group, kind), else the general one."""
     fitting = [one for one in selling.exceptions if one.kind in (None, part.kind) and one.group in ("", group)]
     best = max(fitting, key=lambda one: (bool(one.group), one.kind is not None), default=None)

@@ -13,7 +13,7 @@ from spoutline.planning.refit.case import Case
 from spoutline.search.graph import Item, Layer, Problem
 
 Node = tuple[int, int]  # layer, open port
-_ALLOWANCE = 1e-6  # of a limit; rounding of sums is far smaller
+ALLOWANCE = 1e-6  # of a limit; rounding of sums is far smaller
 
 
 @frozen
@@ -51,17 +51,9 @@ class ArcGraph:
         return 0, self.problem.start
 
 
-def arc_graphs(case: Case, least_minor: Callable[[str], int]) -> tuple[ArcGraph, ...]:
-    """Return the graphs of a case, one for each design flow; ``least_minor`` is the least that a piece may cost."""
-    known: dict[tuple[str, str], int] = {}
-
-    def broken(layer: Layer, item: Item) -> int:
-        if (layer.name, item.key) not in known:
-            known[layer.name, item.key] = _regrets_of(item, layer.name, case)
-        return known[layer.name, item.key]
-
-    problems = case.chooser.search.problems(case.query)
-    return tuple(graph_of(problem, broken, least_minor) for problem in problems)
+def arc_graph(case: Case, problem: Problem, least_minor: Callable[[str], int]) -> ArcGraph:
+    """Return the graph of one problem of a case; ``least_minor`` is the least that a piece may cost."""
+    return graph_of(problem, lambda layer, item: _regrets_of(item, layer.name, case), least_minor)
 
 
 def narrowed(graph: ArcGraph, *, most_minor: int, most_regrets: int) -> ArcGraph:
@@ -108,19 +100,13 @@ def _within_limit(graph: ArcGraph, index: int, limit: float) -> ArcGraph:
         return arc.item.loads[index] if arc.item is not None else 0.0
 
     before, behind = _from_start(graph, load), _to_end(graph, load)
-    most = limit + _ALLOWANCE * max(1.0, abs(limit))
+    most = limit + ALLOWANCE * max(1.0, abs(limit))
     kept = (
         arc
         for arc in graph.arcs
         if arc.start in before and arc.end in behind and before[arc.start] + load(arc) + behind[arc.end] <= most
     )
     return ArcGraph(graph.problem, tuple(kept))
-
-
-def cheapest_way(graphs: Iterable[ArcGraph]) -> int:
-    """Return the least cost from start to end of any graph, the limits of sums not all at once: never too high."""
-    found = (_to_end(graph, lambda arc: arc.least_minor).get(graph.root) for graph in graphs)
-    return int(min((least for least in found if least is not None), default=0))
 
 
 def graph_of(problem: Problem, broken: Callable[[Layer, Item], int], least_minor: Callable[[str], int]) -> ArcGraph:

@@ -5,8 +5,6 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Callable, Sequence
-from fractions import Fraction
-from functools import partial
 
 from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
@@ -14,8 +12,10 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.refit import StockFigures
 from spoutline.planning.refit.case import Case
-from spoutline.planning.refit.chain_arcs import ArcGraph, arc_graphs, cheapest_way, narrowed
-from spoutline.planning.refit.mixed_integer import Answer, CaseGraphs, Ladder, MixedIntegerModel, Way
+from spoutline.planning.refit.case_columns import CaseProblem, case_problems
+from spoutline.planning.refit.chain_arcs import arc_graph, narrowed
+from spoutline.planning.refit.ladders import Ladder, Ladders
+from spoutline.planning.refit.mixed_integer import Answer, CaseGraphs, MixedIntegerModel, Way
 from spoutline.planning.sets.choice import is_turned_down
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
@@ -38,7 +38,7 @@ class CommonSets:
 def common_sets(
     cases: Sequence[Case],
     stock_price_minor: int,
-    ladder: Callable[[str], Ladder],
+    ladders: Ladders,
     should_stop: Callable[[], bool] = lambda: False,
     node_limit: int = NODE_LIMIT,
 ) -> CommonSets:
@@ -50,8 +50,8 @@ def common_sets(
         The distinct questions with a set of their own.
     stock_price_minor
         What one more distinct part number weighs, in minor units; not negative.
-    ladder
-        Key of a part (``PartRef.key``) to its prices by quantity; the quantity is that of the whole station's sets.
+    ladders
+        Prices by quantity; the quantity is that of the whole station's sets.
     should_stop
         Asked several times a second.
     node_limit
@@ -67,8 +67,8 @@ def common_sets(
     """
     if not cases:
         return CommonSets((), 0)
-    graphs = _graphs(cases, stock_price_minor, ladder)
-    model = MixedIntegerModel(graphs, ladder, stock_price_minor)
+    graphs = _graphs(cases, stock_price_minor, ladders)
+    model = MixedIntegerModel(graphs, ladders, stock_price_minor)
     rounds = 0
     nodes = 0
     while True:
@@ -78,7 +78,7 @@ def common_sets(
         rounds += 1
         nodes += answer.nodes
         if not answer.is_proved:
-            return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladder, rounds=rounds)
+            return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladders, rounds=rounds)
         ways = answer.ways or ()
         judged = [_judged(case, problems, way) for case, problems, way in zip(cases, graphs, ways, strict=True)]
         for number, (way, found) in enumerate(zip(ways, judged, strict=True)):
@@ -149,47 +149,50 @@ def _keeps_limits(problem: Problem, path: Path) -> bool:
     return all(within(sum(item.loads[index] for item in items), limit) for index, limit in enumerate(problem.limits))
 
 
-def _graphs(cases: Sequence[Case], stock_price_minor: int, ladder: Callable[[str], Ladder]) -> tuple[CaseGraphs, ...]:
+def _graphs(cases: Sequence[Case], stock_price_minor: int, ladders: Ladders) -> tuple[CaseGraphs, ...]:
     """Return the graphs of every case without what no optimum can hold.
 
     The sets chosen alone are an answer, so an optimum costs no more than they do, part numbers included. Every other
     case costs at least its floor, and at least the part numbers of one chain of which nothing stays are stocked: what
     is left is the most that the set of a case may cost.
     """
-    kept = [{part.key for part in case.installed} for case in cases]
-
-    def least_minor(installed: set[str], key: str) -> int:
-        return 0 if key in installed else min(price for _, price in ladder(key))
-
-    whole = [arc_graphs(case, partial(least_minor, own)) for case, own in zip(cases, kept, strict=True)]
-    floors = [_floor(case, graphs, ladder) for case, graphs in zip(cases, whole, strict=True)]
+    whole = [case_problems(case, ladders) for case in cases]
+    floors = [_floor(case, problems, ladders) for case, problems in zip(cases, whole, strict=True)]
     alone = figures_of(
         [bought_in(case, case.choice.judged.hanging_set) for case in cases],
         [case.positions for case in cases],
-        ladder,
+        ladders,
     ).objective_minor(stock_price_minor)
     everything = sum(floor * case.positions for floor, case in zip(floors, cases, strict=True))
     stocked = max((len(case.requirement.chain) for case in cases if not case.installed), default=0)
     left = alone - everything - stock_price_minor * stocked
+    return tuple(
+        _graphs_of(case, problems, ladders, floor + max(0, left) // case.positions)
+        for case, problems, floor in zip(cases, whole, floors, strict=True)
+    )
+
+
+def _graphs_of(case: Case, problems: Sequence[CaseProblem], ladders: Ladders, most_minor: int) -> CaseGraphs:
+    """Return the graphs of a case whose set costs no more than ``most_minor``: items are left out first, then arcs."""
+    installed, regrets = frozenset(part.key for part in case.installed), case.most_regrets
+
+    def least_minor(key: str) -> int:
+        return 0 if key in installed else min(price for _, price in ladders(key))
+
     found = []
-    for case, graphs, floor in zip(cases, whole, floors, strict=True):
-        most, regrets = floor + max(0, left) // case.positions, case.most_regrets
-        left_over = tuple(narrowed(graph, most_minor=most, most_regrets=regrets) for graph in graphs)
-        found.append(CaseGraphs(left_over, case.positions, regrets, frozenset(part.key for part in case.installed)))
-    return tuple(found)
+    for one in problems:
+        graph = arc_graph(case, one.narrowed(most_minor=most_minor, most_regrets=regrets), least_minor)
+        found.append(narrowed(graph, most_minor=most_minor, most_regrets=regrets))
+    return CaseGraphs(tuple(found), case.positions, regrets, installed)
 
 
-def _floor(case: Case, graphs: Sequence[ArcGraph], ladder: Callable[[str], Ladder]) -> int:
+def _floor(case: Case, problems: Sequence[CaseProblem], ladders: Ladders) -> int:
     """Return what the set of a case costs at least, whatever the quantities.
 
     The set chosen alone is the cheapest at the prices of one piece; quantity can lower it by no more than the steepest
     fall of any price. The cheapest way at the lowest prices, limits left aside, is a floor as well.
     """
-    keys = {arc.item.key for graph in graphs for arc in graph.arcs if arc.item is not None}
-    bought = keys - {part.key for part in case.installed}
-    fall = min(
-        (Fraction(min(price for _, price in steps), steps[0][1]) for steps in map(ladder, bought) if steps[0][1] > 0),
-        default=Fraction(1),
-    )
-    chosen = sum(ladder(part.key)[0][1] for part in bought_in(case, case.choice.judged.hanging_set))
-    return max(cheapest_way(graphs), math.floor(chosen * fall))
+    chosen = sum(ladders(part.key)[0][1] for part in bought_in(case, case.choice.judged.hanging_set))
+    fall = min((one.steepest_fall() for one in problems), default=1)
+    cheapest = min((one.least_minor() for one in problems), default=math.inf)
+    return max(0 if math.isinf(cheapest) else int(cheapest), math.floor(chosen * fall))

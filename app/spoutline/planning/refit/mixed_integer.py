@@ -19,6 +19,7 @@ from spoutline.frozen import frozen
 from spoutline.model.faults import StoreFault
 from spoutline.model.worded import Worded
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
+from spoutline.planning.refit.ladders import Ladder
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.search.graph import Path
 
@@ -26,8 +27,6 @@ _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, a
 _TAKEN = 0.5
 _PROVED = 0  # status of scipy.optimize.milp
 _OUT_OF_NODES = "Solution limit reached"  # how HiGHS says so, in a message: scipy has no status for it
-
-Ladder = tuple[tuple[int, int], ...]  # (from quantity, price of one piece in minor units), rising by quantity
 
 
 @frozen

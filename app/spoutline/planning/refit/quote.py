@@ -33,13 +33,14 @@ from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.discount_names import check_discount_names
 from spoutline.planning.pricing.price_book import PriceBook
 from spoutline.planning.pricing.rounding import check_steps, minor_units
+from spoutline.planning.pricing.sellable import Sellable
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.alternates import quoted_alternates
 from spoutline.planning.refit.coverage import common_amounts
 from spoutline.planning.refit.drive_off import drive_off_estimate
-from spoutline.planning.refit.mixed_integer import Ladder
-from spoutline.planning.refit.part_stores import OfferedParts, at_terms, keeps
+from spoutline.planning.refit.ladders import Ladder
+from spoutline.planning.refit.part_stores import OfferedParts, OfferedPrices, every_part, keeps
 from spoutline.planning.refit.pins import pins_of
 from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.quantities import part_quantities
@@ -116,12 +117,13 @@ def quote(
     check_discount_names(terms, sources.price_lists)
     _check_parts(terms, sources.parts)
     pricer = Pricer(terms, PriceBook(sources.price_lists, terms.heading.dated))
+    prices = OfferedPrices(pricer)
     plans, options = [], []
     for number, option in enumerate(terms.options):
         watched = None if progress is None else _PartOf(progress, number, len(terms.options))
-        plan = _planned(survey, option, pricer, sources, watched)
+        plan = _planned(survey, option, prices, sources, watched)
         plans.append(plan)
-        quoted = _with_alternates(_quoted(option, plan, pricer, sources), plan, pricer, sources, progress)
+        quoted = _with_alternates(_quoted(option, plan, pricer, sources), plan, prices, sources, progress)
         options.append(quoted if number else _beside_the_plan(quoted, survey, plan, pricer, sources))
     options = _with_common_amounts(options, plans, pricer)
     pins = pins_of(
@@ -137,11 +139,12 @@ def quote(
 
 
 def _with_alternates(
-    quoted: QuotedOption, refit: RefitPlan, pricer: Pricer, sources: QuoteSources, progress: Progress | None
+    quoted: QuotedOption, refit: RefitPlan, prices: OfferedPrices, sources: QuoteSources, progress: Progress | None
 ) -> QuotedOption:
+    pricer = prices.pricer
     if not pricer.terms.alternates:
         return quoted
-    parts = OfferedParts(sources.parts, lambda _: True, at_terms(pricer))
+    parts = OfferedParts(sources.parts, every_part, prices)
     answers = refit.site_plan.survey.conversion
     context = PlanningContext(sources.tables, parts, stop_listener(progress), answers, sources.steps)
     found = quoted_alternates(refit, quoted.lines, pricer, context, sources.part_names)
@@ -241,9 +244,10 @@ def _may_replace(part: Part, by: Part) -> bool:
 
 
 def _planned(
-    survey: Survey, option: OptionTerms, pricer: Pricer, sources: QuoteSources, progress: Progress | None
+    survey: Survey, option: OptionTerms, prices: OfferedPrices, sources: QuoteSources, progress: Progress | None
 ) -> RefitPlan:
-    stores = {family: OfferedParts(sources.parts, keeps(option, family), at_terms(pricer)) for family in LiquidFamily}
+    pricer = prices.pricer
+    stores = {family: OfferedParts(sources.parts, keeps(option, family), prices) for family in LiquidFamily}
     updated, supersessions = with_successors(survey, sources.parts)
     site = updated.site.model_copy(update={"currency": pricer.terms.currency})
     stock_price = _stock_price(survey, pricer)
@@ -251,7 +255,7 @@ def _planned(
     return plan_refit(
         updated.model_copy(update={"site": site}),
         sources.tables,
-        OfferedParts(sources.parts, lambda _: True, at_terms(pricer)),
+        OfferedParts(sources.parts, every_part, prices),
         parts_for=lambda position: stores[position.liquid.family],
         stocking=stocking,
         supersessions=supersessions,
@@ -260,11 +264,11 @@ def _planned(
     )
 
 
-def _ladder(pricer: Pricer) -> Callable[[Part], Ladder]:
+def _ladder(pricer: Pricer) -> Callable[[Sellable], Ladder]:
     """Return the prices of a part by quantity; one price where none is listed, or a person set it."""
     currency = pricer.terms.currency
 
-    def ladder(part: Part) -> Ladder:
+    def ladder(part: Sellable) -> Ladder:
         own = ((1, part.price_minor(currency) or 0),)
         override = pricer.terms.override(part.ref)
         if (override is not None and override.unit_price is not None) or not pricer.steps(part):

@@ -9,15 +9,14 @@ from spoutline.frozen import frozen
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import Part
-from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan, SitePlan
 from spoutline.model.refit import ChangedSet, Commonality, RefitPlan, Supersession
 from spoutline.model.survey import Position, Survey
+from spoutline.planning.pricing.sellable import Sellable
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.commonality import NODE_LIMIT, bought_in, common_sets, figures_of
-from spoutline.planning.refit.mixed_integer import Ladder
+from spoutline.planning.refit.ladders import Ladder, Ladders
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_position import PlannedPosition, planned_position
@@ -33,7 +32,7 @@ class Stocking:
     """
 
     price_minor: int
-    ladder: Callable[[Part], Ladder]
+    ladder: Callable[[Sellable], Ladder]
     node_limit: int = NODE_LIMIT
 
 
@@ -133,16 +132,9 @@ def _together(
     """Choose the sets of all questions together, put them into the plans, and say what that costs and saves."""
     pairs = [(question, case) for question in questions if (case := question.case)]
     cases = [case for _, case in pairs]
-    known: dict[str, Ladder] = {}
-
-    def ladder(key: str) -> Ladder:
-        if key not in known:
-            part = parts.part(PartRef.from_key(key))
-            known[key] = stocking.ladder(part) if part is not None else ((1, 0),)
-        return known[key]
-
+    ladders = Ladders(stocking.ladder, parts)
     stop = progress.should_stop if progress is not None else bool
-    common = common_sets(cases, stocking.price_minor, ladder, stop, stocking.node_limit)
+    common = common_sets(cases, stocking.price_minor, ladders, stop, stocking.node_limit)
     before = [bought_in(case, case.choice.judged.hanging_set) for case in cases]
     after = [bought_in(case, judged.hanging_set) for case, judged in zip(cases, common.judged, strict=True)]
     counts = [case.positions for case in cases]
@@ -154,8 +146,8 @@ def _together(
     places = {position.label: number for number, position in enumerate(survey.positions)}
     return Commonality(
         stock_price_minor=stocking.price_minor,
-        alone=figures_of(before, counts, ladder),
-        together=figures_of(after, counts, ladder),
+        alone=figures_of(before, counts, ladders),
+        together=figures_of(after, counts, ladders),
         changed=tuple(sorted(changed, key=lambda change: places[change.label])),
         rounds=common.rounds,
         floor_minor=common.floor_minor,
