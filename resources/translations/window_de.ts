@@ -3716,6 +3716,10 @@
    <translation>Gründe und mögliche Abhilfen werden gesucht…</translation>
   </message>
   <message>
+   <source>Looking for what would help…</source>
+   <translation>Mögliche Abhilfen werden gesucht…</translation>
+  </message>
+  <message>
    <source>Looking…</source>
    <translation>Wird angesehen…</translation>
   </message>

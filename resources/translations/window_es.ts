@@ -3716,6 +3716,10 @@
    <translation>Buscando los motivos y qué ayudaría…</translation>
   </message>
   <message>
+   <source>Looking for what would help…</source>
+   <translation>Buscando qué ayudaría…</translation>
+  </message>
+  <message>
    <source>Looking…</source>
    <translation>Revisando…</translation>
   </message>

@@ -3716,6 +3716,10 @@
    <translation>Recherche des raisons et de ce qui aiderait…</translation>
   </message>
   <message>
+   <source>Looking for what would help…</source>
+   <translation>Recherche de ce qui aiderait…</translation>
+  </message>
+  <message>
    <source>Looking…</source>
    <translation>Examen en cours…</translation>
   </message>

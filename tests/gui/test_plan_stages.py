@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import itertools
 import threading
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from gui.conftest import wait_for_whole_plan
@@ -22,14 +23,15 @@ from spoutline.model.survey import Survey
 
 
 class Gate:
-    """Lets the first stage of a plan through and holds back what comes after it."""
+    """Lets the first stages of a plan through and holds back what comes after them."""
 
     def __init__(self) -> None:
         self.opened = threading.Event()
         self.waiting = 0
+        self.first = 1
 
     def let_through(self, stages: Iterator[StagedPlan], ticket: Ticket) -> Iterator[StagedPlan]:
-        yield next(stages)
+        yield from itertools.islice(stages, self.first)
         self.waiting += 1
         while not self.opened.wait(0.005):
             if ticket.should_stop():
@@ -178,6 +180,39 @@ def test_that_nothing_fits_is_told_before_the_reasons(qtbot: QtBot, workplace: W
     wait_for_whole_plan(qtbot, workplace)
     assert not outcome.is_waiting
     assert outcome.reasons_button is not None
+
+
+@pytest.mark.plans_anew
+def test_what_is_in_the_way_is_told_before_all_that_would_help(
+    qtbot: QtBot, workplace: Workplace, gate: Gate, bench: Workbench
+) -> None:
+    gate.first = 4  # nothing fits, counts, what is in the way, the first way out
+    workplace.show_step(Step.SET)
+    outcome = workplace.set_page.outcome
+
+    def told() -> set[str]:
+        return {label.text() for label in outcome.findChildren(QLabel)}
+
+    move_filler(workplace, 8.0)
+    wait_for_set(qtbot, workplace)
+    session, context = workplace.session, workplace.context
+    qtbot.waitUntil(lambda: context.obstacle is not None and len(context.obstacle.relaxations) == 1, timeout=60_000)
+    whole = bench.plan_position(session.survey, session.label).conflict
+    assert whole is not None
+    assert len(whole.relaxations) > 1
+    assert outcome.is_waiting
+    assert context.obstacle is not None
+    assert context.obstacle.requirements == whole.requirements
+    currency, waits = session.survey.site.currency, "Looking for what would help…"
+    ways = {context.story.relaxation(one, currency) for one in whole.relaxations}
+    assert {*context.story.conflict(whole), context.story.relaxation(whole.relaxations[0], currency), waits} <= told()
+    assert not ways <= told()
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    assert not outcome.is_waiting
+    assert context.obstacle is None
+    assert {*context.story.conflict(whole), *ways} <= told()
+    qtbot.waitUntil(lambda: waits not in told(), timeout=10_000)
 
 
 def test_a_position_behind_gets_its_other_sets_when_it_is_turned_to(qtbot: QtBot, workplace: Workplace) -> None:

@@ -15,7 +15,7 @@ from spoutline.bootstrap.demos import demo_survey
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
-from spoutline.model.plan import PlanStatus, PositionPlan
+from spoutline.model.plan import Conflict, PlanStatus, PositionPlan
 from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site, Survey
 from spoutline.planning.sets.context import PlanningContext
@@ -47,10 +47,18 @@ def _is_said_by(staged: StagedPlan, whole: PositionPlan) -> bool:
     """Say whether a stage says of the whole plan what it knows, and nothing else."""
     unexplained = {} if staged.is_explained else {"conflict": None}
     return (
-        staged.plan == replace(whole, counts=(), alternatives=(), **unexplained)
+        _is_in(staged.obstacle, whole.conflict)
+        and staged.plan == replace(whole, counts=(), alternatives=(), **unexplained)
         and staged.counts in (None, whole.counts)
         and staged.alternatives in (None, whole.alternatives)
     )
+
+
+def _is_in(obstacle: Conflict | None, whole: Conflict | None) -> bool:
+    """Say whether what is told of an obstacle is in the whole of it: the first of its ways out, and all else."""
+    if obstacle is None or whole is None:
+        return obstacle is None
+    return obstacle == replace(whole, relaxations=whole.relaxations[: len(obstacle.relaxations)])
 
 
 def distinct(survey: Survey) -> Iterator[Position]:
@@ -95,12 +103,16 @@ def test_a_set_comes_before_its_counts_and_these_before_other_sets(context: Plan
 
 
 def test_that_nothing_fits_comes_before_the_reasons(context: PlanningContext) -> None:
-    first, _, whole = held_together(TOO_FAR.positions[0], TOO_FAR.site, context)
+    first, counted, *growing, whole = held_together(TOO_FAR.positions[0], TOO_FAR.site, context)
     assert first.plan.status is PlanStatus.DOES_NOT_FIT
-    assert not first.is_explained
-    assert first.plan.conflict is None
+    assert not any(one.is_explained for one in (first, counted, *growing))
+    assert (first.plan.conflict, first.obstacle, counted.obstacle) == (None, None, None)
     assert whole.plan.conflict is not None
+    assert whole.obstacle is None
     assert whole.alternatives == ()
+    told = [one.obstacle for one in growing if one.obstacle is not None]
+    assert [len(one.relaxations) for one in told] == [0, 1, 2]  # hose length, then reach
+    assert told[-1] == whole.plan.conflict
 
 
 def test_a_refused_position_is_answered_at_once(context: PlanningContext) -> None:
@@ -116,8 +128,7 @@ class _StopWhenTold(Listener):
         return self.is_told
 
 
-@pytest.mark.parametrize("taken", [1, 2])
-@pytest.mark.parametrize("survey", [CAR, TOO_FAR])
+@pytest.mark.parametrize(("survey", "taken"), [(CAR, 1), (CAR, 2), *((TOO_FAR, taken) for taken in range(1, 6))])
 def test_whoever_asks_to_stop_between_two_stages_gets_no_more(
     survey: Survey, taken: int, catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:

@@ -1,11 +1,11 @@
-"""A plan as it comes, in the order of need: the set, why there is none, counts, other sets."""
+"""A plan as it comes, in the order of need: the set or that there is none, counts, why there is none, other sets."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
 from spoutline.frozen import frozen
-from spoutline.model.plan import Alternative, PositionPlan, SlotCount
+from spoutline.model.plan import Alternative, Conflict, PositionPlan, SlotCount
 
 
 @frozen(kw_only=True)
@@ -14,11 +14,13 @@ class StagedPlan:
 
     ``plan`` has the set with its checks and what goes with it, or says that there is none; counts and alternatives are
     never in it, so that nothing made of it is out of date when they come. ``is_explained`` is False while it is not yet
-    known why no set fits. ``counts`` and ``alternatives`` are None until they are worked out.
+    known why no set fits and all that would free one; until then ``obstacle`` is what is in the way, with the ways out
+    found so far. ``counts`` and ``alternatives`` are None until they are worked out.
     """
 
     plan: PositionPlan
     is_explained: bool = True
+    obstacle: Conflict | None = None
     counts: tuple[SlotCount, ...] | None = None
     alternatives: tuple[Alternative, ...] | None = None
 

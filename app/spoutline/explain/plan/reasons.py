@@ -23,8 +23,8 @@ def refusal_sentences(refusal: Refusal, words: Words) -> tuple[str, ...]:
     return (opening, *(text.sentence for text in by_severity(refusal.findings, words)))
 
 
-def conflict_sentences(conflict: Conflict, words: Words) -> tuple[str, ...]:
-    """Return why no set exists; the relaxations are told apart."""
+def conflict_sentences(conflict: Conflict, words: Words, *, ways_may_come: bool = False) -> tuple[str, ...]:
+    """Return why no set exists; the relaxations are told apart, more of which may still be looked for."""
     names = requirement_names(conflict.requirements, words)
     key = "conflict_single" if len(conflict.requirements) == 1 else "conflict_together"
     sentences = [words.phrases.text["conflict_opening"]]
@@ -32,7 +32,7 @@ def conflict_sentences(conflict: Conflict, words: Words) -> tuple[str, ...]:
     if conflict.requirements:
         sentences.append(words.phrases.fill(key, requirements=names))
     sentences.extend(exclusion_sentence(exclusion, words) for exclusion in conflict.exclusions)
-    if not conflict.relaxations:
+    if not conflict.relaxations and not ways_may_come:
         sentences.append(words.phrases.text["conflict_no_relaxation"])
     return tuple(sentences)
 

@@ -203,9 +203,12 @@ class Story(Words):
         """Return what a person can do about a refusal."""
         return self.word(way)
 
-    def conflict(self, conflict: Conflict) -> tuple[str, ...]:
-        """Return why no set exists, in ordered sentences; the relaxations are told apart."""
-        return reasons.conflict_sentences(conflict, self)
+    def conflict(self, conflict: Conflict, *, ways_may_come: bool = False) -> tuple[str, ...]:
+        """Return why no set exists, in ordered sentences; the relaxations are told apart.
+
+        With ``ways_may_come`` more of these are still looked for.
+        """
+        return reasons.conflict_sentences(conflict, self, ways_may_come=ways_may_come)
 
     def exclusion(self, exclusion: Exclusion) -> str:
         """Return how many parts of a slot a requirement line excludes, and the nearest of them."""

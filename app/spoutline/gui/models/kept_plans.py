@@ -119,6 +119,7 @@ def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
         more,
         plan=known.plan if known.is_explained or not more.is_explained else more.plan,
         is_explained=known.is_explained or more.is_explained,
+        obstacle=None if known.is_explained or more.is_explained else more.obstacle or known.obstacle,
         counts=more.counts if known.counts is None else known.counts,
         alternatives=more.alternatives if known.alternatives is None else known.alternatives,
     )

@@ -12,7 +12,7 @@ from spoutline.gui.jobs import Jobs
 from spoutline.gui.models.plans import Plans
 from spoutline.gui.models.shown_sets import ShownSets
 from spoutline.gui.session import Session
-from spoutline.model.plan import PositionPlan
+from spoutline.model.plan import Conflict, PositionPlan
 from spoutline.model.survey import Survey
 from spoutline.units.display import Display
 
@@ -70,6 +70,12 @@ class Context:
         """Whether it is known why the position in focus has no planned set; True where it has one."""
         staged = self.plans.staged(self.session.label)
         return staged is None or staged.is_explained
+
+    @property
+    def obstacle(self) -> Conflict | None:
+        """What is in the way of the position in focus, while ways out are still looked for."""
+        staged = self.plans.staged(self.session.label)
+        return staged.obstacle if staged is not None and not staged.is_explained else None
 
     @property
     def plan_to_show(self) -> PositionPlan | None:

@@ -84,7 +84,7 @@ class ConflictFinder:
         return Conflict(
             requirements=members,
             exclusions=tuple(self._exclusions(members)),
-            relaxations=tuple(self._relaxations(members)) if with_relaxations else (),
+            relaxations=tuple(self.relaxations(members)) if with_relaxations else (),
         )
 
     def _members(self, given_up: frozenset[RequirementId], holds: Held | None = None) -> tuple[RequirementId, ...]:
@@ -150,7 +150,14 @@ class ConflictFinder:
             found += [(int(prices[at]), parts.columns.ref_at(int(rows[at]))) for at in cheapest]
         return tuple(ref for _, ref in sorted(found)[:_NEAREST_SHOWN])
 
-    def _relaxations(self, members: tuple[RequirementId, ...]) -> Iterator[Relaxation]:
+    def relaxations(self, members: tuple[RequirementId, ...]) -> Iterator[Relaxation]:
+        """Yield what would free a set, one after another, for the lines of a conflict.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
         freed = False
         for line in members:
             if line in _FIXED:
@@ -212,7 +219,7 @@ class ConflictFinder:
         within = ((limit.load, least + _SAME_SUM * max(abs(least), 1.0)),)
         # of the many sets that come equally near, the one that a person would buy
         freed = self.search.cheapest(replace(query, at_most=within), self.listener) or nearest
-        needed = max(least, self.search.model.load_of(freed, limit.load))
+        needed = self.search.model.load_of(freed, limit.load)
         return LineFigure(freed, limit.shown(limit.limit), limit.shown(needed), limit.dimension)
 
     def _uses_forbidden(self, line: RequirementId, lines: frozenset[RequirementId]) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import partial
@@ -89,7 +90,8 @@ def plan_position(
 def plan_stages(position: Position, site: Site, context: PlanningContext) -> Iterator[StagedPlan]:
     """Yield what is known of one position as it stands: first its set, last its other sets.
 
-    The last value is whole, and its plan is that of ``plan_position``; whoever needs no more stops asking.
+    Where none fits, that comes first, then counts, what is in the way, and each way out. The last value is whole, and
+    its plan is that of ``plan_position``; whoever needs no more stops asking.
 
     Raises
     ------
@@ -107,8 +109,12 @@ def plan_stages(position: Position, site: Site, context: PlanningContext) -> Ite
     _may_go_on(context)
     if has_set:
         yield replace(staged, alternatives=_other_sets(looked.planned, context))
-    else:
-        yield replace(staged, plan=_with_reasons(looked, context).plan, is_explained=True, alternatives=())
+        return
+    for conflict in _reasons(looked, context):
+        yield (staged := replace(staged, obstacle=conflict))
+        _may_go_on(context)
+    plan = replace(staged.plan, conflict=staged.obstacle)
+    yield replace(staged, plan=plan, is_explained=True, obstacle=None, alternatives=())
 
 
 def _may_go_on(context: PlanningContext) -> None:
@@ -185,16 +191,25 @@ def _looked_for(position: Position, site: Site, context: PlanningContext) -> _Lo
 
 def _with_reasons(looked: _Looked, context: PlanningContext) -> PlannedPosition:
     """Return a position that no set fits with why that is so and what would help."""
-    plan, requirement, choosing = looked.planned.plan, looked.requirement, looked.choosing
+    told = tuple(_reasons(looked, context))
+    return PlannedPosition(replace(looked.planned.plan, conflict=told[-1] if told else None))
+
+
+def _reasons(looked: _Looked, context: PlanningContext) -> Iterator[Conflict]:
+    """Yield why no set fits a position: first what is in the way, then the same with each way out as it is found."""
+    requirement, choosing = looked.requirement, looked.choosing
     if requirement is None or choosing is None:
-        return looked.planned
-    conflict = conflict_of(requirement, context) or conflict_of_checks(choosing.chooser.last_refused)
-    if conflict is not None:
-        ways = (*_by_successors(requirement, context), *conflict.relaxations)
-        asked_for = RequirementId.DECISION in conflict.requirements and plan.position.decisions.pinned
-        pinned = pinned_in_the_way(requirement, context) if asked_for else ()
-        conflict = replace(conflict, relaxations=ways, pinned=pinned)
-    return PlannedPosition(replace(plan, conflict=conflict))
+        return
+    finder = _conflict_finder(requirement, context)
+    found = finder.conflict(with_relaxations=False)
+    conflict = found or conflict_of_checks(choosing.chooser.last_refused)
+    if conflict is None:
+        return
+    asked_for = RequirementId.DECISION in conflict.requirements and requirement.position.decisions.pinned
+    yield (conflict := replace(conflict, pinned=pinned_in_the_way(requirement, context) if asked_for else ()))
+    ways = _by_successors(requirement, context)
+    for way in itertools.chain(ways, finder.relaxations(found.requirements) if found is not None else ()):
+        yield (conflict := replace(conflict, relaxations=(*conflict.relaxations, way)))
 
 
 def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) -> Chooser:
@@ -209,8 +224,13 @@ def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) 
 
 def conflict_of(requirement: Requirement, context: PlanningContext) -> Conflict | None:
     """Explain over the whole catalogue why no set exists."""
+    return _conflict_finder(requirement, context).conflict()
+
+
+def _conflict_finder(requirement: Requirement, context: PlanningContext) -> ConflictFinder:
     pool = whole_pool(requirement, context.tables, context.parts)
-    return ConflictFinder(ChainSearch(requirement, pool, LoadModel(requirement, context.tables))).conflict()
+    search = ChainSearch(requirement, pool, LoadModel(requirement, context.tables))
+    return ConflictFinder(search, context.listener)
 
 
 def _by_successors(requirement: Requirement, context: PlanningContext) -> tuple[Relaxation, ...]:

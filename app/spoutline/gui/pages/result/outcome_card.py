@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
@@ -228,18 +229,26 @@ class OutcomeCard(QFrame):
 
     def _show_reasons(self, plan: PositionPlan, story: Story) -> None:
         sentences: tuple[str, ...] = ()
+        waits_for = ""
         if plan.refusal is not None:
             sentences = story.refusal(plan.refusal)
         elif plan.conflict is not None:
             sentences = story.conflict(plan.conflict)
+        elif self._context.obstacle is not None:
+            plan = replace(plan, conflict=self._context.obstacle)
+            sentences = story.conflict(self._context.obstacle, ways_may_come=True)
+            waits_for = tr("Looking for what would help…")
         elif not self._context.is_explained:
-            self.is_waiting, sentences = True, (tr("Looking for the reasons and for what would help…"),)
+            waits_for = tr("Looking for the reasons and for what would help…")
         self._add_sentences(sentences[:_LEADING_SENTENCES])
         remedies = remedies_of(plan, self._context.session.survey, story)
         if remedies:
             self._reasons.addWidget(plain_label(tr("What would help"), "cardTitle"))
         for remedy in remedies:
             self._reasons.addWidget(self._remedy_row(remedy))
+        self.is_waiting = bool(waits_for)
+        if waits_for:
+            self._add_sentences((waits_for,))
         if plan.is_without_set:
             self._add_reasons_button()
         if remedies and len(sentences) > _LEADING_SENTENCES:
