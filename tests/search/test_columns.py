@@ -76,17 +76,22 @@ def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> N
     assert [placed(one, names) for one in (answer.chain,) if one] == wanted[:1]
 
 
-@given(problems, st.integers(0, 10_000), st.integers(0, 3))
+@given(problems, st.integers(0, 10_000), st.integers(0, 3), st.integers(-90, 400))
 @settings(max_examples=up_to(60), deadline=None)
-def test_whether_there_is_a_chain_and_one_of_few_majors(problem: Problem, seed: int, most_major: int) -> None:
+def test_whether_there_is_a_chain_and_one_that_costs_little(problem: Problem, seed: int, major: int, rest: int) -> None:
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
     columns, names = in_columns(costed)
     assert (any_chain(columns, names) is not None) == bool(wanted)
     assert (Finder(costed).any_chain() is not None) == bool(wanted)
-    allowed = [one for one in wanted if round(one[0] / MAJOR) <= most_major]
-    best = best_chain(columns, names, most_major=most_major).chain
-    assert [placed(one, names) for one in (best,) if one] == allowed[:1]
+    allowed = [one for one in wanted if one[0] <= major * MAJOR + rest][:1]
+    best = best_chain(columns, names, most=(major, rest)).chain
+    assert [placed(one, names) for one in (best,) if one] == allowed
+    for few in (0, 500):  # the columns, then the walk
+        with pytest.MonkeyPatch.context() as patch:
+            patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
+            found = Finder(costed).cheapest(most_cost=major * MAJOR + rest)
+            assert [place(one) for one in (found,) if one] == allowed
 
 
 @given(problems, st.integers(0, 10_000))

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from spoutline.search import walk
 from spoutline.search.effort import Effort, Exhausted
-from spoutline.search.graph import MAJOR, Path, Problem
+from spoutline.search.graph import MAJOR, Path, Problem, divided
 from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
@@ -213,17 +213,17 @@ class Finder:
         other._shared, other._limits, other._count = shared, limits, count
         return other
 
-    def cheapest(self, listener: Listener | None = None, most_major: int | None = None) -> Path | None:
+    def cheapest(self, listener: Listener | None = None, most_cost: int | None = None) -> Path | None:
         """Return the first chain of ``in_order``, much quicker than that; None where no chain exists.
 
-        With ``most_major``, a chain that costs more whole multiples of ``MAJOR`` may be left out.
+        With ``most_cost``, chains that cost more are left out.
 
         Raises
         ------
         Cancelled
             If the listener asks to stop.
         """
-        return self._cheapest(listener, most_major)
+        return self._cheapest(listener, most_cost)
 
     def one_of_the_cheapest(self, listener: Listener | None = None) -> Path | None:
         """Return a chain that costs as little as the ``cheapest``, whichever is met first; quicker where many do.
@@ -236,21 +236,20 @@ class Finder:
         return self._cheapest(listener, any_of_equals=True)
 
     def _cheapest(
-        self, listener: Listener | None, most_major: int | None = None, *, any_of_equals: bool = False
+        self, listener: Listener | None, most_cost: int | None = None, *, any_of_equals: bool = False
     ) -> Path | None:
         if self._count <= _FEW_ITEMS:
             try:
-                return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
+                return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS, most_cost)
             except Exhausted:
                 pass
         columns = self._columns()
         if columns is None:
-            return walk.cheapest(self.problem, listener)
+            return walk.cheapest(self.problem, listener, most_cost=most_cost)
         from spoutline.search.optimum import best_chain
 
-        found = best_chain(
-            columns, self._shared.names, listener, most_major=most_major, any_of_equals=any_of_equals
-        ).chain
+        most = None if most_cost is None else divided(most_cost)
+        found = best_chain(columns, self._shared.names, listener, most=most, any_of_equals=any_of_equals).chain
         return None if found is None else self._path(found)
 
     def any_chain(self, listener: Listener | None = None) -> Path | None:

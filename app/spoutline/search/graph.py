@@ -76,3 +76,9 @@ class Path:
     def keys(self) -> tuple[str, ...]:
         """Keys of the items in chain order, empty layers left out."""
         return tuple(item.key for item in self.items if item is not None)
+
+
+def divided(cost: int) -> tuple[int, int]:
+    """Return the whole multiples of ``MAJOR`` in a cost, and the rest, which may be negative."""
+    major = (cost + MAJOR // 2) // MAJOR
+    return major, cost - major * MAJOR

@@ -11,7 +11,7 @@ from typing import TypeVar, overload
 import numpy as np
 from numpy.typing import NDArray
 
-from spoutline.search.graph import MAJOR, Item, Layer, Problem
+from spoutline.search.graph import MAJOR, Item, Layer, Problem, divided
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
@@ -214,9 +214,9 @@ def split_costs(costs: list[int]) -> tuple[Ints, Ints] | None:
     """Return majors and the rest, which may be negative; None where either is too large."""
     if all(-_LARGEST < cost < _LARGEST for cost in costs):
         return np.zeros(len(costs), np.int64), np.array(costs, np.int64)
-    majors = [(cost + MAJOR // 2) // MAJOR for cost in costs]
-    rest = [cost - major * MAJOR for cost, major in zip(costs, majors, strict=True)]
-    if all(-_LARGEST < one < _LARGEST for one in (*majors, *rest)):
+    pairs = [divided(cost) for cost in costs]
+    if all(-_LARGEST < one < _LARGEST for pair in pairs for one in pair):
+        majors, rest = zip(*pairs, strict=True)
         return np.array(majors, np.int64), np.array(rest, np.int64)
     return None
 

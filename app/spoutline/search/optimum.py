@@ -75,7 +75,7 @@ def best_chain(
     listener: Listener | None = None,
     most_labels: int | None = None,
     *,
-    most_major: int | None = None,
+    most: tuple[int, int] | None = None,
     any_of_equals: bool = False,
 ) -> Answer:
     """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
@@ -91,8 +91,9 @@ def best_chain(
         Told of the labels looked at; may stop the search.
     most_labels
         Labels that may be looked at; None for as many as it takes.
-    most_major
-        Majors that a chain may have; None for any number.
+    most
+        Majors and cost that a chain may have: of so many majors, chains that cost more do not count, nor do any of
+        more. None for all.
     any_of_equals
         Whether any of the chains of fewest majors and least cost will do, whatever its names.
 
@@ -103,9 +104,10 @@ def best_chain(
     """
     effort = Effort(listener or Listener(), most_labels)
     for major, level in _levels(columns):
-        if most_major is not None and major > most_major:
+        if most is not None and major > most[0]:
             break
-        search = _Search(level, names, effort, any_of_equals=any_of_equals)
+        most_cost = most[1] if most is not None and major == most[0] else None
+        search = _Search(level, names, effort, most_cost=most_cost, any_of_equals=any_of_equals)
         try:
             chain = search.first()
         except Exhausted:
@@ -209,11 +211,14 @@ class _Search:
         *,
         any_will_do: bool = False,
         any_of_equals: bool = False,
+        most_cost: int | None = None,
     ) -> None:
         self._names, self._effort, self._test, self._any_will_do = names, effort, test, any_will_do
         self._any_of_equals = any_of_equals
         self._columns = columns.trimmed()
         self._highest = self._columns.most_cost()
+        if most_cost is not None:
+            self._highest = min(self._highest, most_cost)
         self._sums = Sums.of(self._columns.limits)
         self._floors: Floats = np.zeros(len(self._columns))
         self._is_priced = False
@@ -251,7 +256,7 @@ class _Search:
 
     def _found(self) -> Chain | None:
         """Make the cheapest chain, or any, the incumbent; return the first of equals where that is known as well."""
-        if not self._columns.can_be_filled():
+        if not self._columns.can_be_filled() or self.floor > near(self._highest):
             return None
         found = self._found_quickly(_QUICK_ITEMS)
         if found is None:

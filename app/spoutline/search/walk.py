@@ -145,8 +145,10 @@ def best_first(problem: Problem, listener: Listener | None = None, most_labels: 
     return _walked(problem, Effort(listener or Listener(), most_labels), None)
 
 
-def cheapest(problem: Problem, listener: Listener | None = None, most_labels: int | None = None) -> Path | None:
-    """Return the first chain of ``best_first``; None where no chain exists.
+def cheapest(
+    problem: Problem, listener: Listener | None = None, most_labels: int | None = None, most_cost: int | None = None
+) -> Path | None:
+    """Return the first chain of ``best_first``; None where no chain exists, or none that costs ``most_cost`` at most.
 
     Chains that another dominates are not followed, so that a problem without a chain is known as such soon: its cost
     grows with the number of unlike sums of the binding loads, not with the number of chains. The items of the path
@@ -154,11 +156,16 @@ def cheapest(problem: Problem, listener: Listener | None = None, most_labels: in
 
     Parameters and errors are those of ``best_first``.
     """
-    return next(_walked(reduced(problem), Effort(listener or Listener(), most_labels), {}), None)
+    return next(_walked(reduced(problem), Effort(listener or Listener(), most_labels), {}, most_cost), None)
 
 
-def _walked(problem: Problem, effort: Effort, frontiers: dict[tuple[int, int], Frontier] | None) -> Iterator[Path]:
-    """Walk best-first; with ``frontiers`` labels that another at the same state dominates are dropped.
+def _walked(
+    problem: Problem,
+    effort: Effort,
+    frontiers: dict[tuple[int, int], Frontier] | None,
+    most_cost: int | None = None,
+) -> Iterator[Path]:
+    """Walk best-first up to a cost; with ``frontiers`` labels that another at the same state dominates are dropped.
 
     Equal promises are taken up by their keys so far, so that of equal chains, and of equal labels at a state, the first
     by its keys is met first.
@@ -174,6 +181,8 @@ def _walked(problem: Problem, effort: Effort, frontiers: dict[tuple[int, int], F
         found = walk.next_step(label, rank)
         if found is not None:
             step = walk.steps(label.layer, label.port)[found]
+            if most_cost is not None and label.cost + step.promise > most_cost:
+                return
             heapq.heappush(queue, (label.cost + step.promise, (*label.names, step.name), found, label))
 
     def is_dominated(label: _Label) -> bool:

@@ -13,7 +13,7 @@ from spoutline.model.part_columns import LEAD_TIME, Mask
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.assembled import Keep
-from spoutline.planning.sets.assembly import Objective, SetQuery
+from spoutline.planning.sets.assembly import Objective, Promise, SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.pool import SlotParts
 
@@ -23,11 +23,15 @@ _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it 
 
 @frozen
 class _Idea:
-    """A kind of difference, the query that asks for it, and whether the answer is worth showing."""
+    """A kind of difference, the query that asks for it, and whether the answer is worth showing.
+
+    ``most`` is what an answer that is worth it has at most of what the query minimises; None for any amount.
+    """
 
     kind: AlternativeKind
     query: SetQuery
     worth: Callable[[HangingSet], bool]
+    most: float | None = None
 
 
 def _always(_: HangingSet) -> bool:
@@ -86,11 +90,6 @@ def _adaptor_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
         )
 
 
-def _lighter_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
-    most = mass_kg(chosen) * (1 - _WORTH_SHOWING)
-    yield _Idea(AlternativeKind.LIGHTER, replace(query, objective=Objective.MASS), lambda found: mass_kg(found) <= most)
-
-
 class AlternativeFinder:
     """Finds the alternatives of one chosen set."""
 
@@ -120,10 +119,10 @@ class AlternativeFinder:
             *_breakaway_idea(self.chosen, self.query),
             *_permeation_idea(self.chosen, self.query),
             *_adaptor_idea(self.chosen, self.query),
-            *_lighter_idea(self.chosen, self.query),
+            *self._lighter_idea(),
             *self._less_loss_idea(),
         ):
-            judged = self._as_good(idea.query)
+            judged = self._as_good(idea.query, idea.most)
             if judged is not None and idea.worth(judged.hanging_set):
                 yield idea.kind, judged
         yield from self._lowest_price()
@@ -131,29 +130,41 @@ class AlternativeFinder:
         yield from self._one_maker()
         yield from self._next_cheapest()
 
-    def _as_good(self, query: SetQuery) -> JudgedSet | None:
-        """Return the best set for ``query`` that breaks no more shoulds than the chosen one."""
-        judged = self.chooser.first(query, self.choice.dropped)
+    def _as_good(self, query: SetQuery, most: float | None = None) -> JudgedSet | None:
+        """Return the best set for ``query`` that breaks no more shoulds than the chosen one.
+
+        Where it has more than ``most`` of what the query minimises, it may be left out.
+        """
+        judged = self.chooser.first(self._within(query, most), self.choice.dropped)
         if judged is None or self.chooser.regrets_of(judged.hanging_set) > self.regrets:
             return None
         return judged
 
-    def _may_be_as_good(self, query: SetQuery) -> bool:
-        """Say whether a set for ``query`` breaks no more shoulds than the chosen one, full checks left aside."""
-        promise = self.chooser.search.cheapest_promise(query, self.chooser.listener)
-        return promise is not None and promise.regrets <= self.regrets
+    def _within(self, query: SetQuery, most: float | None = None) -> SetQuery:
+        """Return ``query`` for sets that break no more shoulds than the chosen one and have no more than ``most``."""
+        return replace(query, most_cost=self.chooser.search.most_cost(query, self.regrets, most))
+
+    def _promise(self, query: SetQuery, most: float | None = None) -> Promise | None:
+        """Return what the best set for ``query`` breaks and costs, full checks left aside; None where that is more."""
+        return self.chooser.search.cheapest_promise(self._within(query, most), self.chooser.listener)
+
+    def _lighter_idea(self) -> Iterator[_Idea]:
+        most = mass_kg(self.chosen) * (1 - _WORTH_SHOWING)
+        query = replace(self.query, objective=Objective.MASS)
+        yield _Idea(AlternativeKind.LIGHTER, query, lambda found: mass_kg(found) <= most, most)
 
     def _less_loss_idea(self) -> Iterator[_Idea]:
         loss_pa = self.chooser.search.model.loss_of_pa
         most = loss_pa(self.chosen) * (1 - _WORTH_SHOWING)
         query = replace(self.query, objective=Objective.PRESSURE_LOSS)
-        yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, query, lambda found: loss_pa(found) <= most)
+        yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, query, lambda found: loss_pa(found) <= most, most)
 
     def _lowest_price(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         """Give up every should: what keeping them costs becomes visible."""
         everything = frozenset(RequirementId)
         query = replace(self.chooser.query(everything), regrets_weigh=False)
-        judged = self.chooser.first(query, everything)
+        cheaper = self.chooser.search.most_cost(query, 0, self.chosen.price_minor - 1)
+        judged = self.chooser.first(replace(query, most_cost=cheaper), everything)
         if judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor:
             yield AlternativeKind.LOWEST_PRICE, judged
 
@@ -163,7 +174,7 @@ class AlternativeFinder:
         met = [parts.columns.number(LEAD_TIME)[parts.inside] for parts in self.chooser.search.pool.all_portions()]
         days = [int(one) for one in np.unique(np.concatenate(met)).tolist() if one < now]
         queries = [_within_days(self.query, longest) for longest in days]
-        first = first_true(len(days), lambda at: self._may_be_as_good(queries[at]))
+        first = first_true(len(days), lambda at: self._promise(queries[at]) is not None)
         if first == len(days):
             return
         rest = queries[first:]
@@ -185,8 +196,8 @@ class AlternativeFinder:
     def _of_makers(self, makers: Sequence[str]) -> Iterator[JudgedSet]:
         """Yield the best set of each maker, the cheapest by promise first; none that is dearer than one before."""
         queries = [_of_maker(self.query, maker) for maker in makers]
-        promises = [(self.chooser.search.cheapest_promise(query, self.chooser.listener), query) for query in queries]
-        asked = [(promise, query) for promise, query in promises if promise and promise.regrets <= self.regrets]
+        promises = [(self._promise(query), query) for query in queries]
+        asked = [(promise, query) for promise, query in promises if promise is not None]
         least: int | None = None
         for promise, query in sorted(asked, key=lambda one: one[0]):
             if least is not None and promise.regrets == self.regrets and promise.price_minor > least:

@@ -7,6 +7,7 @@ import math
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from enum import Enum, auto
+from functools import cached_property
 from typing import NamedTuple
 
 import numpy as np
@@ -32,6 +33,7 @@ _REGRET = MAJOR  # outweighs any objective, so that fewer broken should-rules al
 _LARGEST = 2.0**62
 _UNBOUNDED = 1e22  # stands for an infinite load, which is more than any chain bears
 _MOST_LOSS_PA = 1e9  # stands for a loss that is not known
+_UNITS_PER_KG = 1e4  # masses are added up in tenths of a gram
 _TIE = 10**9  # outweighs any price, so that the price only breaks ties of another objective
 _REMEMBERED = 4  # queries whose items are kept for other limits
 
@@ -60,8 +62,10 @@ class SetQuery:
     one of them holds. ``keep`` narrows the parts further. An objective may be any load sum. Broken should-rules of
     parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
     dispenser outlet would allow. ``holds`` names a part that must be in the set, ``at_most`` bounds sums beside the
-    limits, whatever lines are in force. ``common`` are those of the lines that further questions keep as well: items
-    are made for these once, and narrowed for each question; None for all. It is for queries that hold no part.
+    limits, whatever lines are in force. Sets that cost more than ``most_cost``, as the walk counts (see
+    ``ChainSearch.most_cost``), are left out where the cheapest is asked for. ``common`` are those of the lines that
+    further questions keep as well: items are made for these once, and narrowed for each question; None for all. It is
+    for queries that hold no part.
     """
 
     lines: frozenset[RequirementId]
@@ -72,12 +76,13 @@ class SetQuery:
     outlet_bears_all: bool = False
     holds: Held | None = None
     at_most: tuple[tuple[Load, float], ...] = ()
+    most_cost: int | None = None
     common: frozenset[RequirementId] | None = None
 
     @property
     def shared(self) -> SetQuery:
         """The question that the items are made for; what is common to several may bear any pull."""
-        asked = replace(self, limits=(), keep=everything, at_most=())
+        asked = replace(self, limits=(), keep=everything, at_most=(), most_cost=None)
         return asked if self.common is None else replace(asked, lines=self.common, outlet_bears_all=True)
 
     @property
@@ -192,7 +197,7 @@ class ChainSearch:
         Regrets must weigh, and the objective be the price.
         """
         if query not in self._answers:
-            best = self._searched(query, listener, most_regrets)
+            best = self._searched(replace(query, most_cost=self.most_cost(query, most_regrets)), listener)
             if best is None:
                 return False
             self._remember(query, best)
@@ -209,10 +214,42 @@ class ChainSearch:
             del self._answers[next(iter(self._answers))]
         self._answers[query] = best
 
-    def _searched(self, query: SetQuery, listener: Listener | None, most_regrets: int | None = None) -> Path | None:
+    def most_cost(self, query: SetQuery, most_regrets: int, most: float | None = None) -> int:
+        """Return what no set costs more than that breaks no more should-rules of its parts.
+
+        Parameters
+        ----------
+        query
+            What it minimises; no load.
+        most_regrets
+            Broken should-rules.
+        most
+            What those sets that break so many have at most of what is minimised: minor units, kg or Pa. Sets that have
+            a little more may be let through, and so are all that break fewer. None for any amount.
+        """
+        regrets = most_regrets * _REGRET if query.regrets_weigh else 0
+        if most is None:
+            return regrets + _REGRET // 2 - 1
+        if query.objective is Objective.PRICE:
+            return regrets + math.floor(most)
+        units = math.ceil(most * (_UNITS_PER_KG if query.objective is Objective.MASS else 1.0))
+        return regrets + (units + self._most_parts) * _TIE + self._most_parts * self._dearest_minor
+
+    @property
+    def _most_parts(self) -> int:
+        """As many parts as a set may have: each place of the chain, and what may come before it."""
+        return 2 * len(self.requirement.chain)
+
+    @cached_property
+    def _dearest_minor(self) -> int:
+        """What no part costs more than, minor units."""
+        currency = self.requirement.site.currency
+        return max((int(parts.prices(currency).max(initial=0)) for parts in self.pool.all_portions()), default=0)
+
+    def _searched(self, query: SetQuery, listener: Listener | None) -> Path | None:
         held = query.holds
         paths = (
-            (finder.cheapest(listener, most_regrets) for finder in self._finders(query))
+            (finder.cheapest(listener, query.most_cost) for finder in self._finders(query))
             if held is None
             else (through.cheapest(held.part.key, listener) for through in self._layers_through(query, held.slot))
         )
@@ -425,7 +462,7 @@ class ChainSearch:
                 added, own = _millionths(loads.column(load, above_breakaway=above)[rows])
                 return major + added, own
             case Objective.MASS:
-                own = np.rint(parts.columns.number("mass_kg")[rows] * 1e4).astype(np.int64) * _TIE + price
+                own = np.rint(parts.columns.number("mass_kg")[rows] * _UNITS_PER_KG).astype(np.int64) * _TIE + price
             case Objective.PRESSURE_LOSS:
                 lost = loads.column(Load.WANTED_FLOW_HOT, above_breakaway=above)[rows]
                 own = np.rint(np.minimum(lost, _MOST_LOSS_PA)).astype(np.int64) * _TIE + price
