@@ -29,7 +29,7 @@ from spoutline.search.sums import Sums, near
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
-_LEAP = 64
+_LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
 _BANDS = 8
 _KEPT = 1_000  # chains put in order at once
 
@@ -315,7 +315,7 @@ class _Search:
         """Look among the items of the lowest floors; return the first of the cheapest chains where that is found."""
         if not self._columns.can_be_filled():
             return None
-        top, cheapest = self._threshold(items), list[Chain]()
+        top, cheapest = self._threshold(items), list[tuple[_Part, Chains]]()
         if self._incumbent is not None:
             top = min(top, self._incumbent.cost)
         try:
@@ -324,27 +324,39 @@ class _Search:
                     search = self._enumeration(part, top, is_narrow=self._any_will_do)
                     for found in search.chains():
                         search.top = int(found.cost.min())
-                        if cheapest and search.top < cheapest[0].cost:
-                            cheapest.clear()
-                        cheapest += [
-                            self._chain(part, found, int(at)) for at in np.flatnonzero(found.cost == search.top)
-                        ]
-                        self._incumbent = cheapest[0]
+                        cheapest.append((part, found))
+                        self._incumbent = self._chain(part, found, int(found.cost.argmin()))
                         if self._any_will_do:
                             return self._incumbent
         except _TooMany:
             return None
         self._none_below = top
-        return min(cheapest, key=self._named, default=None)
+        return self._first_by_names(cheapest)
+
+    def _first_by_names(self, some: list[tuple[_Part, Chains]]) -> Chain | None:
+        """Return the cheapest of some chains, of equals the first by names; None for none."""
+        least = min((int(found.cost.min()) for _, found in some), default=0)
+        firsts = []
+        for part, found in some:
+            equal = found.items[found.cost == least]
+            if len(equal):
+                used, at = np.unique(equal, return_inverse=True)
+                is_item = used != EMPTY
+                places = np.where(is_item, 0, EMPTY)
+                places[is_item] = self._names.places(part.columns.row[used[is_item]])
+                first = np.lexsort(places[at.reshape(equal.shape)].T[::-1])[0]
+                firsts.append(self._chain(part, Chains(np.array([least]), equal[[first]]), 0))
+        return min(firsts, key=self._named, default=None)
 
     def _first_of_equals(self, cost: int) -> Chain:
         """Return the first chain of this cost by names; there is one."""
-        try:
-            with self._few_labels():
-                return next(self._by_names(cost, in_bands=False))
-        except _TooMany:
-            self._is_dense = True
-            return next(self._by_names(cost, only_first=True))
+        if not self._is_dense:
+            try:
+                with self._few_labels():
+                    return next(self._by_names(cost, in_bands=False))
+            except _TooMany:
+                self._is_dense = True
+        return next(self._by_names(cost, only_first=True))
 
     @contextmanager
     def _few_labels(self, labels: int = _QUICK_LABELS) -> Iterator[None]:
@@ -382,7 +394,9 @@ class _Search:
                     in_bands = self._is_dense = True
                     continue
                 looked_at = self._effort.labels - begun
-                low, step = top, (_STEP_ON if looked_at > 1.1 * before else _LEAP) * step  # none was added: go far
+                is_far = looked_at <= 1.1 * before + 1  # none was added
+                low, step = top, (_LEAP if is_far else _STEP_ON) * step
+                items *= _LEAP_ITEMS if is_far else 1.0
                 before = looked_at
             if self._any_will_do and self._incumbent is not None:
                 return
