@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from functools import lru_cache
 
 from spoutline.calc.constants import Constant
 from spoutline.calc.hanging_curve import HangingCurve
@@ -131,6 +132,7 @@ def longest_clear_length(
     return sum(math.sqrt(depth**2 + 2.0 * parameter * depth) for depth in (start, end))
 
 
+@lru_cache(maxsize=64)  # several checks of a set look at the same curve
 def _catenary(distance: float, start: float, end: float, length: float, weight: float) -> HangingCurve:
     rise = end - start
     straight = math.hypot(distance, rise)

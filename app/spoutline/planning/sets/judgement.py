@@ -10,6 +10,7 @@ from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.planning.sets.pool import Pool
 from spoutline.planning.sets.usual_prices import UsualPrices
 from spoutline.rules.chain.joints import joint_findings, joints_of
 from spoutline.rules.chain.order import set_findings
@@ -24,13 +25,21 @@ _OF_THE_SALE = frozenset({RequirementId.STATUS, RequirementId.PRICE, Requirement
 class SetJudge:
     """Judges sets for one requirement; a set that was judged before is not judged again.
 
-    ``usual`` tells what parts usually cost; without it no price is asked about.
+    ``usual`` tells what parts usually cost; without it no price is asked about. ``pool``, of the same requirement and
+    tables, tells which parts break no rule, so that these are not judged one by one.
     """
 
-    def __init__(self, requirement: Requirement, tables: RuleTables, usual: UsualPrices | None = None) -> None:
+    def __init__(
+        self,
+        requirement: Requirement,
+        tables: RuleTables,
+        usual: UsualPrices | None = None,
+        pool: Pool | None = None,
+    ) -> None:
         self.requirement = requirement
         self.tables = tables
         self._usual = usual
+        self._pool = pool
         self._known: dict[tuple[tuple[PartRef, bool], ...], JudgedSet] = {}
         self._parts: dict[tuple[int, Slot], tuple[Part, tuple[Finding, ...]]] = {}  # with the part, which so lives on
 
@@ -52,7 +61,8 @@ class SetJudge:
         """Return what the rules find of a part in a slot; the same part is not judged again for another set."""
         known = self._parts.get((id(part), slot))
         if known is None:
-            known = part, judge_part(part, slot, self.requirement, self.tables)
+            is_clean = self._pool is not None and self._pool.breaks_nothing(slot, part.ref)
+            known = part, () if is_clean else judge_part(part, slot, self.requirement, self.tables)
             self._parts[id(part), slot] = known
         return known[1]
 

@@ -204,6 +204,14 @@ class Pool:
         portion, row = found
         return int(portion.regrets[row])
 
+    def breaks_nothing(self, slot: Slot, ref: PartRef) -> bool:
+        """Say whether a part is known to break no part rule in ``slot``, whatever its severity."""
+        found = self.found(slot, ref)
+        if found is None or not found[0].breaches:
+            return False
+        portion, row = found
+        return not any(breach.where if breach.where.ndim == 0 else breach.where[row] for breach in portion.breaches)
+
     @cached_property
     def coming_with(self) -> frozenset[PartRef]:
         """The parts that come in an article under another number."""

@@ -155,9 +155,11 @@ class Choosing:
 def choosing_for(requirement: Requirement, context: PlanningContext) -> Choosing:
     """Return the chooser of a position; a survey that records nothing there is chosen for as a new position."""
     new_pool = narrow_pool(requirement, context.tables, context.parts)
-    model, judge = LoadModel(requirement, context.tables), SetJudge(requirement, context.tables, context.usual_prices)
+    model = LoadModel(requirement, context.tables)
     if not requirement.position.installed:
+        judge = SetJudge(requirement, context.tables, context.usual_prices, new_pool)
         return Choosing(Chooser(ChainSearch(requirement, new_pool, model), judge, context.listener), new_pool, None)
+    judge = SetJudge(requirement, context.tables, context.usual_prices)
     verdicts = verdicts_for(requirement, known_parts(requirement, context), context)
     work = WorkPrice.of(context.answers, context.steps, requirement.site.currency)
     staying = StayingParts(requirement, new_pool, verdicts, work)

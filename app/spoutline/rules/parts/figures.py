@@ -6,6 +6,7 @@ The search takes the same quantities of whole kinds at once from ``rules.parts.s
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 
 from spoutline.calc.constants import STANDARD_GRAVITY
 from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun
@@ -66,7 +67,10 @@ def states_for(requirement: Requirement) -> LiquidStates:
     """
     low = max(requirement.temperature_low_c, cold_limit_c(requirement.liquid))
     high = min(requirement.temperature_high_c, HIGHEST_TEMPERATURE.value)
-    return LiquidStates(liquid_state(requirement.liquid, low), liquid_state(requirement.liquid, high))
+    return LiquidStates(_state(requirement.liquid, low), _state(requirement.liquid, high))
+
+
+_state = lru_cache(maxsize=64)(liquid_state)  # every set of a position is checked with the same two
 
 
 def rise_m(requirement: Requirement) -> float:
