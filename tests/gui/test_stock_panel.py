@@ -44,14 +44,14 @@ def panel(window: MainWindow, workplace: Workplace, qtbot: QtBot) -> StockPanel:
     page = workplace.installer_page
     page.tabs.setCurrentWidget(page.stock_panel)
     window.activateWindow()
-    qtbot.waitUntil(lambda: QApplication.focusWidget() is page.stock_panel.scan_edit, timeout=10_000)
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is page.stock_panel.scan.scan_edit, timeout=10_000)
     return page.stock_panel
 
 
 def scanned(panel: StockPanel, qtbot: QtBot, code: str) -> None:
     """Type a code into whatever has the focus, as a scanner does, with Return behind it."""
     field = QApplication.focusWidget()
-    assert field is panel.scan_edit
+    assert field is panel.scan.scan_edit
     qtbot.keyClicks(field, code)
     qtbot.keyClick(field, Qt.Key.Key_Return)
 
@@ -59,48 +59,48 @@ def scanned(panel: StockPanel, qtbot: QtBot, code: str) -> None:
 def test_scanning_counts_and_the_field_is_ready_for_the_next_code(
     panel: StockPanel, bench: Workbench, qtbot: QtBot
 ) -> None:
-    panel.place_box.setEditText("Van 7")
+    panel.scan.place_box.setEditText("Van 7")
     for _ in range(3):
         scanned(panel, qtbot, PART)
-        assert panel.scan_edit.text() == ""
+        assert panel.scan.scan_edit.text() == ""
     scanned(panel, qtbot, "no-such-part")
-    assert "no-such-part" in panel.state_label.text()
-    assert panel.scan_edit.selectedText() == "no-such-part"  # the next scan takes its place
+    assert "no-such-part" in panel.scan.state_label.text()
+    assert panel.scan.scan_edit.selectedText() == "no-such-part"  # the next scan takes its place
     scanned(panel, qtbot, PART)
     assert [one.quantity for one in bench.stock().balances()] == [4]
     assert [one.entry.place for one in bench.stock().entries()] == ["Van 7"] * 4
-    assert [one.id for one in panel.last_model.records] == [4, 3, 2, 1]
-    panel.undo_button.click()  # without one picked the last
+    assert [one.id for one in panel.scan.last_model.records] == [4, 3, 2, 1]
+    panel.scan.undo_button.click()  # without one picked the last
     assert bench.stock().entries()[-1].entry.undoes == 4
-    panel.last_table.selectRow(3)
-    panel.undo_button.click()
+    panel.scan.last_table.selectRow(3)
+    panel.scan.undo_button.click()
     assert [one.quantity for one in bench.stock().balances()] == [2]
     qtbot.waitUntil(lambda: [line.balance.quantity for line in panel.model.records] == [2], timeout=10_000)
 
 
 def test_the_separator_of_a_scanner_stays_in_the_code(panel: StockPanel, qtbot: QtBot) -> None:
-    qtbot.keyClicks(panel.scan_edit, "10A")
-    qtbot.keyClick(panel.scan_edit, Qt.Key.Key_BracketRight, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClicks(panel.scan.scan_edit, "10A")
+    qtbot.keyClick(panel.scan.scan_edit, Qt.Key.Key_BracketRight, Qt.KeyboardModifier.ControlModifier)
     pressed = QKeyEvent(QEvent.Type.KeyPress, 0, Qt.KeyboardModifier.NoModifier, "\x1d")
-    QApplication.sendEvent(panel.scan_edit, pressed)
-    assert panel.scan_edit.text() == f"10A{SHOWN_SEPARATOR}{SHOWN_SEPARATOR}"
+    QApplication.sendEvent(panel.scan.scan_edit, pressed)
+    assert panel.scan.scan_edit.text() == f"10A{SHOWN_SEPARATOR}{SHOWN_SEPARATOR}"
 
 
 def test_what_a_job_takes_is_shown_taken_and_put_on_paper(
     panel: StockPanel, bench: Workbench, qtbot: QtBot, tmp_path: Path
 ) -> None:
-    panel.place_box.setEditText("Van")
+    panel.scan.place_box.setEditText("Van")
     panel.job_box.setChecked(True)
     scanned_part = bench.stock()
-    panel.movement_box.setCurrentIndex(panel.movement_box.findData(Movement.RECEIVED))
-    panel.pieces_edit.setText("5")
-    panel.scan_edit.setFocus()
+    panel.scan.movement_box.setCurrentIndex(panel.scan.movement_box.findData(Movement.RECEIVED))
+    panel.scan.pieces_edit.setText("5")
+    panel.scan.scan_edit.setFocus()
     scanned(panel, qtbot, PART)
     qtbot.waitUntil(lambda: any(line.short for line in panel.model.records), timeout=60_000)
     needed = [line for line in panel.model.records if line.needed]
     assert needed
     missing = next(line for line in needed if line.short)
-    panel.movement_box.setCurrentIndex(panel.movement_box.findData(Movement.RECEIVED))
+    panel.scan.movement_box.setCurrentIndex(panel.scan.movement_box.findData(Movement.RECEIVED))
     scanned(panel, qtbot, str(missing.balance.part))
     qtbot.waitUntil(panel.take_button.isEnabled, timeout=60_000)
     for save, path in ((panel.hands.save_to, tmp_path / "job.pdf"), (panel.save_table, tmp_path / "job.csv")):
@@ -148,12 +148,12 @@ def test_a_job_that_took_its_parts_takes_nothing_twice(panel: StockPanel, bench:
     qtbot.waitUntil(lambda: line_of().taken > 0, timeout=60_000)
     assert (line_of().takes, line_of().taken) == (0, line_of().needed)
     assert "Taken already" in panel.lines_label.text()
-    assert panel.job_edit.placeholderText() == site
+    assert panel.scan.job_edit.placeholderText() == site
     panel.again_box.setChecked(True)
     qtbot.waitUntil(lambda: line_of().takes > 0, timeout=60_000)
     panel.again_box.setChecked(False)
-    panel.job_edit.setText("after the drive-off")
-    panel.job_edit.editingFinished.emit()
+    panel.scan.job_edit.setText("after the drive-off")
+    panel.scan.job_edit.editingFinished.emit()
     qtbot.waitUntil(lambda: line_of().takes > 0 and not line_of().taken, timeout=60_000)
     # somebody else takes for the same job before the button is pressed: nothing is noted twice
     other = Asked(place="Van", movement=Movement.TAKEN, code=str(part), quantity=1, job="after the drive-off")
@@ -170,9 +170,9 @@ def test_a_count_is_closed_once_its_list_was_confirmed(
     service = bench.stock()
     service.add([service.entry(Asked(place="Van", movement=Movement.RECEIVED, code="QW-N106", quantity=4))])
     panel.refresh()
-    panel.place_box.setEditText("Van")
-    panel.close_button.click()
-    assert "count of this place" in panel.state_label.text()
+    panel.scan.place_box.setEditText("Van")
+    panel.scan.close_button.click()
+    assert "count of this place" in panel.scan.state_label.text()
     scanned(panel, qtbot, PART)
     shown: list[tuple[str, int]] = []
     answers = iter((QDialog.DialogCode.Rejected, QDialog.DialogCode.Accepted))
@@ -183,13 +183,13 @@ def test_a_count_is_closed_once_its_list_was_confirmed(
         return next(answers)
 
     monkeypatch.setattr(CloseCountDialog, "exec", exec_)
-    panel.close_button.click()
+    panel.scan.close_button.click()
     assert (shown, len(service.entries())) == ([("QW-N106", 4)], 2)
-    panel.close_button.click()
+    panel.scan.close_button.click()
     closed = service.entries()[-1].entry
     assert (closed.movement, closed.part.number, closed.quantity) == (Movement.COUNTED, "QW-N106", 0)
-    panel.close_button.click()
-    assert "found everything" in panel.state_label.text()
+    panel.scan.close_button.click()
+    assert "found everything" in panel.scan.state_label.text()
     assert len(shown) == 2
 
 

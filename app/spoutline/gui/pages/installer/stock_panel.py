@@ -7,12 +7,10 @@ from datetime import date
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QSignalBlocker, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QApplication,
     QCheckBox,
-    QComboBox,
-    QFormLayout,
     QGridLayout,
     QHBoxLayout,
     QPushButton,
@@ -21,37 +19,35 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from spoutline.bootstrap.stock import Asked, Job, job_name
+from spoutline.bootstrap.stock import Job
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.pack.stock_paper import StockSheet
 from spoutline.documents.paper_form import PaperForm
-from spoutline.gui.dialogs.close_count import CloseCountDialog
 from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
+from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.stock_rows import line_columns
 from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.installer.scan_card import ScanCard, pieces_in
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
-from spoutline.gui.widgets.scan_editor import ScanEditor
 from spoutline.gui.wording import told, tr
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.language import Language
-from spoutline.model.stock_entry import MOST_PIECES, MOVED, Movement, StockLine, StoredEntry, UncountedLine
+from spoutline.model.stock_entry import MOST_PIECES, StockLine
 from spoutline.units.accepted import UnitSystem
 
 _LINES = JobKey(JobKind.SITE_PLAN, "stock")
 _FILE = JobKey(JobKind.FILE, "stock")
-_LAST = 50  # entries shown below the scan field
 
 
 class StockPanel(QWidget):
-    """Takes movements from the scan field, which keeps the focus, and shows what then lies where."""
+    """Shows what lies where, what a job takes and what is to be ordered, beside the card that scans movements."""
 
     def __init__(
         self,
@@ -63,80 +59,17 @@ class StockPanel(QWidget):
     ) -> None:
         super().__init__(parent)
         self._context, self._language, self._notify, self._today = context, language, notify, today
-        self._job_of = context.session.stored.id
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        splitter.addWidget(self._scan_card(splitter))
+        self.scan = ScanCard(context, today, splitter)
+        self.scan.entered.connect(self.refresh)
+        self.scan.job_renamed.connect(self._follow_job)
+        splitter.addWidget(self.scan)
         splitter.addWidget(self._lines_card(splitter))
         splitter.setSizes([420, 580])
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 6, 0, 0)
         column.addWidget(splitter)
-
-    def _scan_card(self, parent: QWidget) -> Card:
-        card = Card(tr("Scan"), parent)
-        form = QFormLayout()
-        self.place_box = QComboBox(self)
-        self.place_box.setEditable(True)
-        self.place_box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        self.movement_box = QComboBox(self)
-        words = (tr("Counted"), tr("Received"), tr("Taken"), tr("Returned"))
-        for movement, text in zip(MOVED, words, strict=True):
-            self.movement_box.addItem(text, movement)
-        self.pieces_edit = LineEditor(self)
-        self.pieces_edit.setPlaceholderText(tr("as the code says, else 1"))
-        self.count_edit = LineEditor(self._today().isoformat(), self)
-        self.count_edit.setToolTip(tr("Pieces of one count add up; another name begins anew."))
-        self.job_edit = LineEditor(self)
-        self.job_edit.setToolTip(tr("Entries of this name belong to one job; what it took already is left out."))
-        self.job_edit.editingFinished.connect(self._follow_job)
-        self.scan_edit = ScanEditor()
-        self.scan_edit.setObjectName("stockScan")
-        self.scan_edit.setPlaceholderText(tr("Scan a code or type a part number, then Return"))
-        self.scan_edit.returnPressed.connect(self.enter)
-        self.movement_box.currentIndexChanged.connect(lambda _: self.scan_edit.setFocus())
-        for text, widget in (
-            (tr("Van or store"), self.place_box),
-            (tr("Movement"), self.movement_box),
-            (tr("Pieces"), self.pieces_edit),
-            (tr("Count"), self.count_edit),
-            (tr("Job"), self.job_edit),
-            (tr("Code"), self.scan_edit),
-        ):
-            widget.setAccessibleName(text)
-            form.addRow(text, widget)
-        card.body.addLayout(form)
-        self.state_label = plain_label("", "quiet", wraps=True)
-        card.body.addWidget(self.state_label)
-        self.last_model: RecordTable[StoredEntry] = RecordTable(self._entry_columns(), self)
-        self.last_table = Table(tr("Last entries"), self, shares=(2, 4, 5, 3), whole=(2,))
-        self.last_table.setModel(self.last_model)
-        self.last_table.teach(tr("What is scanned comes here; an entry is taken back by another one."))
-        card.body.addWidget(self.last_table, 1)
-        self.undo_button = QPushButton(tr("Undo the entry"), self)
-        self.undo_button.clicked.connect(self.undo)
-        self.close_button = QPushButton(tr("Close the count…"), self)
-        self.close_button.setToolTip(tr("What was not scanned in it is listed, and counted as none where you say so"))
-        self.close_button.clicked.connect(self._ask_to_close)
-        row = QHBoxLayout()
-        row.addWidget(self.undo_button, 1)
-        row.addWidget(self.close_button, 1)
-        card.body.addLayout(row)
-        return card
-
-    def _entry_columns(self) -> tuple[Column[StoredEntry], ...]:
-        return (
-            Column(title=tr("No."), text=lambda one: str(one.id), is_number=True),
-            Column(title=tr("Movement"), text=self._movement_words),
-            Column(title=tr("Part"), text=lambda one: one.entry.part.number, hint=lambda one: str(one.entry.part)),
-            Column(title=tr("Pieces"), text=lambda one: str(one.entry.quantity), is_number=True),
-        )
-
-    def _movement_words(self, one: StoredEntry) -> str:
-        if one.entry.undoes is not None:
-            return tr("undoes no. {0}").format(one.entry.undoes)
-        shown = self.movement_box.itemText(self.movement_box.findData(one.entry.movement))
-        return f"{shown}, {tr('undone')}" if one.is_undone else shown
 
     def _lines_card(self, parent: QWidget) -> Card:
         card = Card(tr("At hand"), parent)
@@ -200,44 +133,21 @@ class StockPanel(QWidget):
 
     def refresh(self) -> None:
         """Show places, last entries and lines; the focus goes to the scan field unless it is in the panel already."""
-        try:
-            self._show_entries()
-        except (InputFault, StoreFault) as fault:
-            self.state_label.setText(told(str(fault)))
+        if not self.scan.refresh():
             return
         focused = QApplication.focusWidget()
         if focused is None or not self.isAncestorOf(focused):
-            self.scan_edit.setFocus()
+            self.scan.scan_edit.setFocus()
         self._start_lines()
-
-    def job_name(self) -> str:
-        """Return the name of the job in hand: what was typed, else the site."""
-        return job_name(self.job_edit.text()) or job_name(self._context.session.survey.site.name)
 
     def _follow_job(self) -> None:
         if self.job_box.isChecked():
             self._start_lines()
 
-    def _show_entries(self) -> None:
-        service = self._context.session.workbench.stock()
-        places, last = wait_for(lambda: (service.places(), service.entries(newest=_LAST)))
-        typed = self.place_box.currentText()
-        with QSignalBlocker(self.place_box):
-            self.place_box.clear()
-            self.place_box.addItems(places)
-            self.place_box.setEditText(typed or next(iter(places), tr("Van")))
-        session = self._context.session
-        if self._job_of != session.stored.id:  # a job of the survey before is none of this one
-            self._job_of = session.stored.id
-            self.job_edit.clear()
-        self.job_edit.setPlaceholderText(job_name(session.survey.site.name))
-        self.last_model.show_records(tuple(reversed(last)))
-        self.last_table.fit_columns()
-
     def _start_lines(self) -> None:
         session = self._context.session
         service, shown = session.workbench.stock(), self._context.sets.whole_site()
-        with_job, again, name = self.job_box.isChecked(), self.again_box.isChecked(), self.job_name()
+        with_job, again, name = self.job_box.isChecked(), self.again_box.isChecked(), self.scan.job_name()
         source = self._spares_source() if with_job and self.spares_box.isChecked() else ""
 
         def work(ticket: Ticket) -> tuple[StockLine, ...]:
@@ -262,50 +172,6 @@ class StockPanel(QWidget):
             self._notify(tr("The book has no quotation of this survey."))
         return f"quotation:{found[0].id}" if found else ""
 
-    def enter(self) -> None:
-        """Add the movement that the fields tell; the scan field is empty and ready for the next code then."""
-        service, movement = self._context.session.workbench.stock(), Movement(self.movement_box.currentData())
-        is_count = movement is Movement.COUNTED
-        try:
-            asked = Asked(
-                place=self.place_box.currentText(),
-                movement=movement,
-                code=self.scan_edit.text(),
-                quantity=_pieces(self.pieces_edit, tr("Pieces")),
-                count=self._count_name() if is_count else "",
-                job="" if is_count else self.job_name(),
-            )
-            entry = wait_for(lambda: service.entry(asked))
-            wait_for(lambda: service.add((entry,)))
-        except (InputFault, StoreFault) as fault:
-            self.state_label.setText(told(str(fault)))
-            self.scan_edit.setFocus()
-            self.scan_edit.selectAll()  # the next scan takes its place
-            return
-        self.scan_edit.clear()
-        self.pieces_edit.clear()
-        self.scan_edit.setFocus()
-        self.state_label.setText(f"{entry.part}: {self.movement_box.currentText()} {entry.quantity}")
-        self.refresh()
-
-    def undo(self) -> None:
-        """Let the entry picked count no more, by another entry; without one picked the last that counts."""
-        picked = self.last_table.current_record()
-        if not isinstance(picked, StoredEntry):
-            counts = (one for one in self.last_model.records if not one.is_undone and one.entry.undoes is None)
-            picked = next(counts, None)
-        if picked is None:
-            return
-        service, number = self._context.session.workbench.stock(), picked.id
-        try:
-            wait_for(lambda: service.undo(number))
-        except (InputFault, StoreFault) as fault:
-            self.state_label.setText(told(str(fault)))
-            return
-        self.state_label.setText(tr("Entry no. {0} counts no more.").format(number))
-        self.scan_edit.setFocus()
-        self.refresh()
-
     def set_level(self) -> None:
         """Say what the place of the line picked keeps of its part."""
         line = self.table.current_record()
@@ -313,8 +179,8 @@ class StockPanel(QWidget):
             return
         service, there = self._context.session.workbench.stock(), line.balance
         try:
-            least = _pieces(self.least_edit, tr("Keep at least")) or 0
-            lot = _pieces(self.lot_edit, tr("Order lot")) or 1
+            least = pieces_in(self.least_edit, tr("Keep at least")) or 0
+            lot = pieces_in(self.lot_edit, tr("Order lot")) or 1
             wait_for(lambda: service.set_level(there.place, str(there.part), least, lot))
         except (InputFault, StoreFault) as fault:
             self.lines_label.setText(told(str(fault)))
@@ -323,7 +189,7 @@ class StockPanel(QWidget):
 
     def take(self) -> None:
         """Note what the job takes as taken."""
-        session, lines, name = self._context.session, self.model.records, self.job_name()
+        session, lines, name = self._context.session, self.model.records, self.scan.job_name()
         service = session.workbench.stock()
         try:
             wait_for(lambda: service.take(lines, name))
@@ -334,45 +200,12 @@ class StockPanel(QWidget):
         self.again_box.setChecked(False)  # a second press takes nothing twice
         self.refresh()
 
-    def _ask_to_close(self) -> None:
-        """List what the count did not find; count it as none where the person confirms it."""
-        service = self._context.session.workbench.stock()
-        place, count = self.place_box.currentText().strip(), self._count_name()
-        try:
-            lines = wait_for(lambda: service.uncounted(place, count))
-        except (InputFault, StoreFault) as fault:
-            self.state_label.setText(told(str(fault)))
-            return
-        if not lines:
-            self.state_label.setText(tr("The count {0} found everything that the book knows of.").format(count))
-            return
-        dialog = CloseCountDialog(place, count, lines, self)
-        is_wanted = bool(dialog.exec())
-        dialog.deleteLater()
-        if is_wanted:
-            self.close_count(place, count, lines)
-
-    def close_count(self, place: str, count: str, lines: tuple[UncountedLine, ...]) -> None:
-        """Count as none what a count did not find, as it was seen and confirmed."""
-        service = self._context.session.workbench.stock()
-        try:
-            numbers = wait_for(lambda: service.close_count(place, count, lines))
-        except (InputFault, StoreFault) as fault:
-            self.state_label.setText(told(str(fault)))
-            return
-        self.state_label.setText(tr("The count {0} is closed. Parts counted so: {1}.").format(count, len(numbers)))
-        self.scan_edit.setFocus()
-        self.refresh()
-
-    def _count_name(self) -> str:
-        return self.count_edit.text().strip() or self._today().isoformat()
-
     def show_orders(self) -> None:
         """Show what is ordered from each supplier of what the lines lack, and write the files."""
         from spoutline.gui.dialogs.supplier_orders import OrderedFrom, SupplierOrdersDialog
 
         workbench, lines, today = self._context.session.workbench, self.model.records, self._today()
-        job = self.job_name() if self.job_box.isChecked() else ""
+        job = self.scan.job_name() if self.job_box.isChecked() else ""
         try:
             made = wait_for(lambda: workbench.stock_orders().order(lines, number="", dated=today, site=job))
         except (InputFault, StoreFault) as fault:
@@ -397,7 +230,7 @@ class StockPanel(QWidget):
     def _wanted(self) -> WantedPaper | None:
         session, language, lines = self._context.session, self._language(), self.model.records
         service, packing, display = session.workbench.stock(), session.workbench.packing(), session.display
-        job, today = self.job_name() if self.job_box.isChecked() else "", self._today()
+        job, today = self.scan.job_name() if self.job_box.isChecked() else "", self._today()
 
         def make(_: Ticket, form: PaperForm) -> bytes:
             parts = service.parts([line.balance.part for line in lines])
@@ -409,7 +242,7 @@ class StockPanel(QWidget):
 
     @property
     def _stem(self) -> str:
-        name = file_stem(self.job_name()) if self.job_box.isChecked() else "stock"
+        name = file_stem(self.scan.job_name()) if self.job_box.isChecked() else "stock"
         return f"{name}-{self._today().isoformat()}"
 
     def _ask_and_save(self) -> None:
@@ -440,14 +273,3 @@ class StockPanel(QWidget):
 
     def _show_trouble(self, fault: Exception) -> None:
         self.lines_label.setText(told(str(fault)))
-
-
-def _pieces(field: LineEditor, name: str) -> int | None:
-    """Return the whole number in a field; None for nothing. Raise ``InputFault`` for what is none."""
-    text = field.text().strip()
-    if not text:
-        return None
-    if not (text.isascii() and text.isdigit()) or int(text) > MOST_PIECES:
-        wanted = tr("a whole number from 0 to {0} is needed").format(MOST_PIECES)
-        raise InputFault((InputProblem("", name, repr(text), wanted),))
-    return int(text)
