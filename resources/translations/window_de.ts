@@ -9108,6 +9108,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Preislisten geändert</translation>
   </message>
   <message>
+   <source>price lists new, changed or taken out: {lists}</source>
+   <translation>Preislisten neu, geändert oder entfallen: {lists}</translation>
+  </message>
+  <message>
    <source>price {0:+.0%}</source>
    <translation>Preis {0:+.0%}</translation>
   </message>

@@ -9108,6 +9108,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>listas de precios cambiadas</translation>
   </message>
   <message>
+   <source>price lists new, changed or taken out: {lists}</source>
+   <translation>listas de precios nuevas, cambiadas o quitadas: {lists}</translation>
+  </message>
+  <message>
    <source>price {0:+.0%}</source>
    <translation>precio {0:+.0%}</translation>
   </message>

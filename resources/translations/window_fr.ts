@@ -9108,6 +9108,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>listes de prix modifiées</translation>
   </message>
   <message>
+   <source>price lists new, changed or taken out: {lists}</source>
+   <translation>listes de prix nouvelles, changées ou retirées : {lists}</translation>
+  </message>
+  <message>
    <source>price {0:+.0%}</source>
    <translation>prix {0:+.0%}</translation>
   </message>

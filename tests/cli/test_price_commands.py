@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import json
+import re
 from collections.abc import Callable, Iterable
 from io import StringIO
 from pathlib import Path
@@ -85,6 +86,11 @@ def test_wrong_files_and_options_change_nothing(book: Run, tmp_path: Path) -> No
     assert json.loads(book("price-list", "list", f"{NAME}@draft", "--json")[1])["price_lists"] == []
 
 
+INVENTED_LISTS = re.findall(
+    r"^id = ", (Path(__file__).parents[2] / "catalog/prices/lists.toml").read_text(encoding="utf-8"), re.MULTILINE
+)
+
+
 def test_a_quotation_goes_by_the_list_of_its_catalogue(
     own_database: Path, spoutline: Spoutline, written: Callable[..., Path], tmp_path: Path
 ) -> None:
@@ -96,7 +102,8 @@ def test_a_quotation_goes_by_the_list_of_its_catalogue(
     export, survey, order = tmp_path / "all.zip", written(), tmp_path / "order.csv"
     run("catalogue", "export", "Demonstration", "--out", export)
     run("catalogue", "new", "Office")
-    run("catalogue", "import", export, "--into", "Office")
+    taken = [json.loads(run("catalogue", "import", export, "--into", "Office", "--json")) for _ in range(2)]
+    assert [one["price_lists"] for one in taken] == [len(INVENTED_LISTS), 0]
     run("catalogue", "publish", "Office", "--note", "first", "--by", "Ada Fenn")
     terms = tmp_path / "terms.toml"
     terms.write_text(

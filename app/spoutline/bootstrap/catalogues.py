@@ -403,6 +403,7 @@ class CatalogueService:
 
         reader = ExchangeReader(path)
         with self.shelf().draft(name, dry_run=dry_run) as desk:
+            lists_before = desk.price_lists.all()
             entries = reader.entries()
             first = tuple(islice(entries, 1))  # families are read before it
             if not keep_others:
@@ -420,4 +421,6 @@ class CatalogueService:
             if not keep_others:
                 desk.price_lists.keep_only(set(reader.price_lists))
             desk.price_lists.put(reader.price_lists.values())
-            return desk.counts
+            lists_now = desk.price_lists.all()
+            ids = lists_before.keys() | lists_now.keys()
+            return replace(desk.counts, price_lists=sum(lists_before.get(one) != lists_now.get(one) for one in ids))

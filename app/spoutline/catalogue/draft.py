@@ -32,12 +32,13 @@ _CHUNK = 2_000  # entries whose rows are held in memory at once
 
 @dataclass(slots=True)
 class DraftCounts:
-    """What writing did to a draft."""
+    """What writing did to a draft, by entries; ``price_lists`` are counted beside."""
 
     new: int = 0
     changed: int = 0
     unchanged: int = 0
     gone: int = 0
+    price_lists: int = 0  # that are new, changed or gone
 
 
 @frozen

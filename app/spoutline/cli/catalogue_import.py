@@ -109,6 +109,7 @@ def _exchange(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         "changed": done.changed,
         "unchanged": done.unchanged,
         "gone": done.gone,
+        "price_lists": done.price_lists,
     }
     return (
         ExitCode.FITS,
@@ -124,6 +125,7 @@ _COUNTED = {
     "unchanged": "{count} unchanged",
     "missing": "{count} missing",
     "gone": "{count} gone",
+    "price_lists": "price lists new, changed or gone: {count}",
     "out": "{count} taken out",
 }
 CHANGES = {

@@ -37,11 +37,14 @@ class ExchangeImportDialog(FormDialog):
         button = QRadioButton(words, self)
         self.body.addWidget(button)
         told = tr("{new} new, {changed} changed, {same} as they were, {gone} taken out")
+        lists = tr("price lists new, changed or taken out: {lists}").format(lists=counts.price_lists)
         self.body.addWidget(
             plain_label(
                 told.format(new=counts.new, changed=counts.changed, same=counts.unchanged, gone=counts.gone), "quiet"
             )
         )
+        if counts.price_lists:
+            self.body.addWidget(plain_label(lists, "quiet"))
         return button
 
     @property
