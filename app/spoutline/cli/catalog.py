@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import argparse
 import json
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.answer import write_answer
 from spoutline.cli.catalogue_coverage import coverage_arguments, run_coverage
 from spoutline.cli.catalogue_cross_reference import cross_reference_arguments, run_cross_reference
 from spoutline.cli.catalogue_cut import cut_arguments, run_cut
@@ -134,7 +135,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _prices(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
 
     story = workbench.story(display_of(arguments, workbench, arguments.jurisdiction))
     found = workbench.parts().price_questions(arguments.jurisdiction)
@@ -160,12 +161,12 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         lines += [f"    {_edition_line(edition, story)}" for edition in reversed(one.editions)]
     lines.append(said("planned with unasked: {edition}", edition=chosen))
     document = {"planned_with": str(chosen), "catalogues": [_facts_document(one) for one in known]}
-    return _say(arguments, lines, document)
+    return write_answer(arguments, lines, document)
 
 
 def _new(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     made = workbench.catalogues().create(arguments.name)
-    return _say(arguments, [said("{name}: begun, its draft is empty", name=made.name)], _facts_document(made))
+    return write_answer(arguments, [said("{name}: begun, its draft is empty", name=made.name)], _facts_document(made))
 
 
 def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -174,7 +175,7 @@ def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     count = counted("no faults", "{count} fault", "{count} faults", count=len(faults))
     lines = [said("{place}: {said}", place=ref, said=count)]
     lines += [f"  {words().line(InputProblem(str(one.ref), one.column, one.value, one.wanted))}" for one in faults]
-    _say(arguments, lines, {"edition": str(ref), "faults": [_fault_document(one) for one in faults]})
+    write_answer(arguments, lines, {"edition": str(ref), "faults": [_fault_document(one) for one in faults]})
     return ExitCode.DOES_NOT_FIT if faults else ExitCode.FITS
 
 
@@ -196,7 +197,7 @@ def _health(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     count = counted("nothing to look at", "{count} note to look at", "{count} notes to look at", count=len(notes))
     lines = [said("{place}: {said}", place=ref, said=count), *health_lines(notes, story)]
     english = workbench.story(json_display(), Language.ENGLISH)
-    _say(arguments, lines, {"edition": str(ref), "notes": health_document(notes, english)})
+    write_answer(arguments, lines, {"edition": str(ref), "notes": health_document(notes, english)})
     return ExitCode.DOES_NOT_FIT if notes else ExitCode.FITS
 
 
@@ -225,7 +226,7 @@ def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         effects = service.effects(before, after, _surveys(arguments.surveys), TerminalProgress())
         lines += effect_lines(effects, workbench.story(display_of(arguments, workbench)))
         document["positions"] = effect_document(effects, workbench.story(json_display(), Language.ENGLISH))
-    return _say(arguments, lines, document)
+    return write_answer(arguments, lines, document)
 
 
 def _surveys(paths: Sequence[Path]) -> tuple[Survey, ...]:
@@ -239,13 +240,15 @@ def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     done = workbench.catalogues().publish(arguments.name, notes=arguments.note, publisher=arguments.by, on=date.today())
     story = workbench.story(display_of(arguments, workbench))
-    return _say(arguments, [said("published: {edition}", edition=_edition_line(done, story))], _edition_document(done))
+    return write_answer(
+        arguments, [said("published: {edition}", edition=_edition_line(done, story))], _edition_document(done)
+    )
 
 
 def _discard(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     workbench.catalogues().discard_draft(arguments.name)
     facts = workbench.catalogues().shelf().catalogue(arguments.name)
-    return _say(
+    return write_answer(
         arguments, [said("{place}: {said}", place=facts.name, said=_draft_words(facts))], _facts_document(facts)
     )
 
@@ -260,7 +263,7 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     with arguments.output_plan.staged({arguments.out: content}) as files:
         files.place()
     document = {"edition": str(ref), "file": str(arguments.out), "size_bytes": len(content)}
-    return _say(arguments, [said("{name}: written to {files}", name=ref, files=arguments.out)], document)
+    return write_answer(arguments, [said("{name}: written to {files}", name=ref, files=arguments.out)], document)
 
 
 def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
@@ -272,14 +275,18 @@ def _schema(_workbench: Workbench, _arguments: argparse.Namespace) -> ExitCode:
 
 def _use(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     chosen = workbench.catalogues().choose(EditionRef.from_text(arguments.edition))
-    return _say(arguments, [said("planned with unasked: {edition}", edition=chosen)], {"planned_with": str(chosen)})
+    return write_answer(
+        arguments, [said("planned with unasked: {edition}", edition=chosen)], {"planned_with": str(chosen)}
+    )
 
 
 def _demonstration(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.catalogues()
     service.leave_demonstration_out(left_out=arguments.wanted == "off")
     names = [one.name for one in service.all()]
-    return _say(arguments, [said("catalogs of the book: {names}", names=", ".join(names))], {"catalogues": names})
+    return write_answer(
+        arguments, [said("catalogs of the book: {names}", names=", ".join(names))], {"catalogues": names}
+    )
 
 
 def _draft_words(facts: CatalogueFacts) -> str:
@@ -343,20 +350,12 @@ def _edition_document(edition: CatalogueEdition) -> dict[str, object]:
     }
 
 
-def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
-    from spoutline.cli.plan_text import printable
-
-    text = "".join(f"{printable(line)}\n" for line in lines)
-    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
-    return ExitCode.FITS
-
-
 def _saying(run: Callable[[Workbench, argparse.Namespace], Said]) -> _Action:
     """Return the action that does ``run`` and says what it returns."""
 
     def act(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         code, lines, document = run(workbench, arguments)
-        _say(arguments, lines, document)
+        write_answer(arguments, lines, document)
         return code
 
     return act

@@ -68,7 +68,7 @@ def _run(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _tell(changed: tuple[str, ...], *, is_written: bool) -> None:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
 
     lines = [*changed, said("{count} positions change", count=len(changed))]
     if changed and not is_written:

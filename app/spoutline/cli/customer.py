@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import argparse
-import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
+from spoutline.cli.answer import write_answer
 from spoutline.cli.command import CommandWork, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
@@ -108,7 +108,7 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     make = partial(lists.customers, found, display, today)
     arguments.output_plan.write(paper_files(workbench, arguments, make))
     lines = [f"{one.name}{f'  {one.contact}' if one.contact else ''}" for one in found]
-    return _say(arguments, lines or [said("no customers")], {"customers": [_document(one) for one in found]})
+    return write_answer(arguments, lines or [said("no customers")], {"customers": [_document(one) for one in found]})
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -130,7 +130,7 @@ def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.customers().remove(arguments.name)
-    return _say(arguments, [said("{name}: removed", name=gone.name)], {"removed": gone.name})
+    return write_answer(arguments, [said("{name}: removed", name=gone.name)], {"removed": gone.name})
 
 
 def _site(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -169,7 +169,7 @@ def _tell_site(workbench: Workbench, arguments: argparse.Namespace, survey: Surv
         "survey_names": site.customer,
         "customer": None if customer is None else _document(customer),
     }
-    return _say(arguments, [line], document)
+    return write_answer(arguments, [line], document)
 
 
 def _write_survey(arguments: argparse.Namespace, survey: Survey) -> ExitCode:
@@ -197,19 +197,11 @@ def _told(arguments: argparse.Namespace, customer: Customer) -> ExitCode:
     filled = {told(_LABELS[name]): text for name, text in fields_of(customer).items() if text}
     width = max(map(len, filled))
     lines = [f"{label:<{width}}  {line}" for label, text in filled.items() for line in text.splitlines()]
-    return _say(arguments, lines, _document(customer))
+    return write_answer(arguments, lines, _document(customer))
 
 
 def _document(customer: Customer) -> dict[str, object]:
     return customer.model_dump(mode="json")
-
-
-def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
-    from spoutline.cli.plan_text import printable
-
-    text = "".join(f"{printable(line)}\n" for line in lines)
-    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
-    return ExitCode.FITS
 
 
 _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {

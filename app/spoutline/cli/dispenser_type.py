@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import argparse
-import json
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator
 from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from spoutline.cli.answer import write_answer
 from spoutline.cli.catalogue_import import (
     NOTHING_CHANGED,
     choices_in,
@@ -93,7 +93,7 @@ def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kinds, display = workbench.dispenser_types().all(), display_of(arguments, workbench)
     story = workbench.story(display)
     lines = [f"{one.name}{f'  ({one.maker})' if one.maker else ''}  {_short(one, story)}" for one in kinds]
-    return _say(
+    return write_answer(
         arguments, lines or [said("no dispenser types yet")], {"dispenser_types": [_document(one) for one in kinds]}
     )
 
@@ -122,7 +122,7 @@ def _fields(_workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.model.type_columns import TYPE_COLUMNS
 
     lines = [f"{one.key:<32} {told(Worded(one.title))}{_choices(one.choices)}" for one in TYPE_COLUMNS]
-    return _say(arguments, lines, {"fields": [{"field": one.key, "title": one.title} for one in TYPE_COLUMNS]})
+    return write_answer(arguments, lines, {"fields": [{"field": one.key, "title": one.title} for one in TYPE_COLUMNS]})
 
 
 def _choices(choices: type | None) -> str:
@@ -131,7 +131,9 @@ def _choices(choices: type | None) -> str:
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kind = workbench.dispenser_types().named(arguments.name)
-    return _say(arguments, list(_lines(kind, workbench.story(display_of(arguments, workbench)))), _document(kind))
+    return write_answer(
+        arguments, list(_lines(kind, workbench.story(display_of(arguments, workbench)))), _document(kind)
+    )
 
 
 def _lines(kind: DispenserType, story: Story) -> Iterator[str]:
@@ -156,7 +158,7 @@ def _add(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kind = with_answers(None, {"name": arguments.name, **_answers(arguments.said)}, display)
     service.put((kind,))
     lines = [said("{name}: added", name=kind.name), *_lines(kind, workbench.story(display))]
-    return _say(arguments, lines, _document(kind))
+    return write_answer(arguments, lines, _document(kind))
 
 
 def _change(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -170,7 +172,7 @@ def _change(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     kind = with_answers(service.named(arguments.name), answers, display)
     service.put((kind,))
     lines = [said("{name}: changed", name=kind.name), *_lines(kind, workbench.story(display))]
-    return _say(arguments, lines, _document(kind))
+    return write_answer(arguments, lines, _document(kind))
 
 
 def _answers(texts: list[str]) -> dict[str, str]:
@@ -185,7 +187,7 @@ def _answers(texts: list[str]) -> dict[str, str]:
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.dispenser_types().remove(arguments.name)
-    return _say(arguments, [said("{name}: removed", name=gone.name)], {"removed": gone.name})
+    return write_answer(arguments, [said("{name}: removed", name=gone.name)], {"removed": gone.name})
 
 
 def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -199,7 +201,7 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     opened = with_repairs(open_supplier_table(arguments.file, maps, given, choices_in(arguments.column)), arguments)
     columns = [column_document(one) for one in opened.mapping]
     if arguments.columns:
-        return _say(arguments, [column_line(one) for one in opened.mapping], {"columns": columns})
+        return write_answer(arguments, [column_line(one) for one in opened.mapping], {"columns": columns})
     done = workbench.dispenser_types().import_table(opened, dry_run=arguments.dry_run)
     report = done.report
     if arguments.save_map is not None and report.is_sound:
@@ -219,7 +221,7 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "columns": columns,
         "reports": [report_document(one) for one in report.reports],
     }
-    _say(arguments, lines, document)
+    write_answer(arguments, lines, document)
     if report.is_sound:
         return ExitCode.FITS
     return ExitCode.DOES_NOT_FIT if arguments.dry_run else ExitCode.BAD_INPUT
@@ -237,7 +239,7 @@ def _export(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         contents[arguments.xlsx] = service.xlsx(kinds)
     arguments.output_plan.write(contents)
     files = [str(path) for path in contents]
-    return _say(
+    return write_answer(
         arguments,
         [said("types: {count}, written to {files}", count=len(kinds), files=", ".join(files))],
         {"files": files},
@@ -269,7 +271,7 @@ def _changed(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         ]
     }
     lines = [_change_line(one, workbench.story(display)) for one in found]
-    _say(arguments, lines or [said("every type is as in the book")], document)
+    write_answer(arguments, lines or [said("every type is as in the book")], document)
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
 
@@ -305,14 +307,6 @@ def _write_survey(arguments: argparse.Namespace, survey: Survey) -> ExitCode:
 
 def _document(kind: DispenserType) -> dict[str, object]:
     return kind.model_dump(mode="json", exclude_unset=True)
-
-
-def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
-    from spoutline.cli.plan_text import printable
-
-    text = "".join(f"{printable(line)}\n" for line in lines)
-    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
-    return ExitCode.FITS
 
 
 _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {

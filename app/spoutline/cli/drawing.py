@@ -35,7 +35,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
     from spoutline.documents.drawing.position import position_drawing
 
     if not _COARSEST <= arguments.dpi <= _FINEST:

@@ -88,7 +88,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 
 def _line(row: StationDue, work: DueWork, story: Story) -> str:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
     from spoutline.documents.pack.inspection_sheet import item_text
 
     due, late = row.due, row.overdue_days(work.on)
@@ -99,7 +99,7 @@ def _line(row: StationDue, work: DueWork, story: Story) -> str:
 
 
 def _left_out(one: Uncounted) -> str:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
 
     why = told(one.told if one.reason is UncountedReason.FAULT else _REASONS[one.reason])
     where = f"{one.site}, {', '.join(one.positions)}" if one.positions else one.site

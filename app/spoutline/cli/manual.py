@@ -28,7 +28,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
     from spoutline.explain.phrases.manual_words import ManualWord
 
     display = display_of(arguments, workbench, arguments.jurisdiction)

@@ -57,7 +57,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
         write_standard_output(measure_json(doubts, site_plan.provenance))
     elif not papers:
-        from spoutline.cli.plan_text import printable
+        from spoutline.cli.answer import printable
 
         lines = measure_text(doubts, workbench.story(display))
         write_standard_output("".join(f"{printable(line)}\n" for line in lines))

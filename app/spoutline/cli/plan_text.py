@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import textwrap
-import unicodedata
 from collections.abc import Iterable, Iterator, Sequence
 
+from spoutline.cli.answer import printable
 from spoutline.cli.sources import SourceNotes
 from spoutline.documents.content.grouping import like_positions
 from spoutline.explain.phrases.paper_words import PaperWord
@@ -29,11 +29,6 @@ def site_text(site_plan: SitePlan, story: Story, namesakes: tuple[PartRef, ...] 
     """
     lines = list(_SiteText(site_plan, story, namesakes).lines())
     return "\n".join(printable(line).rstrip() for line in lines) + "\n"
-
-
-def printable(text: str) -> str:
-    """Return ``text`` as one line without control characters: a name in a survey must not steer a terminal."""
-    return "".join(" " if unicodedata.category(character) in ("Cc", "Zl", "Zp") else character for character in text)
 
 
 class _SiteText:

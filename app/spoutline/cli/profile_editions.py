@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import argparse
-import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
+from spoutline.cli.answer import write_answer
 from spoutline.cli.command import display_of, json_display
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import read_survey, write_standard_output
+from spoutline.cli.files import read_survey
 from spoutline.cli.outputs import InputFile
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.voice import counted, said
@@ -87,7 +87,7 @@ def _compare(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "against": other or None,
         "rows": [_change_document(one) for one in found],
     }
-    return _say(arguments, lines, document)
+    return write_answer(arguments, lines, document)
 
 
 def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -103,7 +103,7 @@ def _check(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     )
     lines = [said("{place}: {said}", place=arguments.id, said=told)]
     lines += [f"  {one.id}  {_row_line(one.after, story)}" for one in found]
-    _say(arguments, lines, {"jurisdiction": arguments.id, "rows": [_change_document(one) for one in found]})
+    write_answer(arguments, lines, {"jurisdiction": arguments.id, "rows": [_change_document(one) for one in found]})
     return ExitCode.DOES_NOT_FIT if found else ExitCode.FITS
 
 
@@ -128,12 +128,12 @@ def _set(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     limit = after.limit(written.id)
     document = {"jurisdiction": after.id, "edition": after.edition, "row": _row_document(limit)}
     story = workbench.story(display_of(arguments, workbench, after.id))
-    return _say(arguments, [f"{after.id}, {limit.id}: {_row_line(limit, story)}"], document)
+    return write_answer(arguments, [f"{after.id}, {limit.id}: {_row_line(limit, story)}"], document)
 
 
 def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     done = workbench.jurisdictions().publish(arguments.id, publisher=arguments.by, note=arguments.note, on=date.today())
-    return _say(arguments, [said("published: {edition}", edition=_edition_line(done))], _edition_document(done))
+    return write_answer(arguments, [said("published: {edition}", edition=_edition_line(done))], _edition_document(done))
 
 
 def _editions(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -143,7 +143,7 @@ def _editions(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     lines = [_edition_line(one) for one in found]
     lines.append(said("changed since, not published") if is_open else said("nothing changed since"))
     document = {"editions": [_edition_document(one) for one in found], "changed_since": is_open}
-    return _say(arguments, lines, document)
+    return write_answer(arguments, lines, document)
 
 
 def _effect(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -166,7 +166,7 @@ def _effect(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         "rows": [_change_document(one) for one in rows],
         "positions": effect_document(found, workbench.story(json_display(), Language.ENGLISH)),
     }
-    return _say(arguments, lines, document)
+    return write_answer(arguments, lines, document)
 
 
 def _parent_of(workbench: Workbench, jurisdiction_id: str) -> str:
@@ -226,14 +226,6 @@ def _edition_document(one: RuleEdition) -> dict[str, object]:
         "note": one.note,
         "rows_edition": one.jurisdiction.edition,
     }
-
-
-def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
-    from spoutline.cli.plan_text import printable
-
-    text = "".join(f"{printable(line)}\n" for line in lines)
-    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
-    return ExitCode.FITS
 
 
 RULE_ACTIONS: Final[dict[str, _Action]] = {

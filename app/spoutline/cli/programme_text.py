@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from spoutline.cli.plan_text import printable
+from spoutline.cli.answer import printable
 from spoutline.explain.conversion.programme_words import ProgrammeWords
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.model.programme import Programme, RankedSite

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 import argparse
-import json
 import sys
 from collections.abc import Callable, Iterator, Mapping
 from datetime import date
 from typing import TYPE_CHECKING
 
+from spoutline.cli.answer import write_answer
 from spoutline.cli.command import CommandWork, add_survey, display_of, shared_options
 from spoutline.cli.exit_code import ExitCode
-from spoutline.cli.files import STANDARD_INPUT, noted, read_survey, write_standard_output
+from spoutline.cli.files import STANDARD_INPUT, noted, read_survey
 from spoutline.cli.mail import add_paper, paper_files
 from spoutline.cli.order_files import WrittenOrder, add_folder, order_document, order_lines, write_orders
 from spoutline.cli.outputs import OutputArguments
@@ -370,12 +370,7 @@ def _entry(stored: StoredEntry) -> Mapping[str, object]:
 
 
 def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
-    from spoutline.cli.plan_text import printable
-
-    text = "".join(f"{printable(line)}\n" for line in lines)
-    whole = {"format": "spoutline-stock", "version": 1, **document}
-    write_standard_output(json.dumps(whole, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
-    return ExitCode.FITS
+    return write_answer(arguments, lines, {"format": "spoutline-stock", "version": 1, **document})
 
 
 _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {

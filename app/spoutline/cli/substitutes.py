@@ -54,7 +54,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         provenance = workbench.provenance(survey)
         write_standard_output(substitutes_json(plan.position.label, found, survey.site.currency, provenance, story))
     else:
-        from spoutline.cli.plan_text import printable
+        from spoutline.cli.answer import printable
 
         lines = _no_set(plan, story) if found is None else _text(found, story)
         write_standard_output("".join(f"{printable(line)}\n" for line in lines))

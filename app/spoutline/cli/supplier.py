@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
+from spoutline.cli.answer import write_answer
 from spoutline.cli.command import CommandWork, shared_options
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import write_standard_output
@@ -109,7 +109,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     found = workbench.supplier_orders().all()
     lines = [f"{one.supplier}  {', '.join(one.ordered_makers)}  {len(one.columns)}" for one in found]
-    return _say(arguments, lines or [said("no suppliers")], {"suppliers": [_document(one) for one in found]})
+    return write_answer(arguments, lines or [said("no suppliers")], {"suppliers": [_document(one) for one in found]})
 
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -147,7 +147,7 @@ def _column(text: str) -> dict[str, object]:
 
 def _remove(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     gone = workbench.supplier_orders().remove(arguments.name)
-    return _say(arguments, [said("{name}: removed", name=gone.supplier)], {"removed": gone.supplier})
+    return write_answer(arguments, [said("{name}: removed", name=gone.supplier)], {"removed": gone.supplier})
 
 
 def _orders(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -158,7 +158,7 @@ def _orders(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         return ExitCode.FITS
     currency = quotation.terms.currency
     lines = [f"{one.supplier}  {len(one.lines)} / {one.pieces} ×  {one.cost:f} {currency}" for one in found]
-    return _say(arguments, lines, {})
+    return write_answer(arguments, lines, {})
 
 
 def _order(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -177,7 +177,7 @@ def _files(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     quotation, revision, option = _quoted(workbench, arguments)
     orders = workbench.supplier_orders().orders(quotation, option)
     written = write_orders(workbench, arguments, "--folder", orders, head_of(quotation, revision))
-    return _say(arguments, order_lines(written), {"files": [order_document(one) for one in written]})
+    return write_answer(arguments, order_lines(written), {"files": [order_document(one) for one in written]})
 
 
 def _quoted(workbench: Workbench, arguments: argparse.Namespace) -> tuple[Quotation, int, str]:
@@ -199,7 +199,7 @@ def _told(arguments: argparse.Namespace, layout: SupplierLayout) -> ExitCode:
         *(f"{option} {getattr(layout, field)}" for option, (field, _, _) in _CHOICES.items()),
         *(f"--column {_column_text(one)!r}" for one in layout.columns),
     ]
-    return _say(arguments, lines, _document(layout))
+    return write_answer(arguments, lines, _document(layout))
 
 
 def _column_text(column: OrderColumn) -> str:
@@ -210,14 +210,6 @@ def _column_text(column: OrderColumn) -> str:
 
 def _document(layout: SupplierLayout) -> dict[str, object]:
     return layout.model_dump(mode="json")
-
-
-def _say(arguments: argparse.Namespace, lines: list[str], document: Mapping[str, object]) -> ExitCode:
-    from spoutline.cli.plan_text import printable
-
-    text = "".join(f"{printable(line)}\n" for line in lines)
-    write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n" if arguments.json else text)
-    return ExitCode.FITS
 
 
 _ACTIONS: dict[str, Callable[[Workbench, argparse.Namespace], ExitCode]] = {

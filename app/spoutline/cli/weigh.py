@@ -114,7 +114,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.json:
         _print_json(workbench, survey, found)
     else:
-        from spoutline.cli.plan_text import printable
+        from spoutline.cli.answer import printable
         from spoutline.cli.weigh_text import weigh_lines
 
         write_standard_output("".join(f"{printable(line)}\n" for line in weigh_lines(found, story)))

@@ -127,7 +127,7 @@ def _compare(workbench: Workbench, asked: Sequence[WhatIf], arguments: argparse.
 
         write_standard_output(what_if_matrix_json(found))
     else:
-        from spoutline.cli.plan_text import printable
+        from spoutline.cli.answer import printable
         from spoutline.cli.what_if_matrix_text import matrix_lines
 
         write_standard_output("".join(f"{printable(line)}\n" for line in matrix_lines(found, story)))
@@ -159,7 +159,7 @@ def _print(found: WhatIfResult, story: Story, *, as_json: bool) -> None:
 
         write_standard_output(what_if_json(found))
         return
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
     from spoutline.cli.what_if_text import what_if_lines
 
     write_standard_output("".join(f"{printable(line)}\n" for line in what_if_lines(found, story)))

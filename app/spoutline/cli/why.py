@@ -83,7 +83,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         provenance = workbench.provenance(survey)
         write_standard_output(why_json(plan.position.label, found, survey.site.currency, provenance, no_set))
     else:
-        from spoutline.cli.plan_text import printable
+        from spoutline.cli.answer import printable
 
         lines = reasons_text(plan, found, story) if no_set is None else no_set_text(plan, no_set, story)
         write_standard_output("".join(f"{printable(line)}\n" for line in lines))

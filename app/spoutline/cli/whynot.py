@@ -24,7 +24,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.cli.plan_text import printable
+    from spoutline.cli.answer import printable
 
     survey = read_survey(arguments.survey)
     named, trace = workbench.parts().found_ref(arguments.part_number, survey)
