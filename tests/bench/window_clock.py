@@ -20,12 +20,14 @@ _ASKED = QEvent.Type(QEvent.registerEventType())
 class Block:
     """A question to the window's thread waited for so long.
 
-    ``work_s`` is what the thread itself worked since it answered the question before; the rest it waited, for a lock or
-    for the machine. ``where`` is what was seen to run, the innermost call of the program first.
+    ``work_s`` is what the thread itself worked since it answered the question before, ``process_s`` what the program
+    worked in all its threads while the question waited: where that is less than ``seconds``, the machine was busy with
+    something else. ``where`` is what was seen to run, the innermost call of the program first.
     """
 
     seconds: float
     work_s: float
+    process_s: float
     where: str
 
 
@@ -63,14 +65,15 @@ class BlockDetector:
         receiver = self._receiver
         while not self._over.wait(_ASKED_EVERY_S):
             receiver.answered.clear()
-            asked, seen = time.perf_counter(), ""
+            asked, worked, seen = time.perf_counter(), time.process_time(), ""
             QCoreApplication.postEvent(receiver, QEvent(_ASKED))
             if not receiver.answered.wait(self.least_s * 0.7):
                 seen = _told(sys._current_frames().get(self._thread))
-                receiver.answered.wait()
-            spent = time.perf_counter() - asked
+                while not receiver.answered.wait(_ASKED_EVERY_S) and not self._over.is_set():
+                    pass  # at the end nobody answers any more: the window's thread waits for this one
+            spent, worked = receiver.answered_at - asked, receiver.process_at - worked
             if spent >= self.least_s and not self._over.is_set():
-                self.blocks.append(Block(spent, receiver.worked_s, seen))
+                self.blocks.append(Block(spent, receiver.worked_s, worked, seen))
 
 
 class _Receiver(QObject):
@@ -79,7 +82,7 @@ class _Receiver(QObject):
     def __init__(self) -> None:
         super().__init__()
         self.answered = threading.Event()
-        self.worked_s = 0.0
+        self.worked_s = self.answered_at = self.process_at = 0.0
         self._before = time.thread_time()
 
     def event(self, event: QEvent) -> bool:
@@ -88,6 +91,7 @@ class _Receiver(QObject):
             return super().event(event)
         now = time.thread_time()
         self.worked_s, self._before = now - self._before, now
+        self.answered_at, self.process_at = time.perf_counter(), time.process_time()
         self.answered.set()
         return True
 

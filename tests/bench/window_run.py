@@ -11,6 +11,7 @@ import json
 import sys
 import time
 from collections.abc import Callable
+from dataclasses import astuple
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import QApplication
 from bench.window_clock import BlockDetector
 
 if TYPE_CHECKING:
+    from spoutline.gui.widgets.drawing_view import DrawingView
     from spoutline.gui.window.start import ShownWindow
     from spoutline.gui.window.workplace import Workplace
 
@@ -29,23 +31,33 @@ _LONGEST_S = 60.0
 
 
 class DrawingClock(QObject):
-    """Notes when the window, and when a drawing of a made plan, was painted; of that the processor time as well."""
+    """Notes when the window, and when a drawing of a made plan, was painted; of that the processor time as well.
 
-    def __init__(self, app: QApplication) -> None:
+    It listens to the window and to the view of the drawing alone: told of every event, it would slow down what it
+    measures.
+    """
+
+    def __init__(self) -> None:
         super().__init__()
         self.first_paint = self.first_worked = 0.0
         self.drawn = self.worked = 0.0
         self.shown: object | None = None
-        app.installEventFilter(self)
+        self.view: DrawingView | None = None
+
+    def follow(self, view: DrawingView) -> None:
+        """Listen to the view that shows the drawing, too."""
+        if self.view is None:
+            self.view = view
+            view.installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  (Qt's name)
         """Qt: note a paint; nothing is kept from anybody."""
         if event.type() is QEvent.Type.Paint:
             if not self.first_paint:
                 self.first_paint, self.first_worked = time.time(), time.process_time()
-            if type(watched).__name__ == "DrawingView":
-                drawing, stale = getattr(watched, "drawing", None), getattr(watched, "is_stale", False)
-                if drawing is not None and not stale and drawing is not self.shown:
+            if self.view is not None and watched is self.view and not self.view.is_stale:
+                drawing = self.view.drawing
+                if drawing is not None and drawing is not self.shown:
                     self.shown, self.drawn, self.worked = drawing, time.time(), time.process_time()
         return False
 
@@ -58,11 +70,14 @@ def main(database: str, profiles: str, started: float, demo: str = "") -> None:
     from spoutline.bootstrap import Settings, open_workbench
     from spoutline.bootstrap.demos import demo_survey
     from spoutline.gui.collection import FIRST_LOOK_MS, WindowCollector
+    from spoutline.gui.short_turns import take_short_turns
     from spoutline.gui.window.start import ShownWindow
     from spoutline.model.language import Language
 
+    take_short_turns()
+
     app = QApplication(sys.argv[:1])
-    clock, survey = DrawingClock(app), demo_survey(demo) if demo else None
+    clock, survey = DrawingClock(), demo_survey(demo) if demo else None
     collector = WindowCollector(app, FIRST_LOOK_MS)
     edits: list[float] = []
     works: list[float] = []
@@ -72,7 +87,8 @@ def main(database: str, profiles: str, started: float, demo: str = "") -> None:
             survey,
             Language.ENGLISH,
         )
-        _wait(lambda: _is_planned(shown) and clock.drawn > 0)
+        shown.window.installEventFilter(clock)
+        _wait(lambda: _is_drawn(shown, clock))
     first_paint, first_drawing, drawn_work = clock.first_paint - started, clock.drawn - started, clock.worked
     with BlockDetector() as editing:
         for number in range(1, EDITS + 1):
@@ -91,8 +107,8 @@ def main(database: str, profiles: str, started: float, demo: str = "") -> None:
                 "first_drawing_work_s": drawn_work,
                 "edit_s": sorted(edits)[len(edits) // 2],
                 "edit_work_s": sorted(works)[len(works) // 2],
-                "opening": [[one.seconds, one.work_s, one.where] for one in opening.blocks],
-                "editing": [[one.seconds, one.work_s, one.where] for one in editing.blocks],
+                "opening": [astuple(one) for one in opening.blocks],
+                "editing": [astuple(one) for one in editing.blocks],
             }
         )
     )
@@ -103,6 +119,14 @@ def main(database: str, profiles: str, started: float, demo: str = "") -> None:
 
 def _workplace(shown: ShownWindow) -> Workplace | None:
     return shown.window.workplace
+
+
+def _is_drawn(shown: ShownWindow, clock: DrawingClock) -> bool:
+    """Say whether a drawing of a made plan was painted; the clock follows its view as soon as there is one."""
+    workplace = _workplace(shown)
+    if workplace is not None:
+        clock.follow(workplace.side_panel.drawing)
+    return _is_planned(shown) and clock.drawn > 0
 
 
 def _is_planned(shown: ShownWindow) -> bool:

@@ -209,3 +209,34 @@ def test_what_nobody_waits_for_is_held_back_no_longer_than_a_moment(qtbot: QtBot
     qtbot.waitUntil(done.is_set, timeout=10_000)
     assert not gate.is_set()
     gate.set()
+
+
+def test_nothing_starts_while_a_view_is_built_then_what_is_urgent_first(qtbot: QtBot, jobs: Jobs) -> None:
+    begun: list[str] = []
+    gate = threading.Event()
+
+    def urgent(_: Ticket) -> None:
+        begun.append("urgent")
+        gate.wait(10)
+
+    jobs.hold()
+    jobs.start(JobKey(JobKind.CHOICES), lambda _: begun.append("plain"), lambda _: None, pytest.fail)
+    jobs.start(PLAN, urgent, lambda _: None, pytest.fail, priority=URGENT)
+    qtbot.wait(50)
+    assert begun == []
+    jobs.let_go()
+    qtbot.waitUntil(lambda: begun == ["urgent"])
+    qtbot.wait(50)
+    assert begun == ["urgent"]
+    gate.set()
+    qtbot.waitUntil(lambda: begun == ["urgent", "plain"])
+
+
+def test_what_is_dropped_while_a_view_is_built_never_runs(qtbot: QtBot, jobs: Jobs) -> None:
+    begun: list[str] = []
+    jobs.hold()
+    jobs.start(PLAN, lambda _: begun.append("old"), lambda _: None, pytest.fail, priority=URGENT)
+    jobs.start(PLAN, lambda _: begun.append("new"), lambda _: None, pytest.fail, priority=URGENT)
+    with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy):
+        jobs.let_go()
+    assert begun == ["new"]

@@ -49,6 +49,7 @@ class Sources:
     tables: Callable[[Survey], RuleTables]
     catalogue: EditionOf
     book: Callable[[], Book]
+    agreed_lines: Callable[[str, int | None], dict[int, tuple[AgreedSets, ...]]]
     quoting: Callable[[], QuotationService]
     converting: Callable[[], ConversionService]
     plan: Callable[[Survey, Progress | None], SitePlan]
@@ -94,7 +95,7 @@ class AgreementService:
         return self._match(survey, survey_id, self._lines(survey, survey_id))
 
     def _lines(self, survey: Survey, survey_id: int | None) -> dict[int, tuple[AgreedSets, ...]]:
-        return self._sources.book().agreements.lines(survey.site.name, _number(survey, survey_id))
+        return self._sources.agreed_lines(survey.site.name, _number(survey, survey_id))
 
     @staticmethod
     def _match(survey: Survey, survey_id: int | None, found: dict[int, tuple[AgreedSets, ...]]) -> AgreementMatch:

@@ -28,6 +28,11 @@ class OnceEach(Generic[_K, _T]):
                 self._made[key] = self._make(key)
             return self._made[key]
 
+    def kept(self, key: _K) -> _T | None:
+        """Return the value of ``key`` where it is kept; None where it was not made."""
+        with self._turns:
+            return self._made.get(key)
+
     def __len__(self) -> int:
         """Return how many values are kept."""
         return len(self._made)

@@ -14,10 +14,12 @@ if TYPE_CHECKING:
 
     from spoutline.book.book import Book
     from spoutline.book.book_file import FileReport
+    from spoutline.book.plain_book import BookReader, PlainBook
     from spoutline.book.quotations import QuotationBook
     from spoutline.catalogue.plain_edition import PlainEdition
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.catalogue.store import CatalogueStore
+    from spoutline.model.agreed_sets import AgreedSets
     from spoutline.model.catalogue_edition import EditionRef
     from spoutline.model.faults import InputNote
     from spoutline.model.survey import Survey
@@ -61,6 +63,20 @@ class Stores:
         """
         return self._saving_book()
 
+    def book_to_read(self) -> BookReader:
+        """Return the book for reading surveys and what is remembered: read plainly where no store is open."""
+        return self._plain_book() or self.book()
+
+    def agreed_lines(self, site: str, survey_id: int | None) -> dict[int, tuple[AgreedSets, ...]]:
+        """Return every history of agreed sets that ever named the site or the survey, by its number.
+
+        No store is opened to learn that there is none.
+        """
+        plain = self._plain_book()
+        if plain is not None and not plain.names_agreement(site, survey_id):
+            return {}
+        return self.book().agreements.lines(site, survey_id)
+
     def reading_notes(self) -> tuple[InputNote, ...]:
         """Return what was read from the book otherwise than it is written, each once; nothing is opened for it."""
         books = [store() for store in (self._book, self._saving_book) if store.is_made]
@@ -81,16 +97,17 @@ class Stores:
         """
         return self.edition(self.planned_with(survey))
 
-    def parts_to_plan_with(self, survey: Survey) -> NumberedParts:
+    def parts_to_plan_with(self, survey: Survey | None = None) -> NumberedParts:
         """Return the edition that a survey is planned with, for planning alone: read plainly where no store is open.
 
-        Otherwise as ``catalogue``.
+        One that was opened plainly stays in use while it is the edition asked for, with all that was made of its
+        columns. Otherwise as ``catalogue``.
         """
+        named = self._named_by(survey)
         if not self._shelf.is_made:
-            plain = self._plain(self._named_by(survey))
-            if plain is not None:
-                return plain
-        return self.catalogue(survey)
+            return self._plain(named) or self.catalogue(survey)
+        plain, store = self._plain.kept(named), self.catalogue(survey)
+        return plain if plain is not None and plain.edition() == store.edition() else store
 
     def planned_with(self, survey: Survey | None = None) -> EditionRef:
         """Return what names the edition that a survey is planned with."""
@@ -161,16 +178,31 @@ class Stores:
     def _opened_plainly(self, named: EditionRef | None) -> PlainEdition | None:
         """Return an edition that needs no store opened; None where one must be, if only to tell what is wrong."""
         from spoutline import assets
-        from spoutline.book.address import file_given
         from spoutline.book.book_file import FileKind
 
-        path = file_given(self._settings.database, user_folder())
-        if path is None or not path.is_file() or self._reports(path).kind is not FileKind.BOOK:
+        path = self._own_file()
+        if path is None or self._reports(path).kind is not FileKind.BOOK:
             return None
         from spoutline.catalogue.plain_edition import open_plainly
 
         columns, source = cache_folder() / "columns", assets.catalogue_folder()
         return open_plainly(path, named, source, columns, lambda: self._whole(named))
+
+    def _plain_book(self) -> PlainBook | None:
+        """Return the book that needs no store opened; None where one is open or must be, if only to tell of faults."""
+        path = None if self._book.is_made else self._own_file()
+        if path is None:
+            return None
+        from spoutline.book.plain_book import read_plainly
+
+        return read_plainly(self._reports(path), self.book)
+
+    def _own_file(self) -> Path | None:
+        """Return the file of the database; None where a server keeps it or there is none yet."""
+        from spoutline.book.address import file_given
+
+        path = file_given(self._settings.database, user_folder())
+        return path if path is not None and path.is_file() else None
 
     def _whole(self, named: EditionRef | None) -> CatalogueStore:
         return self.edition(self.shelf().chosen() if named is None else named)

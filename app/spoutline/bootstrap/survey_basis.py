@@ -33,9 +33,10 @@ class SurveyBasis:
         """Return what planning reads beside the survey; ``progress`` may ask it to stop."""
         from spoutline.planning.sets.context import PlanningContext, stop_listener
 
+        parts = self._stores.parts_to_plan_with(survey)
         return PlanningContext(
-            self.tables(survey),
-            self._stores.catalogue(survey),
+            self.tables(survey, parts),
+            parts,
             stop_listener(progress),
             survey.conversion,
             self.steps_for(survey),

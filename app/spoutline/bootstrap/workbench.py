@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.book.book import Book
+    from spoutline.book.plain_book import BookReader
     from spoutline.bootstrap.agreements import AgreementService
     from spoutline.bootstrap.backups import KeepingService
     from spoutline.bootstrap.book_lists import BookLists
@@ -239,6 +240,14 @@ class Workbench:
         """Return the book: surveys with their revisions, programmes, and what the program remembers."""
         return self._stores.book()
 
+    def book_to_read(self) -> BookReader:
+        """Return the book for reading surveys and what is remembered; see ``Stores.book_to_read``."""
+        return self._stores.book_to_read()
+
+    def open_parts(self) -> None:
+        """Open the parts that the book plans with, compiled where that was not done yet."""
+        self._stores.parts_to_plan_with()
+
     def saving_book(self) -> Book:
         """Return the book for a writer that shows its state; see ``Stores.saving_book``."""
         return self._stores.saving_book()
@@ -376,6 +385,7 @@ class Workbench:
                 tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
                 book=self._stores.book,
+                agreed_lines=self._stores.agreed_lines,
                 quoting=self.quoting,
                 converting=self.converting,
                 plan=self.plan_site,

@@ -167,6 +167,7 @@ class Jobs(QObject):
         self._waiting: dict[Ticket, _Waiting] = {}
         self._urgent: set[Ticket] = set()
         self._held: list[tuple[_Run, int]] = []
+        self._is_building = False
         self._release = QTimer(self)
         self._release.setSingleShot(True)
         self._release.timeout.connect(self._start_held)
@@ -197,13 +198,29 @@ class Jobs(QObject):
         run = _Run(ticket, work, self._post)
         if priority >= URGENT:
             self._urgent.add(ticket)
-        if self._urgent and priority <= 0:
+        if self._is_building or (self._urgent and priority <= 0):
             self._held.append((run, priority))
-            if not self._release.isActive():
+            if not self._is_building and not self._release.isActive():
                 self._release.start(_HELD_MS)
         else:
             self._pool.start(run, priority)
         return ticket
+
+    def hold(self) -> None:
+        """Start nothing more until ``let_go``: whoever builds a view has Python for itself meanwhile."""
+        self._is_building = True
+
+    def let_go(self) -> None:
+        """Start what was asked for since ``hold``: what is urgent now, the rest after it."""
+        self._is_building = False
+        held, self._held = self._held, []
+        for run, priority in held:
+            if priority >= URGENT or not self._urgent:
+                self._pool.start(run, priority)
+            else:
+                self._held.append((run, priority))
+        if self._held and not self._release.isActive():
+            self._release.start(_HELD_MS)
 
     def _start_held(self) -> None:
         """Start what was held back."""

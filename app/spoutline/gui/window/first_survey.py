@@ -10,7 +10,6 @@ from spoutline.model.faults import InputNote
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from spoutline.book.book import Book
     from spoutline.book.records import StoredSurvey, SurveyEntry
     from spoutline.bootstrap import Workbench
     from spoutline.model.survey import Survey
@@ -19,7 +18,7 @@ if TYPE_CHECKING:
 
 def is_first_start(workbench: Workbench) -> bool:
     """Say whether the book holds no survey yet: the window then asks how to begin."""
-    return not workbench.book().entries()
+    return not workbench.book_to_read().entries()
 
 
 def begin_own(workbench: Workbench, catalogue: str, site: str, *, without_demonstration: bool) -> StoredSurvey:
@@ -38,17 +37,18 @@ def survey_to_show(workbench: Workbench, survey: Survey | None) -> StoredSurvey:
     """Return the survey to start with, put into the book if it is not there yet."""
     from spoutline.book.records import SettingName
 
-    entries = workbench.book().entries()
     if survey is not None:
         # started twice with the same file: go on where it was
         return workbench.book().equal_to(survey) or workbench.book().create(survey)
+    book = workbench.book_to_read()
+    entries = book.entries()
     if not entries:
         return workbench.book().create(demo_survey())
-    last = workbench.book().setting(SettingName.LAST_SURVEY)
-    return _first_readable(workbench.book(), sorted(entries, key=lambda entry: str(entry.id) != last))
+    last = book.setting(SettingName.LAST_SURVEY)
+    return _first_readable(workbench, sorted(entries, key=lambda entry: str(entry.id) != last))
 
 
-def _first_readable(book: Book, entries: Sequence[SurveyEntry]) -> StoredSurvey:
+def _first_readable(workbench: Workbench, entries: Sequence[SurveyEntry]) -> StoredSurvey:
     """Return the first survey that can be read; of those before it the notes of the book tell.
 
     Where none can be read, the ready station is shown: whoever wants the others repaired needs a window that opens.
@@ -57,11 +57,11 @@ def _first_readable(book: Book, entries: Sequence[SurveyEntry]) -> StoredSurvey:
 
     for entry in entries:
         try:
-            return book.stored(entry.id)
+            return workbench.book_to_read().stored(entry.id)
         except UnreadableDocument as fault:
             told = f"needs repair and was not opened. {fault}"
-            book.reading_notes.add([InputNote("", f"survey {entry.id}", f"“{entry.name}”", told)])
-    demo = demo_survey()
+            workbench.book().reading_notes.add([InputNote("", f"survey {entry.id}", f"“{entry.name}”", told)])
+    demo, book = demo_survey(), workbench.book()
     return book.equal_to(demo) or book.create(demo)
 
 

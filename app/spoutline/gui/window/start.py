@@ -20,6 +20,8 @@ from spoutline.gui.collection import FIRST_LOOK_MS, WindowCollector, leave_out_w
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.places import PLACES, Place
+from spoutline.gui.short_turns import take_short_turns
+from spoutline.gui.widgets.after_paint import AfterPaint
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import ThemeChoice
 from spoutline.gui.window.faults import UnexpectedFault
@@ -66,11 +68,15 @@ class FirstStart:
 
 @frozen
 class Opened:
-    """What the first job brings: the use cases, the survey to show, the units to show it in."""
+    """What the first job brings: the use cases, the survey to show, the units to show it in.
+
+    ``is_remembered`` says that the book already names this survey as the last one.
+    """
 
     workbench: Workbench
     stored: StoredSurvey
     system: UnitSystem
+    is_remembered: bool
 
 
 def run(
@@ -107,6 +113,7 @@ def run(
     app = QApplication(list(argv))
     app.setApplicationName("spoutline")
     app.setDesktopFileName("spoutline")
+    take_short_turns()
     theme = ThemeKeeper(app)
     former_hook = sys.excepthook
     collector = WindowCollector(app, FIRST_LOOK_MS)
@@ -238,11 +245,13 @@ class Opening:
     def _opened(self, workbench: Workbench, stored: StoredSurvey) -> Opened:
         from spoutline.book.records import SettingName
 
-        workbench.parts().search("", None, 1)  # compiles the catalogue at the very first start
+        workbench.open_parts()  # compiles the catalogue at the very first start
         usual = workbench.jurisdictions().usual_units(stored.survey.site.jurisdiction)
-        system = units_to_show(workbench.book().setting(SettingName.UNIT_SYSTEM), usual)
+        book = workbench.book_to_read()
+        system = units_to_show(book.setting(SettingName.UNIT_SYSTEM), usual)
+        is_remembered = book.setting(SettingName.LAST_SURVEY) == str(stored.id)
         _make_ready(workbench, system, stored.survey.site.currency)
-        return Opened(workbench, stored, system)
+        return Opened(workbench, stored, system, is_remembered)
 
     def _show(self, found: Opened | FirstStart) -> None:
         self.workbench = found.workbench
@@ -331,10 +340,13 @@ class Opening:
 
         self.opened, self.choice = opened, None
         leave_out_what_is_there()
+        self._window.jobs.hold()
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)
+        AfterPaint(workplace, self._window.jobs.let_go)
         self.verbs = Verbs(self._window, workplace)
-        self.verbs.surveys.remember_survey(opened.stored)
+        if not opened.is_remembered:
+            self.verbs.surveys.remember_survey(opened.stored)
         self.verbs.positions.tell_changed_types()
         session.look_at(self._label)
         if self._survey is None:
@@ -373,13 +385,16 @@ class Opening:
         start()
 
     def _load_pages(self) -> None:
-        """Load what the other pages are made from, off the window's thread and before somebody asks for one."""
+        """Load what the other pages and the writer need, off the window's thread and before somebody asks for it."""
+        workbench = self.workbench
 
         def work(ticket: Ticket) -> None:
             for name in _PAGES_MADE_LATER:
                 if ticket.should_stop():
                     return
                 import_module(name)
+            if workbench is not None:
+                workbench.saving_book()
 
         self._window.jobs.start(_PAGES, work, lambda _: None, lambda _: None, priority=-2)
 
