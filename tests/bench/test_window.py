@@ -48,13 +48,13 @@ def test_the_window_comes_up_and_follows_edits(
     started_once(folder, own, "small_town")
     runs = [started_once(folder, own) for _ in range(ROUNDS)]
     print()
-    for name in ("first_paint", "first_drawing", "edit"):
+    for name in ("first_paint", "first_drawing", "edit", "edit_on_the_set"):
         found, work = ([run[name + ending] * 1000 for run in runs] for ending in ("_s", "_work_s"))
         told = f"{name.replace('_', ' ')}: {statistics.median(found):.0f} ms, least {min(found):.0f} ms"
         print(f"{told}; work {statistics.median(work):.0f} ms, least {min(work):.0f} ms")
-    for phase in ("opening", "editing"):
+    for phase in ("opening", "editing", "editing_on_the_set"):
         blocks = [block for run in runs for block in run[phase]]
-        print(f"{phase}: {len(blocks) / ROUNDS:.1f} blocks over 30 ms a run")
+        print(f"{phase.replace('_', ' ')}: {len(blocks) / ROUNDS:.1f} blocks over 30 ms a run")
         for spent, work, all_work, where in sorted(blocks, reverse=True)[:SHOWN]:
             told = f"{work * 1000:.0f} ms of own work, {all_work * 1000:.0f} ms of all threads"
             print(f"  {spent * 1000:.0f} ms, {told}: {where}")

@@ -10,6 +10,7 @@ import threading
 import weakref
 from typing import Any
 
+import pytest
 from PySide6.QtCore import QObject, Signal
 from pytestqt.qtbot import QtBot
 
@@ -60,6 +61,36 @@ def test_a_look_collects_the_young_once_many_were_made(collector: WindowCollecto
     collector.look()
     assert watched() is None
     assert kept
+
+
+def test_the_oldest_wait_for_a_moment_in_which_nobody_does_anything(
+    collector: WindowCollector, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    counts, collected = [800, 0, 11], []
+    monkeypatch.setattr(gc, "get_count", lambda: tuple(counts))
+    monkeypatch.setattr(gc, "get_threshold", lambda: (700, 10, 10))
+    monkeypatch.setattr(gc, "collect", collected.append)
+    for _ in range(20):
+        collector._look_again()
+    assert collected == [0] * 20  # somebody works, and only the young go
+    collected.clear()
+    counts[0] = 10
+    while not collected:
+        collector._look_again()
+    assert collected == [2]
+
+
+def test_the_oldest_go_in_the_end_though_somebody_works_without_a_pause(
+    collector: WindowCollector, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    collected: list[int] = []
+    monkeypatch.setattr(gc, "get_count", lambda: (800, 11, 11))
+    monkeypatch.setattr(gc, "get_threshold", lambda: (700, 10, 10))
+    monkeypatch.setattr(gc, "collect", collected.append)
+    while 2 not in collected:
+        collector._look_again()
+    assert 100 < len(collected) < 1_000
+    assert set(collected) == {1, 2}
 
 
 def test_what_a_job_holds_of_the_window_goes_on_the_windows_thread(qtbot: QtBot) -> None:

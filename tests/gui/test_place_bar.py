@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -15,7 +15,7 @@ from spoutline.gui.edits.command import make_edit
 from spoutline.gui.places import PLACES, Place
 from spoutline.gui.roles import Standing, Tone
 from spoutline.gui.widgets.notice_bar import Offer
-from spoutline.gui.widgets.place_bar import PlaceButton
+from spoutline.gui.widgets.place_bar import PlaceBar, PlaceButton
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.agreed_sets import SetsSource
@@ -132,6 +132,31 @@ def test_a_screen_reader_is_told_where_a_place_stands(qtbot: QtBot, workplace: W
     one = button(workplace, Place.SURVEY)
     qtbot.waitUntil(lambda: one.accessibleDescription() == "2 of 2 surveyed")
     assert one.accessibleName() == "Survey"
+
+
+def test_a_standing_that_is_shown_again_lays_nothing_out_and_paints_nothing(qtbot: QtBot) -> None:
+    seen: list[QEvent.Type] = []
+
+    class Watch(QObject):
+        def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  (Qt's name)
+            seen.append(event.type())
+            return False
+
+    bar, watch = PlaceBar("places", ["Survey", "Quotation"]), Watch()
+    qtbot.addWidget(bar)
+    bar.show()
+    shown = Standing(Tone.GOOD, "3 of 3 surveyed")
+    for again in (False, True):
+        bar.buttons[0].show_standing(shown, "Ctrl+1")
+        qtbot.wait(50)
+        if again:
+            bar.removeEventFilter(watch)
+            bar.buttons[0].removeEventFilter(watch)
+        else:
+            bar.installEventFilter(watch)
+            bar.buttons[0].installEventFilter(watch)
+    assert QEvent.Type.Paint not in seen
+    assert QEvent.Type.LayoutRequest not in seen
 
 
 @pytest.mark.parametrize("width", [1280, 1920])

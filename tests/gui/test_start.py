@@ -3,8 +3,10 @@ from __future__ import annotations
 import shutil
 import subprocess
 import sys
+import threading
 from collections.abc import Iterator
 from datetime import date
+from importlib import import_module
 from pathlib import Path
 
 import pytest
@@ -19,10 +21,13 @@ from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.fault_log import FaultLog
 from spoutline.gui.dialogs.fault import FaultDialog
+from spoutline.gui.edits.question import Step
+from spoutline.gui.places import Place
 from spoutline.gui.widgets.theme import dress
 from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import survey_to_show, units_to_show
 from spoutline.gui.window.main_window import MainWindow
+from spoutline.gui.window.memory import LastView, WindowMemory
 from spoutline.gui.window.start import Opening
 from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 from spoutline.model.faults import StoreFault
@@ -271,3 +276,28 @@ def test_a_window_that_opens_its_book_takes_no_file_yet(
 ) -> None:
     window, _ = opening(qtbot, qapp, lambda: empty_book, tmp_path)
     assert not drop(window, local(tmp_path / "marina.json"))
+
+
+def test_the_page_that_was_in_view_last_is_loaded_by_the_job_that_opens_the_book(
+    qtbot: QtBot, qapp: QApplication, own_workbench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    loaded: dict[str, int] = {}
+
+    def load(name: str) -> object:
+        loaded.setdefault(name, threading.get_ident())
+        return import_module(name)
+
+    monkeypatch.setattr("spoutline.gui.window.start.import_module", load)
+    stored = own_workbench.book().create(demo_survey())
+    window, start = opening(qtbot, qapp, lambda: own_workbench, tmp_path)
+    view = LastView(survey_id=stored.id, label=stored.survey.positions[0].label, place=Place.PARTS, step=Step.SET)
+    window.memory = WindowMemory(tmp_path / "window.ini")
+    window.memory.keep_view(view)
+    start.start()
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    pages = ("spoutline.gui.pages.result.set_page", "spoutline.gui.pages.result.bill_page")
+    assert set(loaded) == set(pages)
+    assert threading.get_ident() not in loaded.values()
+    assert window.workplace is not None
+    assert window.workplace.place is Place.PARTS
+    window.jobs.close()

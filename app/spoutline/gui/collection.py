@@ -11,7 +11,10 @@ import gc
 
 from PySide6.QtCore import QObject, QTimer
 
-_LOOK_MS = 1_000
+_LOOK_MS = 250  # what a person's steps leave behind in so long is collected within a frame or two of the screen
+_STILL_LOOKS = 8  # with next to nothing made: for two seconds nobody did anything
+_MOST_LOOKS = 240  # that the oldest wait for a still moment
+_OLDEST = 2  # of Python's three generations
 FIRST_LOOK_MS = 5_000  # of a window that starts: by then what stays is left out, and a look is short
 
 
@@ -20,16 +23,29 @@ def leave_out_what_is_there() -> None:
     gc.freeze()
 
 
+def _due() -> list[int]:
+    """Return the generations whose count has passed their threshold, youngest first."""
+    counts = enumerate(zip(gc.get_count(), gc.get_threshold(), strict=True))
+    return [generation for generation, (count, threshold) in counts if threshold and count > threshold]
+
+
+def _collect(due: list[int]) -> None:
+    """Collect the oldest of these generations, and with it all younger ones."""
+    if due:
+        gc.collect(due[-1])
+
+
 class WindowCollector(QObject):
     """Turns automatic collection off for as long as it lives and collects from Qt's loop instead.
 
     Each look collects the oldest generation whose count has passed Python's own threshold, as the automatic
-    collection would have done.
+    collection would have done. The last generation, which takes longest, waits until nobody does anything.
     """
 
     def __init__(self, parent: QObject | None = None, first_look_ms: int = _LOOK_MS) -> None:
         super().__init__(parent)
         self._was_on = gc.isenabled()
+        self._still = self._waited = 0
         gc.disable()
         self._timer = QTimer(self)
         self._timer.timeout.connect(self._look_again)
@@ -37,17 +53,16 @@ class WindowCollector(QObject):
 
     def _look_again(self) -> None:
         self._timer.setInterval(_LOOK_MS)
-        self.look()
+        due = _due()
+        self._still = 0 if 0 in due else self._still + 1
+        self._waited = self._waited + 1 if _OLDEST in due else 0
+        if _OLDEST in due and self._still < _STILL_LOOKS and self._waited < _MOST_LOOKS:
+            due.remove(_OLDEST)
+        _collect(due)
 
     def look(self) -> None:
-        """Collect what is due; called on the window's thread."""
-        due = [
-            generation
-            for generation, (count, threshold) in enumerate(zip(gc.get_count(), gc.get_threshold(), strict=True))
-            if threshold and count > threshold
-        ]
-        if due:
-            gc.collect(due[-1])
+        """Collect all that is due; called on the window's thread."""
+        _collect(_due())
 
     def stop(self) -> None:
         """Collect no more here, and let Python do it as before."""

@@ -22,7 +22,7 @@ class PlaceButton(QAbstractButton):
 
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._standing = Standing(Tone.WORKING, "")
+        self._standing, self._hint = Standing(Tone.WORKING, ""), ""
         self._is_low = False
         self.setText(title)
         self.setCheckable(True)
@@ -36,8 +36,13 @@ class PlaceButton(QAbstractButton):
         return self._standing
 
     def show_standing(self, standing: Standing, hint: str) -> None:
-        """Show another standing; it is told to a screen reader as what describes the button."""
-        self._standing = standing
+        """Show another standing; it is told to a screen reader as what describes the button.
+
+        Most steps move no place: then nothing is laid out or painted.
+        """
+        if (standing, hint) == (self._standing, self._hint):
+            return
+        self._standing, self._hint = standing, hint
         self.setAccessibleDescription(standing.words)
         self.setToolTip("\n".join(one for one in (f"{self.text()}: {standing.words}", hint) if one))
         self.updateGeometry()

@@ -6,7 +6,7 @@ import sys
 from collections.abc import Callable, Sequence
 from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication, QFileDialog
@@ -28,7 +28,7 @@ from spoutline.gui.window.faults import UnexpectedFault
 from spoutline.gui.window.first_survey import begin_own, is_first_start, survey_to_show, units_to_show
 from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import TABLE_ENDINGS, MainWindow
-from spoutline.gui.window.memory import WindowMemory
+from spoutline.gui.window.memory import LastView, WindowMemory
 from spoutline.gui.window.theme_keeper import ThemeKeeper
 from spoutline.gui.wording import tr
 from spoutline.model.faults import DamagedStore, NewerStore, StoreFault
@@ -45,16 +45,16 @@ _BACKUP = JobKey(JobKind.BACKUP)
 _BACKUP_LOOK_MS = 60 * 60 * 1000
 _PAGES = JobKey(JobKind.OPEN, "pages")
 _PAGES_AFTER_MS = 1_500  # the first drawing is there by then
-_PAGES_MADE_LATER = (
-    "spoutline.gui.pages.result.set_page",
-    "spoutline.gui.pages.result.bill_page",
-    "spoutline.gui.pages.survey.grid_page",
-    "spoutline.gui.pages.quotation.page",
-    "spoutline.gui.pages.installer.page",
-    "spoutline.gui.pages.conversion.page",
-    "spoutline.gui.pages.catalogues.page",
-    "spoutline.gui.pages.start.page",
-)
+_SET_PAGE: Final = "spoutline.gui.pages.result.set_page"
+_PAGES_MADE_LATER: Final = {
+    Place.PARTS: "spoutline.gui.pages.result.bill_page",
+    Place.POSITIONS: "spoutline.gui.pages.survey.grid_page",
+    Place.QUOTATION: "spoutline.gui.pages.quotation.page",
+    Place.INSTALLER: "spoutline.gui.pages.installer.page",
+    Place.CONVERSION: "spoutline.gui.pages.conversion.page",
+    Place.CATALOGUES: "spoutline.gui.pages.catalogues.page",
+    Place.START: "spoutline.gui.pages.start.page",
+}
 WorkbenchFactory = Callable[[], "Workbench"]
 
 
@@ -220,6 +220,7 @@ class Opening:
         self._window, self._factory, self._survey, self._label = window, workbench_factory, survey, label
         self._trouble = trouble
         window.jobs.broke.connect(faults.show)
+        self._view: LastView | None = None  # of the window before
         self.opened: Opened | None = None
         self.workbench: Workbench | None = None  # once the stores are open
         self.choice: StartChoice | None = None  # while the window asks how to begin
@@ -227,6 +228,7 @@ class Opening:
     def start(self) -> None:
         """Open the stores off the window's thread."""
         self._window.notices.put_away()
+        self._view = self._window.memory.last_view()
         self._window.jobs.start(JobKey(JobKind.OPEN), self._open, self._show, self._fail)
 
     def close(self) -> None:
@@ -251,7 +253,18 @@ class Opening:
         system = units_to_show(book.setting(SettingName.UNIT_SYSTEM), usual)
         is_remembered = book.setting(SettingName.LAST_SURVEY) == str(stored.id)
         _make_ready(workbench, system, stored.survey.site.currency)
+        for page in self._pages_of_first_view(stored.id):
+            import_module(page)
         return Opened(workbench, stored, system, is_remembered)
+
+    def _pages_of_first_view(self, survey_id: int) -> tuple[str, ...]:
+        """Return the modules of the pages that are in view at first, besides the walk."""
+        pages = [_PAGES_MADE_LATER[Place.START]] if self._open_with is OpenWith.START_VIEW else []
+        view = self._view
+        if view is not None and self._survey is None and view.survey_id == survey_id:
+            pages += [_SET_PAGE] if view.step is Step.SET else []
+            pages += [_PAGES_MADE_LATER[view.place]] if view.place in _PAGES_MADE_LATER else []
+        return tuple(pages)
 
     def _show(self, found: Opened | FirstStart) -> None:
         self.workbench = found.workbench
@@ -359,7 +372,7 @@ class Opening:
 
     def _show_last_view(self, survey_id: int) -> None:
         """Go on at the place, position and step that were in view when the window was closed."""
-        view, workplace = self._window.memory.last_view(), self._window.workplace
+        view, workplace = self._view, self._window.workplace
         if view is None or workplace is None or view.survey_id != survey_id:
             return
         workplace.session.look_at(view.label)
@@ -389,14 +402,16 @@ class Opening:
         workbench = self.workbench
 
         def work(ticket: Ticket) -> None:
-            for name in _PAGES_MADE_LATER:
+            for name in (_SET_PAGE, *_PAGES_MADE_LATER.values()):
                 if ticket.should_stop():
                     return
                 import_module(name)
             if workbench is not None:
                 workbench.saving_book()
 
-        self._window.jobs.start(_PAGES, work, lambda _: None, lambda _: None, priority=-2)
+        self._window.jobs.start(
+            _PAGES, work, lambda _: leave_out_what_is_there(), lambda _: leave_out_what_is_there(), priority=-2
+        )
 
     def _tell_trouble(self) -> None:
         if self._trouble:
