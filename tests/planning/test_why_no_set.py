@@ -365,6 +365,16 @@ def test_bounds_are_told(context: PlanningContext) -> None:
     assert [one.demands for one in over.conflicts] == [(line(RequirementId.HOSE_LENGTH), line(RequirementId.REACH))]
 
 
+@pytest.mark.parametrize("looks", [1, 2, 4, 8, 16, 32, 64, 128, 256])
+def test_time_may_be_over_at_any_look_at_the_clock(looks: int, context: PlanningContext) -> None:
+    whole, clock = reasons(TOO_FAR, context), iter(range(looks))
+    over = reasons(TOO_FAR, context, NoSetListening(out_of_time=lambda: next(clock, None) is None))
+    assert over.ending in (NoSetEnding.TIME, NoSetEnding.COMPLETE)
+    assert (over == whole) == (over.ending is NoSetEnding.COMPLETE)
+    assert over.trials == whole.trials[: len(over.trials)]
+    assert [one.demands for one in over.conflicts] == [one.demands for one in whole.conflicts]
+
+
 class Stops(Listener):
     def should_stop(self) -> bool:
         return True

@@ -5,18 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
-from spoutline.model.finding import Severity
 from spoutline.model.no_set import AskedAnswer, Demand, DemandKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.model.survey import Position, Site
 from spoutline.planning.no_set.other_answers import Variant, variants_of
-from spoutline.planning.sets.assembly import ChainSearch, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
-from spoutline.planning.sets.loads import LoadModel, SetLimit
+from spoutline.planning.sets.line_questions import LineQuestions
+from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import whole_pool
 from spoutline.planning.sets.port_reach import PortReach
 
@@ -30,8 +30,12 @@ class Searched:
 
     search: ChainSearch
     reach: PortReach
-    limits: tuple[SetLimit, ...]
     finder: ConflictFinder
+
+    @property
+    def known(self) -> LineQuestions:
+        """What is known of groups of requirement lines."""
+        return self.finder.questions
 
 
 @dataclass(frozen=True)
@@ -74,7 +78,17 @@ class Questions:
 
     def is_met(self, group: frozenset[Demand]) -> bool:
         """Say whether a set meets these demands. Raise ``Cancelled`` where the listener asks to stop."""
-        return any(self._best(variant, group) is not None for variant in self._allowed(group))
+        lines = lines_of(group)
+        return any(self.searched(variant, group).known.has_set(lines) for variant in self._allowed(group))
+
+    def look_ahead(self) -> None:
+        """Look for the one conflict among all demands where there is only one, which answers most questions."""
+        if self.as_answered is None:
+            return
+        every = frozenset(self.demands)
+        lines, searched = lines_of(every), self.searched(self.as_answered, every)
+        if searched.reach.first_gap(lines) is None:
+            searched.known.look_ahead(lines, tuple(line for line in CHANGEABLE if line in lines))
 
     def is_derived(self, group: frozenset[Demand]) -> bool:
         """Say whether a requirement can be derived from these answers, whatever parts there are."""
@@ -94,10 +108,8 @@ class Questions:
         return (variant for variant in self.variants if not variant.changed & kept)
 
     def _best(self, variant: Variant, group: frozenset[Demand]) -> HangingSet | None:
-        lines, searched = lines_of(group), self.searched(variant, group)
-        if searched.reach.first_gap(lines) is not None:
-            return None
-        return searched.search.cheapest(SetQuery(lines, searched.limits), self.context.listener)
+        lines, known = lines_of(group), self.searched(variant, group).known
+        return known.best(lines) if known.has_set(lines) else None
 
     def searched(self, variant: Variant, group: frozenset[Demand]) -> Searched:
         """Return the search for a group's decisions; that of all decisions also serves where none is in force."""
@@ -116,11 +128,9 @@ class Questions:
     def _made(self, variant: Variant, pinned: _Refs, refused: _Refs) -> Searched:
         requirement = _deciding(variant.requirement, pinned, refused)
         tables = self.context.tables
-        pool, model = whole_pool(requirement, tables, self.context.parts), LoadModel(requirement, tables)
-        limits = tuple(limit for limit in model.set_limits if limit.severity is Severity.MUST)
-        search = ChainSearch(requirement, pool, model)
-        finder = ConflictFinder(search, self.context.listener)
-        return Searched(search, PortReach(requirement, pool), limits, finder)
+        pool = whole_pool(requirement, tables, self.context.parts)
+        search, reach = ChainSearch(requirement, pool, LoadModel(requirement, tables)), PortReach(requirement, pool)
+        return Searched(search, reach, ConflictFinder(search, self.context.listener, reach))
 
 
 def lines_of(group: Iterable[Demand]) -> frozenset[RequirementId]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 
+from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Finding
 from spoutline.model.no_set import (
     AskedAnswer,
@@ -110,23 +111,12 @@ class _Search:
             return NoSetReasons(
                 position=self.position, conflicts=(), trials=(), lacking=(), ending=NoSetEnding.COMPLETE
             )
-        trials += self._told(self._by_successors())
-        if self.questions.as_answered is None:
-            conflicts += map(self._reasons_told, self._contradicting())
-        enumeration, ending = self._enumeration(self.questions.is_met), NoSetEnding.COMPLETE
-        for found in enumeration.found():
-            if isinstance(found, MinimalConflict):
-                if self._is_told(found.members):
-                    conflicts.append(self._reasons_told(found.members))
-            elif self._heaviest(found.given_up) in _BEYOND:
-                if self.questions.as_answered is None:
-                    ending = NoSetEnding.ANSWERS  # what comes after costs as much or more: no way out among it
-                    break
-                lacking.append(found.given_up)
-            else:
-                trials += self._told(self._trial(found.given_up))
-        if enumeration.ending is not None:
-            ending = _ENDINGS[enumeration.ending]
+        try:
+            ending = self._look(conflicts, trials, lacking)
+        except Cancelled:
+            if not self._is_out_of_time():
+                raise
+            ending = NoSetEnding.TIME
         if not conflicts and self.plan.conflict is not None:
             conflicts.append(self._of_plan(self.plan.conflict, by_checks=ending is NoSetEnding.COMPLETE))
         return NoSetReasons(
@@ -136,6 +126,32 @@ class _Search:
             lacking=tuple(lacking),
             ending=ending,
         )
+
+    def _look(
+        self, conflicts: list[ConflictReasons], trials: list[Trial], lacking: list[tuple[Demand, ...]]
+    ) -> NoSetEnding:
+        """Add conflicts, ways out and what is lacking as they are found; return why there are no more."""
+        trials += self._told(self._by_successors())
+        if self.questions.as_answered is None:
+            conflicts += map(self._reasons_told, self._contradicting())
+        self.questions.look_ahead()
+        enumeration = self._enumeration(self.questions.is_met)
+        for found in enumeration.found():
+            if isinstance(found, MinimalConflict):
+                if self._is_told(found.members):
+                    conflicts.append(self._reasons_told(found.members))
+            elif self._heaviest(found.given_up) in _BEYOND:
+                if self.questions.as_answered is None:
+                    return NoSetEnding.ANSWERS  # what comes after costs as much or more: no way out among it
+                lacking.append(found.given_up)
+            else:
+                trials += self._told(self._trial(found.given_up))
+        return NoSetEnding.COMPLETE if enumeration.ending is None else _ENDINGS[enumeration.ending]
+
+    def _is_out_of_time(self) -> bool:
+        """Say whether it is time that ended a search, and nobody who asked to stop."""
+        out_of_time, listener = self.listening.out_of_time, self.context.listener
+        return out_of_time is not None and out_of_time() and not (listener is not None and listener.should_stop())
 
     def _is_told(self, members: tuple[Demand, ...]) -> bool:
         """Say whether a conflict is told: where answers contradict each other, they are told apart from all others."""

@@ -23,6 +23,7 @@ from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
 from spoutline.planning.sets.line_questions import LineQuestions
 from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.sets.pool import SlotParts, bits_of
+from spoutline.planning.sets.port_reach import PortReach
 from spoutline.rules.chain.joints import OUTLET, JointPair, pair_findings
 from spoutline.rules.declared.registry import rule_of
 from spoutline.rules.parts.sums import pull_demand_n
@@ -49,11 +50,12 @@ class LineFigure:
 class ConflictFinder:
     """Explains an empty search; a conflict of ``k`` out of ``n`` lines costs about ``2 k log2(n / k)`` searches."""
 
-    def __init__(self, search: ChainSearch, listener: Listener | None = None) -> None:
+    def __init__(self, search: ChainSearch, listener: Listener | None = None, reach: PortReach | None = None) -> None:
         self.search = search
         self.listener = listener
         self.limits = tuple(limit for limit in search.model.set_limits if limit.severity is Severity.MUST)
-        self.questions = LineQuestions(search, self.limits, listener)
+        self.questions = LineQuestions(search, self.limits, listener, reach)
+        self._figures: dict[tuple[RequirementId, frozenset[RequirementId]], LineFigure | None] = {}
 
     def _has_set(self, lines: frozenset[RequirementId], holds: Held | None) -> bool:
         if holds is None:
@@ -199,6 +201,11 @@ class ConflictFinder:
 
     def figure(self, line: RequirementId, lines: frozenset[RequirementId]) -> LineFigure | None:
         """Return the least change of a line that is a figure; None where the line as a whole would have to go."""
+        if (line, lines) not in self._figures:
+            self._figures[line, lines] = self._figure(line, lines)
+        return self._figures[line, lines]
+
+    def _figure(self, line: RequirementId, lines: frozenset[RequirementId]) -> LineFigure | None:
         requirement = self.search.requirement
         longest = requirement.position.decisions.longest_lead_time_days
         if line is RequirementId.LEAD_TIME and longest is not None:

@@ -56,11 +56,22 @@ class _Items:
 
 
 class LineQuestions:
-    """Answers whether there is a set for some lines, and remembers what its answers tell of others."""
+    """Answers whether there is a set for some lines, and remembers what its answers tell of others.
 
-    def __init__(self, search: ChainSearch, limits: tuple[SetLimit, ...], listener: Listener | None = None) -> None:
+    With ``reach`` ports are looked at before anything is made for the given lines, which tells soon where these are to
+    blame.
+    """
+
+    def __init__(
+        self,
+        search: ChainSearch,
+        limits: tuple[SetLimit, ...],
+        listener: Listener | None = None,
+        reach: PortReach | None = None,
+    ) -> None:
         self._search, self._limits, self._listener = search, limits, listener
-        self._reach = PortReach(search.requirement, search.pool)
+        self._looks_at_ports_first = reach is not None
+        self._reach = reach or PortReach(search.requirement, search.pool)
         self._kept: list[_Group] = []  # the lines that a set known keeps
         self._unmet: list[_Group] = []
         self._proofs: list[tuple[Proof, ...]] = []  # one for each of ``_items``
@@ -108,9 +119,11 @@ class LineQuestions:
             return True
         if any(one <= lines for one in self._unmet):
             return False
-        if lines >= _GIVEN:
-            return False if self._is_proved(lines) else None
-        return None if self._reach.first_gap(lines) is None else False
+        is_whole = lines >= _GIVEN
+        if (self._looks_at_ports_first or not is_whole) and self._reach.first_gap(lines) is not None:
+            self._unmet.append(lines)
+            return False
+        return False if is_whole and self._is_proved(lines) else None
 
     def _asked(self, lines: _Group) -> bool:
         path = self._search.any_path(self.query(lines), self._listener)
@@ -141,7 +154,9 @@ class LineQuestions:
             columns = finder.columns()
             if columns is None:
                 return None
-            made.append(_Items(columns, Passes(columns), one.breaks[columns.row]))
+            too_strong = columns.demands > self._search.requirement.outlet_pull_strength_n
+            breaks = one.breaks[columns.row] | np.where(too_strong, bits_of((RequirementId.DRIVE_OFF,)), np.uint64(0))
+            made.append(_Items(columns, Passes(columns), breaks))
         return tuple(made)
 
     def _proved(self, lines: _Group) -> tuple[Proof, ...] | None:
