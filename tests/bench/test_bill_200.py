@@ -1,6 +1,6 @@
 """How long the bill of a station of 200 unlike positions takes to set, as PDF and as a page.
 
-Run on request: ``pytest tests/bench/test_bill_200.py --benchmark-only -s``. The figures are measured, never asserted;
+Run on request: ``pytest tests/bench/test_bill_200.py -s``. The figures are measured, never asserted;
 whether reportlab's own part in C was there is told beside them.
 """
 

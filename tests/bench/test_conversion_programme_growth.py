@@ -1,6 +1,6 @@
 """How a programme grows with the number of sites: 20, 200 and 2,000 invented stations over all cores.
 
-Run on request: ``pytest tests/bench/test_conversion_programme_growth.py --benchmark-only``. Measured, never asserted.
+Run on request: ``pytest tests/bench/test_conversion_programme_growth.py -s``. Measured, never asserted.
 """
 
 from __future__ import annotations

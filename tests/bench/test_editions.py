@@ -1,6 +1,6 @@
 """What a hundred editions of a large catalogue cost: room on the disk, and time to write, publish and read.
 
-Run on request: ``pytest -s tests/bench/test_editions.py --benchmark-only``. The figures are printed and never asserted.
+Run on request: ``pytest tests/bench/test_editions.py -s``. The figures are printed and never asserted.
 ``SPOUTLINE_BENCH_PARTS`` is the number of parts, 100,000 where it is not set; each edition changes one in a thousand.
 """
 

@@ -1,6 +1,6 @@
 """How long the entries of a large catalogue take to be found while somebody types.
 
-Run on request: ``pytest -s tests/bench/test_entry_search.py --benchmark-only``. Figures are printed, never asserted.
+Run on request: ``pytest tests/bench/test_entry_search.py -s``. Figures are printed, never asserted.
 ``SPOUTLINE_BENCH_PARTS`` is the number of parts, 100,000 where it is not set.
 """
 

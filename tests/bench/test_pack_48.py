@@ -1,6 +1,6 @@
 """How long the pack of a station with 48 positions takes to set, as PDF, in each language.
 
-Run on request: ``pytest tests/bench/test_pack_48.py --benchmark-only``. The figures are measured, never asserted.
+Run on request: ``pytest tests/bench/test_pack_48.py -s``. The figures are measured, never asserted.
 """
 
 from __future__ import annotations

@@ -13,6 +13,7 @@ from random import Random
 
 import pytest
 
+from bench.figures import tell
 from search.cp_sat import cp_sat_optimum
 from spoutline.search.columns import columns_of
 from spoutline.search.dominance import reduced
@@ -60,5 +61,7 @@ def test_random_chains(tightness: float, each: int) -> None:
         assert cp_sat_optimum(reduced(problem)) == (found and found.cost)
         taken = (time.process_time() - begun) * 1e3
         other, times = f"{taken:.0f}", f"{taken / own:.0f}"
+        tell(f"random chain, {tightness}", own)
+        tell(f"CP-SAT, random chain, {tightness}", taken)
     fits = "fits" if found else "no chain"
     print(f"\n| {tightness} | {each:,} | {fits} | {own:.1f} | {other} | {times} |", end="")

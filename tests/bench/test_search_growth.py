@@ -1,6 +1,6 @@
 """How planning one position with all checks grows with the catalogue: 1,000, 10,000 and 100,000 generated parts.
 
-Run on request: ``pytest tests/bench/test_search_growth.py --benchmark-only``. The figures are measured, never asserted.
+Run on request: ``pytest tests/bench/test_search_growth.py -s``. The figures are measured, never asserted.
 ``search`` is the best set from judged parts; ``plan`` adds the catalogue filter, the part rules and the alternatives.
 """
 

@@ -1,6 +1,6 @@
 """How long the list of everything that could hang in a place takes, and how it grows with the catalogue.
 
-Run on request: ``pytest tests/bench/test_substitutes.py --benchmark-only``. The figures are measured, never asserted.
+Run on request: ``pytest tests/bench/test_substitutes.py -s``. The figures are measured, never asserted.
 ``built_in`` is the catalogue that comes with the program, every place of the set one after the other.
 """
 

@@ -1,19 +1,19 @@
 """What a price file of very many rows costs: time and memory until its parts lie in a draft.
 
-Run on request: ``pytest -s tests/bench/test_table_intake.py --benchmark-only``. The figures are printed only.
+Run on request: ``pytest tests/bench/test_table_intake.py -s``. The figures are printed only.
 ``SPOUTLINE_BENCH_ROWS`` is the number of rows, 100,000 where it is not set. The aim is 60 s and 500 MB on two cores.
 """
 
 from __future__ import annotations
 
 import os
-import resource
 import time
 from pathlib import Path
 
 import pytest
 from pytest_benchmark.fixture import BenchmarkFixture
 
+from bench.figures import peak_mib
 from spoutline.catalogue.schema import CATALOGUE_SCHEMA
 from spoutline.catalogue.shelf import CatalogueShelf
 from spoutline.database.engine import open_engine
@@ -51,7 +51,7 @@ def test_a_table_of_very_many_rows(benchmark: BenchmarkFixture, tmp_path: Path) 
     CATALOGUE_SCHEMA.bring_up_to_date(engine)
     shelf = CatalogueShelf(engine)
     shelf.create(NAME)
-    before_mb = _peak_mb()
+    before_mb = peak_mib()
     for what, cents in (("new parts", 0), ("changed prices", 7)):
         begun, used = time.perf_counter(), time.process_time()
         result = taken_in(shelf, open_supplier_table(written(tmp_path / f"p{cents}.csv", cents), (), SAID, {}))
@@ -59,13 +59,9 @@ def test_a_table_of_very_many_rows(benchmark: BenchmarkFixture, tmp_path: Path) 
         counts = result.changes
         print(
             f"\n{ROWS} rows, {what}: {took:.1f} s ({of_processor:.1f} s of a processor), new {counts.new}, "
-            f"changed {counts.changed}, peak {_peak_mb():.0f} MB, {_peak_mb() - before_mb:.0f} MB above the start"
+            f"changed {counts.changed}, peak {peak_mib():.0f} MiB, {peak_mib() - before_mb:.0f} MiB above the start"
         )
         assert result.report.is_sound
     opened = open_supplier_table(tmp_path / "p7.csv", (), SAID, {})
     benchmark.pedantic(taken_in, (shelf, opened), rounds=1)  # nothing changes
     shelf.close()
-
-
-def _peak_mb() -> float:
-    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024

@@ -19,6 +19,7 @@ from pathlib import Path
 import pytest
 
 from bench.column_stores import ColumnStore, generated_columns
+from bench.figures import tell
 from planning import surveys
 from search.cp_sat import cp_sat_optimum
 from spoutline.model.limit import RuleTables
@@ -93,6 +94,8 @@ def test_search(name: str) -> None:
             assert [cp_sat_optimum(reduced(problem)) for problem in problems] == costs
             taken = (time.process_time() - started) * 1e3
             other, times = f"{taken:.0f}", f"{taken / solving:.0f}"
+            tell(f"CP-SAT, {name}, {count}", taken)
+        tell(f"search, {name}, {count}", solving)
         grown = "" if before is None else f"{math.log(solving / before[1]) / math.log(count / before[0]):.2f}"
         before = count, solving
         items = sum(len(layer.items) for problem in problems for layer in problem.layers)

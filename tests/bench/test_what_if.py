@@ -1,6 +1,6 @@
 """How long the first answer to *what if* takes, the columns of the catalogue being there already.
 
-Run on request: ``pytest tests/bench/test_what_if.py --benchmark-only``. The figures are measured, never asserted.
+Run on request: ``pytest tests/bench/test_what_if.py -s``. The figures are measured, never asserted.
 """
 
 from __future__ import annotations
