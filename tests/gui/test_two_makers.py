@@ -63,7 +63,7 @@ def both() -> tuple[PartRef, ...]:
 def test_why_not_keeps_and_refuses_the_part_of_the_marked_maker(qtbot: QtBot, workplace: Workplace, maker: str) -> None:
     panel, session = workplace.set_page.why_not, workplace.session
     ask_about(qtbot, workplace, maker)
-    QTest.mouseClick(panel.keep_button, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(panel.decisions.keep_button, Qt.MouseButton.LeftButton)
     assert session.position.decisions.pinned == (PartRef(NUMBER, maker),)
     wait_for_plans(qtbot, workplace)
     assert workplace.context.plan is not None
@@ -73,7 +73,7 @@ def test_why_not_keeps_and_refuses_the_part_of_the_marked_maker(qtbot: QtBot, wo
     assert kept == [False] * (len(kept) - 1) + [True]
     session.undo_stack.undo()
     ask_about(qtbot, workplace, maker)
-    QTest.mouseClick(panel.refuse_button, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(panel.decisions.refuse_button, Qt.MouseButton.LeftButton)
     assert session.position.decisions.refused == (PartRef(NUMBER, maker),)
     wait_for_plans(qtbot, workplace)
     assert PartRef(NUMBER, maker) not in workplace.context.plan.chosen.hanging_set.refs
@@ -84,8 +84,8 @@ def test_marking_the_other_makers_part_after_keeping_one_offers_to_keep_it_too(
 ) -> None:
     panel = workplace.set_page.why_not
     ask_about(qtbot, workplace, MAKER)
-    panel.keep_button.click()
+    panel.decisions.keep_button.click()
     wait_for_plans(qtbot, workplace)
     ask_about(qtbot, workplace, OTHER)
-    assert panel.keep_button.isEnabled()
-    assert not panel.release_button.isEnabled()
+    assert panel.decisions.keep_button.isEnabled()
+    assert not panel.decisions.release_button.isEnabled()

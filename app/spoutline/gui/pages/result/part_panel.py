@@ -2,23 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QWidget
 
 from spoutline.explain.plan.story import Story
-from spoutline.gui.edits.decisions import keep_part, refuse_part, release_part
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.result_nodes import finding_titles, grouped_findings
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.part_decisions import DecisionTexts, PartDecisions
 from spoutline.gui.pages.result.part_pictures import PartPictures
 from spoutline.gui.pages.result.substitutes_list import SubstitutesList
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
-from spoutline.model.part_ref import PartRef, any_names
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
-from spoutline.model.survey import Survey
 
 
 class PartPanel(ScrolledPage):
@@ -31,17 +28,9 @@ class PartPanel(ScrolledPage):
         self._maker_label = plain_label("", "quiet", wraps=True)
         self.column.addWidget(self.title_label)
         self.column.addWidget(self._maker_label)
-        row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("&Use this part"), self)
-        self.refuse_button = QPushButton(tr("E&xclude this part"), self)
-        self.release_button = QPushButton(tr("&Leave it open"), self)
-        self.keep_button.clicked.connect(self._keep)
-        self.refuse_button.clicked.connect(self._refuse)
-        self.release_button.clicked.connect(self._release)
-        for button in (self.keep_button, self.refuse_button, self.release_button):
-            row.addWidget(button)
-        row.addStretch(1)
-        self.column.addLayout(row)
+        texts = DecisionTexts(keep=tr("&Use this part"), refuse=tr("E&xclude this part"), release=tr("&Leave it open"))
+        self.decisions = PartDecisions(context, texts, lambda: context.session.part, self)
+        self.column.addLayout(self.decisions.row)
         self.others = SubstitutesList(context, self)
         self._findings_label = plain_label(tr("What was found about it"), "cardTitle")
         self.findings_model = NodeTree(finding_titles(), self)
@@ -81,9 +70,7 @@ class PartPanel(ScrolledPage):
         story, part = self._context.story, link.part
         self.title_label.setText(f"{part.number}  {story.part_name(part)}")
         self._maker_label.setText(f"{story.title(link.slot)} · {part.maker}")
-        decisions = plan.position.decisions
-        self.keep_button.setEnabled(not any_names(decisions.pinned, part.ref))
-        self.release_button.setEnabled(any_names((*decisions.pinned, *decisions.refused), part.ref))
+        self.decisions.allow(plan.position.decisions, part.ref, may_refuse=True)
         self._show_others(part.ref)
         self._show_findings(plan, part.ref, story)
         self.pictures.show_part(part.ref)
@@ -91,9 +78,7 @@ class PartPanel(ScrolledPage):
 
     def _show_presence(self, present: bool) -> None:
         for widget in (
-            self.keep_button,
-            self.refuse_button,
-            self.release_button,
+            *self.decisions.buttons,
             self.others,
             self._findings_label,
             self.findings_tree,
@@ -119,18 +104,3 @@ class PartPanel(ScrolledPage):
         self.findings_tree.fit_columns()
         for widget in (self._findings_label, self.findings_tree):
             widget.setVisible(bool(findings))
-
-    def _keep(self) -> None:
-        self._decide(keep_part, tr("Use {part}"))
-
-    def _refuse(self) -> None:
-        self._decide(refuse_part, tr("Exclude {part}"))
-
-    def _release(self) -> None:
-        self._decide(release_part, tr("Leave {part} open"))
-
-    def _decide(self, decided: Callable[[Survey, str, PartRef], Survey], words: str) -> None:
-        session = self._context.session
-        if session.part is not None:
-            after = decided(session.survey, session.label, session.part)
-            self._context.edit(after, words.format(part=session.part.number))

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from PySide6.QtCore import QSignalBlocker, Qt, QTimer
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
 
-from spoutline.gui.edits.decisions import keep_part, refuse_part, release_part
 from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
 from spoutline.gui.models.table_columns import part_columns
 from spoutline.gui.pages.context import Context
+from spoutline.gui.pages.result.part_decisions import DecisionTexts, PartDecisions
 from spoutline.gui.roles import Role
 from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
@@ -22,7 +20,6 @@ from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef, any_names
 from spoutline.model.plan import PartVerdict
-from spoutline.model.survey import Survey
 
 _PAUSE_MS = 200
 _MOST_ROWS = 500
@@ -108,23 +105,13 @@ class WhyNotPanel(QWidget):
             tr("Mark a part to read what speaks against it here."), "cardTitle", wraps=True
         )
         side.column.addWidget(self.verdict_title)
-        row = QHBoxLayout()
-        self.keep_button = QPushButton(tr("&Use it in the set"), self)
-        self.refuse_button = QPushButton(tr("E&xclude it"), self)
-        self.release_button = QPushButton(tr("&Leave it open"), self)
-        for button, words in (
-            (self.keep_button, tr("Use the marked part in the set")),
-            (self.refuse_button, tr("Exclude the marked part")),
-            (self.release_button, tr("Leave the marked part open")),
-        ):
-            button.setAccessibleName(words)
+        texts = DecisionTexts(keep=tr("&Use it in the set"), refuse=tr("E&xclude it"), release=tr("&Leave it open"))
+        self.decisions = PartDecisions(self._context, texts, lambda: self._part, self)
+        names = (tr("Use the marked part in the set"), tr("Exclude the marked part"), tr("Leave the marked part open"))
+        for button, name in zip(self.decisions.buttons, names, strict=True):
+            button.setAccessibleName(name)
             button.setEnabled(False)
-            row.addWidget(button)
-        row.addStretch(1)
-        self.keep_button.clicked.connect(self._keep)
-        self.refuse_button.clicked.connect(self._refuse)
-        self.release_button.clicked.connect(self._release)
-        side.column.addLayout(row)
+        side.column.addLayout(self.decisions.row)
         self.verdict_label = plain_label("", wraps=True)
         self.verdict_label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.verdict_label.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -242,24 +229,9 @@ class WhyNotPanel(QWidget):
         way = (self._way,) if self._way else ()
         self.verdict_label.setText("\n\n".join((*way, *story.part_verdict(verdict))))
         self._data.show_rows((row.label, row.text) for row in story.part_data(part))
-        decisions = self._context.session.position.decisions
-        self.keep_button.setEnabled(bool(verdict.slots) and not any_names(decisions.pinned, part.ref))
-        self.refuse_button.setEnabled(bool(verdict.slots) and not any_names(decisions.refused, part.ref))
-        self.release_button.setEnabled(any_names((*decisions.pinned, *decisions.refused), part.ref))
-
-    def _keep(self) -> None:
-        self._decide(keep_part, tr("Use {part}"))
-
-    def _refuse(self) -> None:
-        self._decide(refuse_part, tr("Exclude {part}"))
-
-    def _release(self) -> None:
-        self._decide(release_part, tr("Leave {part} open"))
-
-    def _decide(self, decided: Callable[[Survey, str, PartRef], Survey], words: str) -> None:
-        session, part = self._context.session, self._part
-        if part is not None:
-            self._context.edit(decided(session.survey, session.label, part), words.format(part=part.number))
+        decided, may = self._context.session.position.decisions, bool(verdict.slots)
+        may_refuse = may and not any_names(decided.refused, part.ref)
+        self.decisions.allow(decided, part.ref, may_keep=may, may_refuse=may_refuse)
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.PART:
