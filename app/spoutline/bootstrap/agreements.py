@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from spoutline.book.quotation_records import StoredQuotation
     from spoutline.bootstrap.conversions import ConversionService
     from spoutline.bootstrap.quotations import QuotationService
-    from spoutline.bootstrap.stores import EditionOf
+    from spoutline.bootstrap.stores import PlannedWith
     from spoutline.model.conversion import SiteConversion
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.limit import RuleTables
@@ -47,7 +47,7 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: Callable[[Survey], RuleTables]
-    catalogue: EditionOf
+    catalogue: PlannedWith
     book: Callable[[], Book]
     agreed_lines: Callable[[str, int | None], dict[int, tuple[AgreedSets, ...]]]
     quoting: Callable[[], QuotationService]

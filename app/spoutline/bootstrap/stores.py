@@ -34,6 +34,14 @@ class EditionOf(Protocol):
         ...
 
 
+class PlannedWith(Protocol):
+    """Returns the edition that a survey is planned with, for planning alone; see ``Stores.parts_to_plan_with``."""
+
+    def __call__(self, survey: Survey | None = None) -> NumberedParts:
+        """Return it; raise ``InputFault`` or ``StoreFault``."""
+        ...
+
+
 class Stores:
     """Opens the book and its catalogues once, whichever thread asks first.
 

@@ -55,7 +55,7 @@ class SurveyBasis:
         from spoutline.planning.part_names import shared_numbers, wrong_refs
         from spoutline.planning.typed_numbers import with_old_numbers
 
-        catalogue = catalogue or self._stores.catalogue(survey)
+        catalogue = catalogue or self._stores.parts_to_plan_with(survey)
         check_names(
             survey,
             jurisdictions=self._jurisdictions.ids_to_plan_with(),

@@ -11,7 +11,7 @@ from spoutline.frozen import frozen
 if TYPE_CHECKING:
     from datetime import date
 
-    from spoutline.catalogue.store import CatalogueStore
+    from spoutline.bootstrap.stores import PlannedWith
     from spoutline.explain.plan.story import Story
     from spoutline.model.conversion_step import StepTable
     from spoutline.model.front import FrontAxis, PositionFront, StationFront
@@ -31,9 +31,9 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: Callable[[Survey], RuleTables]
-    catalogue: Callable[[Survey], CatalogueStore]
+    catalogue: PlannedWith
     steps: Callable[[], StepTable]
-    price_lists: Callable[[CatalogueStore], tuple[PriceList, ...]]
+    price_lists: Callable[[Survey], tuple[PriceList, ...]]
 
 
 class WeighingService:
@@ -150,6 +150,6 @@ class WeighingService:
             return None
         basis, pricer = yearly_basis(terms, load_service_lives(assets.resources_folder())), None
         if terms is not None:
-            lists = self._sources.price_lists(self._sources.catalogue(survey))
+            lists = self._sources.price_lists(survey)
             pricer = Pricer(terms, PriceBook(lists, terms.heading.dated))
         return yearly_cost(basis, pricer, context.parts, survey.site.currency)

@@ -12,7 +12,7 @@ from spoutline.model.catalogue_edition import EditionRef
 if TYPE_CHECKING:
     from datetime import date
 
-    from spoutline.bootstrap.stores import EditionOf
+    from spoutline.bootstrap.stores import PlannedWith
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
     from spoutline.model.conversion_step import StepTable
@@ -23,13 +23,14 @@ if TYPE_CHECKING:
     from spoutline.model.what_if_matrix import WhatIfMatrix
     from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
+    from spoutline.planning.typed_numbers import NumberedParts
     from spoutline.planning.what_if.answer import WhatIfListening
 
 
 class TablesOf(Protocol):
     """Returns the rule tables of a survey that is planned with a catalogue, its names checked."""
 
-    def __call__(self, survey: Survey, catalogue: CatalogueStore) -> RuleTables:
+    def __call__(self, survey: Survey, catalogue: NumberedParts) -> RuleTables:
         """Return the tables; raise ``InputFault`` for a name that nothing stands behind."""
         ...
 
@@ -39,7 +40,7 @@ class Sources:
     """How the stores are reached; each opens when first asked for."""
 
     tables: TablesOf
-    catalogue: EditionOf
+    catalogue: PlannedWith
     edition: Callable[[EditionRef], CatalogueStore]
     steps: Callable[[], StepTable]
 

@@ -206,7 +206,8 @@ class Workbench:
         """Return what a result for a survey is made from."""
         from spoutline.planning.sets.plan_site import provenance_of
 
-        return provenance_of(survey, self._basis.tables(survey), self._stores.catalogue(survey))
+        parts = self._stores.parts_to_plan_with(survey)
+        return provenance_of(survey, self._basis.tables(survey, parts), parts)
 
     # words
 
@@ -383,7 +384,7 @@ class Workbench:
         return AgreementService(
             Sources(
                 tables=self._basis.tables,
-                catalogue=self._stores.catalogue,
+                catalogue=self._stores.parts_to_plan_with,
                 book=self._stores.book,
                 agreed_lines=self._stores.agreed_lines,
                 quoting=self.quoting,
@@ -416,7 +417,7 @@ class Workbench:
         return WhatIfService(
             Sources(
                 tables=self._basis.tables,
-                catalogue=self._stores.catalogue,
+                catalogue=self._stores.parts_to_plan_with,
                 edition=self._stores.edition,
                 steps=self._basis.steps,
             )
@@ -429,9 +430,9 @@ class Workbench:
         return WeighingService(
             Sources(
                 tables=self._basis.tables,
-                catalogue=self._stores.catalogue,
+                catalogue=self._stores.parts_to_plan_with,
                 steps=self._basis.steps,
-                price_lists=lambda parts: self.quoting().price_lists_for(parts),
+                price_lists=lambda survey: self.quoting().price_lists_for(self._stores.catalogue(survey)),
             )
         )
 
