@@ -25,6 +25,7 @@ from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import InputFault
+from spoutline.model.language import Language
 from spoutline.model.removal_standing import Standing
 from spoutline.model.survey import Survey, VapourStatus
 from spoutline.ruletables.cautions import load_cautions
@@ -61,6 +62,18 @@ def test_the_summary_stands_on_one_page_with_its_decision_table(bench: Workbench
     assert "Whom to tell" in first
     assert second.lstrip().startswith("Conversion report")
     assert "Money" in second
+
+
+@pytest.mark.parametrize("language", list(Language))
+def test_no_page_holds_but_the_last_lines_of_the_summary(bench: Workbench, language: Language) -> None:
+    conversion = conversion_of(bench, "conversion_balance")
+    before = bench.language
+    bench.speak(language)
+    try:
+        pages = pages_of(bench.converting().pdf(conversion, US))
+    finally:
+        bench.speak(before)
+    assert all(len(page.split()) > 100 for page in pages[:3])  # head and foot have some thirty words
 
 
 def test_every_page_says_that_it_is_no_permission_and_who_decides(bench: Workbench) -> None:

@@ -27,7 +27,7 @@ from spoutline.model.conversion_money import CostKind, CostLine, MoneySheet
 def money_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
     """Return the chapter on money."""
     money = conversion.money
-    yield PageBreak()
+    yield PageBreak(opening=4)  # with the cost: the summary above may end with a few lines on a page
     yield Heading(words.say("money"), 1)
     yield Paragraph(words.say("money_lead"), Role.LEAD)
     yield Heading(words.say("cost"), 2)
