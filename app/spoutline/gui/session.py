@@ -7,10 +7,10 @@ from enum import Enum, Flag, auto
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal, Slot
-from PySide6.QtGui import QUndoStack
 
 from spoutline.book.records import SettingName, StaleSurvey, StoredSurvey
 from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
+from spoutline.gui.edit_stack import EditStack
 from spoutline.gui.waiting import wait_for
 from spoutline.model.answered import same_answers
 from spoutline.model.faults import StoreFault
@@ -106,7 +106,7 @@ class Session(QObject):
     ) -> None:
         super().__init__(parent)
         self.workbench = workbench
-        self.undo_stack = QUndoStack(self)
+        self.undo_stack = EditStack(self)
         self.undo_stack.setUndoLimit(_MOST_EDITS)
         self.revision = 0
         self._stored = stored

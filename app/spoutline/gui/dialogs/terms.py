@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
+from weakref import ref
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QKeySequence, QShortcut, QUndoCommand, QUndoStack
+from PySide6.QtGui import QKeySequence, QShortcut, QUndoCommand
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -25,6 +26,7 @@ from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.dialogs.saving import FilesInUse, Saving
 from spoutline.gui.dialogs.terms_page import TermsPage
+from spoutline.gui.edit_stack import EditStack
 from spoutline.gui.edits.terms_draft import DraftProblem, TermsDraft, draft_of, judged_terms, judged_usual
 from spoutline.gui.edits.terms_subjects import LABOUR, SUBJECTS
 from spoutline.gui.roles import Role, Tone
@@ -58,13 +60,19 @@ class FormState:
 class _Change(QUndoCommand):
     def __init__(self, dialog: TermsDialog, before: FormState, after: FormState, page: int) -> None:
         super().__init__()
-        self._dialog, self._before, self._after, self._page = dialog, before, after, page
+        self._dialog = ref(dialog)  # see ``EditStack``
+        self._before, self._after, self._page = before, after, page
 
     def redo(self) -> None:
-        self._dialog.show_state(self._after, self._page)
+        self._show(self._after)
 
     def undo(self) -> None:
-        self._dialog.show_state(self._before, self._page)
+        self._show(self._before)
+
+    def _show(self, state: FormState) -> None:
+        dialog = self._dialog()
+        if dialog is not None:
+            dialog.show_state(state, self._page)
 
 
 class TermsDialog(FormDialog):
@@ -94,7 +102,7 @@ class TermsDialog(FormDialog):
         self._terms: Terms | None = None
         self._is_asked = False  # whether entries that are still missing are to be shown
         self._emptied: set[str] = set()
-        self._undo = QUndoStack(self)
+        self._undo = EditStack(self)
         names, usual = self._names(), self._usual() if start is None else UsualTerms()
         self._makers = names.makers
         self._state = FormState(draft_of(start or usual, today, self._makers), folder)

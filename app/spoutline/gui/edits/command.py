@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from weakref import ref
+
 from PySide6.QtGui import QUndoCommand
 
 from spoutline.gui.session import Session
@@ -14,17 +16,22 @@ class SwapSurvey(QUndoCommand):
 
     def __init__(self, session: Session, after: Survey, text: str, focus_after: str) -> None:
         super().__init__(text)
-        self._session = session
+        self._session = ref(session)  # see ``EditStack``
         self._before, self._after = session.survey, after
         self._focus_before, self._focus_after = session.label, focus_after
 
     def redo(self) -> None:
         """Set the survey after the edit."""
-        self._session.replace_survey(self._after, self._focus_after)
+        self._replace(self._after, self._focus_after)
 
     def undo(self) -> None:
         """Set the survey before the edit."""
-        self._session.replace_survey(self._before, self._focus_before)
+        self._replace(self._before, self._focus_before)
+
+    def _replace(self, survey: Survey, focus: str) -> None:
+        session = self._session()
+        if session is not None:
+            session.replace_survey(survey, focus)
 
 
 def make_edit(session: Session, after: Survey, text: str, focus: str | None = None) -> bool:
