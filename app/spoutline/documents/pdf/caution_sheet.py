@@ -17,6 +17,7 @@ from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 
 _SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is taken
+_LEAST_SOURCE: Final = 5.6  # points; sources are set smaller than the text down to this
 _GAP: Final = 14.0
 _HEAD_ROOM: Final = 74.0  # heading and lead above the first page's columns
 _LEAD_ROOM: Final = 30.0  # each further paragraph there
@@ -127,7 +128,10 @@ def _item(signed: SignedCaution, size: float, column_pt: float) -> Flowable:
         Paragraph(markup(note.hazard), _style("caution_sheet_hazard", BOLD, size * 1.04)),
         Paragraph(markup(note.why), plain),
         Paragraph(f"<b>→</b> {markup(note.what_to_do)}", plain),
-        Paragraph(markup(note.source), _style("caution_sheet_source", REGULAR, size * 0.76, grey=True)),
+        Paragraph(
+            markup(note.source),
+            _style("caution_sheet_source", REGULAR, max(size * 0.76, min(size, _LEAST_SOURCE)), grey=True),
+        ),
     ]
     panel = SignalPanel(note.signal, note.signal_word, size * 1.02, _panel_width(note.signal_word, size))
     rules = [*_bare_rules(), ("TOPPADDING", (0, 0), (-1, -1), size * 0.12)]
