@@ -7,7 +7,6 @@ import os
 import signal
 import subprocess
 import sys
-import threading
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -21,6 +20,7 @@ from spoutline.cli.main import run
 from spoutline.model.survey import Survey
 
 PROGRAM = [sys.executable, "-m", "spoutline"]
+MORE_THAN_A_PIPE_HOLDS = 4_000_000  # bytes; Linux holds 64 KiB unless asked, and at most 1 MiB
 
 
 def without_display() -> dict[str, str]:
@@ -209,10 +209,12 @@ def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) ->
     command = [sys.executable, "-c", hearing, *program_call]
     pipe = subprocess.PIPE
     with subprocess.Popen(command, stdin=pipe, stdout=pipe, stderr=pipe, text=True) as program:
-        # It waits for the survey on standard input; wherever the interrupt meets it, it must end the same way.
-        timer = threading.Timer(1.0, program.send_signal, [signal.SIGINT])
-        timer.start()
+        assert program.stdin is not None
         assert program.stderr is not None
+        program.stdin.write(" " * MORE_THAN_A_PIPE_HOLDS)  # comes to its end once the program reads: it runs by then
+        program.stdin.flush()
+        program.send_signal(signal.SIGINT)  # while it waits for the rest of the survey
+        program.stdin.close()  # between two reads Python looks for no interrupt: the last one gives it the time
         said = program.stderr.read()
     assert program.returncode == 130
     assert "Traceback" not in said
