@@ -326,6 +326,13 @@ def test_some_items_at_other_costs_answer_as_a_problem_of_their_own(few: int, pr
         best = finder.cheapest()
         assert [place(one) for one in (best,) if one] == wanted[:1]
         assert [place(path) for path in Finder(finder.problem).in_order()] == wanted
+        tight = whole.of_limits(whole.binding())
+        hope = tight.hopeful()
+        assert hope is not None
+        hoped = tight.only(hope).only([mask & may for mask, may in zip(masks, hope, strict=True)])
+        assert [place(path) for path in hoped.in_order()] == wanted
+        best = hoped.cheapest()
+        assert [place(one) for one in (best,) if one] == wanted[:1]
 
 
 @given(problem=problems)

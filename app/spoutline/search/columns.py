@@ -119,6 +119,12 @@ class Columns:
         """Return the same items with other limits of the same load sums."""
         return replace(self, limits=np.array(limits, np.float64))
 
+    def of_limits(self, which: list[int]) -> Columns:
+        """Return the same items with some of the limits and their load sums alone."""
+        loads = self.loads[:, which]
+        eased = loads if self.eased is self.loads else self.eased[:, which]
+        return replace(self, loads=loads, eased=eased, limits=self.limits[which])
+
     def at_costs(self, major: Ints, cost: Ints) -> Columns:
         """Return the same items at other costs, given as ``row`` counts the items."""
         return replace(self, major=major[self.row], cost=cost[self.row])

@@ -33,13 +33,19 @@ _TESTED_LABELS = 1_000_000  # about a second
 class _Shared:
     """What problems that differ in their limits alone have in common, made when first needed.
 
-    ``columns`` are made from those of other items where these are the same, or some of them.
+    ``columns`` are made from those of other items where these are the same, or some of them. ``of`` are then the
+    others, with none left out.
     """
 
     def __init__(
-        self, problem: Callable[[], Problem], columns: Callable[[], Columns | None], items: Callable[[], ItemsOf]
+        self,
+        problem: Callable[[], Problem],
+        columns: Callable[[], Columns | None],
+        items: Callable[[], ItemsOf],
+        of: _Shared | None = None,
     ) -> None:
         self._make_problem, self._make_columns, self._make_items = problem, columns, items
+        self.of = of or self
 
     @cached_property
     def problem(self) -> Problem:
@@ -99,16 +105,32 @@ class Finder:
         return self._other(self._shared, limits, self._count)
 
     def only(self, masks: Sequence[Mask]) -> Finder:
-        """Return a finder for some of the items of each layer, all of which are tables of items."""
+        """Return a finder for some of the items of each layer, all of which are tables of items.
+
+        Where some were left out before, the masks are of all items all the same, and hold none of those.
+        """
         from spoutline.search.item_table import joined_up, some_of
 
         whole, kept = self._shared, joined_up(masks)
         some = _Shared(
-            lambda: some_of(whole.problem, masks),
+            lambda: some_of(whole.of.problem, masks),
             lambda: None if whole.rows is None else whole.rows.only(kept[whole.rows.row]),
             lambda: whole.items,
+            whole.of,
         )
         return self._other(some, self._limits, int(kept.sum()))
+
+    def of_limits(self, which: Sequence[bool]) -> Finder:
+        """Return a finder for the same items, all of which are tables, with some of the limits and their sums alone."""
+        from spoutline.search.item_table import of_limits
+
+        whole, at = self._shared, [index for index, wanted in enumerate(which) if wanted]
+        some = _Shared(
+            lambda: of_limits(whole.problem, at),
+            lambda: None if whole.rows is None else whole.rows.of_limits(at),
+            lambda: whole.items,
+        )
+        return self._other(some, tuple(self._limits[index] for index in at), self._count)
 
     def hopeful(self) -> tuple[Mask, ...] | None:
         """Return, by layer, which items chains within the limits may hold; None where that is not known soon."""

@@ -78,6 +78,10 @@ class ItemTable(Sequence[Item]):
         """Return the same items, which bear everything and ask nothing of others."""
         return replace(self, bears=np.full(len(self), math.inf), demands=np.zeros(len(self)), known={})
 
+    def of_limits(self, which: list[int]) -> ItemTable:
+        """Return the same items with some of their loads alone."""
+        return replace(self, loads=self.loads[:, which], known={})
+
     @overload
     def __getitem__(self, at: int) -> Item: ...
     @overload
@@ -190,6 +194,12 @@ def at_costs(problem: Problem, costs: Sequence[tuple[Ints, Ints]]) -> Problem:
     """Return a problem whose layers are tables with the same items at other costs."""
     pairs = zip(problem.layers, costs, strict=True)
     return replace(problem, layers=tuple(replace(one, items=_table(one).at_costs(*cost)) for one, cost in pairs))
+
+
+def of_limits(problem: Problem, which: list[int]) -> Problem:
+    """Return a problem of tables with some of the limits and the loads of these alone."""
+    layers = [replace(layer, items=_table(layer).of_limits(which)) for layer in problem.layers]
+    return replace(problem, layers=tuple(layers), limits=tuple(problem.limits[index] for index in which))
 
 
 def at_strengths(problem: Problem, start_bears: float | None) -> Problem:

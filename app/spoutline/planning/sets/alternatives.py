@@ -144,9 +144,9 @@ class AlternativeFinder:
         """Return ``query`` for sets that break no more shoulds than the chosen one and have no more than ``most``."""
         return replace(query, most_cost=self.chooser.search.most_cost(query, self.regrets, most))
 
-    def _promise(self, query: SetQuery, most: float | None = None) -> Promise | None:
-        """Return what the best set for ``query`` breaks and costs, full checks left aside; None where that is more."""
-        return self.chooser.search.cheapest_promise(self._within(query, most), self.chooser.listener)
+    def _promise(self, query: SetQuery) -> Promise | None:
+        """Return what the best set for ``query`` that is as good breaks and costs, full checks left aside."""
+        return self.chooser.search.cheapest_promise(self._within(query), self.chooser.listener)
 
     def _lighter_idea(self) -> Iterator[_Idea]:
         most = mass_kg(self.chosen) * (1 - _WORTH_SHOWING)

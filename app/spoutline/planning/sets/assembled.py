@@ -31,6 +31,18 @@ class LayerParts:
     above: bool  # the breakaway
 
 
+@frozen
+class _Hope:
+    """What a look at each limit by itself tells.
+
+    ``binding`` says which limits some chain could exceed, ``items`` by layer which items chains within the limits may
+    hold; None where that is not known soon.
+    """
+
+    binding: tuple[bool, ...]
+    items: tuple[Mask, ...] | None
+
+
 @dataclass(frozen=True, eq=False)
 class Assembled:
     """The problem of one design flow, with the parts that its items are."""
@@ -38,7 +50,8 @@ class Assembled:
     finder: Finder
     flow_m3_s: float
     places: tuple[LayerParts, ...]
-    _hopes: dict[tuple[float, ...], tuple[Mask, ...] | None] = field(default_factory=dict)  # by limits, whatever costs
+    _hopes: dict[tuple[float, ...], _Hope] = field(default_factory=dict)  # by limits, whatever costs
+    _tight: dict[tuple[float, ...], Finder] = field(default_factory=dict, init=False)
 
     @cached_property
     def breaks(self) -> Lines:
@@ -48,19 +61,29 @@ class Assembled:
 
     def may_hold(self, limits: tuple[float, ...]) -> bool:
         """Say whether any chain may keep these limits, each looked at by itself; False proves that none does."""
-        hope = self._hope(limits)
-        if hope is None:
+        items = self._hope(limits).items
+        if items is None:
             return True
-        return all(one.layer.optional or may.any() for one, may in zip(self.places, hope, strict=True))
+        return all(one.layer.optional or may.any() for one, may in zip(self.places, items, strict=True))
 
-    def _hope(self, limits: tuple[float, ...]) -> tuple[Mask, ...] | None:
+    def _hope(self, limits: tuple[float, ...]) -> _Hope:
         if limits not in self._hopes:
-            self._hopes[limits] = self.finder.within(limits).hopeful()
+            finder = self.finder.within(limits)
+            binding = finder.binding()
+            self._hopes[limits] = _Hope(binding, finder.of_limits(binding).hopeful())
         return self._hopes[limits]
+
+    def _tightened(self, limits: tuple[float, ...]) -> Finder:
+        """Return a finder without the limits and the parts that are known not to matter."""
+        if limits not in self._tight:
+            hope = self._hope(limits)
+            finder = self.finder.within(limits).of_limits(hope.binding)
+            self._tight[limits] = finder if hope.items is None else finder.only(hope.items)
+        return self._tight[limits]
 
     def within(self, limits: tuple[float, ...]) -> Finder | None:
         """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
-        return self.narrowed(everything, limits) if self._hopes.get(limits) else self.finder.within(limits)
+        return self.narrowed(everything, limits) if limits in self._hopes else self.finder.within(limits)
 
     def narrowed(self, keep: Keep, limits: tuple[float, ...], *, hopes: bool = True) -> Finder | None:
         """Return a finder for the parts that may be used; None where a slot of the chain is left without any.
@@ -72,9 +95,9 @@ class Assembled:
             if id(place) not in known:
                 nothing = np.zeros(0, np.bool_)
                 known[id(place)] = np.concatenate([nothing, *(keep(parts)[rows] for parts, rows in place.portions)])
-        hope = self._hope(limits) if hopes else None
         masks = [known[id(place)] for place in self.places]
-        masks = masks if hope is None else [mask & may for mask, may in zip(masks, hope, strict=True)]
+        if hopes and (items := self._hope(limits).items) is not None:
+            masks = [mask & may for mask, may in zip(masks, items, strict=True)]
         if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
             return None
-        return self.finder.within(limits).only(masks)
+        return (self._tightened(limits) if hopes else self.finder.within(limits)).only(masks)
