@@ -1,7 +1,8 @@
 """When each stage of a plan stands: the set, its counts, its other sets; a table is printed.
 
 Run on request: ``pytest tests/bench/test_plan_stages.py -s``. Processor milliseconds from the question, the least of
-three, columns in memory. Where nothing fits, the set is the word that there is none, the last stage the reasons.
+three, columns in memory. Where nothing fits, the set is the word that there is none; what is in the way follows the
+counts, then each way out, and the whole at the end.
 """
 
 from __future__ import annotations
