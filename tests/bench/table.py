@@ -219,7 +219,7 @@ ROWS: tuple[Row, ...] = (
         "unlike",
         "station of 1,000 unlike positions, planned and quoted; its bill",
         "30 s; 20 s",
-        ("tests/bench/test_unlike_station.py",),
+        ("tests/bench/test_thousand_unlike.py",),
         _unlike,
     ),
     Row(

@@ -1,6 +1,6 @@
 """A station of 1,000 positions no two of which ask the same: planned and quoted, and its bill as PDF.
 
-Run on request: ``pytest tests/bench/test_unlike_station.py -s``. Seconds of processor time of one run, nothing known
+Run on request: ``pytest tests/bench/test_thousand_unlike.py -s``. Seconds of processor time of one run, nothing known
 before; the bill is set from the plan. No time is asserted. ``BENCH_POSITIONS`` is the number of positions, 1,000 where
 it is not set.
 """
