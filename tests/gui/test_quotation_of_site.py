@@ -28,6 +28,7 @@ from spoutline.gui.pages.quotation.work import LOOK
 from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
@@ -169,6 +170,25 @@ def test_an_offer_that_expires_by_itself_is_not_the_last_one(bench: Workbench, s
     assert service.expire(date(2028, 1, 1)) == (old.id,)
     assert service.quotations()[0].id == old.id, "the list has what changed last first"
     assert [one.id for one in service.of_survey(stored.id)] == [draft.id, old.id]
+
+
+def test_the_job_of_a_station_is_done_by_what_was_ordered_whatever_is_quoted_since(
+    bench: Workbench, survey: Survey, file: Path
+) -> None:
+    site = survey.site.model_copy(update={"name": "Ordered and quoted since"})
+    ordered = survey.model_copy(update={"site": site})
+    stored, service, metric = bench.book().create(ordered), bench.quoting(), Display(UnitSystem.SI)
+    assert service.of_job(stored.id) is None
+    made = service.quote(ordered, service.read_terms(file), metric, origin=(stored.id, stored.revision)).quotation
+    first, second = (service.keep(made, "Odile") for _ in range(2))
+    assert (found := service.of_job(stored.id)) is not None
+    assert found.id == second.id, "nothing is ordered yet"
+    issued = service.issue(first, "Odile", metric)
+    service.answer(issued, QuotationStatus.ACCEPTED, "Merle", "", made.options[0].title)
+    service.save_draft(second, made, "Odile")
+    assert [one.id for one in service.of_survey(stored.id)] == [second.id, first.id]
+    assert (found := service.of_job(stored.id)) is not None
+    assert found.id == first.id
 
 
 def test_what_is_not_in_the_book_yet_stays_in_hand_when_another_station_is_opened(

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication, QDialog
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
+from short_terms import SINGLE_USE, short_terms
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.stock import Asked
 from spoutline.gui.actions import ActionId
@@ -215,3 +216,29 @@ def test_what_is_to_be_ordered_is_shown_by_supplier_and_written_as_each_reads_it
     (row,) = csv.DictReader(path.read_text(encoding="utf-8-sig").splitlines())
     # one lies there and six are to: two lots of four
     assert (row["Part number"], row["Quantity"]) == (PART, "8")
+
+
+def test_the_spares_of_the_quotation_go_with_the_job(
+    panel: StockPanel, bench: Workbench, qtbot: QtBot, tmp_path: Path
+) -> None:
+    session, service = panel._context.session, bench.quoting()
+    bench.stock().add([bench.stock().entry(Asked(place="Van", movement=Movement.RECEIVED, code=PART, quantity=1))])
+    panel.job_box.setChecked(True)
+
+    def needed() -> int:
+        return sum({line.balance.part: line.needed for line in panel.model.records}.values())
+
+    qtbot.waitUntil(lambda: needed() > 0, timeout=60_000)
+    fitted = needed()
+    panel.spares_box.setChecked(True)
+    assert not panel.spares_box.isChecked(), "the book has no quotation of the station yet"
+    terms = tmp_path / "terms.toml"
+    rule = '[[spares]]\nkind = "nozzle"\npercent = 100\nsingles = "share"\n'
+    terms.write_text(short_terms("SP-1", SINGLE_USE, rule), encoding="utf-8")
+    quoted = service.quote(
+        session.survey, service.read_terms(terms), session.display, origin=(session.stored.id, session.stored.revision)
+    ).quotation
+    service.keep(quoted, "Odile")
+    panel.spares_box.setChecked(True)
+    # a hundred percent of the nozzles of two positions
+    qtbot.waitUntil(lambda: needed() == fitted + 2, timeout=20_000)

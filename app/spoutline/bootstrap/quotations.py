@@ -324,6 +324,11 @@ class QuotationService:
         """Return the quotations of a survey of the book, that on which somebody last took a step first."""
         return self._sources.quotations().of_survey(survey_id)
 
+    def of_job(self, survey_id: int) -> QuotationEntry | None:
+        """Return the quotation by which the job of a survey is done: what was ordered last, else the first of them."""
+        found = self.of_survey(survey_id)
+        return next((one for one in found if self.ordered_revision(one.id) is not None), found[0] if found else None)
+
     def named(self, text: str) -> StoredQuotation:
         """Return the newest revision of the quotation with this id, or with this number printed on its paper.
 

@@ -164,13 +164,13 @@ class StockPanel(QWidget):
         self._context.jobs.start(_LINES, work, self._show_lines, self._show_trouble, revision=session.revision)
 
     def _spares_source(self) -> str:
-        """Return where the spares of the job stand: the newest quotation of the survey; empty where there is none."""
+        """Return where the spares of the job stand: its quotation; empty where there is none."""
         session = self._context.session
-        found = wait_for(lambda: session.workbench.quoting().of_survey(session.stored.id))
-        if not found:
+        found = wait_for(lambda: session.workbench.quoting().of_job(session.stored.id))
+        if found is None:
             self.spares_box.setChecked(False)
             self._notify(tr("The book has no quotation of this survey."))
-        return f"quotation:{found[0].id}" if found else ""
+        return "" if found is None else f"quotation:{found.id}"
 
     def set_level(self) -> None:
         """Say what the place of the line picked keeps of its part."""
