@@ -24,9 +24,10 @@ from spoutline.documents.content.blocks import (
 from spoutline.documents.content.references import References
 from spoutline.documents.content.stage_table import StageTable, column_share
 from spoutline.documents.content.worked_stages import Run, Stage, Stages, stage_of
-from spoutline.documents.drawing.flow_chart import HALF_WIDTH, flow_chart
+from spoutline.documents.drawing.flow_chart import HALF_WIDTH, ChartedFlow, chart_of, charted_flow
 from spoutline.documents.drawing.shapes import Drawing
 from spoutline.explain.phrases.paper_words import PaperWord as Word
+from spoutline.explain.plan.checks import check_limit, check_margin, check_value
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import WorkedText
 from spoutline.explain.writing.numbering import number_ranges
@@ -76,15 +77,19 @@ def _list_table(marks: AnnexMarks, story: Story) -> Iterator[Block]:
 
 def _flow_curves(marks: AnnexMarks, story: Story) -> Iterator[Block]:
     """Return each flow curve once, two beside each other, with the groups that it holds for."""
-    curves: dict[Drawing, list[int]] = defaultdict(list)
+    asked: dict[ChartedFlow, list[int]] = defaultdict(list)
     for number, like in enumerate(marks.groups):
-        if (chart := flow_chart(like.plan, story, HALF_WIDTH)) is not None:
-            curves[chart].append(number)
+        if (flow := charted_flow(like.plan)) is not None:
+            asked[flow].append(number)
+    curves: dict[Drawing, list[int]] = defaultdict(list)
+    for flow, numbers in asked.items():
+        if (chart := chart_of(flow, story, HALF_WIDTH)) is not None:
+            curves[chart].extend(numbers)
     if not curves:
         return
     yield Heading(story.word(Word.FLOW_CURVE), 2)
     yield Paragraph(story.word(Word.FLOW_DESCRIPTION), Role.NOTE)
-    figures = [Figure(chart, marks.groups_told(numbers)[0]) for chart, numbers in curves.items()]
+    figures = [Figure(chart, marks.groups_told(sorted(numbers))[0]) for chart, numbers in curves.items()]
     for at in range(0, len(figures), 2):
         yield Columns(tuple(figures[at : at + 1]), tuple(figures[at + 1 : at + 2]))
 
@@ -190,8 +195,9 @@ class _Teller:
         results: dict[tuple[str, ...], list[int]] = defaultdict(list)
         faults: set[tuple[str, ...]] = set()
         for number, check in found:
-            text, source = story.check(check), self._references.of_bounds((check.lower, check.upper))
-            told = (text.value, text.limit, text.margin, story.marked_outcome(check), source)
+            figures = check_value(check, story), check_limit(check, story), check_margin(check, story)
+            source = self._references.of_bounds((check.lower, check.upper))
+            told = (*figures, story.marked_outcome(check), source)
             results[told].append(number)
             if check.outcome in (Outcome.FAILS, Outcome.UNKNOWN):
                 faults.add(told)

@@ -16,7 +16,7 @@ from spoutline.model.check import CheckId
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Requirement
-from spoutline.rules.parts.figures import elements_of, rise_m, states_for
+from spoutline.rules.parts.figures import LiquidStates, elements_of, rise_m, states_for
 
 _POINTS = 60
 _HEADROOM = 1.25
@@ -70,32 +70,65 @@ class _Curve:
     working_flow_m3_s: float | None
 
 
+@frozen(kw_only=True)
+class ChartedFlow:
+    """All that a chart shows: equal ones are the same chart.
+
+    ``elements`` make up the path, which rises by ``rise_m``; ``working`` are the flows (m3/s) at which the set works
+    cold and hot, None where the liquid is colder than it moves.
+    """
+
+    elements: tuple[Element, ...]
+    rise_m: float
+    states: LiquidStates
+    working: tuple[float | None, float | None]
+    supply_flow_m3_s: float
+    supply_pressure_pa: float
+
+
 def flow_chart(plan: PositionPlan, story: Story, size: ChartSize = WHOLE_WIDTH) -> Drawing | None:
     """Return the chart of a chosen set; None without a set or where a part has no flow data.
 
     Curves come from the same elements and liquid states as the checks; the working points are the flows of the checks.
     """
+    charted = charted_flow(plan)
+    return None if charted is None else chart_of(charted, story, size)
+
+
+def charted_flow(plan: PositionPlan) -> ChartedFlow | None:
+    """Return what the chart of a chosen set shows; None without a set or where a part has no flow data."""
     if plan.chosen is None or plan.requirement is None:
         return None
     elements = _elements(plan.chosen.hanging_set, plan.requirement)
     if elements is None:
         return None
-    states = states_for(plan.requirement)
-    cold, hot = (_flow_of(plan.chosen, check) for check in (CheckId.FLOW_COLD, CheckId.FLOW_HOT))
+    return ChartedFlow(
+        elements=elements,
+        rise_m=rise_m(plan.requirement),
+        states=states_for(plan.requirement),
+        working=(_flow_of(plan.chosen, CheckId.FLOW_COLD), _flow_of(plan.chosen, CheckId.FLOW_HOT)),
+        supply_flow_m3_s=plan.requirement.supply_flow_m3_s,
+        supply_pressure_pa=plan.requirement.supply_pressure_pa,
+    )
+
+
+def chart_of(charted: ChartedFlow, story: Story, size: ChartSize) -> Drawing | None:
+    """Return the chart; None where a loss lies beyond what is known of it."""
+    states, (cold, hot) = charted.states, charted.working
     both = (
         _Curve(Ink.COLD, PaperWord.COLD, states.cold, cold),
         _Curve(Ink.HOT, PaperWord.HOT, states.hot, hot),
     )
     # a liquid colder than it moves has no working point and no curve
     curves = tuple(curve for curve in both if curve.working_flow_m3_s is not None)
-    most_flow = max(plan.requirement.supply_flow_m3_s, *(curve.working_flow_m3_s or 0.0 for curve in curves))
+    most_flow = max(charted.supply_flow_m3_s, *(curve.working_flow_m3_s or 0.0 for curve in curves))
     flow = _Axis(Dimension.FLOW, most_flow * size.flow_room, size.width_m)
-    pressure = _Axis(Dimension.PRESSURE, plan.requirement.supply_pressure_pa * _HEADROOM, size.height_m)
-    rise = rise_m(plan.requirement)
-    shapes: list[Shape] = [*_frame(flow, pressure, story), *_supply(plan.requirement, (flow, pressure), story)]
+    pressure = _Axis(Dimension.PRESSURE, charted.supply_pressure_pa * _HEADROOM, size.height_m)
+    supply = _supply(charted.supply_pressure_pa, (flow, pressure), story)
+    shapes: list[Shape] = [*_frame(flow, pressure, story), *supply]
     try:
         for curve in curves:
-            shapes.extend(_curve_shapes(curve, elements, rise, (flow, pressure), story))
+            shapes.extend(_curve_shapes(curve, charted.elements, charted.rise_m, (flow, pressure), story))
     except OutOfRange:
         return None
     shapes.extend(_legend(size, story))
@@ -182,10 +215,10 @@ def _frame(flow: _Axis, pressure: _Axis, story: Story) -> tuple[Shape, ...]:
     return tuple(shapes)
 
 
-def _supply(requirement: Requirement, axes: tuple[_Axis, _Axis], story: Story) -> tuple[Shape, ...]:
+def _supply(pressure_pa: float, axes: tuple[_Axis, _Axis], story: Story) -> tuple[Shape, ...]:
     flow, pressure = axes
-    y = pressure.at(requirement.supply_pressure_pa)
-    text = f"{story.word(PaperWord.SUPPLY)} {story.show(requirement.supply_pressure_pa, Dimension.PRESSURE)}"
+    y = pressure.at(pressure_pa)
+    text = f"{story.word(PaperWord.SUPPLY)} {story.show(pressure_pa, Dimension.PRESSURE)}"
     return (
         Path(places=(Place(0.0, y), Place(flow.length_m, y)), ink=Ink.AXIS, weight=Weight.THIN, dashed=True),
         Label(at=Place(0.0, y), text=text, anchor=Anchor.START, offset_pt=(4.0, 4.0)),

@@ -61,6 +61,8 @@ def printable(text: str) -> str:
     """Return text with control characters dropped; what no font has stands there by its numbers, in brackets."""
     if text.isascii() and text.isprintable():
         return text  # the typeface holds all of ASCII
+    if unicodedata.is_normalized("NFC", text) and _ordinary().issuperset(text):
+        return text
     shown, lacking = [], ""
     for character in map(_seen, unicodedata.normalize("NFC", text)):
         if character and not _has(character):
@@ -101,6 +103,13 @@ def _characters() -> frozenset[int]:
     register_fonts()
     regular, bold = (pdfmetrics.getFont(name).face.charToGlyph for name in (REGULAR, BOLD))
     return frozenset(regular) & frozenset(bold)
+
+
+@lru_cache(maxsize=1)
+def _ordinary() -> frozenset[str]:
+    """Return the characters that are printed as they stand."""
+    held = map(chr, _characters())
+    return frozenset({"\n", *(one for one in held if unicodedata.category(one) not in _CONTROL)})
 
 
 def _font_file(name: str) -> Path:
