@@ -37,7 +37,7 @@ from spoutline.planning.protocols import Progress
 from spoutline.planning.refit import quote as quoting
 from spoutline.planning.refit import station
 from spoutline.planning.refit.part_stores import OfferedPrices
-from spoutline.planning.refit.quote import QuoteSources
+from spoutline.planning.refit.quote_sources import QuoteSources
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
 from spoutline.planning.sets.context import PlanningContext

@@ -222,7 +222,8 @@ class QuotationService:
     ) -> Quoted:
         """Return the quotation of a survey on terms, with the plan of each option; see ``planning.refit.quote``."""
         from spoutline.model.liquid import Liquid
-        from spoutline.planning.refit.quote import QuoteSources, quote
+        from spoutline.planning.refit.quote import quote
+        from spoutline.planning.refit.quote_sources import QuoteSources
         from spoutline.planning.typed_numbers import with_current_parts
 
         story = self._sources.story(display, None)

@@ -7,27 +7,22 @@ from decimal import Decimal
 
 from spoutline.explain.writing.money import amount
 from spoutline.frozen import frozen
-from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.number_pattern import check_pattern
 from spoutline.model.part import ACCESSORIES, Part
-from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
-from spoutline.model.pricing import PriceGap, PriceList
+from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation import Quotation
-from spoutline.model.quotation_terms import BreakawayWish, HoseWish, OptionTerms, Terms
+from spoutline.model.quotation_terms import OptionTerms, Terms
 from spoutline.model.quoted_option import (
     CommonalityFigures,
-    PartName,
     QuotedOption,
     QuotedPosition,
     SupersededPart,
-    UnlikeReason,
 )
 from spoutline.model.refit import Commonality, RefitPlan
-from spoutline.model.survey import Position, Survey
+from spoutline.model.survey import Survey
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.discount_names import check_discount_names
@@ -37,6 +32,7 @@ from spoutline.planning.pricing.sellable import Sellable
 from spoutline.planning.pricing.selling import Pricer
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.alternates import quoted_alternates
+from spoutline.planning.refit.beside_plan import beside_the_plan, stock_price_on_terms
 from spoutline.planning.refit.coverage import common_amounts
 from spoutline.planning.refit.drive_off import drive_off_estimate
 from spoutline.planning.refit.ladders import Ladder
@@ -44,28 +40,11 @@ from spoutline.planning.refit.part_stores import OfferedParts, OfferedPrices, ev
 from spoutline.planning.refit.pins import pins_of
 from spoutline.planning.refit.priced_lines import quoted_line
 from spoutline.planning.refit.quantities import part_quantities
-from spoutline.planning.refit.station import Stocking, plan_refit, stocking_at_list_price
-from spoutline.planning.refit.station_plan import stock_price_minor
+from spoutline.planning.refit.quote_sources import QuoteSources
+from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.supersession import with_successors
-
-
-@frozen(kw_only=True)
-class QuoteSources:
-    """What a quotation draws on.
-
-    ``liquid_text`` words the liquid of a position for paper, ``part_names`` a part in languages that the catalog is
-    not written in.
-    """
-
-    tables: RuleTables
-    parts: PartStore
-    steps: StepTable
-    price_lists: tuple[PriceList, ...]
-    liquid_text: Callable[[Position], str]
-    part_names: Callable[[Part], tuple[PartName, ...]] = lambda _: ()
-
 
 _ALTERNATE_WANTED = (
     "name another part of the same kind that hangs in a set, none that is sold under an article's number"
@@ -124,7 +103,7 @@ def quote(
         plan = _planned(survey, option, prices, sources, watched)
         plans.append(plan)
         quoted = _with_alternates(_quoted(option, plan, pricer, sources), plan, prices, sources, progress)
-        options.append(quoted if number else _beside_the_plan(quoted, survey, plan, pricer, sources))
+        options.append(quoted if number else beside_the_plan(quoted, survey, plan, prices, sources, progress=progress))
     options = _with_common_amounts(options, plans, pricer)
     pins = pins_of(
         survey,
@@ -149,47 +128,6 @@ def _with_alternates(
     context = PlanningContext(sources.tables, parts, stop_listener(progress), answers, sources.steps)
     found = quoted_alternates(refit, quoted.lines, pricer, context, sources.part_names)
     return quoted.model_copy(update={"alternates": tuple(found)})
-
-
-def _beside_the_plan(
-    quoted: QuotedOption, survey: Survey, refit: RefitPlan, pricer: Pricer, sources: QuoteSources
-) -> QuotedOption:
-    """Return the first option with the positions where it hangs other parts than the plan, and what may be why."""
-    price, currency = stock_price_minor(survey), survey.site.currency
-    listed = plan_refit(
-        survey,
-        sources.tables,
-        sources.parts,
-        stocking=stocking_at_list_price(price, currency),
-        steps=sources.steps,
-    )
-    pairs = zip(listed.site_plan.positions, refit.site_plan.positions, strict=True)
-    unlike = tuple(one.position.label for one, other in pairs if _hanging(one) != _hanging(other))
-    if not unlike:
-        return quoted
-    wish = quoted.breakaway is not BreakawayWish.ANY or quoted.hose is not HoseWish.ANY
-    told = (
-        (wish, UnlikeReason.WISH),
-        (bool(refit.supersessions), UnlikeReason.SUCCESSORS),
-        (_stock_price(survey, pricer) != price, UnlikeReason.STOCK),
-        (pricer.terms.currency != currency, UnlikeReason.CURRENCY),
-        (True, UnlikeReason.PRICES),
-    )
-    because = tuple(reason for holds, reason in told if holds)
-    return quoted.model_copy(update={"unlike_plan": unlike, "unlike_because": because})
-
-
-def _hanging(plan: PositionPlan) -> tuple[tuple[PartRef, bool], ...]:
-    links = plan.chosen.hanging_set.links if plan.chosen else ()
-    return tuple((link.part.ref, link.kept) for link in links)
-
-
-def _stock_price(survey: Survey, pricer: Pricer) -> int | None:
-    """Return the price of one more part number in minor units: that of the terms, else the survey's in its currency."""
-    terms = pricer.terms
-    if terms.stock_price is not None:
-        return minor_units(terms.stock_price, terms.currency)
-    return stock_price_minor(survey) if terms.currency == survey.site.currency else None
 
 
 def _parts_in(options: Sequence[QuotedOption], plans: Sequence[RefitPlan], parts: PartStore) -> tuple[Part, ...]:
@@ -250,7 +188,7 @@ def _planned(
     stores = {family: OfferedParts(sources.parts, keeps(option, family), prices) for family in LiquidFamily}
     updated, supersessions = with_successors(survey, sources.parts)
     site = updated.site.model_copy(update={"currency": pricer.terms.currency})
-    stock_price = _stock_price(survey, pricer)
+    stock_price = stock_price_on_terms(survey, pricer)
     stocking = None if stock_price is None else Stocking(price_minor=stock_price, ladder=_ladder(pricer))
     return plan_refit(
         updated.model_copy(update={"site": site}),
