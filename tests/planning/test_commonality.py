@@ -137,6 +137,33 @@ def test_no_combination_of_sound_sets_is_cheaper(
             assert [chosen[f"{name} {number}"].numbers for number in range(count)] == [own.numbers] * count
 
 
+@pytest.mark.parametrize(("name", "count"), [("car", 2), ("car", 3)])
+@pytest.mark.parametrize("seed", seeds(2))
+def test_positions_that_differ_by_little_may_still_get_different_sets(
+    name: str, count: int, seed: int, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    """No two ask the same, and the model takes together what it cannot tell apart: each set is free all the same."""
+    alike = station((name,), (count,))
+    positions = tuple(
+        one.model_copy(
+            update={"filler": one.filler.model_copy(update={"distance_m": one.filler.distance_m + 0.001 * number})}
+        )
+        for number, one in enumerate(alike.positions)
+    )
+    survey = alike.model_copy(update={"positions": positions})
+    store = few_parts(catalogue, survey, us_tables, seed, 2)
+    choices = [sound_sets(survey, one.label, store, us_tables) for one in positions]
+    for stock_price, ladder in PRICINGS:
+        plan = plan_refit(survey, us_tables, store, stocking=Stocking(price_minor=stock_price, ladder=ladder))
+        assert plan.commonality is not None
+        if not all(choices):
+            # where some position has no set that keeps every should, the enumeration has nothing to say of the sum
+            assert plan.site_plan.positions
+            continue
+        best = min(cost_of(sets, (1,) * count, stock_price, ladder) for sets in itertools.product(*choices))
+        assert plan.commonality.together.objective_minor(stock_price) == best
+
+
 def test_a_free_stock_leaves_the_sets_as_cheap_as_alone(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
     survey = station(("car", "truck"), (2, 2))
     plan = plan_refit(survey, us_tables, catalogue, stocking=Stocking(price_minor=0, ladder=single_price))

@@ -15,7 +15,9 @@ from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.case_columns import CaseProblem, case_problems
 from spoutline.planning.refit.chain_arcs import arc_graph, narrowed
 from spoutline.planning.refit.ladders import Ladder, Ladders
-from spoutline.planning.refit.mixed_integer import Answer, CaseGraphs, MixedIntegerModel, Way
+from spoutline.planning.refit.like_cases import LikeCases
+from spoutline.planning.refit.mixed_integer import CaseGraphs, MixedIntegerModel, Way
+from spoutline.planning.refit.sum_limits import binding_limits
 from spoutline.planning.sets.choice import is_turned_down
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
@@ -68,50 +70,46 @@ def common_sets(
     if not cases:
         return CommonSets((), 0)
     graphs = _graphs(cases, stock_price_minor, ladders)
-    model = MixedIntegerModel(graphs, ladders, stock_price_minor)
+    alike = LikeCases(graphs)
+
+    def stands(number: int, way: Way) -> bool:
+        return _judged(cases[number], graphs[number], way) is not None
+
     rounds = 0
     nodes = 0
     while True:
         if should_stop():
             raise Cancelled
+        model = MixedIntegerModel(alike.groups(), ladders, stock_price_minor)
         answer = model.solve(max(node_limit - nodes, 0), should_stop)
         rounds += 1
         nodes += answer.nodes
+        ways = None if answer.ways is None else alike.shared_out(answer.ways)
+        judged = () if ways is None else tuple(map(_judged, cases, graphs, ways))
+        sound = tuple(found for found in judged if found is not None)
         if not answer.is_proved:
-            return _unproved(cases, graphs, answer, stock_price_minor=stock_price_minor, ladder=ladders, rounds=rounds)
-        ways = answer.ways or ()
-        judged = [_judged(case, problems, way) for case, problems, way in zip(cases, graphs, ways, strict=True)]
-        for number, (way, found) in enumerate(zip(ways, judged, strict=True)):
-            if found is None:
-                model.forbid(number, way)
-        if all(judged):
-            return CommonSets(tuple(found for found in judged if found is not None), rounds)
+            best = _cheaper(cases, sound, stock_price_minor, ladders)
+            floor = 0 if math.isinf(answer.floor_minor) else max(0, math.floor(answer.floor_minor))
+            return CommonSets(best, rounds, floor)
+        if len(sound) == len(cases):
+            return CommonSets(sound, rounds)
+        turned_down = [way if found is None else None for way, found in zip(ways or (), judged, strict=True)]
+        alike.forbid(turned_down, stands)
 
 
-def _unproved(
-    cases: Sequence[Case],
-    graphs: Sequence[CaseGraphs],
-    answer: Answer,
-    *,
-    stock_price_minor: int,
-    ladder: Callable[[str], Ladder],
-    rounds: int,
-) -> CommonSets:
-    """Return the cheaper of what was found in time and the sets chosen alone, with the floor that was reached."""
+def _cheaper(
+    cases: Sequence[Case], found: Sequence[JudgedSet], stock_price_minor: int, ladder: Callable[[str], Ladder]
+) -> tuple[JudgedSet, ...]:
+    """Return the cheaper of the sets found, where every case has one, and those chosen alone."""
     counts = [case.positions for case in cases]
 
     def cost(judged: Sequence[JudgedSet]) -> int:
         sets = [bought_in(case, one.hanging_set) for case, one in zip(cases, judged, strict=True)]
         return figures_of(sets, counts, ladder).objective_minor(stock_price_minor)
 
-    best = tuple(case.choice.judged for case in cases)
-    if answer.ways is not None:
-        found = [_judged(case, own, way) for case, own, way in zip(cases, graphs, answer.ways, strict=True)]
-        sound = tuple(one for one in found if one is not None)
-        if len(sound) == len(cases) and cost(sound) < cost(best):
-            best = sound
-    floor = 0 if math.isinf(answer.floor_minor) else max(0, math.floor(answer.floor_minor))
-    return CommonSets(best, rounds, floor)
+    alone = tuple(case.choice.judged for case in cases)
+    is_cheaper = len(found) == len(cases) and cost(found) < cost(alone)
+    return tuple(found) if is_cheaper else alone
 
 
 def bought_in(case: Case, hanging_set: HangingSet) -> tuple[PartRef, ...]:
@@ -138,9 +136,10 @@ def price_at(ladder: Ladder, quantity: int) -> int:
 
 def _judged(case: Case, graphs: CaseGraphs, way: Way) -> JudgedSet | None:
     """Return the set of a way with its checks; None where a limit or a check turns it down after all."""
-    if not _keeps_limits(graphs.graphs[way.graph].problem, way.path):
+    path = way.path(graphs)
+    if not _keeps_limits(graphs.graphs[way.graph].problem, path):
         return None
-    judged = case.chooser.judge.judged(case.chooser.search.hanging_set(way.path))
+    judged = case.chooser.judge.judged(case.chooser.search.hanging_set(path))
     return None if is_turned_down(judged, case.choice.dropped) else judged
 
 
@@ -183,7 +182,7 @@ def _graphs_of(case: Case, problems: Sequence[CaseProblem], ladders: Ladders, mo
     for one in problems:
         graph = arc_graph(case, one.narrowed(most_minor=most_minor, most_regrets=regrets), least_minor)
         found.append(narrowed(graph, most_minor=most_minor, most_regrets=regrets))
-    return CaseGraphs(tuple(found), case.positions, regrets, installed)
+    return CaseGraphs(tuple(found), case.positions, regrets, binding_limits(found), installed)
 
 
 def _floor(case: Case, problems: Sequence[CaseProblem], ladders: Ladders) -> int:

@@ -13,6 +13,7 @@ import math
 from collections import defaultdict
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
+from functools import partial
 from typing import Any
 
 from spoutline.frozen import frozen
@@ -20,11 +21,11 @@ from spoutline.model.faults import StoreFault
 from spoutline.model.worded import Worded
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
 from spoutline.planning.refit.ladders import Ladder
+from spoutline.planning.refit.sum_limits import SumLimit
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.search.graph import Path
 
 _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, and judged exactly afterwards
-_TAKEN = 0.5
 _PROVED = 0  # status of scipy.optimize.milp
 _OUT_OF_NODES = "Solution limit reached"  # how HiGHS says so, in a message: scipy has no status for it
 
@@ -33,32 +34,49 @@ _OUT_OF_NODES = "Solution limit reached"  # how HiGHS says so, in a message: sci
 class CaseGraphs:
     """The graphs of one case, how many positions share it, and how many should-rules its set may break.
 
-    ``installed`` are keys of parts that hang there and stay: they cost nothing and are not stocked.
+    ``limits`` are those of load sums that some way exceeds. ``installed`` are keys of
+    parts that hang there and stay: they cost nothing and are not stocked.
     """
 
     graphs: tuple[ArcGraph, ...]
     positions: int
     most_regrets: int
+    limits: tuple[SumLimit, ...]
     installed: frozenset[str] = frozenset()
 
 
 @frozen
 class Way:
-    """The path chosen for a case and the number of the graph that it runs through."""
+    """The graph that is run through, and its arcs on the way, by their numbers."""
 
     graph: int
-    path: Path
+    arcs: tuple[int, ...]
+
+    def path(self, case: CaseGraphs) -> Path:
+        """Return the items of a case that lie on the way."""
+        found = case.graphs[self.graph].arcs
+        items = tuple(found[number].item for number in self.arcs)
+        return Path(sum(item.cost for item in items if item), items)
+
+
+@frozen
+class Likes:
+    """So many cases that are like one, and the ways that none of them may take."""
+
+    case: CaseGraphs
+    count: int
+    forbidden: frozenset[Way] = frozenset()
 
 
 @frozen
 class Answer:
-    """The best ways found, one for each case, and what no answer can cost less than.
+    """The best ways found, as many for each group as it has cases, and what no answer can cost less than.
 
     ``ways`` is None where the nodes were used up before any answer was found. ``floor_minor`` is the cost of ``ways``
     itself, but for rounding, where ``is_proved``. ``nodes`` of branch and bound were looked at.
     """
 
-    ways: tuple[Way, ...] | None
+    ways: tuple[tuple[Way, ...], ...] | None
     is_proved: bool
     floor_minor: float
     nodes: int = 0
@@ -66,10 +84,11 @@ class Answer:
 
 @frozen
 class _Taken:
-    """The column of an arc and where it belongs."""
+    """The column of an arc, and which of which graph it is."""
 
     column: int
     graph: int
+    number: int
     arc: Arc
 
 
@@ -89,18 +108,21 @@ class _Rows:
 
 
 class MixedIntegerModel:
-    """Built once; ``solve`` may be called again after ``forbid``."""
+    """The ways of all cases, like ones as units of one flow.
 
-    def __init__(self, cases: tuple[CaseGraphs, ...], ladder: Callable[[str], Ladder], stock_price_minor: int) -> None:
-        self._cases = cases
+    What a row asks of a way by itself, it asks of like ones together: that admits a little more where they differ.
+    """
+
+    def __init__(self, groups: tuple[Likes, ...], ladder: Callable[[str], Ladder], stock_price_minor: int) -> None:
+        self._groups = groups
         self._ladder = ladder
         self._costs: list[float] = []
         self._upper: list[float] = []
         self._whole: list[int] = []
         self._rows = _Rows()
-        self._arcs: list[list[_Taken]] = [self._columns_of(case) for case in cases]
-        for case, arcs in zip(cases, self._arcs, strict=True):
-            self._chain_rows(case, arcs)
+        self._arcs: list[list[_Taken]] = [self._columns_of(likes) for likes in groups]
+        for likes, arcs in zip(groups, self._arcs, strict=True):
+            self._chain_rows(likes, arcs)
         self._stock_rows(stock_price_minor)
 
     def solve(self, node_limit: int, should_stop: Callable[[], bool] = lambda: False) -> Answer:
@@ -118,20 +140,10 @@ class MixedIntegerModel:
             scipy is missing, or HiGHS finds the model faulty.
         """
         solved = self._solved(node_limit, should_stop)
-        ways = None if solved.x is None else tuple(_way(arcs, solved.x) for arcs in self._arcs)
+        ways = None if solved.x is None else tuple(map(partial(_ways, solution=solved.x), self._arcs))
         floor = solved.mip_dual_bound
         is_proved = solved.status == _PROVED
         return Answer(ways, is_proved, -math.inf if floor is None else float(floor), int(solved.mip_node_count or 0))
-
-    def forbid(self, case: int, way: Way) -> None:
-        """Leave out exactly this way of a case."""
-        items = way.path.items
-        used = (
-            (taken.column, 1.0)
-            for taken in self._arcs[case]
-            if taken.graph == way.graph and taken.arc.item is items[taken.arc.layer]
-        )
-        self._rows.add(used, -math.inf, len(items) - 1.0)
 
     def _column(self, cost: float, upper: float, *, whole: bool) -> int:
         self._costs.append(cost)
@@ -139,51 +151,51 @@ class MixedIntegerModel:
         self._whole.append(int(whole))
         return len(self._costs) - 1
 
-    def _columns_of(self, case: CaseGraphs) -> list[_Taken]:
+    def _columns_of(self, likes: Likes) -> list[_Taken]:
         return [
-            _Taken(self._column(0.0, 1.0, whole=True), number, arc)
-            for number, graph in enumerate(case.graphs)
-            for arc in graph.arcs
+            _Taken(self._column(0.0, float(likes.count), whole=True), graph, number, arc)
+            for graph, of_graph in enumerate(likes.case.graphs)
+            for number, arc in enumerate(of_graph.arcs)
         ]
 
     # one chain for each case
 
-    def _chain_rows(self, case: CaseGraphs, arcs: list[_Taken]) -> None:
-        self._conservation(case, arcs)
-        self._sums(case, arcs)
-        self._strengths(case, arcs)
+    def _chain_rows(self, likes: Likes, arcs: list[_Taken]) -> None:
+        self._conservation(likes, arcs)
+        self._sums(likes, arcs)
+        self._strengths(likes, arcs)
         broken = [(taken.column, float(taken.arc.regrets)) for taken in arcs if taken.arc.regrets]
         if broken:
-            self._rows.add(broken, -math.inf, case.most_regrets)
+            self._rows.add(broken, -math.inf, likes.case.most_regrets * likes.count)
+        for way in sorted(likes.forbidden, key=lambda way: (way.graph, way.arcs)):
+            used = [(one.column, 1.0) for one in arcs if one.graph == way.graph and one.number in way.arcs]
+            self._rows.add(used, -math.inf, (len(way.arcs) - 1.0) * likes.count)
 
-    def _conservation(self, case: CaseGraphs, arcs: list[_Taken]) -> None:
-        """One unit leaves the roots of all graphs together; what enters an inner node leaves it."""
+    def _conservation(self, likes: Likes, arcs: list[_Taken]) -> None:
+        """Let a unit for each case leave the roots of all graphs together; what enters an inner node leaves it."""
         roots = []
         flows: dict[tuple[int, int, int], list[tuple[int, float]]] = defaultdict(list)
         for taken in arcs:
-            graph = case.graphs[taken.graph]
+            graph = likes.case.graphs[taken.graph]
             if taken.arc.layer == 0:
                 roots.append((taken.column, 1.0))
             else:
                 flows[taken.graph, *taken.arc.start].append((taken.column, 1.0))
             if taken.arc.layer + 1 < len(graph.problem.layers):
                 flows[taken.graph, *taken.arc.end].append((taken.column, -1.0))
-        self._rows.add(roots, 1.0, 1.0)
+        self._rows.add(roots, likes.count, likes.count)
         for terms in flows.values():
             self._rows.add(terms, 0.0, 0.0)
 
-    def _sums(self, case: CaseGraphs, arcs: list[_Taken]) -> None:
-        for index, limit in enumerate(case.graphs[0].problem.limits):
-            if math.isinf(limit):
-                continue
-            terms = [(taken.column, taken.arc.item.loads[index]) for taken in arcs if taken.arc.item is not None]
-            scale = max(abs(limit), *(abs(load) for _, load in terms)) if terms else 0.0
+    def _sums(self, likes: Likes, arcs: list[_Taken]) -> None:
+        for one in likes.case.limits:
+            terms = [(taken.column, one.loads[taken.graph][taken.number]) for taken in arcs]
+            scale = max(abs(one.limit), *(abs(load) for _, load in terms)) if terms else 0.0
             if scale > 0:
-                self._rows.add(
-                    ((column, load / scale) for column, load in terms if load), -math.inf, limit / scale + _TOLERANCE
-                )
+                most = (one.limit / scale + _TOLERANCE) * likes.count
+                self._rows.add(((column, load / scale) for column, load in terms if load), -math.inf, most)
 
-    def _strengths(self, case: CaseGraphs, arcs: list[_Taken]) -> None:
+    def _strengths(self, likes: Likes, arcs: list[_Taken]) -> None:
         """Keep a part out of every chain in which another demands more than it bears."""
         demanding = [taken for taken in arcs if taken.arc.item is not None and taken.arc.item.demands > 0]
         for taken in arcs:
@@ -196,25 +208,26 @@ class MixedIntegerModel:
                 if other.arc.layer != taken.arc.layer and other.arc.item and other.arc.item.demands > item.bears
             ]
             if harder:
-                self._rows.add([(taken.column, 1.0), *harder], -math.inf, 1.0)
+                self._rows.add([(taken.column, 1.0), *harder], -math.inf, likes.count)
 
     # part numbers over all cases
 
     def _stock_rows(self, stock_price_minor: int) -> None:
         uses: dict[str, list[tuple[int, float]]] = defaultdict(list)
         places: dict[tuple[int, int, str], list[int]] = defaultdict(list)
-        for number, (case, arcs) in enumerate(zip(self._cases, self._arcs, strict=True)):
+        for number, (likes, arcs) in enumerate(zip(self._groups, self._arcs, strict=True)):
             for taken in arcs:
-                if taken.arc.item is not None and taken.arc.item.key not in case.installed:
+                if taken.arc.item is not None and taken.arc.item.key not in likes.case.installed:
                     key = taken.arc.item.key
-                    uses[key].append((taken.column, float(case.positions)))
+                    uses[key].append((taken.column, float(likes.case.positions)))
                     places[number, taken.arc.layer, key].append(taken.column)
         stocked = {key: self._column(float(stock_price_minor), 1.0, whole=True) for key in sorted(uses)}
-        for (_, _, key), columns in places.items():
-            self._rows.add([*((column, 1.0) for column in columns), (stocked[key], -1.0)], -math.inf, 0.0)
+        for (number, _, key), columns in places.items():
+            most_ways = -float(self._groups[number].count)
+            self._rows.add([*((column, 1.0) for column in columns), (stocked[key], most_ways)], -math.inf, 0.0)
         most = dict.fromkeys(uses, 0)
         for number, _, key in places:
-            most[key] += self._cases[number].positions
+            most[key] += self._groups[number].case.positions * self._groups[number].count
         for key in sorted(uses):
             self._price_rows(key, uses[key], stocked[key], most[key])
 
@@ -267,7 +280,18 @@ class MixedIntegerModel:
         return solved
 
 
-def _way(arcs: list[_Taken], solution: Any) -> Way:  # noqa: ANN401 - an array of numpy
-    taken = sorted((one for one in arcs if solution[one.column] > _TAKEN), key=lambda one: one.arc.layer)
-    items = tuple(one.arc.item for one in taken)
-    return Way(taken[0].graph, Path(sum(item.cost for item in items if item), items))
+def _ways(arcs: list[_Taken], solution: Any) -> tuple[Way, ...]:  # noqa: ANN401 - an array of numpy
+    """Part a flow of whole units into its ways, one by one; at every port the first arc that has units left."""
+    left = {one: units for one in arcs if (units := round(float(solution[one.column])))}
+    ways: list[Way] = []
+    while left:
+        first = min(left, key=lambda one: (one.arc.layer, one.column))
+        way = [first]
+        while following := [one for one in left if one.graph == first.graph and one.arc.start == way[-1].arc.end]:
+            way.append(min(following, key=lambda one: one.column))
+        for one in way:
+            left[one] -= 1
+            if not left[one]:
+                del left[one]
+        ways.append(Way(first.graph, tuple(one.number for one in way)))
+    return tuple(ways)
