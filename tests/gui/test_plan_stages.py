@@ -207,12 +207,19 @@ def test_what_is_in_the_way_is_told_before_all_that_would_help(
     ways = {context.story.relaxation(one, currency) for one in whole.relaxations}
     assert {*context.story.conflict(whole), context.story.relaxation(whole.relaxations[0], currency), waits} <= told()
     assert not ways <= told()
+    assert outcome.reasons_button is not None
+    focused = outcome.reasons_button
+    qtbot.waitUntil(focused.isVisible, timeout=10_000)
+    focused.setFocus()
+    assert focused.hasFocus()
     gate.opened.set()
     wait_for_whole_plan(qtbot, workplace)
     assert not outcome.is_waiting
     assert context.obstacle is None
     assert {*context.story.conflict(whole), *ways} <= told()
     qtbot.waitUntil(lambda: waits not in told(), timeout=10_000)
+    assert outcome.reasons_button is not focused  # laid out anew, and the focus is where a person left it
+    assert outcome.reasons_button.hasFocus()
 
 
 def test_a_position_behind_gets_its_other_sets_when_it_is_turned_to(qtbot: QtBot, workplace: Workplace) -> None:

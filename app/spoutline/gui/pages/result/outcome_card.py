@@ -21,6 +21,7 @@ from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import empty_layout, plain_label
 from spoutline.gui.widgets.fitted_scroll import FittedScroll
 from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.widgets.steady import SteadyChange
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetBasis, SetsSource
 from spoutline.model.plan import PlanStatus, PositionPlan, Relaxation
@@ -63,6 +64,18 @@ def remedies_of(plan: PositionPlan, survey: Survey, story: Story) -> tuple[Remed
 def _act(relaxation: Relaxation) -> str:
     numbers = ", ".join(one.now.number for one in relaxation.successions)
     return tr("Take its successor {numbers}").format(numbers=numbers) if numbers else tr("Do this")
+
+
+def _name(button: QPushButton) -> str:
+    return button.accessibleName() or button.text()
+
+
+def _show_now(button: QPushButton) -> None:
+    """Show a button and its row: what a layout shows only later takes no focus until then."""
+    row = button.parentWidget()
+    if row is not None:
+        row.show()
+    button.show()
 
 
 def headline(plan: PositionPlan, tone: Tone, story: Story) -> str:
@@ -139,9 +152,14 @@ class OutcomeCard(QFrame):
         self.remedy_buttons: list[QPushButton] = []
         self.again_button: QPushButton | None = None
         self.reasons_button: QPushButton | None = None
+        self._change = SteadyChange(self._lay_out, self)
 
     def refresh(self) -> None:
-        """Show the present outcome."""
+        """Show the present outcome; what is pressed stays until the mouse is let go."""
+        self._change.ask()
+
+    def _lay_out(self) -> None:
+        focused = next((_name(one) for one in self._buttons() if one.hasFocus()), "")
         self.is_waiting = False
         empty_layout(self._reasons)
         self.remedy_buttons.clear()
@@ -150,6 +168,15 @@ class OutcomeCard(QFrame):
         self._show_outcome()
         self._scroll.setVisible(self._reasons.count() > 0)
         self._scroll.fit()
+        for button in self._buttons():
+            if _name(button) == focused:  # one that was there before further ways out came
+                _show_now(button)
+                button.setFocus()
+
+    def _buttons(self) -> tuple[QPushButton, ...]:
+        """Return the buttons that are made anew with every outcome."""
+        others = (one for one in (self.again_button, self.reasons_button) if one is not None)
+        return *self.remedy_buttons, *others
 
     def _show_outcome(self) -> None:
         trouble = self._context.sets.trouble(self._context.session.label)
