@@ -19,7 +19,9 @@ _HEADER = b"SQLite format 3\x00"  # https://www.sqlite.org/fileformat2.html#the_
 _HEADER_BYTES = 100
 _OWN_TABLES = frozenset({"book_version", "catalogue_version"})
 _BUSY_MS = 5_000
-THOROUGH_UP_TO_BYTES = 256 * 2**20  # a larger book is checked page by page when it is backed up, not at each start
+THOROUGH_UP_TO_BYTES = (
+    64 * 2**20
+)  # a quarter of a second; a larger book is checked page by page when it is backed up, not at each start
 
 
 class FileKind(StrEnum):
