@@ -41,6 +41,23 @@ def test_each_item_of_a_layer_gets_the_cheapest_of_all_chains_that_hold_it(probl
     assert {key: path.cost for key, path in found.items()} == least_by_item(problem, layer)
 
 
+@given(problems, st.integers(0, 4), st.sets(st.integers(0, 8)), st.one_of(st.none(), st.integers(0, 60)))
+@settings(max_examples=up_to(300), deadline=None)
+def test_some_items_of_a_layer_get_the_cheapest_of_all_chains_that_hold_one_of_them(
+    problem: Problem, place: int, places: set[int], most_cost: int | None
+) -> None:
+    layer = place % len(problem.layers)
+    keys = {item.key for number, item in enumerate(problem.layers[layer].items) if number in places}
+    costs = [cost for key, cost in least_by_item(problem, layer).items() if key in keys]
+    path = ThroughLayer(problem, layer).cheapest_of(keys, most_cost=most_cost)
+    within = [cost for cost in costs if most_cost is None or cost <= most_cost]
+    assert (None if path is None else path.cost) == min(within, default=None)
+    if path is not None:
+        held = path.items[layer]
+        assert held is not None
+        assert held.key in keys
+
+
 @given(problems, st.integers(0, 4))
 @settings(max_examples=up_to(300), deadline=None)
 def test_the_bound_is_never_above_the_cost_and_leaves_out_no_item_that_a_chain_holds(

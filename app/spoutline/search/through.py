@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Container
 from dataclasses import replace
 
 from spoutline.search.bounds import backward, before_entries, forward, within
@@ -13,11 +14,16 @@ from spoutline.search.listener import Listener
 
 def holding(problem: Problem, layer: int, key: str) -> Problem | None:
     """Return the problem whose ``layer`` holds the item ``key`` and nothing else; None where it has no such item."""
-    item = next((one for one in problem.layers[layer].items if one.key == key), None)
-    if item is None:
+    return _holding_one_of(problem, layer, {key})
+
+
+def _holding_one_of(problem: Problem, layer: int, keys: Container[str]) -> Problem | None:
+    """Return the problem whose ``layer`` holds one of the items ``keys``; None where it has none of them."""
+    items = tuple(one for one in problem.layers[layer].items if one.key in keys)
+    if not items:
         return None
     layers = list(problem.layers)
-    layers[layer] = Layer(layers[layer].name, (item,))
+    layers[layer] = Layer(layers[layer].name, items)
     return replace(problem, layers=tuple(layers))
 
 
@@ -66,3 +72,18 @@ class ThroughLayer:
         """
         problem = holding(self._problem, self.layer, key)
         return None if problem is None else Finder(problem).cheapest(listener)
+
+    def cheapest_of(
+        self, keys: Container[str], listener: Listener | None = None, most_cost: int | None = None
+    ) -> Path | None:
+        """Return a cheapest chain through any of the items ``keys``; None where no chain holds one of them.
+
+        It is one search, however many they are. With ``most_cost``, chains that cost more are left out.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
+        problem = _holding_one_of(self._problem, self.layer, keys)
+        return None if problem is None else Finder(problem).cheapest(listener, most_cost)

@@ -256,6 +256,22 @@ class ChainSearch:
         found = [path for path in paths if path is not None]
         return min(found, key=lambda path: (path.cost, path.keys), default=None)
 
+    def part_of_the_cheapest(
+        self, query: SetQuery, slot: Slot, parts: Iterable[PartRef], listener: Listener | None = None
+    ) -> PartRef | None:
+        """Return the one of ``parts`` that a cheapest set with any of them in ``slot`` holds; None without such a set.
+
+        It is one search for all of them. The query must hold no part; its ``most_cost`` counts.
+        """
+        keys = {part.key for part in parts}
+        found = [
+            (path.cost, path.keys, item.key)
+            for through in self._layers_through(replace(query, most_cost=None), slot)
+            if (path := through.cheapest_of(keys, listener, query.most_cost)) is not None
+            if (item := path.items[through.layer]) is not None
+        ]
+        return PartRef.from_key(min(found)[2]) if found else None
+
     def least_costs(self, query: SetQuery, slot: Slot) -> dict[PartRef, int]:
         """Return, by part, a cost that no set with the part in ``slot`` goes below.
 

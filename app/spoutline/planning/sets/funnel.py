@@ -9,7 +9,7 @@ from __future__ import annotations
 import itertools
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from spoutline.model.check import CheckId
 from spoutline.model.cuts import Cut
@@ -142,6 +142,23 @@ class _Question:
         for group in groups:
             yield self.departures - len(group), self.chooser.query(group)
 
+    def first_of(self, slot: Slot, refs: Sequence[PartRef], best: Rival | None) -> PartRef | None:
+        """Return which of some parts to hold in a place next; None where no set with one of them may beat ``best``.
+
+        One search asks for all of them, since hundreds of parts may promise a lower price than any set around them has.
+        Where parts hang that may stay, the search counts work that the price of a set does not: there each is held in
+        turn.
+        """
+        if self.choosing.staying is not None or not refs:
+            return next(iter(refs), None)
+        price = None if best is None else self.chosen.hanging_set.price_minor + best.price_difference_minor
+        for most, query in self.queries_as_good():
+            within = replace(query, most_cost=self.search.most_cost(query, most, price))
+            found = self.search.part_of_the_cheapest(within, slot, refs, self.chooser.listener)
+            if found is not None:
+                return found
+        return None
+
     def is_chosen(self, ref: PartRef, link: SetLink) -> bool:
         """Say whether a part of the search is the one of the chosen set, of those that hang there too."""
         unit = self.choosing.staying.unit_of(ref) if self.choosing.staying else None
@@ -248,10 +265,15 @@ class _PlaceFunnel:
         """Return what would be taken next: a rival, or an outmatched part that promises a lower price."""
         best = rivals[0] if rivals else None
         price = self._question.chosen.hanging_set.price_minor
-        for ref in sorted(outmatched, key=lambda one: (self._promises[one], one)):
-            promised = self._promises[ref].price_minor - price
-            if best is not None and promised > best.price_difference_minor:
+        untried = sorted(outmatched, key=lambda one: (self._promises[one], one))
+        while untried:
+            if best is not None:
+                dearest = price + best.price_difference_minor
+                untried = [ref for ref in untried if self._promises[ref].price_minor <= dearest]
+            ref = self._question.first_of(self._link.slot, untried, best)
+            if ref is None:
                 break
+            untried.remove(ref)
             found = self._with(ref)
             if found is not None and not _departs_more(found):
                 tried = _rival(found, self._question.chosen)
