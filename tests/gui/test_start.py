@@ -10,8 +10,8 @@ from importlib import import_module
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.test_dropped_files import drop, local
@@ -57,6 +57,44 @@ def test_window_is_there_before_the_stores_are_opened(
     qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
     assert window.workplace is not None
     assert window.workplace.session.survey == survey
+    window.jobs.close()
+
+
+def test_the_first_frame_of_the_workplace_is_laid_out(
+    qtbot: QtBot,
+    qapp: QApplication,
+    bench: Workbench,
+    survey: Survey,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    window, start = opening(qtbot, qapp, lambda: bench, tmp_path, survey)
+    window.resize(1280, 720)
+    let_go = window.jobs.let_go
+    monkeypatch.setattr(window.jobs, "let_go", lambda: None)  # no answer of a job changes what is in view meanwhile
+    seen: list[tuple[object, ...]] = []
+
+    def places() -> tuple[object, ...]:
+        assert window.workplace is not None
+        room, panel = window.workplace.room, window.workplace.site_panel
+        bars = room.horizontalScrollBar().isVisible(), room.verticalScrollBar().isVisible()
+        inside = [(one.objectName(), one.geometry().getRect()) for one in room.findChildren(QWidget) if one.isVisible()]
+        return bars, panel.geometry().getRect(), window.workplace.views.geometry().getRect(), inside
+
+    class Watch(QObject):
+        def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  (Qt's name)
+            if event.type() is QEvent.Type.Paint and watched is window.workplace and not seen:
+                seen.append(places())
+            return False
+
+    watch = Watch(window)
+    qapp.installEventFilter(watch)
+    start.start()
+    qtbot.waitUntil(lambda: bool(seen), timeout=20_000)
+    qapp.removeEventFilter(watch)
+    QApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest.value)
+    assert seen == [places()]
+    let_go()
     window.jobs.close()
 
 

@@ -22,6 +22,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.places import PLACES, Place
 from spoutline.gui.short_turns import take_short_turns
 from spoutline.gui.widgets.after_paint import AfterPaint
+from spoutline.gui.widgets.laid_out import show_laid_out
 from spoutline.gui.widgets.notice_bar import Offer
 from spoutline.gui.widgets.theme import ThemeChoice
 from spoutline.gui.window.faults import UnexpectedFault
@@ -367,6 +368,7 @@ class Opening:
             if self._open_with is OpenWith.START_VIEW:
                 self.verbs.do(ActionId.START)
         self._tell_trouble()
+        show_laid_out(workplace)
         self._back_up(opened.workbench)
         QTimer.singleShot(_PAGES_AFTER_MS, self._window, self._load_pages)
 
