@@ -101,7 +101,10 @@ def test_a_dear_article_is_not_chosen_and_faults_are_told(run: Any, bases: list[
     assert "price of the whole article" in run(*article, code=2).err
     assert "2 to 8 parts" in run(*article[:4], *article[-2:], "--price", "5 USD", code=2).err
     assert "0 to 400" in run(*article, "--price", "5 USD", "--lead-days", "900", code=2).err
-    assert "the draft has no price list" in run(*article, "--price", "5 USD", "--price-list", "none", code=2).err
+    assert (
+        "'none' is not usable; one of: gr-2026-h2-eur"
+        in run(*article, "--price", "5 USD", "--price-list", "none", code=2).err
+    )
 
 
 def test_an_article_is_handed_on_whole(run: Any, bases: list[str], tmp_path: Path) -> None:
