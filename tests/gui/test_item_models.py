@@ -105,3 +105,18 @@ def test_site_lists_positions_below_their_dispensers_with_marks() -> None:
     assert [node.cells[0] for node in nodes] == ["Dispenser 1", "Dispenser 2"]
     assert [(child.record, child.tone) for child in nodes[0].children] == [("1A", Tone.GOOD), ("1B", Tone.BAD)]
     assert "no set" in nodes[0].children[1].hint
+
+
+def test_an_index_of_a_row_that_is_gone_names_no_row_of_the_tree() -> None:
+    model = NodeTree(("What", "Value"))
+    model.show_nodes([Node(cells=("Group", str(n)), children=(Node(cells=("Row", str(n))),)) for n in range(600)])
+    last = model.index(599, 0)
+    kept = model.index(0, 1, last)
+    assert model.data(kept) == "599"
+    assert model.parent(kept) == last
+    model.show_nodes([Node(cells=("Other", "1"), children=(Node(cells=("Row", "2")),))])
+    assert model.node_at(kept) is None
+    assert model.data(kept) is None
+    assert model.rowCount(last) == 0
+    assert not model.parent(kept).isValid()
+    assert not model.index(0, 0, last).isValid()

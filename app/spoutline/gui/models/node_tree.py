@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import count
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QFont
@@ -34,13 +35,19 @@ class Node:
     names_at: int = 0
 
 
-class _Placed:
-    """A node in its place, so that an index can find its parent."""
+_ids = count(1)  # none is given twice, so that an index kept too long names no row of later
 
-    __slots__ = ("children", "node", "parent", "row")
+
+class _Placed:
+    """A node in its place, so that an index can find its parent.
+
+    An index names it by ``id``: Qt keeps no object of Python alive, and a view may ask for a row that is gone.
+    """
+
+    __slots__ = ("children", "id", "node", "parent", "row")
 
     def __init__(self, node: Node, parent: _Placed | None, row: int) -> None:
-        self.node, self.parent, self.row = node, parent, row
+        self.node, self.parent, self.row, self.id = node, parent, row, next(_ids)
         self.children = [_Placed(child, self, place) for place, child in enumerate(node.children)]
 
 
@@ -50,13 +57,17 @@ class NodeTree(QAbstractItemModel):
     def __init__(self, titles: Sequence[str], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._titles = tuple(titles)
-        self._root = _Placed(Node(cells=()), None, 0)
+        self._place(())
 
     def show_nodes(self, nodes: Sequence[Node]) -> None:
         """Show other rows."""
         self.beginResetModel()
-        self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
+        self._place(nodes)
         self.endResetModel()
+
+    def _place(self, nodes: Sequence[Node]) -> None:
+        self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
+        self._by_id = {placed.id: placed for placed in self._all(self._root)}
 
     def follow_nodes(self, nodes: Sequence[Node]) -> bool:
         """Show other rows; where none comes, goes or says another text, only their marks are told to be others.
@@ -78,7 +89,7 @@ class NodeTree(QAbstractItemModel):
             return
         placed.node = node
         last = len(self._titles) - 1
-        self.dataChanged.emit(self.createIndex(placed.row, 0, placed), self.createIndex(placed.row, last, placed))
+        self.dataChanged.emit(self.createIndex(placed.row, 0, placed.id), self.createIndex(placed.row, last, placed.id))
         for below, child in zip(placed.children, node.children, strict=True):
             self._mark_anew(below, child)
 
@@ -90,47 +101,53 @@ class NodeTree(QAbstractItemModel):
 
     def node_at(self, index: Index) -> Node | None:
         """Return the node of a row; None for no row."""
-        return self._placed(index).node if index.isValid() else None
+        placed = self._placed(index) if index.isValid() else None
+        return placed.node if placed is not None else None
 
     def index_of(self, record: object) -> QModelIndex:
         """Return the first row with this record; an invalid index where there is none."""
         for placed in self._all(self._root):
             if placed.node.record == record and record is not None:
-                return self.createIndex(placed.row, 0, placed)
+                return self.createIndex(placed.row, 0, placed.id)
         return QModelIndex()
 
     def spanning(self) -> tuple[QModelIndex, ...]:
         """Return the rows whose first cell takes the whole row."""
-        return tuple(self.createIndex(placed.row, 0, placed) for placed in self._all(self._root) if placed.node.spans)
+        return tuple(
+            self.createIndex(placed.row, 0, placed.id) for placed in self._all(self._root) if placed.node.spans
+        )
 
     def _all(self, placed: _Placed) -> Iterator[_Placed]:
         for child in placed.children:
             yield child
             yield from self._all(child)
 
-    def _placed(self, index: Index) -> _Placed:
-        if not index.isValid():
-            return self._root
-        placed = index.internalPointer()
-        return placed if isinstance(placed, _Placed) else self._root
+    def _placed(self, index: Index) -> _Placed | None:
+        """Return the row of an index, the root for none; None for a row that is gone."""
+        return self._by_id.get(index.internalId()) if index.isValid() else self._root
 
     def index(self, row: int, column: int, parent: Index = _ROOT) -> QModelIndex:
         """Qt: return the index of a child row."""
-        children = self._placed(parent).children
+        above = self._placed(parent)
+        children = above.children if above is not None else []
         if 0 <= row < len(children) and 0 <= column < len(self._titles):
-            return self.createIndex(row, column, children[row])
+            return self.createIndex(row, column, children[row].id)
         return QModelIndex()
 
     def parent(self, index: Index = _ROOT) -> QModelIndex:  # type: ignore[override]
         """Qt: return the index of the row above."""
-        above = self._placed(index).parent if index.isValid() else None
+        placed = self._placed(index) if index.isValid() else None
+        above = placed.parent if placed is not None else None
         return (
-            self.createIndex(above.row, 0, above) if above is not None and above.parent is not None else QModelIndex()
+            self.createIndex(above.row, 0, above.id)
+            if above is not None and above.parent is not None
+            else QModelIndex()
         )
 
     def rowCount(self, parent: Index = _ROOT) -> int:
         """Qt: return the number of rows below ``parent``."""
-        return 0 if parent.column() > 0 else len(self._placed(parent).children)
+        placed = self._placed(parent) if parent.column() <= 0 else None
+        return len(placed.children) if placed is not None else 0
 
     def columnCount(self, parent: Index = _ROOT) -> int:
         """Qt: return the number of columns."""
