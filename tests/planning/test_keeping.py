@@ -3,20 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
-from spoutline.catalogue.descriptions import describe
+from spoutline.catalogue.descriptions import describe, entry_of
+from spoutline.catalogue.store import CatalogueStore
+from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
+from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from spoutline.model.requirement import Requirement, Slot
 from spoutline.planning.keeping import health
 from spoutline.planning.keeping.health import HealthNote, Matter, health_of
 from spoutline.planning.keeping.questions import requirements
+from spoutline.planning.sets.pool import SLOT_KINDS
 from spoutline.rules.declared.rule_ids import RuleId
+from spoutline.rules.parts.part_rules import judge_part
 from spoutline.ruletables.load import load_rule_tables
 from stores.catalogue.entries import MAKER, priced_only, swivel
 
@@ -72,6 +80,43 @@ def test_a_part_that_breaks_a_must_of_every_question_is_told_with_the_rule(table
     found = notes(tables, swivel(), swivel("FW 4", resistance_ohm="620000"), swivel("FW 5", status="discontinued"))
     never = {note.ref.number: [one.rule_id for one in note.findings] for note in found[Matter.NEVER_CHOSEN] if note.ref}
     assert never == {"FW 4": [RuleId.PART_RESISTANCE]}
+
+
+def musts_broken(part: Part, slot: Slot, requirement: Requirement, tables: RuleTables) -> list[RuleId]:
+    """Judge one part at one question, leaving out what a survey or an offer decides."""
+    elsewhere = {RuleId.PART_PRICE, RuleId.PART_REFUSED, RuleId.PART_LEAD_TIME}
+    return [
+        one.rule_id
+        for one in judge_part(part, slot, requirement, tables)
+        if (one.verdict, one.severity) == (Verdict.BROKEN, Severity.MUST) and one.rule_id not in elsewhere
+    ]
+
+
+def test_whole_kinds_are_judged_as_each_part_is_at_each_question(catalogue: CatalogueStore, tables: RuleTables) -> None:
+    """Oracle: each part judged by itself at every question whose path and listing class it has, one after the other."""
+    meant_for_others = {RuleId.PART_CLASS, RuleId.PART_SCHEME, RuleId.PART_DEF_OFFER}
+    kinds = (PartKind.NOZZLE, PartKind.BREAKAWAY, PartKind.ADAPTOR)
+    parts = [part for kind in kinds for part in catalogue.candidates(CandidateFilter(kind=kind))[::79]]
+    hot = [
+        replace(part, number=f"{part.number}-X", temperature_minimum_c=60.0, temperature_maximum_c=61.0)
+        for part in parts[::2]
+    ]
+    sold = [part for part in (*parts, *hot) if part.status is PartStatus.ACTIVE]
+    expected = {}
+    for part in sold:
+        slot = next(one for one, kind in SLOT_KINDS.items() if kind is part.kind)
+        fitting = slot in (Slot.ADAPTOR, Slot.SPLITTER)
+        asked = [one for one in requirements((tables,)) if fitting or slot in one.chain]
+        suited = [
+            one for one in asked if one.path is part.path and (fitting or one.listing_class in (None, *part.listings))
+        ]
+        told = [musts_broken(part, slot, one, tables) for one in suited or asked[:1]]
+        expected[part.ref] = min(told, key=lambda broken: (sum(one in meant_for_others for one in broken), len(broken)))
+    found = notes(tables, *map(entry_of, sold))[Matter.NEVER_CHOSEN]
+    assert {note.ref: [one.rule_id for one in note.findings] for note in found} == {
+        ref: broken for ref, broken in expected.items() if broken
+    }
+    assert found
 
 
 def test_a_price_far_from_its_kind_a_missing_price_and_a_missing_scheme_are_told(tables: RuleTables) -> None:

@@ -9,12 +9,15 @@ from enum import StrEnum
 from functools import partial
 from typing import Final
 
+import numpy as np
+
 from spoutline.catalogue.descriptions import EntryFault, describe
 from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import RuleTables
 from spoutline.model.part import ACCESSORIES, HANGING_KINDS, Part, PartKind, PartStatus
+from spoutline.model.part_columns import Ints, Mask, PartColumns, columns_of
 from spoutline.model.part_ref import PartRef
 from spoutline.model.port import Port
 from spoutline.model.pricing import PriceList
@@ -23,9 +26,12 @@ from spoutline.planning.keeping.questions import requirements
 from spoutline.planning.sets.pool import SLOT_KINDS
 from spoutline.rules.chain.joints import mates
 from spoutline.rules.declared.rule_ids import RuleId
-from spoutline.rules.parts.part_rules import judge_part
+from spoutline.rules.parts.part_rules import breaches, judge_part
 from spoutline.rules.parts.prices import middle_price, price_question
 
+_Question = tuple[Requirement, RuleTables]
+_MORE_THAN_RULES: Final = 1_000  # no part can break as many
+_NO_QUESTION: Final = 2**62
 _SOON: Final = timedelta(days=30)
 # what a dispenser's outlet may face: a survey may name any outlet, so the inlet of these needs no mate in the catalogue
 _AT_THE_OUTLET: Final = frozenset(
@@ -144,51 +150,77 @@ def _kinds(ports: Mapping[Port, set[PartKind]], meets: Callable[[Port], bool]) -
 
 def _never_chosen(parts: Sequence[Part], tables: Sequence[RuleTables]) -> Iterator[HealthNote]:
     """Yield the parts on sale that break a must of every question, with the rules broken where they break fewest."""
-    asked: dict[Slot, list[tuple[Requirement, RuleTables]]] = defaultdict(list)
+    asked: dict[Slot, list[_Question]] = defaultdict(list)
     for one in tables:
         for requirement in requirements((one,)):
             for slot in (*requirement.chain, Slot.ADAPTOR, Slot.SPLITTER):
                 asked[slot].append((requirement, one))
+    on_sale: dict[PartKind, list[Part]] = defaultdict(list)
     for part in parts:
-        if part.kind in ACCESSORIES or part.status is not PartStatus.ACTIVE:
-            continue
-        slot = _SLOT_OF[part.kind]
-        least = _fewest_broken(part, slot, asked[slot])
-        if least is None or least:
-            yield HealthNote(matter=Matter.NEVER_CHOSEN, ref=part.ref, name=part.name, findings=least or ())
+        if part.kind not in ACCESSORIES and part.status is PartStatus.ACTIVE:
+            on_sale[part.kind].append(part)
+    for kind, alike in on_sale.items():
+        for part, question in _suited_by_none(alike, _SLOT_OF[kind], asked[_SLOT_OF[kind]]):
+            findings = () if question is None else _broken(part, _SLOT_OF[kind], *question)
+            yield HealthNote(matter=Matter.NEVER_CHOSEN, ref=part.ref, name=part.name, findings=findings)
 
 
-def _fewest_broken(
-    part: Part, slot: Slot, asked: Sequence[tuple[Requirement, RuleTables]]
-) -> tuple[Finding, ...] | None:
-    """Return the musts that a part breaks at the question that suits it best; None where no chain has its slot."""
-    least: tuple[Finding, ...] | None = None
-    for requirement, tables in [one for one in asked if _may_suit(part, slot, one[0])] or asked[:1]:
-        broken = tuple(
-            finding
-            for finding in judge_part(part, slot, requirement, tables)
-            if finding.verdict is Verdict.BROKEN
-            and finding.severity is Severity.MUST
-            and finding.rule_id not in _DECIDED_ELSEWHERE
-        )
-        if not broken:
-            return ()
-        if least is None or _how_far(broken) < _how_far(least):
-            least = broken
-    return least
+def _suited_by_none(
+    parts: Sequence[Part], slot: Slot, asked: Sequence[_Question]
+) -> Iterator[tuple[Part, _Question | None]]:
+    """Yield the parts of a kind that break a must of every question, with the first one of which they break fewest.
+
+    None for no question: no chain has the slot. All parts are judged at once, as columns.
+    """
+    columns = columns_of(parts[0].kind, parts)
+    least = np.full(len(columns), _NO_QUESTION)
+    best = np.full(len(columns), -1)
+    for number, question in enumerate(asked):
+        may = _may_suit(columns, slot, question[0])
+        if may.any():
+            far = np.where(may, _how_far(columns, slot, *question), _NO_QUESTION)
+            best[far < least] = number
+            least = np.minimum(far, least)
+    if asked:  # what may suit a part nowhere is told by the first question
+        nowhere = best < 0
+        least[nowhere] = _how_far(columns, slot, *asked[0])[nowhere]
+        best[nowhere] = 0
+    by_ref = {part.ref: part for part in parts}
+    for row in np.flatnonzero(least).tolist():
+        yield by_ref[columns.ref_at(row)], asked[best[row]] if asked else None
 
 
-def _how_far(broken: tuple[Finding, ...]) -> tuple[int, int]:
-    """Put the questions that are meant for other parts behind those that the part is made for."""
-    return sum(finding.rule_id in _ANOTHER_QUESTION for finding in broken), len(broken)
+def _how_far(columns: PartColumns, slot: Slot, requirement: Requirement, tables: RuleTables) -> Ints:
+    """Return, by part, how many musts of a question it breaks; none where it suits.
+
+    Questions that are meant for other parts come behind those that the part is made for.
+    """
+    broken, meant_for_others = np.zeros((2, len(columns)), np.int64)
+    for breach in breaches(columns, slot, requirement, tables):
+        if breach.severity is Severity.MUST and breach.rule_id not in _DECIDED_ELSEWHERE:
+            broken += breach.where
+            meant_for_others += breach.where & (breach.rule_id in _ANOTHER_QUESTION)
+    return meant_for_others * _MORE_THAN_RULES + broken
 
 
-def _may_suit(part: Part, slot: Slot, requirement: Requirement) -> bool:
+def _broken(part: Part, slot: Slot, requirement: Requirement, tables: RuleTables) -> tuple[Finding, ...]:
+    """Return the musts of a question that a part breaks, but what a survey or an offer decides."""
+    return tuple(
+        finding
+        for finding in judge_part(part, slot, requirement, tables)
+        if finding.verdict is Verdict.BROKEN
+        and finding.severity is Severity.MUST
+        and finding.rule_id not in _DECIDED_ELSEWHERE
+    )
+
+
+def _may_suit(columns: PartColumns, slot: Slot, requirement: Requirement) -> Mask:
     """Leave out quickly what breaks a must for certain: another path, another listing class."""
-    if part.path is not requirement.path:
-        return False
-    unlisted = slot in (Slot.ADAPTOR, Slot.SPLITTER) or requirement.listing_class is None
-    return unlisted or requirement.listing_class in part.listings
+    path = requirement.path
+    may = np.where(columns.has_port("outlet"), columns.on_path("outlet", path), columns.on_path("inlet", path))
+    if slot in (Slot.ADAPTOR, Slot.SPLITTER) or requirement.listing_class is None:
+        return may
+    return may & columns.has("listings", requirement.listing_class)
 
 
 def _prices(
