@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
 
@@ -69,3 +70,37 @@ def test_the_table_of_all_positions_reads_sizes_alike(qtbot: QtBot, workplace: W
     page.proxy.setData(page.proxy.index(0, THREAD_COLUMN), "UN")
     assert session.survey.positions[0].outlet.size == "1-7/8-12"
     assert "thread and path contradict each other" in page.note_label.text()
+
+
+def turned_over(box: QComboBox) -> bool:
+    """Turn the mouse wheel towards the person over the middle of a list; say whether the list takes it."""
+    turn = QWheelEvent(
+        QPointF(box.rect().center()),
+        QPointF(box.mapToGlobal(box.rect().center())),
+        QPoint(),
+        QPoint(0, -120),
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+        Qt.ScrollPhase.NoScrollPhase,
+        False,
+    )
+    box.wheelEvent(turn)
+    return turn.isAccepted()
+
+
+def test_the_wheel_is_left_to_the_page_and_changes_no_answer(
+    qtbot: QtBot, workplace: Workplace, session: Session
+) -> None:
+    """Seen as a person scrolled: the size below the mouse became another, and the position had no set any more."""
+    form, before = place_form(workplace), session.survey
+    boxes = [box for field in form.names for box in form.field(field).findChildren(QComboBox)]
+    assert boxes
+    for box in boxes:
+        for with_keyboard in (False, True):
+            if with_keyboard:
+                box.setFocus()
+            shown = box.currentText()
+            assert not turned_over(box)
+            assert box.currentText() == shown
+            assert not box.focusPolicy() & Qt.FocusPolicy.WheelFocus & ~Qt.FocusPolicy.StrongFocus
+    assert session.survey == before

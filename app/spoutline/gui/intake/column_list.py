@@ -5,10 +5,10 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QComboBox, QGridLayout, QScrollArea, QWidget
 
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.planning.table_intake.column_map import MappedColumn, measures
 from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of
@@ -16,22 +16,6 @@ from spoutline.planning.table_intake.raw_table import column_letters
 
 _MOST_WIDTH = 440  # the rows of the table need room beside it
 _TITLE_ROOM = 18  # characters of a title; the whole one is its hint
-
-
-class StillBox(QComboBox):
-    """A list that the wheel changes only while it has the keyboard: it stands in a page that is scrolled."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        """Qt: leave the wheel to the page."""
-        if self.hasFocus():
-            super().wheelEvent(event)
-        else:
-            event.ignore()
 
 
 class ColumnList(QScrollArea):
@@ -82,6 +66,8 @@ class ColumnList(QScrollArea):
             label = plain_label(words if len(words) <= _TITLE_ROOM else f"{words[: _TITLE_ROOM - 1]}…")
             label.setToolTip(words)
             field_box, measure_box = StillBox(side), StillBox(side)
+            for box in (field_box, measure_box):
+                box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             field_box.setMinimumContentsLength(10)
             field_box.setAccessibleName(words)
             field_box.addItem(tr("left out"), "")

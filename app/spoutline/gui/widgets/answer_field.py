@@ -17,6 +17,7 @@ from spoutline.frozen import frozen
 from spoutline.gui.escaping import mnemonic_safe
 from spoutline.gui.widgets.editors import LineEditor, PageEditor
 from spoutline.gui.widgets.steady import SteadyChange
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.widgets.tile_grid import TileGrid
 from spoutline.gui.wording import told
 
@@ -235,7 +236,7 @@ class SuggestedField(AnswerField):
 
     def __init__(self, title: str, help_text: str, source: str, parent: QWidget | None = None) -> None:
         super().__init__(title, help_text, source, parent)
-        self.editor = QComboBox(self)
+        self.editor = StillBox(self)
         self.editor.setLineEdit(LineEditor())
         self.editor.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.editor.textActivated.connect(self._taken)
@@ -271,7 +272,7 @@ class ListField(AnswerField):
         self, title: str, help_text: str, source: str, choices: tuple[Choice, ...], parent: QWidget | None = None
     ) -> None:
         super().__init__(title, help_text, source, parent)
-        self.editor = QComboBox(self)
+        self.editor = StillBox(self)
         self._choices = choices
         self.editor.addItems([choice.words for choice in choices])
         self.editor.activated.connect(lambda row: self.given.emit(self._choices[row].value))

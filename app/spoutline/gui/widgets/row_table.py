@@ -30,6 +30,7 @@ from spoutline.frozen import frozen
 from spoutline.gui.widgets.answer_field import Choice
 from spoutline.gui.widgets.cell_table import CellTable
 from spoutline.gui.widgets.marks import MarkDelegate
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.widgets.theme import colours_now
 from spoutline.gui.wording import tr
 
@@ -61,7 +62,7 @@ class CellEditors(MarkDelegate):
         if wanted.several:
             return _tick_list(wanted.choices, parent)
         if wanted.choices:
-            box = QComboBox(parent)
+            box = StillBox(parent)
             for choice in wanted.choices:
                 box.addItem(choice.words, choice.value)
             box.activated.connect(lambda _: self._finish(box))

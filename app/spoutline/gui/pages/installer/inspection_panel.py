@@ -8,7 +8,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QFormLayout,
     QHBoxLayout,
     QPushButton,
@@ -34,6 +33,7 @@ from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.inspection import DueItem
@@ -172,9 +172,9 @@ class InspectionPanel(QWidget):
         self.wear_table.teach(tr("Parts that were replaced come here; the fields below add the first."))
         card.body.addWidget(self.wear_table, 1)
         form = QFormLayout()
-        self.removed_box = QComboBox(self)
+        self.removed_box = StillBox(self)
         self.fitted_edit = LineEditor(self)
-        self.reason_box = QComboBox(self)
+        self.reason_box = StillBox(self)
         self.wear_day_edit = DayEdit(self, self._today())
         self.wear_note_edit = LineEditor(self)
         self.wear_note_edit.setMaxLength(200)

@@ -21,6 +21,7 @@ from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import Card, empty_layout, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
@@ -182,7 +183,7 @@ class RecordFields(QWidget):
         note.setMaxLength(200)
         note.setAccessibleName(f"{title}: {tr('Remark')}")
         if item.dimension is None:
-            box = QComboBox(self)
+            box = StillBox(self)
             box.setObjectName(f"result_{item.id}")
             box.setAccessibleName(title)
             box.addItem("", None)
@@ -213,7 +214,7 @@ class RecordFields(QWidget):
             fitted.setObjectName(f"fitted_{line + 1}")
             fitted.setMaxLength(200)
             fitted.setAccessibleName(tr("{0}: installed").format(story.word(link.slot)))
-            reason = QComboBox(self)
+            reason = StillBox(self)
             reason.setObjectName(f"reason_{line + 1}")
             reason.setAccessibleName(tr("{0}: reason").format(story.word(link.slot)))
             reason.addItem(tr("as planned"), None)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.gui.dialogs.installed_figures import InstalledFiguresDialog
@@ -26,6 +26,7 @@ from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.part_number_edit import PartNumberEdit
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.installed import InstalledCondition
@@ -76,7 +77,7 @@ class InstalledPanel(QWidget):
         self.fault_label.hide()
         card.body.addWidget(self.fault_label)
         card.body.addWidget(plain_label(tr("Liquid sold today"), "question"))
-        self.liquid_box = QComboBox(self)
+        self.liquid_box = StillBox(self)
         self.liquid_box.setAccessibleName(tr("Liquid sold today"))
         self.liquid_box.activated.connect(self._choose_liquid)
         card.body.addWidget(self.liquid_box)
@@ -103,7 +104,7 @@ class InstalledPanel(QWidget):
 
     def _describe_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.kind_box = QComboBox(self)
+        self.kind_box = StillBox(self)
         self.kind_box.setAccessibleName(tr("Kind of a part without a catalog number"))
         self.description_edit = LineEditor(self)
         self.description_edit.setPlaceholderText(tr("What its plate says"))
@@ -118,7 +119,7 @@ class InstalledPanel(QWidget):
 
     def _change_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.condition_box = QComboBox(self)
+        self.condition_box = StillBox(self)
         self.condition_box.setAccessibleName(tr("Condition of the chosen part"))
         self.condition_box.activated.connect(self._choose_condition)
         self.remove_button = QPushButton(tr("Remove it &from the list"), self)
