@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.story import Story
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.answered import same_answers
 from spoutline.model.faults import InputFault
@@ -97,7 +98,7 @@ class TypeForm(QWidget):
             line = QLineEdit(parent)
             line.textEdited.connect(lambda _: self.changed.emit())
             return line
-        box = QComboBox(parent)
+        box: QComboBox = StillBox(parent)
         box.addItem(tr("not said"), "")
         if column.choices is None:
             box.addItem(tr("Yes"), "yes")
