@@ -15,9 +15,11 @@ from spoutline.documents.content.blocks import (
     Block,
     CautionNote,
     Column,
+    Derivation,
     Document,
     Emphasis,
     Heading,
+    NumberedLine,
     PageBreak,
     PaperSize,
     Paragraph,
@@ -27,6 +29,7 @@ from spoutline.documents.content.blocks import (
     Table,
 )
 from spoutline.documents.pdf.render import pdf_bytes
+from spoutline.explain.plan.texts import WorkedText
 
 COLUMNS = (Column("Name", 1.0), Column("Figure", 1.0))
 
@@ -84,6 +87,15 @@ def test_a_heading_is_followed_by_rows_on_its_own_page(above: int) -> None:
     pages = set_pages(*lines_above(above), Heading("Parts", 2), Table(COLUMNS, rows(40)))
     (with_heading,) = (text for text in pages if "Parts" in text)
     assert with_heading.count("row-") >= 2
+
+
+@pytest.mark.parametrize("above", range(30, 44))
+def test_a_heading_stays_with_the_formulas_below_it(above: int) -> None:
+    text = WorkedText(formula="F = m g", inputs="", result="", source="", note="")
+    steps = tuple(NumberedLine(f"F{number}", text, "S1") for number in range(1, 6))
+    pages = set_pages(*lines_above(above), Heading("Load", 2), Derivation(steps), Table(COLUMNS, rows(6)))
+    (page,) = [page for page in pages if "Load" in page]
+    assert "F1" in page
 
 
 @pytest.mark.parametrize("count", range(8, 20, 2))

@@ -93,7 +93,14 @@ def _room_below_heading(following: blocks.Block | None, table: RowTable | None, 
         return FigureFlowable(following, width_pt).least_height_pt + _NEEDED_BELOW_HEADING
     if isinstance(following, blocks.Table) and table is not None:
         return max(_NEEDED_BELOW_HEADING, _HEADING_HEIGHT + _unbroken_height(following, table))
+    if isinstance(following, blocks.Derivation):
+        return _HEADING_HEIGHT + _derivation_room(following)
     return _NEEDED_BELOW_HEADING
+
+
+def _derivation_room(block: blocks.Derivation) -> float:
+    """Return the room that formulas need with the start of the figures put into them."""
+    return float(_NEEDED_BELOW_HEADING + len(block.steps) * styles.WORKED_LINE.leading)
 
 
 def _opening_height(opening: Sequence[blocks.Block], width_pt: float) -> float:
@@ -164,7 +171,7 @@ def _set_block(block: blocks.Block, width_pt: float) -> Iterator[Flowable]:
         case blocks.Worked():
             yield from _worked(block, width_pt)
         case blocks.Derivation():
-            yield CondPageBreak(_NEEDED_BELOW_HEADING + len(block.steps) * styles.WORKED_LINE.leading)
+            yield CondPageBreak(_derivation_room(block))
             yield _derivation(block, width_pt)
         case blocks.CautionNote():
             yield _caution(block, width_pt)
