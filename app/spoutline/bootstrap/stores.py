@@ -194,7 +194,7 @@ class Stores:
         from spoutline.catalogue.plain_edition import open_plainly
 
         columns, source = cache_folder() / "columns", assets.catalogue_folder()
-        return open_plainly(path, named, source, columns, lambda: self._whole(named))
+        return open_plainly(path, named, source, columns, self.edition)
 
     def _plain_book(self) -> PlainBook | None:
         """Return the book that needs no store opened; None where one is open or must be, if only to tell of faults."""
@@ -211,9 +211,6 @@ class Stores:
 
         path = file_given(self._settings.database, user_folder())
         return path if path is not None and path.is_file() else None
-
-    def _whole(self, named: EditionRef | None) -> CatalogueStore:
-        return self.edition(self.shelf().chosen() if named is None else named)
 
     def _checked_url(self) -> str:
         """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.

@@ -63,9 +63,13 @@ class PlainEdition:
     """
 
     def __init__(
-        self, connection: sqlite3.Connection, found: _Found, files: ColumnFiles, whole: Callable[[], CatalogueStore]
+        self,
+        connection: sqlite3.Connection,
+        found: _Found,
+        files: ColumnFiles,
+        whole: Callable[[EditionRef], CatalogueStore],
     ) -> None:
-        self._connection, self._found, self._files, self._whole = connection, found, files, whole
+        self._connection, self._found, self._files, self._open = connection, found, files, whole
         number = found.edition.number
         self._held = (found.catalogue_id, number, number)
         self._columns: dict[PartKind, PartColumns] = {}
@@ -132,6 +136,10 @@ class PlainEdition:
         except sqlite3.Error:
             return otherwise(self._whole())
 
+    def _whole(self) -> CatalogueStore:
+        """Return the whole store of this very edition, whatever the book plans with by now."""
+        return self._open(self._found.edition.ref)
+
     def _counts(self) -> dict[PartKind, int]:
         if self._counted is None:
             query = f"SELECT kind, count(*) FROM catalogue_part WHERE {_HELD} GROUP BY kind"  # noqa: S608  (constants)
@@ -172,13 +180,14 @@ class _PlainRows:
 
 
 def open_plainly(
-    path: Path, named: EditionRef | None, source: Path, columns: Path, whole: Callable[[], CatalogueStore]
+    path: Path, named: EditionRef | None, source: Path, columns: Path, whole: Callable[[EditionRef], CatalogueStore]
 ) -> PlainEdition | None:
     """Open an edition of the book at ``path`` to read; ``named`` is None for the one that the book plans with.
 
     Return None where the whole store must be opened: tables of another form, *Demonstration* compiled from another
-    text than ``source`` has, a draft, an edition that is not there, columns not yet kept in the folder ``columns``.
-    ``whole`` opens it. Raise ``InputFault`` where ``source`` cannot be read.
+    text than ``source`` has, a draft, an edition that is not there, none of its columns kept in the folder ``columns``.
+    Where those of some kinds are kept, others that are asked for later are read, and kept, by the store of that very
+    edition, which ``whole`` opens. Raise ``InputFault`` where ``source`` cannot be read.
     """
     try:
         address = f"file:{quote(str(path))}?mode=ro"
@@ -194,7 +203,7 @@ def open_plainly(
     except BaseException:
         connection.close()
         raise
-    if found is not None and all(files.holds(kind, found.edition.fingerprint) for kind in HANGING_KINDS):
+    if found is not None and any(files.holds(kind, found.edition.fingerprint) for kind in HANGING_KINDS):
         return PlainEdition(connection, found, files, whole)
     connection.close()
     return None

@@ -31,7 +31,7 @@ from stores.catalogue.test_store import filters
 from two_makers import MAKER, NUMBER, OTHER, catalogue_of_two_makers
 
 
-def no_store() -> NoReturn:
+def no_store(_: EditionRef) -> NoReturn:
     raise AssertionError("the whole store is not to be opened for this")
 
 
@@ -152,7 +152,7 @@ def test_tables_of_another_form_and_a_demonstration_left_out_are_left_to_the_who
 def test_what_a_plain_query_fails_at_the_whole_store_answers(own_database: Path, tmp_path: Path) -> None:
     store = whole(own_database, tmp_path / "columns")
     folder = assets.catalogue_folder()
-    plain = open_plainly(own_database, None, folder, tmp_path / "columns", lambda: store)
+    plain = open_plainly(own_database, None, folder, tmp_path / "columns", lambda _: store)
     assert plain is not None
     plain.close()  # every query fails from here on
     wanted = CandidateFilter(kind=PartKind.NOZZLE)
@@ -189,9 +189,41 @@ def test_a_station_is_planned_alike_by_both(own_database: Path, tmp_path: Path) 
     assert planned(first) == planned(later)
 
 
-def test_a_second_plan_loads_no_sqlalchemy(own_database: Path, tmp_path: Path) -> None:
-    survey = tmp_path / "survey.json"
-    survey.write_text(json.dumps(demo_survey("small_town").model_dump(mode="json")), encoding="utf-8")
+def test_columns_of_a_kind_that_nobody_needed_so_far_are_read_and_kept_by_the_store_of_that_very_edition(
+    own_database: Path, tmp_path: Path
+) -> None:
+    columns, asked = tmp_path / "columns", []
+    shelf = open_shelf(f"sqlite:///{own_database}", assets.catalogue_folder(), columns=columns)
+    shelf.parts(EditionRef(DEMONSTRATION)).columns(PartKind.NOZZLE)
+
+    def store(ref: EditionRef) -> CatalogueStore:
+        asked.append(ref)
+        return shelf.parts(ref)
+
+    plain = open_plainly(own_database, None, assets.catalogue_folder(), columns, store)
+    assert plain is not None
+    plain.columns(PartKind.NOZZLE)
+    assert not asked
+    first = plain.columns(PartKind.CURB_HOSE)
+    of_store = shelf.parts(EditionRef(DEMONSTRATION)).columns(PartKind.CURB_HOSE)
+    assert first.number_at(0) == of_store.number_at(0)
+    assert asked == [EditionRef(DEMONSTRATION, 1)]  # the book may plan with another one by now
+    plain.close()
+    shelf.close()
+    again = opened(own_database, columns)
+    assert again is not None
+    assert len(again.columns(PartKind.CURB_HOSE)) == len(of_store)
+    again.close()
+
+
+@pytest.mark.parametrize("positions", [1, None])
+def test_a_second_plan_loads_no_sqlalchemy(
+    positions: int | None, own_database: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    survey, station = tmp_path / "survey.json", demo_survey("small_town")
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))  # where no columns are kept yet
+    told = station.model_copy(update={"positions": station.positions[:positions]}).model_dump(mode="json")
+    survey.write_text(json.dumps(told), encoding="utf-8")
     code = (
         "import sys; from spoutline.cli.main import run;"
         f"code = run(['plan', {str(survey)!r}, '--database', {str(own_database)!r}], None);"
