@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from hypothesis import given
+from hypothesis import strategies as st
 
 from planning.test_chain_arcs import pairs, problems, whole_graph
+from search.problems import random_problem
 from spoutline.planning.refit.chain_arcs import ArcGraph, within_limits
 from spoutline.planning.refit.like_cases import LikeCases
 from spoutline.planning.refit.mixed_integer import CaseGraphs, Way
@@ -31,8 +33,8 @@ def keeps(graph: ArcGraph, way: tuple[int, ...]) -> bool:
     return all(total <= limit + 1e-9 for total, limit in zip(sums, graph.problem.limits, strict=True))
 
 
-def keeps_rows(limits: tuple[SumLimit, ...], way: tuple[int, ...]) -> bool:
-    return all(sum(one.loads[0][number] for number in way) <= one.limit + 1e-7 for one in limits)
+def keeps_rows(limits: tuple[SumLimit, ...], way: tuple[int, ...], graph: int = 0) -> bool:
+    return all(sum(one.loads[graph][number] for number in way) <= one.limit + 1e-7 for one in limits)
 
 
 @given(problems)
@@ -41,6 +43,35 @@ def test_rows_keep_the_ways_that_the_limits_keep(problem: Problem) -> None:
     limits = binding_limits((graph,))
     for way in ways_of(graph):
         assert keeps_rows(limits, way) == keeps(graph, way)
+
+
+tight = st.builds(
+    random_problem,
+    st.integers(0, 10_000),
+    layers=st.just(3),
+    items=st.just(3),
+    ports=st.just(1),
+    loads=st.just(2),
+    tightness=st.just(0.7),
+)
+
+
+@given(tight, tight)
+def test_rows_keep_the_ways_of_every_graph(first: Problem, second: Problem) -> None:
+    """Nozzles of two design flows have a graph each, under the same limits."""
+    graphs = (whole_graph(first), whole_graph(second))
+    rows = binding_limits(graphs)
+    for number, graph in enumerate(graphs):
+        for way in ways_of(graph):
+            assert keeps_rows(rows, way, number) == keeps(graph, way)
+
+
+def test_a_limit_is_lowered_to_the_greatest_sum_of_all_graphs() -> None:
+    """By hand: of 100 the first graph comes to 95, the second to 50 or past it."""
+    first = pairs((100.0,), {"a": (90.0,)}, {"b": (5.0,)})
+    second = pairs((100.0,), {"c": (40.0,)}, {"d": (10.0,), "e": (80.0,)})
+    (limit,) = binding_limits((whole_graph(first), whole_graph(second)))
+    assert limit.limit == 95.0
 
 
 def test_a_load_that_frees_a_sum_does_not_drown_the_others() -> None:

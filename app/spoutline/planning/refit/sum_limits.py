@@ -44,13 +44,13 @@ def _binding(graphs: Sequence[ArcGraph]) -> Iterator[SumLimit]:
 
 
 def _lowered(limit: float, pairs: Sequence[tuple[ArcGraph, list[float]]]) -> float:
-    """Return the greatest sum of a way that keeps a limit; the limit itself where there are too many ways."""
+    """Return the greatest sum of a way that keeps a limit, of all graphs; the limit itself where there are too many."""
     kept = -math.inf
     for graph, loads in pairs:
         sums = _sums_of_ways(graph, loads)
         if sums is None:
             return limit
-        kept = max((total for total in sums if within(total, limit)), default=kept)
+        kept = max((total for total in sums if total > kept and within(total, limit)), default=kept)
     return limit if math.isinf(kept) else kept
 
 
