@@ -19,9 +19,8 @@ _HEADER = b"SQLite format 3\x00"  # https://www.sqlite.org/fileformat2.html#the_
 _HEADER_BYTES = 100
 _OWN_TABLES = frozenset({"book_version", "catalogue_version"})
 _BUSY_MS = 5_000
-THOROUGH_UP_TO_BYTES = (
-    64 * 2**20
-)  # a quarter of a second; a larger book is checked page by page when it is backed up, not at each start
+# checked page by page at each start, which takes a quarter of a second; a larger book only when it is backed up
+THOROUGH_UP_TO_BYTES = 64 * 2**20
 
 
 class FileKind(StrEnum):

@@ -26,4 +26,3 @@ class DifferenceReason(StrEnum):
     NOT_RECORDED = "not_recorded"
     ASKED_FOR = "asked_for"
     ACCESSORY = "accessory"
-    OPENING = "opening"

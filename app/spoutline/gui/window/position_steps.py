@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QFileDialog
 
@@ -14,9 +13,6 @@ from spoutline.gui.window.main_window import TABLE_ENDINGS, MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
-
-if TYPE_CHECKING:
-    pass
 
 
 class PositionSteps:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QFileDialog
 
@@ -18,9 +17,6 @@ from spoutline.gui.window.position_steps import PositionSteps
 from spoutline.gui.window.workplace import Workplace
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputNote, StoreFault
-
-if TYPE_CHECKING:
-    pass
 
 _NOTES_SHOWN = 4
 
