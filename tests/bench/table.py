@@ -216,6 +216,14 @@ ROWS: tuple[Row, ...] = (
         is_quick=True,
     ),
     Row(
+        "near-copies",
+        "near copies of a few parts, all of whose chains just miss a limit, 1,000 / 10,000 / 100,000 items",
+        "ends",
+        ("tests/bench/test_random_chains.py",),
+        _over_sizes("near copies, {}"),
+        is_quick=True,
+    ),
+    Row(
         "unlike",
         "station of 1,000 unlike positions, planned and quoted; its bill",
         "30 s; 20 s",

@@ -3,6 +3,9 @@
 Run on request: ``pytest tests/bench/test_random_chains.py -s``. Processor milliseconds of one thread: the search alone,
 the least of three; CP-SAT on the problem without dominated items, building its model and solving, once. Limits lie at
 ``tightness`` of the sums that a chain of mean items has. No time is asserted, only that both find the same cost.
+
+Beside them near copies of a few parts, none of whose chains keeps its limits, and all by little: even lengths never
+come to an odd sum, while prices of the limits see nothing of that.
 """
 
 from __future__ import annotations
@@ -15,6 +18,7 @@ import pytest
 
 from bench.figures import tell
 from search.cp_sat import cp_sat_optimum
+from search.problems import near_copies
 from spoutline.search.columns import columns_of
 from spoutline.search.dominance import reduced
 from spoutline.search.graph import NO_PORT, Item, Layer, Problem
@@ -24,6 +28,7 @@ from spoutline.search.optimum import best_chain
 PLACES, LOADS, PORTS = 5, 6, 2
 SIZES = (400, 4_000)[: int(os.environ.get("BENCH_SIZES", "1"))]  # items a place; more on request
 TIGHTNESS = (3.0, 1.2, 0.8, 0.6, 0.45, 0.3)
+NEAR_COPIES = (40, 400, 4_000)  # of each of 25 parts
 COMPARED = 400  # the largest number of items a place at which CP-SAT is asked as well
 
 
@@ -65,3 +70,24 @@ def test_random_chains(tightness: float, each: int) -> None:
         tell(f"CP-SAT, random chain, {tightness}", taken)
     fits = "fits" if found else "no chain"
     print(f"\n| {tightness} | {each:,} | {fits} | {own:.1f} | {other} | {times} |", end="")
+
+
+@pytest.mark.timeout(3_600)
+@pytest.mark.parametrize("each", NEAR_COPIES)
+def test_near_copies_that_all_just_miss_a_limit(each: int) -> None:
+    problem = near_copies(each, 41)
+    columns, names = columns_of(problem), Names(ItemsOf(problem))
+    assert columns is not None
+    begun = time.process_time()
+    found = best_chain(columns, names)
+    own = (time.process_time() - begun) * 1e3
+    assert found.is_proved
+    assert found.chain is None
+    tell(f"near copies, {25 * each}", own)
+    other, times = "-", ""
+    if each <= COMPARED:
+        begun = time.process_time()
+        assert cp_sat_optimum(reduced(problem)) is None
+        taken = (time.process_time() - begun) * 1e3
+        other, times = f"{taken:.0f}", f"{taken / own:.1f}"
+    print(f"\n| near copies | {25 * each:,} | no chain | {own:.0f} | {other} | {times} |", end="")

@@ -9,7 +9,7 @@ from random import Random
 
 from hypothesis import strategies as st
 
-from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
 
 
 def random_problem(seed: int, *, layers: int, items: int, ports: int, loads: int, tightness: float) -> Problem:
@@ -41,6 +41,24 @@ def random_problem(seed: int, *, layers: int, items: int, ports: int, loads: int
     }
     limits = tuple(tightness * 4.0 * layers for _ in range(loads))
     return Problem(0, tuple(made), mates, limits, start_bears=random.choice((4.0, math.inf)))
+
+
+def near_copies(each: int, reach: int, *, majors: bool = False) -> Problem:
+    """Return parts of even lengths, many near copies of each, whose sum may be ``reach`` and no other length."""
+    random = Random(3)
+
+    def layer(place: int, *, last: bool) -> Layer:
+        items = []
+        for length in (2, 6, 8, 12, 20):
+            usual, lost = random.randint(800, 3_000), random.uniform(1.0, 4.0)
+            for copy in range(each):
+                cost = round(usual * random.uniform(0.9, 1.2)) + (MAJOR if majors and length > 6 and copy % 2 else 0)
+                loads = (length, -length, lost * random.uniform(1.0, 1.1), random.uniform(1.0, 2.0))
+                items.append(Item(f"{place}-{length:02}-{copy:04}", cost, 0, NO_PORT if last else 0, loads))
+        return Layer(str(place), tuple(items))
+
+    layers = tuple(layer(place, last=place == 4) for place in range(5))
+    return Problem(0, layers, {0: frozenset({0})}, (reach + 0.5, 0.5 - reach, 14.0, 7.6))
 
 
 def keeps_everything(problem: Problem, items: tuple[Item | None, ...]) -> bool:

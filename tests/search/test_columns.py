@@ -21,8 +21,9 @@ from spoutline.search.columns import Columns, columns_of
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.item_table import Ints, ItemsOf, Mask, Names, split_costs, table_of
+from spoutline.search.level_search import Chain
 from spoutline.search.listener import Listener
-from spoutline.search.optimum import Answer, Chain, any_chain, best_chain, chains_in_order
+from spoutline.search.optimum import Answer, any_chain, best_chain, chains_in_order
 
 Place = tuple[int, tuple[str, ...]]  # cost, keys by layer
 
@@ -178,7 +179,7 @@ def test_chains_that_do_not_pass_a_test_are_left_out_and_no_others(kept: int, pr
         if sum(weight[keys[depth, one.key]] for depth, one in enumerate(path.items) if one) % 2 == 0
     ]
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("spoutline.search.optimum._KEPT", kept)
+        patch.setattr("spoutline.search.level_search._KEPT", kept)
         found = [placed(chain, names) for chain in chains_in_order(columns, names, test=even)]
         assert found == sorted(wanted)
         assert [place(path) for path in Finder(costed).passing(even)] == sorted(wanted)
@@ -291,7 +292,7 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
         patch.setattr("spoutline.search.finder._CHEAPEST_LABELS", 3)
         patch.setattr("spoutline.search.finder._ORDER_LABELS", 5)
         patch.setattr("spoutline.search.walk._ASK_EVERY", 1)
-        patch.setattr("spoutline.search.optimum._KEPT", 4)
+        patch.setattr("spoutline.search.level_search._KEPT", 4)
         finder = Finder(costed)
         assert [place(path) for path in finder.in_order()] == wanted
         best = finder.cheapest()
@@ -398,10 +399,10 @@ def test_whether_a_quick_look_suffices_never_shows(labels: int, problem: Problem
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("spoutline.search.optimum._QUICK_LABELS", labels)
-        patch.setattr("spoutline.search.optimum._LOOK_LABELS", labels)
-        patch.setattr("spoutline.search.optimum._QUICK_ITEMS", 1)
-        patch.setattr("spoutline.search.optimum._ITEMS", 2)
+        patch.setattr("spoutline.search.level_search._QUICK_LABELS", labels)
+        patch.setattr("spoutline.search.level_search._LOOK_LABELS", labels)
+        patch.setattr("spoutline.search.level_search._QUICK_ITEMS", 1)
+        patch.setattr("spoutline.search.level_search._ITEMS", 2)
         columns, names = in_columns(costed)
         best = best_chain(columns, names).chain
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]

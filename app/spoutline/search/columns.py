@@ -129,13 +129,18 @@ class Columns:
         """Return the same items at other costs, given as ``row`` counts the items."""
         return replace(self, major=major[self.row], cost=cost[self.row])
 
+    def at_no_cost(self) -> Columns:
+        """Return the same items, none of which costs anything."""
+        nothing = np.zeros(len(self), np.int64)
+        return replace(self, major=nothing, cost=nothing)
+
     def at_strengths(self, start_bears: float | None) -> Columns:
         """Return the items that ask no more than the start bears; None to leave all strengths aside."""
         if start_bears is not None:
             return self.only(self.demands <= start_bears)
         return replace(self, bears=np.full(len(self), np.inf), demands=np.zeros(len(self)))
 
-    def with_load(self, load: Ints, limit: float) -> Columns:
+    def with_load(self, load: Ints | Floats, limit: float) -> Columns:
         """Return the problem with one load sum more."""
         column = load[:, None].astype(np.float64)
         return replace(

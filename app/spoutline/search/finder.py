@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from spoutline.search.enumeration import ChainTest
     from spoutline.search.front import Axes, FrontChain
     from spoutline.search.item_table import Ints, ItemsOf, Mask, Names
-    from spoutline.search.optimum import Chain
+    from spoutline.search.level_search import Chain
 
 _FEW_ITEMS = 500  # more than these are only read by the walk's own bounds for longer than the columns take
 _ITEMS_IN_ORDER = 2_500  # likewise, where more than one chain is asked for

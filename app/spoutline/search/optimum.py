@@ -1,58 +1,24 @@
-"""The cheapest chain of a problem in columns, and all chains in order: bounds first, then every chain below a cost.
-
-The cost rises until a chain is found: few items lie on any chain below it, so that looking at all of those is quick
-however many items there are. Which strength is asked for couples all layers; each band of it is a problem of its own.
-"""
+"""The cheapest chain of a problem in columns, and all chains in order: fewest majors first, each number a problem."""
 
 from __future__ import annotations
 
-import heapq
 import math
 from collections.abc import Iterator
-from contextlib import contextmanager
 from dataclasses import replace
-from typing import Protocol
 
 import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
-from spoutline.search.enumeration import EMPTY, Chains, ChainTest, Enumeration
-from spoutline.search.item_table import Floats, Ints, Mask
+from spoutline.search.enumeration import ChainTest
+from spoutline.search.level_search import Chain, LevelSearch, Named
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
 from spoutline.search.passes import Passes
-from spoutline.search.staircase import Staircases
-from spoutline.search.sums import Sums, near
+from spoutline.search.stand_ins import any_by_labels, without_outdone
 
-_QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
-_ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
-_LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
-_LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
-_BANDS = 8
-_KEPT = 1_000  # chains put in order at once
-
-
-class Named(Protocol):
-    """Names of items by their number."""
-
-    def __getitem__(self, row: int, /) -> str:
-        """Return the name of an item."""
-        ...
-
-    def places(self, rows: Ints, /) -> Ints:
-        """Return, for each of some items, a number that grows with its name among those of its layer."""
-        ...
-
-
-@frozen
-class Chain:
-    """A complete chain; ``rows`` are numbers of items as ``Columns.row`` counts them, ``EMPTY`` for an empty layer."""
-
-    major: int
-    cost: int
-    rows: tuple[int, ...]
+_LABELS_OF_ALL = 200_000  # with which it is asked whether there is a chain of any number of majors
 
 
 @frozen
@@ -107,7 +73,7 @@ def best_chain(
         if most is not None and major > most[0]:
             break
         most_cost = most[1] if most is not None and major == most[0] else None
-        search = _Search(level, names, effort, most_cost=most_cost, any_of_equals=any_of_equals)
+        search = LevelSearch(level, names, effort, most_cost=most_cost, any_of_equals=any_of_equals)
         try:
             chain = search.first()
         except Exhausted:
@@ -116,6 +82,8 @@ def best_chain(
             return Answer(chain, is_proved=False, floor_major=major, floor_cost=search.floor)
         if chain is not None:
             return Answer(replace(chain, major=major), is_proved=True, floor_major=major, floor_cost=chain.cost)
+        if search.met_many_labels and _is_empty(columns, effort):
+            break  # as would be found once more at each number of majors
     return Answer(None, is_proved=True, floor_major=0, floor_cost=math.inf)
 
 
@@ -133,7 +101,7 @@ def any_chain(columns: Columns, names: Named, listener: Listener | None = None) 
     """
     if np.isneginf(columns.limits).any():
         return None
-    return _Search(columns, names, Effort(listener or Listener()), any_will_do=True).any()
+    return LevelSearch(columns, names, Effort(listener or Listener()), any_will_do=True).any()
 
 
 def chains_in_order(
@@ -163,8 +131,19 @@ def chains_in_order(
     """
     effort = Effort(listener or Listener(), most_labels)
     for major, level in _levels(columns, exactly=True):
-        for chain in _Search(level, names, effort, test).in_order():
+        for chain in LevelSearch(level, names, effort, test).in_order():
             yield replace(chain, major=major)
+
+
+def _is_empty(columns: Columns, effort: Effort) -> bool:
+    """Say whether it is soon known that no chain keeps the limits, whatever it costs."""
+    few = effort.portion(_LABELS_OF_ALL)
+    try:
+        return any_by_labels(without_outdone(columns.at_no_cost().trimmed()), few) is None
+    except Exhausted:
+        return False
+    finally:
+        effort.labels = few.labels
 
 
 def _levels(columns: Columns, *, exactly: bool = False) -> Iterator[tuple[int, Columns]]:
@@ -182,347 +161,3 @@ def _levels(columns: Columns, *, exactly: bool = False) -> Iterator[tuple[int, C
         at_most = columns.only(columns.major <= level)
         limited = at_most.with_load(at_most.major, level)
         yield level, limited.with_load(-at_most.major, -level) if exactly else limited
-
-
-class _TooMany(Exception):
-    """A quick look would have been at too many labels."""
-
-
-@frozen
-class _Part:
-    """The chains whose greatest demand lies in one band, as a problem of its own."""
-
-    columns: Columns
-    passes: Passes
-    floor: float
-    over: float  # the greatest demand of a chain is more than this,
-    most: float  # and no more than this
-
-
-class _Search:
-    """One problem, majors left aside."""
-
-    def __init__(
-        self,
-        columns: Columns,
-        names: Named,
-        effort: Effort,
-        test: ChainTest | None = None,
-        *,
-        any_will_do: bool = False,
-        any_of_equals: bool = False,
-        most_cost: int | None = None,
-    ) -> None:
-        self._names, self._effort, self._test, self._any_will_do = names, effort, test, any_will_do
-        self._any_of_equals = any_of_equals
-        self._columns = columns.trimmed()
-        self._highest = self._columns.most_cost()
-        if most_cost is not None:
-            self._highest = min(self._highest, most_cost)
-        self._sums = Sums.of(self._columns.limits)
-        self._floors: Floats = np.zeros(len(self._columns))
-        self._is_priced = False
-        self._is_dense = False  # too many labels for prices alone
-        self._incumbent: Chain | None = None
-        self._none_below = -math.inf  # or there is, and the incumbent is as cheap
-        self.floor = -math.inf
-        if self._columns.can_be_filled():
-            self._keep(self._sums.floor(self._columns, Passes(self._columns)))
-
-    def best_so_far(self) -> Chain | None:
-        """Return the cheapest chain found until now."""
-        return self._incumbent
-
-    def first(self) -> Chain | None:
-        """Return the cheapest chain, of several the first by names; None where there is none.
-
-        Raises
-        ------
-        Exhausted
-            If the labels were used up; what was found until then stays.
-        """
-        found = self._found()
-        if self._incumbent is None:
-            return None
-        self.floor = self._incumbent.cost
-        if self._any_of_equals:
-            return self._incumbent
-        return found or self._first_of_equals(self._incumbent.cost)
-
-    def any(self) -> Chain | None:
-        """Return the chain that is met first."""
-        self._found()
-        return self._incumbent
-
-    def _found(self) -> Chain | None:
-        """Make the cheapest chain, or any, the incumbent; return the first of equals where that is known as well."""
-        if not self._columns.can_be_filled() or self.floor > near(self._highest):
-            return None
-        found = self._found_quickly(_QUICK_ITEMS)
-        if found is None:
-            self._price()
-            found = self._found_quickly(_ITEMS)
-        if found is None:
-            self._rise()
-        return found
-
-    def in_order(self) -> Iterator[Chain]:
-        """Yield every chain, cheapest first, equals by names."""
-        first = self.first()
-        if first is None:
-            return
-        if not self._is_priced:
-            self._price()
-        low, items = first.cost - 1, float(_ITEMS)
-        while low < self._highest:
-            top = max(low + 1, self._threshold(items))
-            items *= _GROWTH
-            found = self._between(low, top)
-            while found is None and top > low + 1:
-                top = (low + top) // 2
-                found = self._between(low, top)
-            yield from self._by_names(top) if found is None else found
-            low = top
-
-    def _keep(self, floors: Floats) -> None:
-        """Leave out the items that no chain within the limits holds."""
-        holds = floors < np.inf
-        self._columns, self._floors = self._columns.only(holds), floors[holds]
-        self.floor = max(self.floor, _least(self._columns, self._floors))
-
-    def _price(self) -> None:
-        """Price the limits, which raises the floors."""
-        self._is_priced = True
-        passes = Passes(self._columns)
-        found = priced(self._columns, passes)
-        if found.bound == np.inf:
-            self._keep(np.full(len(self._floors), np.inf))
-            return
-        self._sums = Sums.of(self._columns.limits, found.prices)
-        self._keep(np.maximum(self._floors, self._sums.floor(self._columns, passes)))
-
-    def _threshold(self, items: float) -> int:
-        """Return a cost that the floors of about so many items stay below; in the end the highest of any chain."""
-        if items >= len(self._floors):
-            return self._highest
-        return min(self._highest, math.floor(float(np.partition(self._floors, int(items))[int(items)])))
-
-    def _limit(self) -> int:
-        """Return the highest cost that is still of interest."""
-        return self._highest if self._incumbent is None else self._incumbent.cost - 1
-
-    def _found_quickly(self, items: int) -> Chain | None:
-        """Look among the items of the lowest floors; return the first of the cheapest chains where that is found."""
-        if not self._columns.can_be_filled():
-            return None
-        top, cheapest = self._threshold(items), list[tuple[_Part, Chains]]()
-        if self._incumbent is not None:
-            top = min(top, self._incumbent.cost)
-        try:
-            with self._few_labels():
-                for part in self._parts(top, in_bands=False):
-                    search = self._enumeration(part, top, is_narrow=self._any_will_do)
-                    for found in search.chains():
-                        search.top = int(found.cost.min())
-                        cheapest.append((part, found))
-                        self._incumbent = self._chain(part, found, int(found.cost.argmin()))
-                        if self._any_will_do:
-                            return self._incumbent
-        except _TooMany:
-            return None
-        self._none_below = top
-        return self._first_by_names(cheapest)
-
-    def _first_by_names(self, some: list[tuple[_Part, Chains]]) -> Chain | None:
-        """Return the cheapest of some chains, of equals the first by names; None for none."""
-        least = min((int(found.cost.min()) for _, found in some), default=0)
-        firsts = []
-        for part, found in some:
-            equal = found.items[found.cost == least]
-            if len(equal):
-                used, at = np.unique(equal, return_inverse=True)
-                is_item = used != EMPTY
-                places = np.where(is_item, 0, EMPTY)
-                places[is_item] = self._names.places(part.columns.row[used[is_item]])
-                first = np.lexsort(places[at.reshape(equal.shape)].T[::-1])[0]
-                firsts.append(self._chain(part, Chains(np.array([least]), equal[[first]]), 0))
-        return min(firsts, key=self._named, default=None)
-
-    def _first_of_equals(self, cost: int) -> Chain:
-        """Return the first chain of this cost by names; there is one."""
-        if not self._is_dense:
-            try:
-                with self._few_labels():
-                    return next(self._by_names(cost, in_bands=False))
-            except _TooMany:
-                self._is_dense = True
-        return next(self._by_names(cost, only_first=True))
-
-    @contextmanager
-    def _few_labels(self, labels: int = _QUICK_LABELS) -> Iterator[None]:
-        """Let what is done within look at few labels, and raise ``_TooMany`` where that is not enough."""
-        whole = self._effort
-        self._effort = whole.portion(labels)
-        try:
-            yield
-        except Exhausted as exhausted:
-            if whole.most is None or self._effort.labels <= whole.most:
-                raise _TooMany from exhausted
-            raise
-        finally:
-            whole.labels = self._effort.labels
-            self._effort = whole
-
-    def _rise(self) -> None:
-        """Raise the cost until a chain is found; below one that was found before there is an end to it.
-
-        Where too many labels lie below a cost, a nearer one is tried: a few items more may raise it by far too much.
-        """
-        items, step, labels = float(_ITEMS), math.inf, _LOOK_LABELS
-        low, in_bands, before = self._none_below, False, 0
-        while self._columns.can_be_filled() and low < self._limit():
-            near_by = max(low, self.floor)
-            top = int(min(self._threshold(items), near_by + step, self._limit()))
-            if top > low:
-                begun = self._effort.labels
-                try:
-                    with self._few_labels(labels if in_bands else _QUICK_LABELS):
-                        self._look_below(top, in_bands=in_bands)
-                except _TooMany:
-                    if in_bands:
-                        step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * _GROWTH) + 1
-                    in_bands = self._is_dense = True
-                    continue
-                looked_at = self._effort.labels - begun
-                is_far = looked_at <= 1.1 * before + 1  # none was added
-                low, step = top, (_LEAP if is_far else _STEP_ON) * step
-                items *= _LEAP_ITEMS if is_far else 1.0
-                before = looked_at
-            if self._any_will_do and self._incumbent is not None:
-                return
-            self.floor = max(self.floor, min(top, self._limit()))
-            items *= _GROWTH
-
-    def _look_below(self, top: int, *, in_bands: bool) -> None:
-        """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
-        for part in self._parts(top, in_bands=in_bands, only_first=True):
-            limit = min(top, self._limit())
-            if part.floor > near(limit):
-                continue
-            search = self._enumeration(part, limit, is_narrow=True)
-            for found in search.chains():
-                if found.cost.min() <= self._limit():
-                    self._incumbent = self._chain(part, found, int(found.cost.argmin()))
-                    search.top = self._limit()
-                    if self._any_will_do:
-                        return
-
-    def _between(self, low: int, top: int) -> list[Chain] | None:
-        """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
-        try:
-            with self._few_labels():
-                return self._between_in(self._parts(top, in_bands=False), low, top)
-        except _TooMany:
-            self._is_dense = True
-            return self._between_in(self._parts(top), low, top)
-
-    def _between_in(self, parts: list[_Part], low: int, top: int) -> list[Chain] | None:
-        count = 0
-        kept: list[tuple[_Part, Chains, Ints]] = []
-        for part in parts:
-            for found in self._enumeration(part, top).chains():
-                chosen = np.flatnonzero(_in_band(part, found) & (found.cost > low))
-                count += len(chosen)
-                if count > _KEPT:
-                    return None
-                kept.append((part, found, chosen))
-        chains = [self._chain(part, found, int(at)) for part, found, chosen in kept for at in chosen]
-        return sorted(chains, key=lambda chain: (chain.cost, self._named(chain)))
-
-    def _by_names(self, cost: int, *, in_bands: bool = True, only_first: bool = False) -> Iterator[Chain]:
-        """Yield the chains of exactly this cost, by names; ``only_first`` says that none is cheaper."""
-        ways = [self._part_by_names(part, cost) for part in self._parts(cost, in_bands=in_bands, only_first=only_first)]
-        yield from heapq.merge(*ways, key=self._named)
-
-    def _part_by_names(self, part: _Part, cost: int) -> Iterator[Chain]:
-        order = self._names.places(part.columns.row)
-        for found in self._enumeration(part, cost, order, is_narrow=True).chains():
-            for at in np.flatnonzero(_in_band(part, found) & (found.cost == cost)):
-                yield self._chain(part, found, int(at))
-
-    def _enumeration(self, part: _Part, top: int, order: Ints | None = None, *, is_narrow: bool = False) -> Enumeration:
-        return Enumeration(
-            part.columns,
-            part.passes,
-            self._sums,
-            top=top,
-            effort=self._effort,
-            order=order,
-            is_narrow=is_narrow,
-            test=self._test,
-            stairs=self._stairs(part, top),
-        )
-
-    def _stairs(self, part: _Part, top: int) -> Staircases | None:
-        """Return a bound that is exact in one limit, where labels are many and a limit has a price."""
-        if not self._is_dense or not self._sums.prices[self._sums.costs - 1].any():
-            return None
-        return Staircases(part.columns, part.passes, self._sums, top)
-
-    def _named(self, chain: Chain) -> tuple[str, ...]:
-        return tuple("" if row == EMPTY else self._names[row] for row in chain.rows)
-
-    @staticmethod
-    def _chain(part: _Part, found: Chains, at: int) -> Chain:
-        rows = part.columns.row
-        return Chain(0, int(found.cost[at]), tuple(EMPTY if it == EMPTY else int(rows[it]) for it in found.items[at]))
-
-    def _parts(self, top: int, *, in_bands: bool = True, only_first: bool = False) -> list[_Part]:
-        """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first.
-
-        Without bands it is one problem, whose strengths are looked at in its chains alone. Where ``only_first``, for
-        the cheapest chains, items that are in none of these are left out; by sums alone, so that no test may count.
-        """
-        low = self._floors <= near(top)
-        some, floors = self._columns.only(low), self._floors[low]
-        if only_first and self._test is None:
-            some = some.not_outdone(nor_equalled=self._any_of_equals)
-        if not in_bands and some.can_be_filled():
-            return [_Part(some, Passes(some), _least(some, floors), -math.inf, math.inf)]
-        parts = []
-        for over, most in _bands(some.demands) if in_bands else ():
-            columns = some.only(_of_band(some, over, most))
-            if columns.can_be_filled():
-                passes = Passes(columns)
-                parts.append(_Part(columns, passes, _least(columns, self._sums.floor(columns, passes)), over, most))
-        return sorted(parts, key=lambda part: (part.floor, part.most))
-
-
-def _least(columns: Columns, floors: Floats) -> float:
-    """Return a cost that no chain goes below, by the floors of the items; a chain of empty layers costs nothing."""
-    return float(floors.min(initial=0.0 if columns.optional.all() else np.inf))
-
-
-def _bands(demands: Floats) -> list[tuple[float, float]]:
-    """Return bands (from above, up to) that hold every demand, the first of them nothing but no demand."""
-    asked = np.unique(demands[demands > 0.0])
-    tops = asked if len(asked) <= _BANDS else np.array([part[-1] for part in np.array_split(asked, _BANDS)])
-    return list(zip([-math.inf, 0.0, *tops.tolist()], [0.0, *tops.tolist()], strict=False))
-
-
-def _of_band(columns: Columns, over: float, most: float) -> Mask:
-    """Return which items a chain may hold whose greatest demand lies in the band.
-
-    All others must bear more than ``over``; nothing need bear what it asks itself.
-    """
-    demands, bears = columns.demands, columns.bears
-    may = (demands <= most) & ((bears > over) | (demands > over))
-    asking = np.unique(columns.layer[demands > 0.0])
-    if len(asking) == 1 and not columns.optional[asking[0]]:
-        may &= (columns.layer != asking[0]) | (demands > over)
-    return may
-
-
-def _in_band(part: _Part, found: Chains) -> Mask:
-    greatest = np.append(part.columns.demands, 0.0)[found.items].max(axis=1, initial=0.0)
-    return np.asarray((greatest > part.over) & (greatest <= part.most))

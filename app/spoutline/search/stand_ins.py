@@ -1,0 +1,92 @@
+"""Items and chains in the making that another can stand in for: where very many chains just miss a limit.
+
+Near copies of a part make chains that differ by nothing that matters; below a cost these are as many as all products of
+the copies, and no price of the limits tells them apart. One that costs no more, adds no more to any load, bears as much
+and asks no more can take another's place in every chain, so that few are left at each port.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+
+from spoutline.frozen import frozen
+from spoutline.search.columns import Columns, heads
+from spoutline.search.effort import Effort
+from spoutline.search.front import Axes, FrontChain, front
+from spoutline.search.item_table import Ints
+from spoutline.search.sums import Sums
+from spoutline.search.undominated import Rows, undominated
+
+
+@frozen
+class Found:
+    """A chain within the limits: its cost, majors left aside, and its items as ``Columns.row`` counts them."""
+
+    cost: int
+    rows: tuple[int, ...]
+
+
+def without_outdone(columns: Columns) -> Columns:
+    """Return the problem without items that another of their ports can stand in for, whole though not for every chain.
+
+    A chain of the least cost is left, and one within the limits where there is any; of equal items the first stays.
+    Loads must be finite, as ``Columns.trimmed`` leaves them.
+    """
+    asked = np.minimum(columns.bears, columns.demands.max(initial=0.0))  # nobody asks for more
+    figures = np.column_stack([columns.cost, columns.loads, columns.demands, -asked])
+    keeps = np.zeros(len(columns), np.bool_)
+    for start, end in pairwise([*heads(_ports(columns)).tolist(), len(columns)]):
+        some = figures[start:end]
+        nothing = np.zeros(len(some))
+        keeps[start + undominated(Rows(some, nothing, np.zeros(some.shape[1], np.bool_)))] = True
+    return columns.only(keeps)
+
+
+def any_by_labels(columns: Columns, effort: Effort) -> Found | None:
+    """Return a chain within the limits, whatever it costs; None where there is none.
+
+    Raises
+    ------
+    Cancelled, Exhausted
+        As of ``search.front.front``; labels are counted before it is known which another can stand in for.
+    """
+    return _first(columns, np.zeros(len(columns), np.int64), effort)
+
+
+def cheapest_by_labels(columns: Columns, sums: Sums, most: int, effort: Effort) -> Found | None:
+    """Return a chain of the least cost within the limits that costs no more than ``most``; None where there is none.
+
+    Parameters
+    ----------
+    columns
+        A trimmed problem.
+    sums
+        Sums that bound the cost of its chains: what exceeds one of them is dropped at once.
+
+    Raises
+    ------
+    Cancelled, Exhausted
+        As of ``any_by_labels``.
+    """
+    figures, highest = sums.figures(columns), sums.most(most)
+    for priced in range(1, sums.costs):
+        columns = columns.with_load(figures[:, priced], float(highest[priced]))
+    return _first(columns, columns.cost, effort, [FrontChain((most + 1,), 0, ())])
+
+
+def _first(columns: Columns, cost: Ints, effort: Effort, known: list[FrontChain] | None = None) -> Found | None:
+    count = int(columns.row.max(initial=-1)) + 1
+    figures, nothing = np.zeros((count, 1), np.int64), np.zeros(count, np.int64)
+    figures[columns.row, 0] = cost
+    found = front(columns, Axes.exact(figures, [True], nothing), effort, known=known or [])
+    if not found:
+        return None
+    own = dict(zip(columns.row.tolist(), columns.cost.tolist(), strict=True))
+    return Found(sum(own[row] for row in found[0].rows if row in own), found[0].rows)
+
+
+def _ports(columns: Columns) -> Ints:
+    opens, entries = columns.meets.shape
+    return np.asarray((columns.layer * entries + columns.entry) * opens + columns.exit)
