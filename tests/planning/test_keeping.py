@@ -16,6 +16,7 @@ from spoutline.model.candidate_filter import CandidateFilter
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.limit import RuleTables
+from spoutline.model.liquid import LiquidFamily
 from spoutline.model.part import Part, PartKind, PartStatus
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 from spoutline.model.requirement import Requirement, Slot
@@ -80,6 +81,20 @@ def test_a_part_that_breaks_a_must_of_every_question_is_told_with_the_rule(table
     found = notes(tables, swivel(), swivel("FW 4", resistance_ohm="620000"), swivel("FW 5", status="discontinued"))
     never = {note.ref.number: [one.rule_id for one in note.findings] for note in found[Matter.NEVER_CHOSEN] if note.ref}
     assert never == {"FW 4": [RuleId.PART_RESISTANCE]}
+
+
+def test_a_part_is_told_of_at_the_questions_that_it_is_made_for(
+    tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A fuel swivel that breaks one rule is told of it, though DEF, asked first, breaks one as well: it is not offered.
+
+    DEF conducts: no limit on resistance holds for it, and stainless steel serves (ISO 22241-3, from memory).
+    """
+    def_first = sorted(requirements((tables,)), key=lambda one: one.liquid.family is not LiquidFamily.DEF)
+    monkeypatch.setattr(health, "requirements", lambda _: def_first)
+    faulty = swivel("FW 6", resistance_ohm="620000", materials="stainless_steel fkm")
+    (told,) = notes(tables, swivel(), faulty)[Matter.NEVER_CHOSEN]
+    assert [one.rule_id for one in told.findings] == [RuleId.PART_RESISTANCE]
 
 
 def musts_broken(part: Part, slot: Slot, requirement: Requirement, tables: RuleTables) -> list[RuleId]:
