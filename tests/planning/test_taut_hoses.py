@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from dataclasses import replace
+from itertools import islice
 
 import pytest
 
@@ -15,7 +16,7 @@ from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.sets.assembly import Objective
+from spoutline.planning.sets.assembly import Held, Objective
 from spoutline.planning.sets.choice import Chooser, is_turned_down
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import chooser_for
@@ -99,3 +100,28 @@ def test_the_first_set_that_its_checks_accept_is_found_however_many_are_turned_d
     assert found is not None
     assert found.hanging_set.refs == every[before].refs
     assert chooser.turned_down == 1
+
+
+@pytest.mark.parametrize("patience", [3, 60])
+@pytest.mark.parametrize("slot", [Slot.CURB_HOSE, Slot.BREAKAWAY, Slot.NOZZLE])
+def test_around_a_held_part_what_is_known_to_be_turned_down_is_counted_without_being_judged(
+    chooser: Chooser, slot: Slot, patience: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Oracle: every set judged in its order, until one is accepted or so many were turned down."""
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", patience)
+    outcomes = set()
+    for parts in chooser.search.pool.portions(slot):
+        for ref in parts.refs(parts.free):
+            query = replace(chooser.query(GROUND, Held(slot, ref)), objective=Objective.PRESSURE_LOSS)
+            walked = list(islice(chooser.search.sets(query), patience))
+            refused = [is_turned_down(chooser.judge.judged(one), GROUND) for one in walked]
+            wanted = next((one.refs for one, is_refused in zip(walked, refused, strict=True) if not is_refused), None)
+            chooser.last_refused = None
+            found = chooser.first(query, GROUND)
+            assert (found.hanging_set.refs if found else None) == wanted
+            if walked and found is None:
+                assert chooser.last_refused is not None
+                assert chooser.last_refused.hanging_set.refs == walked[-1].refs
+            outcomes.add((found is None, any(refused)))
+    assert any(met for _, met in outcomes)
+    assert patience > 3 or (True, True) in outcomes

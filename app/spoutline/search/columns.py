@@ -71,6 +71,11 @@ class Columns:
         """Number of layers."""
         return len(self.optional)
 
+    def ports(self) -> Ints:
+        """Return a number of the layer and ports of each item; it grows from row to row."""
+        opens, entries = self.meets.shape
+        return np.asarray((self.layer * entries + self.entry) * opens + self.exit)
+
     def only(self, mask: Mask) -> Columns:
         """Return the problem with those items alone."""
         if mask.all():

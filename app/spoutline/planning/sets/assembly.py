@@ -27,7 +27,7 @@ from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, Item, Layer, Path, Problem
 from spoutline.search.item_table import ItemTable, joined, split_costs
 from spoutline.search.listener import Listener
-from spoutline.search.through import ThroughLayer, holding
+from spoutline.search.through import Through, ThroughLayer, holding
 
 _REGRET = MAJOR  # outweighs any objective, so that fewer broken should-rules always come first
 _LARGEST = 2.0**62
@@ -119,7 +119,8 @@ class ChainSearch:
         self._known: dict[_Whole, tuple[Assembled, ...]] = {}  # the last asked for at the end
         self._answers: dict[SetQuery, Path | None] = {}  # the last ones
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
-        self._through: dict[tuple[SetQuery, Slot], tuple[ThroughLayer, ...]] = {}
+        self._through: dict[SetQuery, tuple[tuple[Assembled, Through], ...]] = {}
+        self._layers: dict[tuple[SetQuery, Slot], tuple[tuple[Assembled, ThroughLayer], ...]] = {}
 
     def sets(self, query: SetQuery, listener: Listener | None = None) -> Iterator[HangingSet]:
         """Yield the sets that keep every limit of ``query``, best objective first.
@@ -127,19 +128,36 @@ class ChainSearch:
         Nozzles with different design flows make different problems, because every part's loss depends on that flow;
         their ordered answers are merged, so the whole stays exact.
         """
+        if query.holds is not None:
+            yield from (self.hanging_set(path) for path, _ in self.held_in_use(query, None, listener))
+            return
         walks = [finder.in_order(listener) for finder in self._finders(query)]
         yield from self._merged(walks)
+
+    def held_in_use(
+        self, query: SetQuery, dropped: frozenset[RequirementId] | None, listener: Listener | None = None
+    ) -> Iterator[tuple[Path, bool]]:
+        """Yield the chains of the ``sets`` that hold the part of a query, and which of them may hold in use.
+
+        With the lines ``dropped`` given up, the hose of the others is known to part their breakaway; with None all may.
+        """
+        held = query.holds
+        if held is None:
+            raise ValueError("the query holds no part")
+        walks = []
+        for one, through in self._layers_through(query, held.slot):
+            test = None if dropped is None else tension_test(one, self.model, dropped)
+            walks.append(through.in_order(held.part.key, listener, test))
+        yield from heapq.merge(*walks, key=lambda found: (found[0].cost, found[0].keys))
 
     def sets_in_use(
         self, query: SetQuery, dropped: frozenset[RequirementId], listener: Listener | None = None
     ) -> Iterator[HangingSet]:
         """Yield the ``sets`` but those whose hose in use is known to part their breakaway.
 
-        The lines ``dropped`` are given up. Sets are yielded as far as they are met with a bounded effort.
+        The lines ``dropped`` are given up. Sets are yielded as far as they are met with a bounded effort. The query
+        must hold no part.
         """
-        if query.holds is not None:
-            yield from self.sets(query, listener)
-            return
         walks = []
         for one, finder in self._narrowed(query):
             test = tension_test(one, self.model, dropped)
@@ -251,7 +269,7 @@ class ChainSearch:
         paths = (
             (finder.cheapest(listener, query.most_cost) for finder in self._finders(query))
             if held is None
-            else (through.cheapest(held.part.key, listener) for through in self._layers_through(query, held.slot))
+            else (through.cheapest(held.part.key, listener) for _, through in self._layers_through(query, held.slot))
         )
         found = [path for path in paths if path is not None]
         return min(found, key=lambda path: (path.cost, path.keys), default=None)
@@ -266,7 +284,7 @@ class ChainSearch:
         keys = {part.key for part in parts}
         found = [
             (path.cost, path.keys, item.key)
-            for through in self._layers_through(replace(query, most_cost=None), slot)
+            for _, through in self._layers_through(replace(query, most_cost=None), slot)
             if (path := through.cheapest_of(keys, listener, query.most_cost)) is not None
             if (item := path.items[through.layer]) is not None
         ]
@@ -278,7 +296,7 @@ class ChainSearch:
         A part that is left out is in no set; one that is named may still be in none.
         """
         least: dict[str, int] = {}
-        for through in self._layers_through(query, slot):
+        for _, through in self._layers_through(query, slot):
             for key, cost in through.least_costs().items():
                 least[key] = min(least.get(key, cost), cost)
         return {PartRef.from_key(key): cost for key, cost in least.items()}
@@ -303,16 +321,34 @@ class ChainSearch:
             self._promises[query, slot] = {ref: Promise(*divmod(cost, _REGRET)) for ref, cost in least.items()}
         return self._promises[query, slot]
 
-    def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[ThroughLayer, ...]:
+    def unmatched(self, query: SetQuery) -> dict[Slot, set[PartRef]]:
+        """Return by slot the parts that no other with the same ends is before, in any of the ``problems``.
+
+        The query must hold no part.
+        """
+        found: dict[Slot, set[PartRef]] = {}
+        for _, through in self._throughs(query):
+            for layer, keys in through.unmatched():
+                if layer.name:
+                    found.setdefault(Slot(layer.name), set()).update(map(PartRef.from_key, keys))
+        return found
+
+    def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[tuple[Assembled, ThroughLayer], ...]:
         """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""
         free = replace(query, holds=None)
-        if (free, slot) not in self._through:
-            self._through[free, slot] = tuple(
-                ThroughLayer(problem, layer)
-                for problem in self.problems(free)
-                for layer in _layers_for(slot, problem.layers)
+        if (free, slot) not in self._layers:
+            self._layers[free, slot] = tuple(
+                (one, through.layer(layer))
+                for one, through in self._throughs(free)
+                for layer in _layers_for(slot, through.problem.layers)
             )
-        return self._through[free, slot]
+        return self._layers[free, slot]
+
+    def _throughs(self, query: SetQuery) -> tuple[tuple[Assembled, Through], ...]:
+        """Return what is asked about single parts, of every problem of a query; made once for all slots."""
+        if query not in self._through:
+            self._through[query] = tuple((one, Through(one.finder.problem)) for one in self._made_anew(query))
+        return self._through[query]
 
     def problems(self, query: SetQuery) -> Iterator[Problem]:
         """Yield one chain problem for each design flow of the allowed nozzles, and each place of a held part."""
@@ -332,9 +368,6 @@ class ChainSearch:
 
     def _finders(self, query: SetQuery) -> Iterator[Finder]:
         """Yield a finder for each of the ``problems``; queries for the same lines share the items."""
-        if query.holds is not None:
-            yield from map(Finder, self.problems(query))
-            return
         yield from (finder for _, finder in self._narrowed(query))
 
     def _narrowed(self, query: SetQuery) -> Iterator[tuple[Assembled, Finder]]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
+from itertools import islice
 
 from spoutline.frozen import frozen
 from spoutline.model.check import Check, CheckId, Outcome
@@ -14,6 +15,7 @@ from spoutline.model.requirement import RequirementId
 from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import CHECK_LINES
+from spoutline.search.graph import Path
 from spoutline.search.listener import Listener
 
 ALL_LINES = frozenset(RequirementId)
@@ -115,7 +117,24 @@ class Chooser:
             return judged
         if not _parts_in_use(self.judge.judged(best), dropped):
             return next(self.accepted(query, dropped), None)
+        if query.holds is not None:
+            return self._first_held(query, dropped)
         return next(self._accepted_of(self.search.sets_in_use(query, dropped, self.listener), dropped), None)
+
+    def _first_held(self, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        """Return the first accepted set that holds the part of ``query``, as ``accepted`` does.
+
+        Sets whose hose is known to part their breakaway are counted and not judged, but for the last.
+        """
+        unjudged: Path | None = None
+        for path, may_hold in islice(self.search.held_in_use(query, dropped, self.listener), _PATIENCE):
+            unjudged = None if may_hold else path
+            judged = self._accepted_or_none(self.search.hanging_set(path), dropped) if may_hold else None
+            if judged is not None:
+                return judged
+        if unjudged is not None:
+            self._accepted_or_none(self.search.hanging_set(unjudged), dropped)  # what is told where there is no set
+        return None
 
     def accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return a set that the search found with its checks; None where one of them forbids it."""

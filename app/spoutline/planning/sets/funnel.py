@@ -33,7 +33,6 @@ from spoutline.planning.sets.pool import SlotParts, whole_pool
 from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.planning.sets.substitutes import broken_shoulds, substitute_of
-from spoutline.search.dominance import reduced
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 _GROUPS = 16  # groups of shoulds to give up that bounds are asked for; with more, the exact search answers
@@ -119,16 +118,7 @@ class _Question:
         self.held = HeldSearch(self.choosing, context)
         self.departures = sum(broken_shoulds(chosen).values())
         self.own_query = self.chooser.query(_lines_given_up(chosen))
-        self.unmatched = self._unmatched()
-
-    def _unmatched(self) -> dict[Slot, set[PartRef]]:
-        """Return by slot the parts that no other with the same ends is before, in any of the chain problems."""
-        found: dict[Slot, set[PartRef]] = {}
-        for problem in self.search.problems(self.own_query):
-            for layer in reduced(problem).layers:
-                if layer.name:
-                    found.setdefault(Slot(layer.name), set()).update(PartRef.from_key(one.key) for one in layer.items)
-        return found
+        self.unmatched = self.search.unmatched(self.own_query)
 
     def queries_as_good(self) -> Iterator[tuple[int, SetQuery]]:
         """Yield the ways to depart no more often than the chosen set: how often parts may, and what the chain keeps."""

@@ -26,7 +26,7 @@ class HeldSearch:
             If the listener asks to stop.
         """
         chooser = self._choosing.chooser
-        if chooser.search.cheapest(chooser.query(ALL_LINES, held), self._context.listener) is None:
+        if not chooser.search.has_set(chooser.query(ALL_LINES, held), self._context.listener):
             return None  # no set even with every should given up: one search instead of one for each group of shoulds
         choice = chooser.choose(held)
         if choice is None:
