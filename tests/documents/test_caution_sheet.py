@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from io import BytesIO
 
 import pdfplumber
@@ -13,15 +14,17 @@ from documents import plan_factory as factory
 from documents.pack_words import every_kind_of_position, words
 from documents.readers import reader_of
 from paper_text import text_of
-from spoutline.documents.content.blocks import CautionSheet, Signal
+from spoutline.documents.content.blocks import CautionSheet, Document, PaperSize, Signal
 from spoutline.documents.drawing.pictograms import Area, Disc, pictogram_marks
 from spoutline.documents.pack.content import caution_blocks
 from spoutline.documents.pack.papers import caution_pdf
+from spoutline.documents.pdf.render import pdf_bytes
 from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.language import Language
 from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.caution_signs import Pictogram, SignShape
 
+SIGNAL_WORDS = {"DANGER", "WARNING", "CAUTION", "NOTICE"}  # ANSI Z535.4 and, for notice, Z535.2
 SEVERE_FIRST = [severity.value for severity in CautionSeverity]
 
 
@@ -49,11 +52,6 @@ def test_all_cautions_of_a_crowded_site_stand_on_two_pages_and_none_is_left_out(
 
 
 def test_all_cautions_fit_together_in_the_longest_language() -> None:
-    from dataclasses import replace
-
-    from spoutline.documents.content.blocks import Document, PaperSize
-    from spoutline.documents.pdf.render import pdf_bytes
-
     for language in Language:
         own = words(language)
         always = tuple(replace(one, applies=frozenset({CautionCondition.ALWAYS})) for one in own.cautions)
@@ -63,6 +61,34 @@ def test_all_cautions_fit_together_in_the_longest_language() -> None:
             running_foot="f", page_phrase="{page}", blocks=blocks,
         )  # fmt: skip
         assert len(reader_of(pdf_bytes(document)).pages) <= 2
+
+
+def test_no_last_page_bears_one_caution_alone_and_both_its_columns_are_used() -> None:
+    """However many cautions there are: a page for one is saved by letters no more than a tenth smaller."""
+    (sheet,) = [
+        block
+        for block in caution_blocks(factory.site_plan(*every_kind_of_position()), words())
+        if isinstance(block, CautionSheet)
+    ]
+    for count in range(2, len(sheet.notes) + 1):
+        pages = column_counts(replace(sheet, notes=sheet.notes[:count], pages=3, signed_by=()))
+        assert sum(left + right for left, right in pages) == count
+        assert min(pages[-1]) >= 1, count
+
+
+def column_counts(sheet: CautionSheet) -> list[tuple[int, int]]:
+    """Return how many cautions stand in the left and in the right column of each page, told by their panels."""
+    document = Document(
+        title="t", subject="s", author="a", language="en", paper=PaperSize.LETTER, running_head="h",
+        running_foot="f", page_phrase="{page}", blocks=(sheet,),
+    )  # fmt: skip
+    with pdfplumber.open(BytesIO(pdf_bytes(document))) as paper:
+        counts = []
+        for page in paper.pages:
+            words_of_signal = [word for word in page.extract_words() if word["text"] in SIGNAL_WORDS]
+            left = sum(word["x0"] < page.width / 2 for word in words_of_signal)
+            counts.append((left, len(words_of_signal) - left))
+        return counts
 
 
 def test_the_gravest_come_first() -> None:

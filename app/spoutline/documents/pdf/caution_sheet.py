@@ -16,7 +16,8 @@ from spoutline.documents.pdf.fonts import BOLD, REGULAR, markup, printable
 from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 
-_SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is taken
+_SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is the measure
+_WORTH_A_PAGE: Final = 0.9  # of that size: letters no smaller than this are taken where they save a page
 _LEAST_SOURCE: Final = 5.6  # points; sources are set smaller than the text down to this
 _GAP: Final = 14.0
 _HEAD_ROOM: Final = 74.0  # heading and lead above the first page's columns
@@ -24,6 +25,7 @@ _LEAD_ROOM: Final = 30.0  # each further paragraph there
 _ROOM_BELOW: Final = 4.0
 _SIGNED_ROOM: Final = 56.0  # for the lines to be signed
 _LEADING: Final = 1.2
+_Pages = list[list[list[Flowable]]]  # by page and column
 # signal words after ANSI Z535.4: danger white on red, warning black on orange, caution black on yellow, notice white on
 # blue without the alert symbol; from memory. In grey the four panels differ in shade, and each bears its word.
 PANELS: Final[dict[Signal, tuple[Color, Color]]] = {
@@ -72,48 +74,68 @@ class SignalPanel(Flowable):  # type: ignore[misc]
 def caution_sheet(block: CautionSheet, width_pt: float) -> Iterator[Flowable]:
     """Return the cautions on at most ``block.pages`` pages, lines to sign included.
 
-    Where they do not fit even at the smallest size, they take one page more: none is left out.
+    Where they do not fit even at the smallest size, they take one page more: none is left out. Letters are set a little
+    smaller than need be where that saves a page, which else often bears one caution alone.
     """
     column = (width_pt - _GAP) / 2
-    height = styles.TEXT_HEIGHT_LEAST - _ROOM_BELOW
-    pages: list[list[list[Flowable]]] = []
+    at_size: dict[float, _Pages] = {}
     for size in _SIZES:
-        items = [_item(signed, size, column) for signed in block.notes]
-        pages = _pages(items, column, height, block)
-        if len(pages) <= block.pages:
+        if at_size and size < max(at_size) * _WORTH_A_PAGE:
             break
-    yield from _set_pages(pages, column)
+        items = [_item(signed, size, column) for signed in block.notes]
+        pages = _pages(items, column, block)
+        if len(pages) <= block.pages or size == _SIZES[-1]:
+            at_size[size] = pages
+    yield from _set_pages(min(at_size.values(), key=len), column)
 
 
-def _pages(
-    items: list[Flowable], column_pt: float, height_pt: float, block: CautionSheet
-) -> list[list[list[Flowable]]]:
-    """Return pages of two columns each, filled in reading order.
+def _pages(items: list[Flowable], column_pt: float, block: CautionSheet) -> _Pages:
+    """Return pages of two columns each, filled in reading order; those of the last page are about as long.
 
-    The first page has less room for its heading, the last that is allowed for the lines to be signed.
+    The first page has less room for its heading, the last for the lines to be signed.
     """
+    heights = [float(item.wrap(column_pt, 10_000)[1]) for item in items]
+    for last in range(1, block.pages + 1):
+        columns = _columns(heights, block, last)
+        if len(columns) <= 2 * last:
+            break
+    pages = [columns[at : at + 2] for at in range(0, len(columns), 2)]
+    pages[-1] = _evened([number for column in pages[-1] for number in column], heights)
+    return [[[items[number] for number in column] for column in page] for page in pages]
+
+
+def _columns(heights: list[float], block: CautionSheet, last: int) -> list[list[int]]:
+    """Return the numbers of the cautions in each column where ``last`` is the page with the lines to be signed."""
 
     def room(number: int) -> float:
         page = (number - 1) // 2 + 1
-        signed = _SIGNED_ROOM if block.signed_by and page == block.pages else 0.0
+        signed = _SIGNED_ROOM if block.signed_by and page == last else 0.0
         above = _HEAD_ROOM + _LEAD_ROOM * (block.leads - 1) if page == 1 else 0.0
-        return height_pt - above - signed
+        return float(styles.TEXT_HEIGHT_LEAST - _ROOM_BELOW - above - signed)
 
-    columns: list[list[Flowable]] = [[]]
+    columns: list[list[int]] = [[]]
     left = room(1)
-    for item in items:
-        _, needed = item.wrap(column_pt, 10_000)
+    for number, needed in enumerate(heights):
         if needed > left and columns[-1]:
             columns.append([])
             left = room(len(columns))
-        columns[-1].append(item)
+        columns[-1].append(number)
         left -= needed
-    return [columns[number : number + 2] for number in range(0, len(columns), 2)]
+    return columns
 
 
-def _set_pages(pages: list[list[list[Flowable]]], column_pt: float) -> Iterator[Flowable]:
-    for page in pages:
-        left, right = page[0], page[1] if len(page) > 1 else []
+def _evened(numbers: list[int], heights: list[float]) -> list[list[int]]:
+    """Return the cautions of a page in two columns, the longer of which is as short as can be."""
+
+    def longer(count: int) -> float:
+        return max(sum(heights[one] for one in some) for some in (numbers[:count], numbers[count:]))
+
+    count = min(range(len(numbers), -1, -1), key=longer)
+    return [numbers[:count], numbers[count:]]
+
+
+def _set_pages(pages: _Pages, column_pt: float) -> Iterator[Flowable]:
+    for left, right in pages:
         widths = [column_pt, _GAP, column_pt]
         yield Table([[left, "", right]], colWidths=widths, style=TableStyle(_bare_rules()), hAlign="LEFT")
 
