@@ -5,8 +5,11 @@ Nothing here rests on outside figures: the property held is that reading what wa
 
 from __future__ import annotations
 
+import copy
 import json
+import sys
 from pathlib import Path
+from types import FrameType
 from typing import Any
 
 import pytest
@@ -74,6 +77,45 @@ def test_a_file_keeps_what_was_answered(survey: Survey) -> None:
     again = survey_from_json(text, "again")
     assert same_answers(survey, again)
     assert survey_to_json(again) == text
+
+
+@given(DOCUMENTS, st.data())
+def test_two_surveys_are_the_same_where_values_and_answered_fields_are(
+    document: dict[str, Any], data: st.DataObject
+) -> None:
+    """One answer taken back may leave every value as it was; a position may be shared or read for itself."""
+    less = copy.deepcopy(document)
+    place = less["positions"][data.draw(st.integers(0, 1))]
+    if fields := sorted(set(place) - {"label"}):
+        del place[data.draw(st.sampled_from(fields))]
+    one, other = survey_of(document), survey_of(less)
+    if data.draw(st.booleans()):
+        shared = (one.positions[0], other.positions[1])
+        other = other.model_copy(update={"positions": shared})
+    assert same_answers(one, other) == (one == other and answered(one) == answered(other))
+
+
+def test_what_two_surveys_share_is_not_walked_through() -> None:
+    """At a station of a thousand positions the window would stand still after every edit."""
+    positions = tuple(Position(label=f"P{number}", notes="seen") for number in range(1_000))
+    survey = survey_of({"site": {"name": "Fern Hollow"}, "positions": [{"label": "A"}]})
+    survey = survey.model_copy(update={"positions": positions})
+    edited = positions[7].model_copy(update={"notes": "seen again"})
+    after = survey.model_copy(update={"positions": (*positions[:7], edited, *positions[8:])})
+    back = after.model_copy(update={"positions": (*positions[:7], positions[7].model_copy(), *positions[8:])})
+    found, calls = [], 0
+
+    def count(frame: FrameType, event: str, _: object) -> None:
+        nonlocal calls
+        calls += event == "call"
+
+    sys.setprofile(count)
+    try:
+        found = [same_answers(survey, survey), same_answers(survey, after), same_answers(survey, back)]
+    finally:
+        sys.setprofile(None)
+    assert found == [True, False, True]
+    assert calls < 5 * len(positions)
 
 
 @given(DOCUMENTS)
