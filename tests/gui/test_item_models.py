@@ -8,7 +8,7 @@ from PySide6.QtTest import QAbstractItemModelTester
 
 from spoutline.gui.models.node_tree import Node, NodeTree
 from spoutline.gui.models.record_table import Column, RecordTable, SortedRecords
-from spoutline.gui.models.site_nodes import site_nodes
+from spoutline.gui.models.site_nodes import RowWords, site_nodes, tone_words
 from spoutline.gui.roles import Role, Tone
 from spoutline.model.survey import Position, Site, Survey
 
@@ -101,7 +101,8 @@ def test_site_lists_positions_below_their_dispensers_with_marks() -> None:
         ),
     )
     tones = {"1A": Tone.GOOD, "1B": Tone.BAD, "2A": Tone.WORKING}
-    nodes = site_nodes(survey, tones.__getitem__, lambda label: "E10")
+    words = RowWords(tone=tones.__getitem__, liquid=lambda label: "E10", mark=lambda label: tone_words(tones[label]))
+    nodes = site_nodes(survey, words)
     assert [node.cells[0] for node in nodes] == ["Dispenser 1", "Dispenser 2"]
     assert [(child.record, child.tone) for child in nodes[0].children] == [("1A", Tone.GOOD), ("1B", Tone.BAD)]
     assert "no set" in nodes[0].children[1].hint

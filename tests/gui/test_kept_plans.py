@@ -23,7 +23,7 @@ def key(survey: Survey, number: int) -> PlanKey:
     """Return the question of a position that nobody else asks."""
     first = survey.positions[0]
     filler = first.filler.model_copy(update={"distance_m": 1.5 + number / 1000})
-    return survey.site, first.model_copy(update={"filler": filler}), ()
+    return PlanKey(survey.site, first.model_copy(update={"filler": filler}))
 
 
 def test_the_oldest_go_once_the_bound_is_passed(survey: Survey, plan: StagedPlan) -> None:

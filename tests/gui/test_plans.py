@@ -8,9 +8,12 @@ from decimal import Decimal
 import pytest
 from pytestqt.qtbot import QtBot
 
+from call_count import calls_counted
 from spoutline.bootstrap import Workbench
 from spoutline.gui.edits.command import make_edit
 from spoutline.gui.jobs import Ticket
+from spoutline.gui.pages.survey import site_panel
+from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import Session
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.finding import SubjectKind
@@ -121,3 +124,45 @@ def test_changed_rules_are_searched_anew(
     qtbot.waitUntil(lambda: all(plans.plan(label) for label in labels), timeout=20_000)
     assert asked
     assert len(asked) < len(labels)
+
+
+def unlike(survey: Survey, count: int) -> Survey:
+    """Return the survey with so many positions, no two of which ask the same."""
+    first = survey.positions[0]
+    positions = []
+    for number in range(count):
+        filler = first.filler.model_copy(update={"distance_m": round(1.5 + number / 1000, 3)})
+        positions.append(first.model_copy(update={"label": f"P{number}", "filler": filler}))
+    return survey.model_copy(update={"positions": tuple(positions)})
+
+
+@pytest.mark.parametrize("stock_price", [Decimal(0), Decimal(35)])
+def test_looking_for_every_plan_works_no_question_out_anew(
+    qtbot: QtBot, session: Session, workplace: Workplace, stock_price: Decimal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The window looks for all plans after each that comes; together each would ask for all positions, each time."""
+    monkeypatch.setattr(workplace.plans, "_fetch", lambda: None)
+    survey = unlike(session.survey, 200)
+    survey = survey.model_copy(update={"site": survey.site.model_copy(update={"stock_price": stock_price})})
+    make_edit(session, survey, "widen")
+    with calls_counted() as calls:
+        assert not any(workplace.plans.plan(one.label) for one in survey.positions)
+        assert not any(workplace.plans.trouble(one.label) for one in survey.positions)
+    assert calls["hash_func"] < 20 * len(survey.positions)
+
+
+def test_a_plan_that_comes_lets_one_row_of_a_big_site_be_made_anew(
+    qtbot: QtBot, session: Session, workplace: Workplace, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(workplace.plans, "_fetch", lambda: None)
+    make_edit(session, unlike(session.survey, 200), "widen")
+    panel, wholes = workplace.site_panel, []
+    qtbot.waitUntil(lambda: not panel._later.isActive())
+    whole = site_panel.site_nodes
+    monkeypatch.setattr(site_panel, "site_nodes", lambda *given: wholes.append(1) or whole(*given))
+    monkeypatch.setattr(workplace.plans, "tone", lambda label: Tone.GOOD if label == "P7" else Tone.WORKING)
+    workplace.plans.updated.emit("P7")
+    workplace.plans.updated.emit("nobody")
+    qtbot.waitUntil(lambda: panel.model.index_of("P7").data(Role.TONE) == Tone.GOOD)
+    assert panel.model.index_of("P8").data(Role.TONE) == Tone.WORKING
+    assert wholes == []

@@ -7,15 +7,14 @@ from __future__ import annotations
 
 import copy
 import json
-import sys
 from pathlib import Path
-from types import FrameType
 from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from call_count import calls_counted
 from examples import up_to
 from spoutline.book.book import open_book
 from spoutline.book.survey_text import survey_from_json, survey_to_json
@@ -103,19 +102,10 @@ def test_what_two_surveys_share_is_not_walked_through() -> None:
     edited = positions[7].model_copy(update={"notes": "seen again"})
     after = survey.model_copy(update={"positions": (*positions[:7], edited, *positions[8:])})
     back = after.model_copy(update={"positions": (*positions[:7], positions[7].model_copy(), *positions[8:])})
-    found, calls = [], 0
-
-    def count(frame: FrameType, event: str, _: object) -> None:
-        nonlocal calls
-        calls += event == "call"
-
-    sys.setprofile(count)
-    try:
+    with calls_counted() as calls:
         found = [same_answers(survey, survey), same_answers(survey, after), same_answers(survey, back)]
-    finally:
-        sys.setprofile(None)
     assert found == [True, False, True]
-    assert calls < 5 * len(positions)
+    assert calls.total() < 5 * len(positions)
 
 
 @given(DOCUMENTS)
@@ -222,3 +212,27 @@ def test_an_answer_can_be_taken_back(name: str) -> None:
     back = unanswered(SPARSE.positions[0], name)
     assert (name,) in assumed_fields(back)
     assert getattr(back, name) == getattr(Position(label="x"), name)
+
+
+class Asked(str):
+    """A label that counts what it is compared with."""
+
+    compared = 0
+    __hash__ = str.__hash__
+
+    def __eq__(self, other: object) -> bool:
+        Asked.compared += 1
+        return str(self) == other
+
+
+def test_a_position_is_found_by_its_label_without_looking_at_all_the_others() -> None:
+    positions = tuple(Position(label=f"P{number}") for number in range(1_000))
+    survey = survey_of({"site": {"name": "Fern Hollow"}, "positions": [{"label": "A"}]})
+    station = survey.model_copy(update={"positions": positions})
+    edited = positions[7].model_copy(update={"notes": "seen"})
+    after = station.model_copy(update={"positions": (*positions[:7], edited, *positions[8:-1])})
+    assert all(station.position(Asked(one.label)) is one for one in positions)
+    assert all(after.position(Asked(one.label)) is one for one in after.positions)
+    assert survey.position("A") is survey.positions[0]
+    assert after.position("P999") is station.position("nobody") is survey.position("P7") is None
+    assert Asked.compared < 10 * len(positions)

@@ -349,4 +349,22 @@ class Survey(_Document):
 
     def position(self, label: str) -> Position | None:
         """Return the position named ``label``; None where the survey has none."""
-        return next((position for position in self.positions if position.label == label), None)
+        return _by_label(self.positions).get(label)
+
+
+_LOOKED_IN = 4  # surveys in hand at a time: one of the window, one of a job, those that an edit stands between
+_looked_in: list[tuple[tuple[Position, ...], dict[str, Position]]] = []
+
+
+def _by_label(positions: tuple[Position, ...]) -> dict[str, Position]:
+    """Return positions by their labels.
+
+    The window asks for every position of a station by its label, several times each. The last surveys asked are kept,
+    by identity: one that was edited has other positions. It is put in place whole, so that any thread may ask.
+    """
+    for known, found in tuple(_looked_in):
+        if known is positions:
+            return found
+    found = {position.label: position for position in reversed(positions)}  # the first of a label stands
+    _looked_in[:] = [(positions, found), *_looked_in[: _LOOKED_IN - 1]]
+    return found

@@ -73,12 +73,13 @@ def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[StationL
         found = [(plan.position.label, one) for plan in plans for one in plan.findings if one.rule_id == rule]
         if not found:
             continue
-        figures = {
-            item.value: words.show(item.value, item.dimension)
+        assumed = {
+            item.value: item.dimension
             for _, one in found
             for item in one.facts
             if isinstance(item, Quantity) and item.name == fact
         }
+        figures = {value: words.show(value, dimension) for value, dimension in assumed.items()}
         everywhere = len(found) == len(plans)
         positions = words.phrases.text["every_position"] if everywhere else ", ".join(label for label, _ in found)
         shown = f" {words.phrases.text['or']} ".join(figures.values())

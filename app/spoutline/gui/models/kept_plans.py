@@ -14,7 +14,68 @@ from spoutline.planning.sets.relabel import relabelled_stage, same_question, sam
 MOST_BYTES = 32 * 2**20
 SET_BYTES = 80_000  # about what a set with its checks takes, until the whole plan is weighed
 _TROUBLE_BYTES = 1_000  # a sentence in place of a plan
-PlanKey = tuple[Site, Position, tuple[Position, ...]]  # and the positions on whose sets its set depends
+
+
+class Together:
+    """Positions whose sets depend on each other; none where each position has its own.
+
+    The window looks for the plan of every position after every plan that comes. So what is asked is made comparable
+    once: a model of pydantic works its hash out anew each time, and a station of a thousand positions has a thousand.
+    """
+
+    __slots__ = ("_hash", "_question", "positions")
+
+    def __init__(self, positions: tuple[Position, ...] = ()) -> None:
+        self.positions, self._hash = positions, hash(positions)
+        self._question: Together | None = None
+
+    @property
+    def question(self) -> Together:
+        """The same positions without the names of things."""
+        if self._question is None:
+            self._question = Together(tuple(map(same_question, self.positions)))
+        return self._question
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (
+            isinstance(other, Together) and self._hash == other._hash and self.positions == other.positions
+        )
+
+
+ALONE = Together()
+
+
+class PlanKey:
+    """What the plan of a position depends on, with the positions on whose sets its set depends."""
+
+    __slots__ = ("_hash", "_question", "position", "site", "together")
+
+    def __init__(self, site: Site, position: Position, together: Together = ALONE) -> None:
+        self.site, self.position, self.together = site, position, together
+        self._hash = hash((site, position, together))
+        self._question: PlanKey | None = None
+
+    @property
+    def question(self) -> PlanKey:
+        """What is asked, whoever asks it: equal ones have the same plan under another label."""
+        if self._question is None:
+            self._question = PlanKey(same_site(self.site), same_question(self.position), self.together.question)
+        return self._question
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (
+            isinstance(other, PlanKey)
+            and self._hash == other._hash
+            and self.position == other.position
+            and self.site == other.site
+            and self.together == other.together
+        )
 
 
 def weight_of(staged: StagedPlan) -> int:
@@ -50,11 +111,11 @@ class KeptPlans:
 
     def shared(self, key: PlanKey) -> StagedPlan | None:
         """Return what another position that asks the same knows, under the label of this one, and keep it."""
-        asker = self._askers.get(_question(key))
+        asker = self._askers.get(key.question)
         kept = self._kept.get(asker) if asker is not None else None
         if kept is None or not isinstance(kept.result, StagedPlan) or asker == key:
             return None
-        return self.keep(key, relabelled_stage(kept.result, key[1]), kept.weight)
+        return self.keep(key, relabelled_stage(kept.result, key.position), kept.weight)
 
     def keep(self, key: PlanKey, staged: StagedPlan, weight: int = SET_BYTES) -> StagedPlan:
         """Keep what was found for a position, with about how many bytes it takes; return it as it is kept.
@@ -64,7 +125,7 @@ class KeptPlans:
         known = self.result(key)
         now = staged if not isinstance(known, StagedPlan) else _grown(known, staged)
         self._put(key, _Kept(now, weight))
-        question = _question(key)
+        question = key.question
         asker = self.result(self._askers.get(question, key))
         if not isinstance(asker, StagedPlan) or now.is_whole or not asker.is_whole:
             self._askers[question] = key
@@ -76,9 +137,9 @@ class KeptPlans:
 
     def forget(self, key: PlanKey) -> None:
         """Keep nothing of a question, whoever asked it."""
-        asked = _question(key)
+        asked = key.question
         for one in tuple(self._kept):
-            if _question(one) == asked:
+            if one.question == asked:
                 self._drop(one)
 
     def shorten(self, in_use: Collection[PlanKey]) -> None:
@@ -108,7 +169,7 @@ class KeptPlans:
         if kept is None:
             return
         self.weight -= kept.weight
-        question = _question(key)
+        question = key.question
         if self._askers.get(question) == key:
             del self._askers[question]
 
@@ -123,7 +184,3 @@ def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
         counts=more.counts if known.counts is None else known.counts,
         alternatives=more.alternatives if known.alternatives is None else known.alternatives,
     )
-
-
-def _question(key: PlanKey) -> PlanKey:
-    return same_site(key[0]), same_question(key[1]), tuple(map(same_question, key[2]))

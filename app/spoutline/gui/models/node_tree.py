@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import count
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -83,6 +82,14 @@ class NodeTree(QAbstractItemModel):
         for placed, node in zip(self._root.children, nodes, strict=True):
             self._mark_anew(placed, node)
         return False
+
+    def follow_row(self, node: Node) -> bool:
+        """Mark the first row with the record of a node anew; say whether it was there and says the same texts."""
+        placed = next((one for one in self._all(self._root) if one.node.record == node.record), None)
+        if placed is None or not _same_rows((placed.node,), (node,)):
+            return False
+        self._mark_anew(placed, node)
+        return True
 
     def _mark_anew(self, placed: _Placed, node: Node) -> None:
         if placed.node == node:
@@ -192,7 +199,11 @@ def _same_rows(some: Sequence[Node], others: Sequence[Node]) -> bool:
     if len(some) != len(others):
         return False
     return all(
-        replace(one, tone=None, hint="", children=()) == replace(other, tone=None, hint="", children=())
-        and _same_rows(one.children, other.children)
+        _kept_by_marks(one) == _kept_by_marks(other) and _same_rows(one.children, other.children)
         for one, other in zip(some, others, strict=True)
     )
+
+
+def _kept_by_marks(node: Node) -> tuple[object, ...]:
+    """Return what a row must keep to be marked anew and not laid out anew."""
+    return node.cells, node.record, node.is_head, node.spans, node.positions, node.names_at

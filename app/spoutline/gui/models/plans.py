@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QObject, Signal
 
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
-from spoutline.gui.models.kept_plans import SET_BYTES, KeptPlans, PlanKey, weight_of
+from spoutline.gui.models.kept_plans import ALONE, SET_BYTES, KeptPlans, PlanKey, Together, weight_of
 from spoutline.gui.models.marks import tone_of_position
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
@@ -42,6 +42,8 @@ class Plans(QObject):
         self._kept = KeptPlans()
         self._latest: dict[str, PositionPlan] = {}
         self._catalogue = session.survey.catalogue
+        self._keys: dict[str, PlanKey] = {}  # by the labels of the survey that was keyed last
+        self._keyed: Survey | None = None
         self._together: Survey | None = None  # of which all positions are being planned at once
         session.changed.connect(self._on_changed)
         self._fetch()
@@ -88,11 +90,23 @@ class Plans(QObject):
         self.updated.emit(label)
 
     def _key(self, label: str) -> PlanKey:
-        position = self._session.survey.position(label)
-        if position is None:
-            raise KeyError(label)
         survey = self._session.survey
-        return survey.site, position, survey.positions if survey.site.stock_price else ()
+        if survey is not self._keyed:
+            self._key_anew(survey)
+        return self._keys[label]
+
+    def _key_anew(self, survey: Survey) -> None:
+        """Make the keys of a survey; one whose position and site are those of before stays."""
+        before, same_site = self._keys, self._keyed is not None and self._keyed.site == survey.site
+        together = Together(survey.positions) if survey.site.stock_price else ALONE
+        self._keys = {}
+        for position in survey.positions:
+            known = before.get(position.label) if same_site and together is ALONE else None
+            is_kept = known is not None and known.position is position and known.together is ALONE
+            self._keys[position.label] = (
+                known if known is not None and is_kept else PlanKey(survey.site, position, together)
+            )
+        self._keyed = survey
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.SURVEY and self._session.survey.catalogue != self._catalogue:
@@ -221,14 +235,14 @@ class Plans(QObject):
         """Keep what came of a position; the first that comes of the one in focus lets the others have their turn."""
         known = self._kept.result(key)
         now = self._kept.keep(key, staged, weight)
-        self._show(key[1].label, known, now)
-        if known is None and key[1].label == self._session.label:
+        self._show(key.position.label, known, now)
+        if known is None and key.position.label == self._session.label:
             self._fetch_behind()
 
     def _fail(self, key: PlanKey, fault: Exception) -> None:
         self._kept.keep_trouble(key, told(str(fault)))
-        self.updated.emit(key[1].label)
-        if key[1].label == self._session.label:
+        self.updated.emit(key.position.label)
+        if key.position.label == self._session.label:
             self._fetch_behind()
 
     def _show(self, label: str, before: StagedPlan | str | None, now: StagedPlan) -> None:

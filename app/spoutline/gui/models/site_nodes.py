@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from spoutline.explain.plan.story import Story
+from spoutline.frozen import frozen
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
@@ -34,18 +35,22 @@ def plan_words(plan: PositionPlan | None, story: Story) -> str:
     return words if plan is None else story.writing.listed((words, *story.good_practice(plan)))
 
 
-def site_nodes(
-    survey: Survey,
-    tone: Callable[[str], Tone],
-    liquid: Callable[[str], str],
-    words: Callable[[str], str] | None = None,
-    told: Callable[[str], str] | None = None,
-) -> tuple[Node, ...]:
-    """Return one head per dispenser in the order of first mention, its positions below; the record is the label.
+@frozen(kw_only=True)
+class RowWords:
+    """What the rows of positions show, by label.
 
-    ``tone`` gives the mark of a label, ``liquid`` the liquid and blend in words, ``words`` what the mark says, where
-    more is known than the mark, ``told`` what stands below a position; nothing where it is empty.
+    ``tone`` is the mark, ``liquid`` the liquid and blend, ``mark`` what the mark says, ``told`` what stands below a
+    position; nothing where it is empty.
     """
+
+    tone: Callable[[str], Tone]
+    liquid: Callable[[str], str]
+    mark: Callable[[str], str]
+    told: Callable[[str], str] = lambda _: ""
+
+
+def site_nodes(survey: Survey, words: RowWords) -> tuple[Node, ...]:
+    """Return one head per dispenser in the order of first mention, its positions below; the record is the label."""
     dispensers: dict[str, list[str]] = {}
     for position in survey.positions:
         dispensers.setdefault(position.dispenser, []).append(position.label)
@@ -53,18 +58,20 @@ def site_nodes(
         Node(
             cells=(tr("Dispenser {0}").format(name), ""),
             is_head=True,
-            children=tuple(
-                Node(
-                    cells=(label, liquid(label)),
-                    record=label,
-                    tone=tone(label),
-                    hint=f"{label}: {words(label) if words else tone_words(tone(label))}",
-                    children=_told_rows(label, told(label) if told else ""),
-                )
-                for label in labels
-            ),
+            children=tuple(position_node(label, words) for label in labels),
         )
         for name, labels in dispensers.items()
+    )
+
+
+def position_node(label: str, words: RowWords) -> Node:
+    """Return the row of a position; the record is its label."""
+    return Node(
+        cells=(label, words.liquid(label)),
+        record=label,
+        tone=words.tone(label),
+        hint=f"{label}: {words.mark(label)}",
+        children=_told_rows(label, words.told(label)),
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
@@ -37,6 +37,7 @@ from spoutline.planning.survey_import.clipboard import has_titles
 from spoutline.planning.survey_import.fields import BY_KEY, FIELDS
 
 _FAULTS_SHOWN = 4
+_NOW_AND_THEN_MS = 200
 _MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING, Tone.OPEN)
 
 
@@ -49,6 +50,10 @@ class GridPage(QWidget):
         self.model = PositionGrid(self._write, context.sets.tone, lambda: context.story, self)
         self.proxy = FilteredGrid(self)
         self.proxy.setSourceModel(self.model)
+        self._later = QTimer(self)  # a station of many positions is drawn anew now and then, not after each plan
+        self._later.setSingleShot(True)
+        self._later.setInterval(_NOW_AND_THEN_MS)
+        self._later.timeout.connect(self._show_forecourt)
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.addWidget(plain_label(tr("All positions"), "pageTitle"))
@@ -294,7 +299,8 @@ class GridPage(QWidget):
     def _on_plan(self, label: str) -> None:
         if self.isVisible():
             self.model.mark_changed(label)
-            self._show_forecourt()
+            if not self._later.isActive():
+                self._later.start()
 
 
 def _named(labels: list[str]) -> str:

@@ -13,7 +13,7 @@ from spoutline.explain.plan.assumed import station_lines
 from spoutline.gui.actions import ActionId, action_record
 from spoutline.gui.help_place import explained_by
 from spoutline.gui.models.node_tree import NodeTree
-from spoutline.gui.models.site_nodes import plan_words, site_nodes, tone_words
+from spoutline.gui.models.site_nodes import RowWords, plan_words, position_node, site_nodes, tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.sets_head import SetsHead
 from spoutline.gui.roles import Role, Tone
@@ -24,7 +24,7 @@ from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.liquid import LiquidFamily
-from spoutline.model.survey import Position
+from spoutline.model.survey import Position, Survey
 from spoutline.planning.agreement.standing import is_to_be_looked_at, standing_of
 
 _BUTTONS = (
@@ -41,6 +41,8 @@ _SHORT = {
     LiquidFamily.FUEL_OIL: "fuel oil",
     LiquidFamily.DEF: "DEF",
 }
+_AT_ONCE = 60  # positions that are shown anew without being felt
+_NOW_AND_THEN_MS = 200
 
 
 def liquid_words(position: Position) -> str:
@@ -74,10 +76,12 @@ class SitePanel(QFrame):
         self.setObjectName("card")
         self._context = context
         self._showing = False
+        self._words = RowWords(tone=context.sets.tone, liquid=self._liquid, mark=self._mark_words, told=self._told)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
-        self._later.setInterval(0)
-        self._later.timeout.connect(self.refresh)
+        self._later.timeout.connect(self._follow)
+        self._planned: set[str] = set()  # positions of which a plan came since the last look
+        self._shown: Survey | None = None
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 12, 12, 10)
         self.title_label = plain_label("", "siteTitle", wraps=True)
@@ -108,7 +112,7 @@ class SitePanel(QFrame):
         self.save_label = plain_label("", "help", wraps=True)
         column.addWidget(self.save_label)
         context.session.changed.connect(self._on_changed)
-        context.sets.updated.connect(lambda _: self._later.start())
+        context.sets.updated.connect(self._on_updated)
 
     def _sets_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -141,7 +145,8 @@ class SitePanel(QFrame):
                 model.item(place).setEnabled(sets.may_be_shown(source))
             if source is sets.source:
                 self.sets_box.setCurrentIndex(place)
-        self._later.start()
+        self._shown = None
+        self._later.start(0)
 
     def _wide_button(self, action: ActionId, name: str, column: QVBoxLayout) -> QPushButton:
         record = action_record(action)
@@ -170,14 +175,13 @@ class SitePanel(QFrame):
 
     def refresh(self) -> None:
         """Show the site as it is; the position in focus stays marked."""
-        session, plans = self._context.session, self._context.sets
-        survey = session.survey
+        session = self._context.session
+        survey = self._shown = session.survey
+        self._planned.clear()
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
-        shown = [plan for one in survey.positions if (plan := plans.plan(one.label)) is not None]
-        self.station_label.setText("\n".join(one.text for one in station_lines(shown, self._context.story)))
-        words = {position.label: liquid_words(position) for position in survey.positions}
-        nodes = site_nodes(survey, plans.tone, lambda label: words[label], self._mark_words, self._told)
+        self._show_assumed(survey)
+        nodes = site_nodes(survey, self._words)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
         if self.model.follow_nodes(nodes):
@@ -191,6 +195,38 @@ class SitePanel(QFrame):
         if keyboard_here:
             self.tree.setFocus()
         self._showing = False
+
+    def _show_assumed(self, survey: Survey) -> None:
+        plans = self._context.sets
+        shown = [plan for one in survey.positions if (plan := plans.plan(one.label)) is not None]
+        self.station_label.setText("\n".join(one.text for one in station_lines(shown, self._context.story)))
+
+    def _on_updated(self, label: str) -> None:
+        """Show soon what came of a position; where many come, now and then and not after each."""
+        self._planned.add(label)
+        if not self._later.isActive():
+            is_big = len(self._context.session.survey.positions) > _AT_ONCE
+            self._later.start(_NOW_AND_THEN_MS if is_big else 0)
+
+    def _follow(self) -> None:
+        """Mark anew the positions of which a plan came; look at the whole site where more than marks is another."""
+        survey, planned = self._context.session.survey, tuple(self._planned)
+        self._planned.clear()
+        if survey is not self._shown or len(planned) > _AT_ONCE:
+            self.refresh()
+            return
+        self._showing = True
+        known = [label for label in planned if survey.position(label) is not None]
+        as_before = all(self.model.follow_row(position_node(label, self._words)) for label in known)
+        self._showing = False
+        if as_before:
+            self._show_assumed(survey)
+        else:
+            self.refresh()
+
+    def _liquid(self, label: str) -> str:
+        position = self._context.session.survey.position(label)
+        return liquid_words(position) if position is not None else ""
 
     def _mark_words(self, label: str) -> str:
         plans = self._context.sets
