@@ -5,13 +5,16 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QStandardItem, QStandardItemModel
 from pytestqt.qtbot import QtBot
 
 from gui.table_dialogs import drive, looked, take
 from spoutline.bootstrap import Workbench
 from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.session import Session
+from spoutline.gui.widgets.cell_table import CellTable
+from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.model.survey import DispenserType
 from spoutline.planning.table_intake.repairs import ReplaceWord
@@ -131,3 +134,23 @@ def run_when_open(qtbot: QtBot, dialog: TableIntakeDialog, act: object) -> int:
     qtbot.waitUntil(lambda: bool(dialog.panel.column_list.field_boxes), timeout=20_000)
     act(dialog)  # type: ignore[operator]
     return int(dialog.result())
+
+
+def test_columns_of_a_long_table_are_as_wide_as_some_of_its_rows(qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Measured by all of a thousand rows of a dozen columns, the window stands still for seconds."""
+    model = QStandardItemModel(1_000, 12)
+    model.setItem(3, 0, QStandardItem("1A regular, near side of the first dispenser"))
+    table = CellTable("Rows")
+    qtbot.addWidget(table)
+    table.setModel(model)
+    measured = []
+    size = MarkDelegate.sizeHint
+
+    def counted(one: MarkDelegate, *given: object) -> QSize:
+        measured.append(1)
+        return size(one, *given)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(MarkDelegate, "sizeHint", counted)
+    table.resizeColumnsToContents()
+    assert table.columnWidth(0) > 2 * table.columnWidth(1)
+    assert len(measured) < 150 * model.columnCount()

@@ -25,6 +25,7 @@ from spoutline.model.faults import InputFault
 from spoutline.planning.survey_import.clipboard import pasted_rows
 
 Cells = dict[tuple[int, int], str]
+_ROWS_MEASURED = 60  # for the width of a column, from the first in view on; a table may hold thousands
 
 
 class _CellDelegate(MarkDelegate):
@@ -71,6 +72,7 @@ class CellTable(QTableView):
         super().__init__(parent)
         self._titles = titles
         self.setAccessibleName(name)
+        self.horizontalHeader().setResizeContentsPrecision(_ROWS_MEASURED)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setEditTriggers(
