@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+import ast
+from pathlib import Path
+
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtWidgets import QComboBox, QSpinBox
 from pytestqt.qtbot import QtBot
 
+from spoutline import gui
 from spoutline.gui.edits.question import Step
 from spoutline.gui.pages.survey.grid_page import GridPage
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Session
 from spoutline.gui.widgets.answer_field import AnswerField, SuggestedField
+from spoutline.gui.widgets.still_box import StillSpin
 from spoutline.gui.window.workplace import Workplace
 from spoutline.planning.survey_import.fields import FIELDS
 
+GUI = Path(gui.__file__).parent
 SIZE_COLUMN = [field.key for field in FIELDS].index("outlet.size")
 THREAD_COLUMN = [field.key for field in FIELDS].index("outlet.thread")
 
@@ -72,8 +78,8 @@ def test_the_table_of_all_positions_reads_sizes_alike(qtbot: QtBot, workplace: W
     assert "thread and path contradict each other" in page.note_label.text()
 
 
-def turned_over(box: QComboBox) -> bool:
-    """Turn the mouse wheel towards the person over the middle of a list; say whether the list takes it."""
+def turned_over(box: QComboBox | QSpinBox) -> bool:
+    """Turn the mouse wheel towards the person over the middle of a list or number; say whether it takes it."""
     turn = QWheelEvent(
         QPointF(box.rect().center()),
         QPointF(box.mapToGlobal(box.rect().center())),
@@ -104,3 +110,22 @@ def test_the_wheel_is_left_to_the_page_and_changes_no_answer(
             assert box.currentText() == shown
             assert not box.focusPolicy() & Qt.FocusPolicy.WheelFocus & ~Qt.FocusPolicy.StrongFocus
     assert session.survey == before
+
+
+def test_no_list_or_number_of_the_window_is_changed_by_the_wheel() -> None:
+    """Not in a dialog either, and not the one that says which sets are shown on every page and paper."""
+    made = [
+        f"{path.relative_to(GUI)}:{call.lineno}"
+        for path in sorted(GUI.rglob("*.py"))
+        for call in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(call, ast.Call) and isinstance(call.func, ast.Name) and call.func.id in ("QComboBox", "QSpinBox")
+    ]
+    assert made == []
+
+
+def test_the_wheel_turns_no_number(qtbot: QtBot) -> None:
+    number = StillSpin()
+    qtbot.addWidget(number)
+    number.setValue(7)
+    assert not turned_over(number)
+    assert number.value() == 7

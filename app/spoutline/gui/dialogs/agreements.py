@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QTabWidget, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.agreed_words import entry_source, entry_word
 from spoutline.explain.plan.story import Story
@@ -17,6 +17,7 @@ from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.position_links import lead_to
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import AgreedSets, EntryKind
 from spoutline.planning.agreement.comparison import ComparedPosition, agreed_sets_by_label, compared
@@ -62,7 +63,7 @@ class AgreementsDialog(FormDialog):
         column.addWidget(self.table, 2)
         row = QHBoxLayout()
         agreed = [one for one in self._entries if one.entry is EntryKind.AGREED]
-        self.before_box, self.after_box = QComboBox(side), QComboBox(side)
+        self.before_box, self.after_box = StillBox(side), StillBox(side)
         for box, words, place in (
             (self.before_box, tr("Compare agreement"), max(0, len(agreed) - 2)),
             (self.after_box, tr("with agreement"), len(agreed) - 1),

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
+from PySide6.QtWidgets import QLineEdit, QWidget
 
 from spoutline.explain.writing.money import amount
 from spoutline.gui.dialogs.article_form import ArticleDialog
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.planning.keeping.cut_lengths import CutHose, LengthUnit, cut_entries
@@ -26,7 +27,7 @@ class CutHoseDialog(ArticleDialog[CutHose]):
         )
         self.body.addWidget(plain_label(words.format(base.ref), "quiet", wraps=True))
         self.number_edit = self.line(tr("Number of the article"))
-        self.unit_box = QComboBox(self)
+        self.unit_box = StillBox(self)
         self.unit_box.setAccessibleName(tr("Lengths are in"))
         for unit, text in ((LengthUnit.FOOT, tr("feet")), (LengthUnit.METRE, tr("meters"))):
             self.unit_box.addItem(text, unit)

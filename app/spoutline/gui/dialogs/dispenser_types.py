@@ -7,7 +7,6 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QDialog,
     QHBoxLayout,
     QListWidget,
@@ -28,6 +27,7 @@ from spoutline.gui.intake.works import TypesWork
 from spoutline.gui.session import Session
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.dispenser_type import folded_type_name, type_of_dispenser
 from spoutline.model.faults import InputFault, StoreFault
@@ -95,7 +95,7 @@ class DispenserTypesDialog(FormDialog):
     def _choice_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.addWidget(plain_label(tr("Choose it for"), "question"))
-        self.dispenser_box = QComboBox(self)
+        self.dispenser_box = StillBox(self)
         self.dispenser_box.setAccessibleName(tr("Dispenser"))
         self.dispenser_box.addItem(tr("every dispenser"), None)
         for name in dispenser_names(self._survey):

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer, QUrl
 from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QHBoxLayout,
     QLineEdit,
@@ -23,6 +22,7 @@ from spoutline.explain.phrases.manual_words import ManualWord
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, StoreFault
 
@@ -121,7 +121,7 @@ class HelpWindow(QDialog):
         self.back_button.setEnabled(False)
         self.back_button.setAutoDefault(False)
         self.back_button.clicked.connect(lambda _=False: self.go_back())
-        self.user_box = QComboBox(self)
+        self.user_box = StillBox(self)
         self.user_box.setAccessibleName(tr("Whose pages"))
         self.user_box.addItem(tr("For everybody"), None)
         for user, words in _WORDS.items():

@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QFormLayout,
     QHBoxLayout,
     QLabel,
@@ -23,6 +22,7 @@ from spoutline.gui.models.record_table import RecordTable
 from spoutline.gui.models.table_columns import limit_columns
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitStatus
@@ -83,7 +83,7 @@ class LocalRulesDialog(FormDialog):
     def _head_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         label = QLabel(tr("&Rules of"), self)
-        self.profile_box = QComboBox(self)
+        self.profile_box = StillBox(self)
         self.profile_box.setAccessibleName(tr("Local rules to show"))
         self.profile_box.currentIndexChanged.connect(lambda _: self._show_profile())
         label.setBuddy(self.profile_box)
@@ -118,7 +118,7 @@ class LocalRulesDialog(FormDialog):
         self.value_edit, self.unit_edit = QLineEdit(side), QLineEdit(side)
         self.source_edit, self.clause_edit, self.edition_edit = QLineEdit(side), QLineEdit(side), QLineEdit(side)
         self.note_edit = QLineEdit(side)
-        self.status_box = QComboBox(side)
+        self.status_box = StillBox(side)
         self.status_box.addItems([self._story.limit_status(status) for status in LimitStatus])
         self.row_fault = plain_label("", "fault", wraps=True)
         self.row_fault.hide()

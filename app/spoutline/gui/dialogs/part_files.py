@@ -7,7 +7,6 @@ from pathlib import Path
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QIcon, QImage, QPixmap
 from PySide6.QtWidgets import (
-    QComboBox,
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
@@ -23,6 +22,7 @@ from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.file_open import open_copy
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry
@@ -84,7 +84,7 @@ class PartFilesDialog(FormDialog):
         self.title_edit.setPlaceholderText(tr("the name of the file"))
         self.title_edit.setMaxLength(TITLE_LENGTH)
         form.addRow(tr("Title of the next file"), self.title_edit)
-        self.matter_box = QComboBox(self)
+        self.matter_box = StillBox(self)
         self.matter_box.setAccessibleName(tr("It is"))
         self.matter_box.addItem(tr("what its kind says"), None)
         for matter in FileMatter:

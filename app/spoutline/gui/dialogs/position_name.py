@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QLineEdit, QWidget
 
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.edits.positions import add_position, rename_position
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
@@ -27,7 +28,7 @@ class PositionNameDialog(FormDialog):
         form = QFormLayout()
         self.label_edit = QLineEdit(proposal, self)
         self.label_edit.setAccessibleName(tr("Name of the position"))
-        self.dispenser_box = QComboBox(self)
+        self.dispenser_box = StillBox(self)
         self.dispenser_box.setEditable(True)
         self.dispenser_box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.dispenser_box.setAccessibleName(tr("Name of the dispenser"))

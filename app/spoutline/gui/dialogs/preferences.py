@@ -17,6 +17,7 @@ from spoutline.gui.languages import LANGUAGE_NAMES
 from spoutline.gui.local_days import moment_text
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.widgets.theme import ThemeChoice, theme_words
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
@@ -103,7 +104,7 @@ class PreferencesDialog(FormDialog):
         self.folder_label.setText(words.format(folder))
 
     def _choice(self, words: str, choices: Sequence[tuple[str, object]], now: object) -> QComboBox:
-        box = QComboBox(self)
+        box = StillBox(self)
         box.setAccessibleName(words.replace("&", ""))
         for title, value in choices:
             box.addItem(title, value)

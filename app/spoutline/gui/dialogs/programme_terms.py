@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QLineEdit, QSpinBox, QWidget
 
+from spoutline.gui.widgets.still_box import StillSpin
 from spoutline.gui.wording import tr
 from spoutline.model.programme import Programme
 
@@ -26,7 +27,7 @@ class ProgrammeTermsForm(QWidget):
         self._grid.setHorizontalSpacing(10)
         self.budget_edit = self._field(0, 0, tr("A&nnual budget"), tr("empty: no limit"))
         self.first_year_edit = self._field(0, 2, tr("Fi&rst year"), tr("such as 2027"))
-        self.years_box = QSpinBox(self)
+        self.years_box = StillSpin(self)
         self.years_box.setRange(1, _MOST_YEARS)
         self.years_box.setValue(5)
         self.years_box.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtWidgets import QComboBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from spoutline.gui.dialogs.entry_form import Word, field_for, said, show_reading
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.widgets.answer_field import AnswerField, TextField
 from spoutline.gui.widgets.cards import empty_layout, plain_label
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.faults import InputFault, InputProblem
@@ -32,7 +33,7 @@ class SetFieldDialog(FormDialog):
         known = [entry_fields(kind) for kind in dict.fromkeys(entry.kind for entry in entries)]
         shared = set.intersection(*({field.key for field in fields} for fields in known))
         self._fields = tuple(field for field in known[0] if field.key in shared)
-        self.field_box = QComboBox(self)
+        self.field_box = StillBox(self)
         self.field_box.setAccessibleName(tr("Field"))
         for field in self._fields:
             self.field_box.addItem(tr(field.title), field.key)

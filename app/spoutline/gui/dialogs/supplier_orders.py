@@ -42,6 +42,7 @@ from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.quotation import Quotation
@@ -222,7 +223,7 @@ class SupplierOrdersDialog(FormDialog):
         self.headings_box.toggled.connect(lambda _: self._preview())
         self.boxes: dict[str, QComboBox] = {}
         for place, (field, options) in enumerate(_BOXES.items()):
-            box, words = QComboBox(side), tr(_WORDS[field])
+            box, words = StillBox(side), tr(_WORDS[field])
             box.setAccessibleName(words)
             for option in options:
                 box.addItem(tr(option.words), option.value)

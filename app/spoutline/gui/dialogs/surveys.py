@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from spoutline.book.records import StoredSurvey, SurveyEntry
 from spoutline.book.stored_documents import UnreadableDocument
@@ -21,6 +21,7 @@ from spoutline.gui.roles import Role
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, InputNote, StoreFault
 from spoutline.model.survey import Survey
@@ -76,7 +77,7 @@ class SurveysDialog(FormDialog):
 
     def _ready_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.ready_choice = QComboBox(self)
+        self.ready_choice = StillBox(self)
         self.ready_choice.setAccessibleName(tr("Ready stations"))
         for station in ready_stations():
             words = tr("{site}, {count} positions").format(site=station.site_name, count=station.positions)

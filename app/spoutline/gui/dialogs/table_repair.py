@@ -6,11 +6,12 @@ from collections.abc import Sequence
 from enum import StrEnum
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QCompleter, QFormLayout, QLabel, QWidget
+from PySide6.QtWidgets import QCompleter, QFormLayout, QLabel, QWidget
 
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.editors import LineEditor
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.planning.table_intake.column_map import MappedColumn
 from spoutline.planning.table_intake.intake_fields import TableSubject
@@ -44,14 +45,14 @@ class TableRepairDialog(FormDialog):
         super().__init__(tr("Change many rows"), parent)
         self.step: Repair | None = None
         self._subject = subject
-        self.kind_box = QComboBox(self)
+        self.kind_box = StillBox(self)
         for kind, words in (
             (RepairKind.REPLACE, tr("Replace a word wherever it stands in the column")),
             (RepairKind.CHANGE, tr("Write into every row that shows a text")),
             (RepairKind.LEAVE_OUT, tr("Leave out every row that shows a text")),
         ):
             self.kind_box.addItem(words, kind)
-        self.where_box, self.field_box = QComboBox(self), QComboBox(self)
+        self.where_box, self.field_box = StillBox(self), StillBox(self)
         for box in (self.where_box, self.field_box):
             for one in columns:
                 if one.field is not None:

@@ -35,6 +35,7 @@ from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.front_chart_view import FrontChartView
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.progress_row import ProgressRow
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.front import FrontAxis, PositionFront, StationFront
@@ -101,7 +102,7 @@ class WeighingDialog(FormDialog):
 
     def _choices(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.scope_box, self.x_box, self.y_box, self.size_box = (QComboBox(self) for _ in range(4))
+        self.scope_box, self.x_box, self.y_box, self.size_box = (StillBox(self) for _ in range(4))
         for words, box, name in (
             (tr("Weigh"), self.scope_box, tr("What is weighed")),
             (tr("to the right"), self.x_box, tr("Axis to the right")),

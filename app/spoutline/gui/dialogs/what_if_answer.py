@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QVBoxLayout, QW
 from spoutline.explain.plan.story import Story
 from spoutline.gui.dialogs.what_if_choices import WRITTEN, AnswerChoices
 from spoutline.gui.widgets.cards import plain_label
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Survey
 from spoutline.model.what_if import OF_THE_STATION, WhatIf, WhatIfQuestion
@@ -38,7 +39,7 @@ class WhatIfAnswer(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         row = QHBoxLayout()
         column.addLayout(row)
-        self.question_box, self.value_box, self.scope_box = QComboBox(self), QComboBox(self), QComboBox(self)
+        self.question_box, self.value_box, self.scope_box = StillBox(self), StillBox(self), StillBox(self)
         for words, box, stretch in (
             (tr("Question"), self.question_box, 0),
             (tr("Other answer"), self.value_box, 2),

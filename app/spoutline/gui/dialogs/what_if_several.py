@@ -6,7 +6,6 @@ from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QLineEdit,
     QListWidget,
@@ -27,6 +26,7 @@ from spoutline.gui.models.what_if_nodes import matrix_nodes, matrix_titles
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.progress_row import ProgressRow
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.faults import InputFault
 from spoutline.model.survey import Survey
@@ -55,7 +55,7 @@ class SeveralAnswers(QWidget):
         self.found: WhatIfMatrix | None = None
         column = QVBoxLayout(self)
         row = QHBoxLayout()
-        self.question_box, self.scope_box = QComboBox(self), QComboBox(self)
+        self.question_box, self.scope_box = StillBox(self), StillBox(self)
         for words, box in ((tr("Question"), self.question_box), (tr("Positions"), self.scope_box)):
             row.addWidget(plain_label(words, "quiet"))
             row.addWidget(box, 1)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QPushButton, QV
 from spoutline.explain.plan.story import Story
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.roomy_scroll import ElidedLabel
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.part import PartKind
 from spoutline.planning.table_intake.column_map import CURRENCIES
@@ -66,11 +67,11 @@ class TableOptions(QWidget):
         self.file_label.setTextFormat(Qt.TextFormat.PlainText)
         self.file_label.setObjectName("quiet")
         self.file_label.setMinimumWidth(120)  # else a long name would widen the window
-        self.sheet_box = QComboBox(self)
+        self.sheet_box = StillBox(self)
         self.sheet_box.setAccessibleName(tr("Sheet"))
         self.sheet_box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.sheet_box.activated.connect(lambda _: self._tell_reading())
-        self.encoding_box = QComboBox(self)
+        self.encoding_box = StillBox(self)
         self.encoding_box.setAccessibleName(tr("Encoding of a text file"))
         for encoding in TextEncoding:
             words = tr("Encoding: as found") if encoding is TextEncoding.AUTOMATIC else encoding.value
@@ -88,19 +89,19 @@ class TableOptions(QWidget):
         row = QHBoxLayout()
         self.maker_edit = self._line("maker", tr("Maker of rows that name none"))
         self.supplier_edit = self._line("supplier", tr("Who supplies the parts"))
-        self.kind_box = QComboBox(self)
+        self.kind_box = StillBox(self)
         self.kind_box.setAccessibleName(tr("Kind of rows that name none"))
         self.kind_box.addItem(tr("Kind: as the rows say"), "")
         for kind in PartKind:
             self.kind_box.addItem(story.title(kind), kind.value)
         self.kind_box.activated.connect(lambda _: self.said.emit("kind", self.kind_box.currentData() or None))
-        self.currency_box = QComboBox(self)
+        self.currency_box = StillBox(self)
         self.currency_box.setAccessibleName(tr("Currency of prices that name none"))
         self.currency_box.addItem(tr("Currency: as the table says"), "")
         for currency in CURRENCIES:
             self.currency_box.addItem(currency, currency)
         self.currency_box.activated.connect(lambda _: self.said.emit("currency", self.currency_box.currentData()))
-        self.units_box = QComboBox(self)
+        self.units_box = StillBox(self)
         self.units_box.setAccessibleName(tr("Units of numbers that name none"))
         self.units_box.addItem(tr("Units: as the titles say"), None)
         for system, words in ((UnitSystem.SI, tr("Units: SI")), (UnitSystem.US, tr("Units: US"))):

@@ -8,7 +8,6 @@ from pathlib import Path
 
 from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QLabel,
     QPlainTextEdit,
@@ -34,6 +33,7 @@ from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Matrix
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.coverage_kinds import ClimateBand
 from spoutline.model.coverage_map import CoverageCell, CoverageMap, CoverageScope, stock_gaps
@@ -82,7 +82,7 @@ class CoveragePanel(QWidget):
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
         label = QLabel(tr("C&limate"), self)
-        self.band_box = QComboBox(self)
+        self.band_box = StillBox(self)
         self.band_box.setAccessibleName(tr("Climate band of the map"))
         label.setBuddy(self.band_box)
         self._word_bands()

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QListWidget,
     QListWidgetItem,
@@ -35,6 +34,7 @@ from spoutline.gui.pages.catalogues.chosen import DIFFERENCE, EFFECT, SURVEYS, I
 from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import EditionRef
 
@@ -61,7 +61,7 @@ class EffectPanel(QWidget):
 
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.before_box, self.after_box = QComboBox(self), QComboBox(self)
+        self.before_box, self.after_box = StillBox(self), StillBox(self)
         for words, box in ((tr("From"), self.before_box), (tr("to"), self.after_box)):
             label = plain_label(words, "quiet")
             label.setBuddy(box)

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLineEdit,
     QPushButton,
-    QSpinBox,
     QVBoxLayout,
     QWidget,
 )
@@ -31,6 +30,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillSpin
 from spoutline.gui.wording import told, tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault, InputProblem
@@ -118,7 +118,7 @@ class PricesPanel(QWidget):
     def _asking(self) -> QHBoxLayout:
         self.part_edit = self._edit(tr("Part whose price is asked"), tr("part number"))
         self.day_edit = self._edit(tr("Day of the price"), self._today().isoformat())
-        self.quantity_box = QSpinBox(self)
+        self.quantity_box = StillSpin(self)
         self.quantity_box.setRange(1, _MOST)
         self.quantity_box.setAccessibleName(tr("Quantity ordered"))
         self.ask_button = QPushButton(tr("&Which price applies?"), self)

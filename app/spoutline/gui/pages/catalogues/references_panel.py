@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from pydantic import ValidationError
-from PySide6.QtWidgets import QComboBox, QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.documents.own_files import FileForm
 from spoutline.gui.dialogs.saving import Saving
@@ -21,6 +21,7 @@ from spoutline.gui.pages.paper.saved_aside import save_aside
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.cross_reference import CrossReference, NumberRelation, NumberTrace
 from spoutline.model.faults import InputFault, InputProblem
@@ -68,7 +69,7 @@ class ReferencesPanel(QWidget):
         self.number_edit = self._line(tr("Old number"))
         self.part_maker_edit = self._line(tr("Maker of the part"))
         self.part_number_edit = self._line(tr("Number of the part"))
-        self.relation_box = QComboBox(self)
+        self.relation_box = StillBox(self)
         self.relation_box.setAccessibleName(tr("Relation"))
         self.relation_box.addItem(tr("offered in its place"), NumberRelation.EQUIVALENT)
         self.relation_box.addItem(tr("the very part"), NumberRelation.SAME)

@@ -8,7 +8,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QFormLayout,
     QGridLayout,
     QLineEdit,
@@ -32,6 +31,7 @@ from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.saved_aside import save_made_aside
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.day_edit import DayEdit
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.certificate import CertifiedTest
@@ -103,7 +103,7 @@ class PackPanel(QWidget):
     def _choices(self, parent: QWidget) -> QWidget:
         card = Card("", parent)
         form = QFormLayout()
-        self.kind_box = QComboBox(self)
+        self.kind_box = StillBox(self)
         for kind, words in (
             (PaperKind.PACK, tr("Installer's pack")),
             (PaperKind.CAUTIONS, tr("Caution sheet alone")),
@@ -112,7 +112,7 @@ class PackPanel(QWidget):
             (PaperKind.LEAK, tr("Leak test certificate")),
         ):
             self.kind_box.addItem(words, kind)
-        self.scope_box = QComboBox(self)
+        self.scope_box = StillBox(self)
         self.scope_box.addItem(tr("All positions"), Scope.ALL)
         self.scope_box.addItem(tr("This dispenser only"), Scope.DISPENSER)
         self.scope_box.addItem(tr("This position only"), Scope.POSITION)

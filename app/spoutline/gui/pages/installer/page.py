@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.installer.inspection_panel import InspectionPanel
@@ -17,6 +17,7 @@ from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.roomy_scroll import PageTabs
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.due_work import StationDue
 from spoutline.model.faults import InputFault, StoreFault
@@ -86,7 +87,7 @@ class InstallerPage(QWidget):
         self.code_button = QPushButton(tr("&Open"), self)
         self.code_edit.returnPressed.connect(self.open_code)
         self.code_button.clicked.connect(self.open_code)
-        self.language_box = QComboBox(self)
+        self.language_box = StillBox(self)
         self.language_box.setAccessibleName(tr("Language of the papers"))
         for language, name in _LANGUAGES.items():
             self.language_box.addItem(name, language)

@@ -23,6 +23,7 @@ from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
 from spoutline.gui.widgets.scan_editor import ScanEditor
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.stock_entry import MOST_PIECES, MOVED, Movement, StoredEntry, UncountedLine
@@ -49,10 +50,10 @@ class ScanCard(Card):
         self._context, self._today = context, today
         self._job_of = context.session.stored.id
         form = QFormLayout()
-        self.place_box = QComboBox(self)
+        self.place_box = StillBox(self)
         self.place_box.setEditable(True)
         self.place_box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        self.movement_box = QComboBox(self)
+        self.movement_box = StillBox(self)
         words = (tr("Counted"), tr("Received"), tr("Taken"), tr("Returned"))
         for movement, text in zip(MOVED, words, strict=True):
             self.movement_box.addItem(text, movement)

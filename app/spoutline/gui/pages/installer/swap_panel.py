@@ -7,7 +7,6 @@ from pathlib import Path
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
@@ -23,6 +22,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
@@ -57,7 +57,7 @@ class SwapPanel(QWidget):
     def _question_card(self) -> Card:
         card = Card(tr("What is missing, and what is there"), self)
         form = QFormLayout()
-        self.missing_box = QComboBox(self)
+        self.missing_box = StillBox(self)
         self.missing_box.setObjectName("missingPart")
         form.addRow(tr("Part that is not on the truck"), self.missing_box)
         card.body.addLayout(form)
@@ -88,7 +88,7 @@ class SwapPanel(QWidget):
         self.tree.picked.connect(lambda _: self._show_choice())
         card.body.addWidget(self.tree, 1)
         row = QHBoxLayout()
-        self.reason_box = QComboBox(self)
+        self.reason_box = StillBox(self)
         self.reason_box.setAccessibleName(tr("Reason for the replacement"))
         self.fit_button = QPushButton(tr("&Fit it and note it in the record"), self)
         self.fit_button.clicked.connect(self.fit)

@@ -7,7 +7,7 @@ from contextlib import suppress
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEntry
 from spoutline.documents.paper_form import PaperForm
@@ -20,6 +20,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import ReadOnlyStore
 from spoutline.model.quotation_status import QuotationStatus
@@ -65,7 +66,7 @@ class BookPanel(QWidget):
         self.search_edit.textChanged.connect(lambda _: self.fetch())
         row = QHBoxLayout()
         row.addWidget(self.search_edit, 1)
-        self.status_box = QComboBox(self)
+        self.status_box = StillBox(self)
         self.status_box.setAccessibleName(tr("Show quotations of this status"))
         self.status_box.addItem(tr("every status"), None)
         for status in QuotationStatus:

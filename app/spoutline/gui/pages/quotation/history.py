@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.book.quotation_records import QuotationEvent
 from spoutline.frozen import frozen
@@ -18,6 +18,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Table, Tree
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.quotation import Quotation
 from spoutline.planning.refit.revision_changes import RevisionChange, revision_changes
@@ -93,7 +94,7 @@ class HistoryPanel(QWidget):
         self.choice_bar = QWidget(self)
         row = QHBoxLayout(self.choice_bar)
         row.setContentsMargins(0, 0, 0, 0)
-        self.before_box, self.after_box = QComboBox(self), QComboBox(self)
+        self.before_box, self.after_box = StillBox(self), StillBox(self)
         for box, name in ((self.before_box, tr("Revision before")), (self.after_box, tr("Revision after"))):
             box.setAccessibleName(name)
             box.currentIndexChanged.connect(lambda _: self.compare())

@@ -8,7 +8,6 @@ from datetime import date
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
-    QComboBox,
     QHBoxLayout,
     QLineEdit,
     QMenu,
@@ -34,6 +33,7 @@ from spoutline.gui.pages.quotation.terms import TermsInHand
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.empty_page import EmptyPage
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_status import QuotationStatus
@@ -361,7 +361,7 @@ class OfferPanel(QWidget):
             tr("What is ordered from each supplier, as a file in the columns that it wants")
         )
         self._option_row.addWidget(self.suppliers_button)
-        self.option_box = QComboBox(self)
+        self.option_box = StillBox(self)
         self.option_box.setAccessibleName(tr("Option of the pick list and the suppliers"))
         self.option_box.setToolTip(tr("Option of the pick list and the suppliers"))
         self.option_box.setMinimumContentsLength(8)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.dialogs.handing import PaperHands, WantedPaper
@@ -15,6 +15,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.doubt import StationDoubts
 from spoutline.model.plan import SitePlan
@@ -33,7 +34,7 @@ class MeasurePanel(QWidget):
         column.setContentsMargins(10, 10, 10, 10)
         self.lead = plain_label("", "quiet", wraps=True)
         row = QHBoxLayout()
-        self.scope_box = QComboBox(self)
+        self.scope_box = StillBox(self)
         self.scope_box.setAccessibleName(tr("Whose figures are shown"))
         self.scope_box.addItems([tr("This position"), tr("Whole station")])
         self.scope_box.currentIndexChanged.connect(lambda _: self.refresh())

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSignalBlocker, Qt, QTimer
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
 
 from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.models.record_table import RecordTable, SortedRecords
@@ -15,6 +15,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import NamedTexts, ScrolledPage, plain_label
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, StoreFault
 from spoutline.model.part import Part, PartKind
@@ -88,7 +89,7 @@ class WhyNotPanel(QWidget):
         self.search_edit.textChanged.connect(lambda _: self._pause.start())
         self.search_edit.returnPressed.connect(self._search_and_mark)
         label.setBuddy(self.search_edit)
-        self.kind_box = QComboBox(self)
+        self.kind_box = StillBox(self)
         self.kind_box.setAccessibleName(tr("Kind of part"))
         self.kind_box.addItem(tr("All kinds"), None)
         for kind in PartKind:

@@ -19,6 +19,7 @@ from spoutline.gui.pages.context import Context
 from spoutline.gui.widgets.cards import Card, ScrolledPage, empty_layout, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.survey import Survey
 
@@ -130,7 +131,7 @@ class StartPage(ScrolledPage):
         card = Card(tr("Look at the demonstration"), self)
         words = tr("Ready stations with a catalog that is invented: its makers, parts and prices exist nowhere.")
         card.body.addWidget(plain_label(words, "quiet", wraps=True))
-        self.ready_box = QComboBox(card)
+        self.ready_box = StillBox(card)
         self.ready_box.setAccessibleName(tr("Ready stations"))
         self.ready_box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         for station in ready_stations():

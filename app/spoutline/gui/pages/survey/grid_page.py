@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPushButton,
     QScrollArea,
-    QSpinBox,
     QSplitter,
     QVBoxLayout,
     QWidget,
@@ -29,6 +28,7 @@ from spoutline.gui.widgets.cell_table import Cells
 from spoutline.gui.widgets.forecourt_view import ForecourtView
 from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.widgets.sheet_table import SheetTable
+from spoutline.gui.widgets.still_box import StillSpin
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputNote, InputProblem
 from spoutline.model.survey import Survey
@@ -126,7 +126,7 @@ class GridPage(QWidget):
         row.addStretch(1)
         self.island_label = plain_label(tr("In a row where no island is named:"), "quiet")
         row.addWidget(self.island_label)
-        self.island_spin = QSpinBox(self)
+        self.island_spin = StillSpin(self)
         self.island_spin.setAccessibleName(tr("Dispensers in a row where no island is named"))
         self.island_spin.setRange(1, 50)
         self.island_spin.setValue(2)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QStandardItemModel
-from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
 
 from spoutline.explain.plan.agreed_words import standing_short
 from spoutline.explain.plan.assumed import station_lines
@@ -21,6 +21,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.icons import icon
 from spoutline.gui.widgets.lists import Tree
+from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.liquid import LiquidFamily
@@ -116,7 +117,7 @@ class SitePanel(QFrame):
 
     def _sets_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.sets_box = QComboBox(self)
+        self.sets_box = StillBox(self)
         self.sets_box.setObjectName("shownSets")
         self.sets_box.setAccessibleName(tr("Sets shown on pages and papers"))
         explained_by(self.sets_box, "agreed_sets")
