@@ -5,12 +5,16 @@ The search is a table written by hand, so each expectation can be read off it.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
 from types import SimpleNamespace
 from typing import Any, cast
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from spoutline.model.check import CheckId, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
@@ -20,17 +24,23 @@ from spoutline.planning.sets.assembly import Held, Promise, SetQuery
 from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.loads import Load, SetLimit
 
-REACH = SetLimit(Load.REACH, RequirementId.REACH, Severity.SHOULD, 1.0, Dimension.LENGTH)
+LINES = (RequirementId.REACH, RequirementId.FLOW, RequirementId.GROUND_CLEARANCE)
 HELD = Held(Slot.NOZZLE, PartRef("any"))
+MAJOR = 10**9  # a broken should-rule of a part, as the table counts
 
 
 @dataclass(frozen=True)
 class Offer:
-    """A set of one nozzle that breaks so many should-rules."""
+    """A set of one nozzle that breaks so many should-rules of parts, and some should-lines of the whole set.
+
+    A full check may turn it down all the same.
+    """
 
     number: str
     regrets: int
     price_minor: int
+    breaks: frozenset[RequirementId] = frozenset()
+    is_turned_down: bool = False
 
     @property
     def hanging_set(self) -> HangingSet:
@@ -38,44 +48,84 @@ class Offer:
         link = cast("Any", SimpleNamespace(slot=Slot.NOZZLE, part=part))
         return HangingSet(links=(link,), price_minor=self.price_minor, currency="USD")
 
+    @property
+    def cost(self) -> int:
+        return self.regrets * MAJOR + self.price_minor
+
+    @property
+    def rank(self) -> tuple[int, int, str]:
+        return len(self.breaks) + self.regrets, self.price_minor, self.number
+
+
+def should_limit(line: RequirementId) -> SetLimit:
+    return SetLimit(Load.REACH, line, Severity.SHOULD, 1.0, Dimension.LENGTH)
+
 
 @dataclass
 class Table:
-    """Offers the best set that keeps the should-limit on reach, and the best one that does not have to."""
+    """Offers sets in the order of a search: fewest broken rules of parts, then price, then number."""
 
-    keeping: Offer | None
-    giving_up: Offer | None
-    model: SimpleNamespace = field(default_factory=lambda: SimpleNamespace(set_limits=(REACH,)))
+    offers: tuple[Offer, ...]
+    lines: tuple[RequirementId, ...] = LINES[:1]
+    model: SimpleNamespace = field(init=False)
 
-    def offer(self, query: SetQuery) -> Offer | None:
-        return self.keeping if query.limits else self.giving_up
+    def __post_init__(self) -> None:
+        self.model = SimpleNamespace(set_limits=tuple(map(should_limit, self.lines)))
+
+    def found(self, query: SetQuery) -> list[Offer]:
+        kept = {limit.requirement for limit in query.limits}
+        found = [one for one in self.offers if not one.breaks & kept]
+        assert all(one.regrets >= query.fewest_regrets for one in found), "it is not known"
+        return sorted(found, key=lambda one: (one.cost, one.number))
 
     def cheapest(self, query: SetQuery, _listener: object) -> HangingSet | None:
-        offer = self.offer(query)
-        return offer.hanging_set if offer else None
+        allowed = [one for one in self.found(query) if query.most_cost is None or one.cost <= query.most_cost]
+        return allowed[0].hanging_set if allowed else None
+
+    def sets(self, query: SetQuery, _listener: object) -> Iterator[HangingSet]:
+        yield from (one.hanging_set for one in self.found(query))
+
+    def most_cost(self, _query: SetQuery, most_regrets: int, most: float | None = None) -> int:
+        return most_regrets * MAJOR + (MAJOR // 2 if most is None else int(most))
 
     def may_have_sets(self, query: SetQuery) -> bool:
-        return self.offer(query) is not None
-
-    def has_set_within(self, query: SetQuery, most_regrets: int, _listener: object) -> bool:
-        offer = self.offer(query)
-        return offer is not None and offer.regrets <= most_regrets
+        return bool(self.found(query))
 
     def promise(self, query: SetQuery) -> Promise | None:
-        offer = self.offer(query)
-        return Promise(offer.regrets, offer.price_minor) if offer else None
+        return next((Promise(one.regrets, one.price_minor) for one in self.found(query)), None)
 
     @property
     def pool(self) -> SimpleNamespace:
-        offers = [one for one in (self.keeping, self.giving_up) if one]
-        broken = {PartRef(one.number): one.regrets for one in offers}
+        broken = {PartRef(one.number): one.regrets for one in self.offers}
         return SimpleNamespace(regrets_of=lambda _slot, ref: broken[ref])
+
+    def judged(self, found: HangingSet) -> Any:
+        (offer,) = (one for one in self.offers if one.number == found.numbers[0])
+        failed = SimpleNamespace(id=CheckId.HOSE_REACH, severity=Severity.MUST, outcome=Outcome.FAILS)
+        return SimpleNamespace(hanging_set=found, checks=(failed,) if offer.is_turned_down else ())
 
 
 def chosen(table: Table, holds: Held | None) -> str | None:
-    judge = SimpleNamespace(judged=lambda found: SimpleNamespace(hanging_set=found, checks=()))
-    choice = Chooser(cast("Any", table), cast("Any", judge)).choose(holds)
+    choice = Chooser(cast("Any", table), cast("Any", table)).choose(holds)
     return choice.judged.hanging_set.numbers[0] if choice else None
+
+
+offers = st.builds(
+    Offer,
+    number=st.just(""),
+    regrets=st.integers(0, 3),
+    price_minor=st.integers(1, 4),
+    breaks=st.frozensets(st.sampled_from(LINES)),
+    is_turned_down=st.booleans(),
+)
+
+
+@given(st.lists(offers, max_size=8), st.sampled_from([None, HELD]))
+def test_of_all_sets_the_first_is_chosen_that_full_checks_let_through(some: list[Offer], holds: Held | None) -> None:
+    """Held against all sets in a row: those turned down left out, by all broken shoulds, price and number."""
+    numbered = tuple(replace(one, number=f"N{place}") for place, one in enumerate(some))
+    wanted = min((one for one in numbered if not one.is_turned_down), key=lambda one: one.rank, default=None)
+    assert chosen(Table(numbered, LINES), holds) == (wanted and wanted.number)
 
 
 @pytest.mark.parametrize("holds", [None, HELD], ids=["any set", "sets that hold a part"])
@@ -95,4 +145,6 @@ def chosen(table: Table, holds: Held | None) -> str | None:
 def test_shoulds_of_set_and_parts_weigh_alike_then_price_then_number(
     keeping: Offer | None, giving_up: Offer | None, best: str | None, holds: Held | None
 ) -> None:
-    assert chosen(Table(keeping, giving_up), holds) == best
+    reach = frozenset(LINES[:1])
+    dropped = giving_up and replace(giving_up, breaks=reach)
+    assert chosen(Table(tuple(one for one in (keeping, dropped) if one)), holds) == best

@@ -19,7 +19,7 @@ from spoutline.model.faults import Cancelled
 from spoutline.search import walk
 from spoutline.search.columns import Columns, columns_of
 from spoutline.search.finder import Finder
-from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem
+from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem, divided
 from spoutline.search.item_table import Ints, ItemsOf, Mask, Names, split_costs, table_of
 from spoutline.search.level_search import Chain
 from spoutline.search.listener import Listener
@@ -93,6 +93,24 @@ def test_whether_there_is_a_chain_and_one_that_costs_little(problem: Problem, se
             patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
             found = Finder(costed).cheapest(most_cost=major * MAJOR + rest)
             assert [place(one) for one in (found,) if one] == allowed
+
+
+@given(problems, st.integers(0, 10_000), st.integers(0, 3), st.integers(0, 3), st.integers(-90, 400))
+@settings(max_examples=up_to(60), deadline=None)
+def test_what_is_known_of_majors_changes_no_answer(
+    problem: Problem, seed: int, known: int, major: int, rest: int
+) -> None:
+    costed = with_costs(problem, seed)
+    chains = list(enumerated(costed))
+    fewest = min((sum(divided(item.cost)[0] for item in one.items if item) for one in chains), default=known)
+    wanted = sorted(map(place, chains))
+    columns, names = in_columns(costed)
+    best = best_chain(columns, names, fewest=min(known, fewest)).chain
+    assert [placed(one, names) for one in (best,) if one] == wanted[:1]
+    best = best_chain(columns, names, most=(major, rest), fewest=min(known, fewest)).chain
+    assert [placed(one, names) for one in (best,) if one] == [
+        one for one in wanted[:1] if one[0] <= major * MAJOR + rest
+    ]
 
 
 @given(problems, st.integers(0, 10_000))

@@ -235,17 +235,20 @@ class Finder:
         other._shared, other._limits, other._count = shared, limits, count
         return other
 
-    def cheapest(self, listener: Listener | None = None, most_cost: int | None = None) -> Path | None:
+    def cheapest(
+        self, listener: Listener | None = None, most_cost: int | None = None, fewest_majors: int = 0
+    ) -> Path | None:
         """Return the first chain of ``in_order``, much quicker than that; None where no chain exists.
 
-        With ``most_cost``, chains that cost more are left out.
+        With ``most_cost``, chains that cost more are left out. Where it is known that every chain costs so many majors,
+        that spares looking for any with fewer.
 
         Raises
         ------
         Cancelled
             If the listener asks to stop.
         """
-        return self._cheapest(listener, most_cost)
+        return self._cheapest(listener, most_cost, fewest_majors)
 
     def one_of_the_cheapest(self, listener: Listener | None = None) -> Path | None:
         """Return a chain that costs as little as the ``cheapest``, whichever is met first; quicker where many do.
@@ -258,7 +261,12 @@ class Finder:
         return self._cheapest(listener, any_of_equals=True)
 
     def _cheapest(
-        self, listener: Listener | None, most_cost: int | None = None, *, any_of_equals: bool = False
+        self,
+        listener: Listener | None,
+        most_cost: int | None = None,
+        fewest_majors: int = 0,
+        *,
+        any_of_equals: bool = False,
     ) -> Path | None:
         if self._count <= _FEW_ITEMS:
             try:
@@ -271,7 +279,9 @@ class Finder:
         from spoutline.search.optimum import best_chain
 
         most = None if most_cost is None else divided(most_cost)
-        found = best_chain(columns, self._shared.names, listener, most=most, any_of_equals=any_of_equals).chain
+        found = best_chain(
+            columns, self._shared.names, listener, most=most, fewest=fewest_majors, any_of_equals=any_of_equals
+        ).chain
         return None if found is None else self._path(found)
 
     def any_chain(self, listener: Listener | None = None) -> Path | None:

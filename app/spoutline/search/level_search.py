@@ -134,15 +134,21 @@ class LevelSearch:
 
     def _found(self) -> Chain | None:
         """Make the cheapest chain, or any, the incumbent; return the first of equals where that is known as well."""
-        if not self._columns.can_be_filled() or self.floor > near(self._highest):
+        if self._has_nothing_left():
             return None
         found = self._found_quickly(_QUICK_ITEMS)
         if found is None:
             self._price()
+            if self._has_nothing_left():
+                return None
             found = self._found_quickly(_ITEMS)
         if found is None:
             self._rise()
         return found
+
+    def _has_nothing_left(self) -> bool:
+        """Say whether the floors tell that there is no chain of interest."""
+        return not self._columns.can_be_filled() or self.floor > near(self._highest)
 
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
@@ -172,7 +178,7 @@ class LevelSearch:
         """Price the limits, which raises the floors."""
         self._is_priced = True
         passes = Passes(self._columns)
-        found = priced(self._columns, passes)
+        found = priced(self._columns, passes, self._highest)
         if found.bound == np.inf:
             self._keep(np.full(len(self._floors), np.inf))
             return

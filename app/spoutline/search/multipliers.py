@@ -32,28 +32,31 @@ class Priced:
     prices: Floats
 
 
-def priced(columns: Columns, passes: Passes) -> Priced:
-    """Return the best bound found and its prices, none negative; majors and strengths are left aside."""
+def priced(columns: Columns, passes: Passes, most: float = np.inf) -> Priced:
+    """Return the best bound found and its prices, none negative; majors and strengths are left aside.
+
+    Of chains that cost more than ``most`` none is asked for: the bound is infinite as soon as all are known to.
+    """
     cost = columns.cost.astype(np.float64)
     bound, path = passes.least_path(cost)
     count = len(columns.limits)
     if bound == np.inf or not count:
         return Priced(bound, np.zeros(count))
-    return _Dual(columns, passes, cost).solved(bound, path)
+    return _Dual(columns, passes, cost, most).solved(bound, path)
 
 
 class _Dual:
     """The limits of one problem, scaled, and the rounds of pricing."""
 
-    def __init__(self, columns: Columns, passes: Passes, cost: Floats) -> None:
+    def __init__(self, columns: Columns, passes: Passes, cost: Floats, most: float) -> None:
         self._passes, self._cost = passes, cost
         limits = columns.limits
         self._scale = np.maximum(np.abs(limits), np.abs(columns.eased).max(axis=0, initial=0.0)) + 1e-9
         self._loads = columns.eased / self._scale
         self._right = (limits + _ALLOWED * np.maximum(np.abs(limits), 1.0)) / self._scale
-        self._most = float(columns.most_cost())
+        dearest = float(columns.most_cost())
         least = -float(columns.most(-cost[:, None]).sum())
-        self._span = self._most - least + 1.0
+        self._most, self._span = min(dearest, most), dearest - least + 1.0
 
     def solved(self, bound: float, path: list[int]) -> Priced:
         """Return the best bound and prices, starting from the cheapest chain, its limits left aside."""

@@ -42,6 +42,7 @@ def best_chain(
     most_labels: int | None = None,
     *,
     most: tuple[int, int] | None = None,
+    fewest: int = 0,
     any_of_equals: bool = False,
 ) -> Answer:
     """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
@@ -60,6 +61,8 @@ def best_chain(
     most
         Majors and cost that a chain may have: of so many majors, chains that cost more do not count, nor do any of
         more. None for all.
+    fewest
+        Majors; it is known that no chain has fewer.
     any_of_equals
         Whether any of the chains of fewest majors and least cost will do, whatever its names.
 
@@ -69,9 +72,7 @@ def best_chain(
         If the listener asks to stop.
     """
     effort = Effort(listener or Listener(), most_labels)
-    for major, level in _levels(columns):
-        if most is not None and major > most[0]:
-            break
+    for major, level in _levels(columns, fewest, None if most is None else most[0]):
         most_cost = most[1] if most is not None and major == most[0] else None
         search = LevelSearch(level, names, effort, most_cost=most_cost, any_of_equals=any_of_equals)
         try:
@@ -146,18 +147,28 @@ def _is_empty(columns: Columns, effort: Effort) -> bool:
         effort.labels = few.labels
 
 
-def _levels(columns: Columns, *, exactly: bool = False) -> Iterator[tuple[int, Columns]]:
-    """Yield the problems with no major, with at most one, and so on; with ``exactly`` no chain is in two of them."""
+def _levels(
+    columns: Columns, fewest: int = 0, most: int | None = None, *, exactly: bool = False
+) -> Iterator[tuple[int, Columns]]:
+    """Yield the problems with no major, with at most one, and so on; with ``exactly`` no chain is in two of them.
+
+    No chain has less than ``fewest`` majors; of those with more than ``most`` none is asked for.
+    """
     if np.isneginf(columns.limits).any():
         return
-    yield 0, columns.only(columns.major == 0)
+    if fewest <= 0 and (most is None or most >= 0):
+        yield 0, columns.only(columns.major == 0)
     if not columns.major.any():
         return
-    counted = replace(columns, cost=columns.major).trimmed()
-    fewest = priced(counted, Passes(counted)).bound
-    if fewest == np.inf:
-        return
-    for level in range(max(1, math.ceil(fewest - 1e-6)), counted.most_cost() + 1):
+    low, high = max(1, fewest), most
+    if high is None or low < high:  # else there is one level, which tells as soon by itself
+        counted = replace(columns, cost=columns.major).trimmed()
+        bound = priced(counted, Passes(counted)).bound
+        if bound == np.inf:
+            return
+        low = max(low, math.ceil(bound - 1e-6))
+        high = counted.most_cost() if high is None else min(high, counted.most_cost())
+    for level in range(low, high + 1):
         at_most = columns.only(columns.major <= level)
         limited = at_most.with_load(at_most.major, level)
         yield level, limited.with_load(-at_most.major, -level) if exactly else limited

@@ -63,9 +63,9 @@ class SetQuery:
     parts outweigh every objective unless ``regrets_weigh`` is False. ``outlet_bears_all`` asks what a stronger
     dispenser outlet would allow. ``holds`` names a part that must be in the set, ``at_most`` bounds sums beside the
     limits, whatever lines are in force. Sets that cost more than ``most_cost``, as the walk counts (see
-    ``ChainSearch.most_cost``), are left out where the cheapest is asked for. ``common`` are those of the lines that
-    further questions keep as well: items are made for these once, and narrowed for each question; None for all. It is
-    for queries that hold no part.
+    ``ChainSearch.most_cost``), are left out where the cheapest is asked for; of ``fewest_regrets`` it is known that no
+    set breaks fewer should-rules of its parts. ``common`` are those of the lines that further questions keep as well:
+    items are made for these once, and narrowed for each question; None for all. It is for queries that hold no part.
     """
 
     lines: frozenset[RequirementId]
@@ -77,12 +77,13 @@ class SetQuery:
     holds: Held | None = None
     at_most: tuple[tuple[Load, float], ...] = ()
     most_cost: int | None = None
+    fewest_regrets: int = 0
     common: frozenset[RequirementId] | None = None
 
     @property
     def shared(self) -> SetQuery:
         """The question that the items are made for; what is common to several may bear any pull."""
-        asked = replace(self, limits=(), keep=everything, at_most=(), most_cost=None)
+        asked = replace(self, limits=(), keep=everything, at_most=(), most_cost=None, fewest_regrets=0)
         return asked if self.common is None else replace(asked, lines=self.common, outlet_bears_all=True)
 
     @property
@@ -209,19 +210,6 @@ class ChainSearch:
         best = self._best(query, listener)
         return None if best is None else Promise(*divmod(best.cost, _REGRET))
 
-    def has_set_within(self, query: SetQuery, most_regrets: int, listener: Listener | None = None) -> bool:
-        """Say whether the best set breaks no more should-rules of its parts; asked for next, it is known.
-
-        Regrets must weigh, and the objective be the price.
-        """
-        if query not in self._answers:
-            best = self._searched(replace(query, most_cost=self.most_cost(query, most_regrets)), listener)
-            if best is None:
-                return False
-            self._remember(query, best)
-        found = self._answers[query]
-        return found is not None and found.cost // _REGRET <= most_regrets
-
     def _best(self, query: SetQuery, listener: Listener | None) -> Path | None:
         if query not in self._answers:
             self._remember(query, self._searched(query, listener))
@@ -267,11 +255,12 @@ class ChainSearch:
     def _searched(self, query: SetQuery, listener: Listener | None) -> Path | None:
         held = query.holds
         paths = (
-            (finder.cheapest(listener, query.most_cost) for finder in self._finders(query))
+            (finder.cheapest(listener, query.most_cost, query.fewest_regrets) for finder in self._finders(query))
             if held is None
             else (through.cheapest(held.part.key, listener) for _, through in self._layers_through(query, held.slot))
         )
-        found = [path for path in paths if path is not None]
+        most = math.inf if query.most_cost is None else query.most_cost
+        found = [path for path in paths if path is not None and path.cost <= most]
         return min(found, key=lambda path: (path.cost, path.keys), default=None)
 
     def part_of_the_cheapest(
@@ -284,7 +273,7 @@ class ChainSearch:
         keys = {part.key for part in parts}
         found = [
             (path.cost, path.keys, item.key)
-            for _, through in self._layers_through(replace(query, most_cost=None), slot)
+            for _, through in self._layers_through(query, slot)
             if (path := through.cheapest_of(keys, listener, query.most_cost)) is not None
             if (item := path.items[through.layer]) is not None
         ]
@@ -309,7 +298,8 @@ class ChainSearch:
         held = query.holds
         if held is None:
             return None
-        return self.promises(replace(query, holds=None), held.slot).get(held.part)
+        free = replace(query, holds=None, most_cost=None, fewest_regrets=0)
+        return self.promises(free, held.slot).get(held.part)
 
     def promises(self, query: SetQuery, slot: Slot) -> Mapping[PartRef, Promise]:
         """Return, by part, what no set with the part in ``slot`` goes below; worked out once.
@@ -335,7 +325,7 @@ class ChainSearch:
 
     def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[tuple[Assembled, ThroughLayer], ...]:
         """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""
-        free = replace(query, holds=None)
+        free = replace(query, holds=None, most_cost=None, fewest_regrets=0)
         if (free, slot) not in self._layers:
             self._layers[free, slot] = tuple(
                 (one, through.layer(layer))

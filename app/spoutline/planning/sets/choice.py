@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 from itertools import islice
 
 from spoutline.frozen import frozen
@@ -29,6 +30,17 @@ class Choice:
 
     judged: JudgedSet
     dropped: frozenset[RequirementId]
+
+
+@dataclass(slots=True)
+class _Asked:
+    """What is known of the sets for which some lines are given up: whether the best was found, or that there is none.
+
+    Of ``fewest_regrets`` it is known that no set breaks fewer should-rules of its parts.
+    """
+
+    is_answered: bool = False
+    fewest_regrets: int = 0
 
 
 class Chooser:
@@ -63,26 +75,51 @@ class Chooser:
         """
         limits = self.search.model.set_limits
         soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
-        best: tuple[_Rank, Choice] | None = None
+        groups = [frozenset(group) for size in range(len(soft) + 1) for group in itertools.combinations(soft, size)]
         self.last_refused = None
-        for size in range(len(soft) + 1):
-            if best is not None and best[0][0] < size:
+        asked = {group: _Asked() for group in groups}
+        best: tuple[_Rank, Choice] | None = None
+        # sets that break a single should are soon looked through, and their price bounds all others
+        for group, most in (*((one, 0) for one in groups[: len(soft) + 1]), *((one, None) for one in groups)):
+            if best is not None and best[0][0] < len(group):
                 break
-            if holds is None and best is None and size == 1 and not self._may_give_up(soft):
+            if holds is None and best is None and len(group) == 1 and not self._may_give_up(soft):
                 break
-            for group in map(frozenset, itertools.combinations(soft, size)):
-                query = self.query(group, holds)
-                if holds is not None and not self._may_improve(query, size, best and best[0]):
-                    continue
-                if best is not None and not self.search.has_set_within(query, best[0][0] - size, self.listener):
-                    continue
-                judged = self.first(query, group)
-                if judged is None:
-                    continue
-                rank = self._rank(judged.hanging_set, size)
-                if best is None or rank < best[0]:
-                    best = rank, Choice(judged, group)
+            judged = self._better(group, asked[group], best and best[0], most, holds)
+            if judged is None:
+                continue
+            rank = self._rank(judged.hanging_set, len(group))
+            if best is None or rank < best[0]:
+                best = rank, Choice(judged, group)
         return best and best[1]
+
+    def _better(
+        self,
+        dropped: frozenset[RequirementId],
+        asked: _Asked,
+        best: _Rank | None,
+        most_regrets: int | None,
+        holds: Held | None,
+    ) -> JudgedSet | None:
+        """Return the best accepted set with some lines given up, of those whose parts break so many shoulds at most.
+
+        None where there is none, where it was returned before, or where it would come after the best one found.
+        """
+        query, most_price = self.query(dropped, holds), None
+        if best is not None:
+            left = best[0] - len(dropped)
+            most_price = best[1] if most_regrets is None or left <= most_regrets else None
+            most_regrets = left if most_regrets is None else min(left, most_regrets)
+        if asked.is_answered or (most_regrets is not None and most_regrets < asked.fewest_regrets):
+            return None
+        if holds is not None and not self._may_improve(query, len(dropped), best):
+            return None
+        most = None if most_regrets is None else self.search.most_cost(query, most_regrets, most_price)
+        query = replace(query, most_cost=most, fewest_regrets=asked.fewest_regrets)
+        found = self.search.cheapest(query, self.listener)
+        asked.is_answered = found is not None or most_regrets is None
+        asked.fewest_regrets = (most_regrets or 0) + 1
+        return None if found is None else self._first_from(found, query, dropped)
 
     def _may_give_up(self, lines: Iterable[RequirementId]) -> bool:
         """Say whether there may be a set with these lines given up, which is known at next to no cost."""
@@ -110,8 +147,10 @@ class Chooser:
         that it turns down are left out of the walk.
         """
         best = self.search.cheapest(query, self.listener)
-        if best is None:
-            return None
+        return None if best is None else self._first_from(best, query, dropped)
+
+    def _first_from(self, best: HangingSet, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        """Return the best accepted set for ``query``, whose best one is known before full checks."""
         judged = self._accepted_or_none(best, dropped)
         if judged is not None:
             return judged
