@@ -55,6 +55,10 @@ def test_whether_labels_are_many_never_shows(labels: int, problem: Problem, seed
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]
         assert (any_chain(columns, names) is not None) == bool(wanted)
         assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
+        counted = chains_in_order(columns, names, test=lambda rows: rows.sum(axis=1) % 3 == 0)
+        assert [placed(chain, names) for chain in counted] == [
+            placed(chain, names) for chain in chains_in_order(columns, names) if sum(chain.rows) % 3 == 0
+        ]
 
 
 def test_a_part_goes_where_another_of_its_ports_can_stand_in() -> None:

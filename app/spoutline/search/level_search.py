@@ -31,6 +31,7 @@ _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number gr
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
 _MANY_LABELS, _MANY_MORE = 50_000, 4  # after which chains that another can stand in for are dropped; until next time
+_MOST_STAND_INS = 500_000  # labels for that: those left are all held in memory, and against each other
 _BANDS = 8
 _KEPT = 1_000  # chains put in order at once
 
@@ -95,7 +96,7 @@ class LevelSearch:
         self._floors: Floats = np.zeros(len(self._columns))
         self._is_priced = False
         self._is_dense = False  # too many labels for prices alone
-        self._many_labels = _MANY_LABELS
+        self._many_labels: float = _MANY_LABELS
         self._incumbent: Chain | None = None
         self._none_below = -math.inf  # or there is, and the incumbent is as cheap
         self.floor = -math.inf
@@ -297,17 +298,17 @@ class LevelSearch:
     def _is_told_by_stand_ins(self, labels: int) -> bool:
         """Say whether all is known without the chains that another can stand in for, of which there are many here.
 
-        Asked again and again as ``labels`` are looked at, with as many as that each time.
+        Asked again as ``labels`` are looked at, with as many as that each time until these are all it may have.
         """
         if labels < self._many_labels:
             return False
-        self._many_labels = _MANY_MORE * labels
+        self._many_labels = _MANY_MORE * labels if labels < _MOST_STAND_INS else math.inf
         kept = without_outdone(self._columns)
         if self._test is None:
             self._floors = self._floors[np.isin(self._columns.row, kept.row)]
             self._columns = kept
         try:
-            with self._few_labels(labels):
+            with self._few_labels(min(labels, _MOST_STAND_INS)):
                 return self._is_settled(kept)
         except _TooMany:
             return False
@@ -318,8 +319,9 @@ class LevelSearch:
             found = any_by_labels(columns, self._effort)
             if found is None:
                 return True
-            if self._test is not None:
-                return False
+        if self._test is not None:
+            return False  # what it says of a chain another chain cannot stand in for
+        if self._incumbent is None and found is not None:
             self._incumbent = Chain(0, found.cost, found.rows)
         if not self._any_will_do:
             found = cheapest_by_labels(columns, self._sums, self._limit(), self._effort)
