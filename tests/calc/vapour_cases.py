@@ -33,7 +33,7 @@ from spoutline.model.quantity import Dimension
 from spoutline.model.vapour_figures import OnboardShare, VapourFigureId, VapourTables
 from spoutline.planning.conversion.money_sheet import grant_of
 from spoutline.rules.conversion.standing import recovery_needed, recovery_threshold
-from spoutline.ruletables.vapour import load_vapour_tables
+from spoutline.ruletables.load import load_vapour_tables
 from spoutline.units.unit_lines import from_core
 
 Case = dict[str, Any]

@@ -11,7 +11,8 @@ from pathlib import Path
 from pypdf import PdfReader
 
 from spoutline import assets
-from spoutline.explain.phrases.phrasebook import Phrasebook, phrasebook_from_toml
+from spoutline.explain.phrases.phrasebook import Phrasebook
+from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.plan.story import Story
 from spoutline.ruletables.cautions import Caution, load_cautions
 from spoutline.units.accepted import UnitSystem

@@ -13,7 +13,7 @@ from spoutline import assets
 from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
-from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.phrases.reader import placeholders
 from spoutline.model.claims import claim_in
 from spoutline.model.faults import InputFault

@@ -8,7 +8,7 @@ import pytest
 
 from documents.readers import phrasebook
 from spoutline import assets
-from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.phrases.vocabulary import VOCABULARY
 from spoutline.model.faults import InputFault
 from spoutline.rules.declared.registry import RULES

@@ -31,6 +31,7 @@ _NOT_FOR_A_USER = (
     "explain/",
     "catalogue/source.py",
     "catalogue/rows.py",
+    "ruletables/built_in.py",
     "ruletables/caution",
     "ruletables/conversion_steps.py",
     "ruletables/inspection_items.py",

@@ -12,7 +12,7 @@ from documents import plan_factory as factory
 from documents.readers import story
 from rules.stations import tables
 from spoutline import assets
-from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.plan.story import Story
 from spoutline.explain.writing.formula import formula_text
 from spoutline.explain.writing.money import amount, money_text

@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from examples import up_to
 from rules.invented_parts import FEMALE, adaptor, breakaway, hose, nozzle, swivel, swivel_breakaway
 from spoutline import assets
-from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.what_differs import ListedParts, what_differs
 from spoutline.model.language import Language

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from spoutline import assets
 from spoutline.explain.phrases.field_words import field_words_from_toml
-from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.plan.story import Story
 from spoutline.gui.edits.conversion_questions import position_conversion_questions
 from spoutline.gui.edits.field_titles import declared_titles, position_field, site_field, terms_field, undo_words

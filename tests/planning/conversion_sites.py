@@ -14,8 +14,7 @@ from spoutline.planning.conversion.convert_position import ConversionContext
 from spoutline.planning.protocols import PartStore
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.ruletables.conversion_steps import load_step_table
-from spoutline.ruletables.load import load_rule_tables
-from spoutline.ruletables.vapour import load_vapour_tables
+from spoutline.ruletables.load import load_rule_tables, load_vapour_tables
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"
 OUTLETS: dict[str, dict[str, Any]] = {

@@ -51,7 +51,7 @@ from spoutline.model.survey import (
 from spoutline.rules.conversion.demands import with_agency_demands
 from spoutline.rules.declared.registry import RULES, RuleId
 from spoutline.rules.parts.part_rules import KIND_OF_SLOT, judge_part, part_rules_for
-from spoutline.ruletables.vapour import load_vapour_tables
+from spoutline.ruletables.load import load_vapour_tables
 
 RESOURCES = Path(__file__).parents[2] / "resources"
 INCH = 0.0254  # exact, NIST SP 811

@@ -304,9 +304,10 @@ class ConversionService:
 
 def _read_vapour_tables() -> VapourTables:
     from spoutline import assets
-    from spoutline.ruletables.vapour import load_vapour_tables
+    from spoutline.bootstrap.kept_tables import kept
+    from spoutline.ruletables.load import load_vapour_tables
 
-    return load_vapour_tables(assets.resources_folder())
+    return load_vapour_tables(assets.resources_folder(), kept)
 
 
 def _read_steps() -> StepTable:

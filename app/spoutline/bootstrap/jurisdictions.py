@@ -57,7 +57,7 @@ class JurisdictionService:
 
     def ids(self) -> tuple[str, ...]:
         """Return the ids of all jurisdictions without reading the person's own, built-in ones first."""
-        from spoutline.ruletables.own_profiles import own_profile_ids
+        from spoutline.ruletables.profile_files import own_profile_ids
 
         return (*(profile.id for profile in self._built_in()), *own_profile_ids(self.folder()))
 
@@ -80,10 +80,12 @@ class JurisdictionService:
 
         The person's own are read each time, as they may have been edited.
         """
-        from spoutline.ruletables.editions import read_edition, split_ref
+        from spoutline.ruletables.profile_files import split_ref
 
         ref = split_ref(jurisdiction_id)
         if ref is not None:
+            from spoutline.ruletables.editions import read_edition
+
             edition = read_edition(self.folder(), *ref)
             return dataclasses.replace(self._tables(_GENERAL), jurisdiction=edition.jurisdiction)
         is_built_in = any(profile.id == jurisdiction_id for profile in self._built_in())
@@ -91,7 +93,7 @@ class JurisdictionService:
 
     def ids_to_plan_with(self) -> tuple[str, ...]:
         """Return what a survey may name: every id, and every published edition as ``my_county@2``."""
-        from spoutline.ruletables.editions import published_refs
+        from spoutline.ruletables.profile_files import published_refs
 
         return (*self.ids(), *published_refs(self.folder()))
 
@@ -163,13 +165,16 @@ class JurisdictionService:
 
     def _read_tables(self, jurisdiction_id: str) -> RuleTables:
         from spoutline import assets
+        from spoutline.bootstrap.kept_tables import kept
         from spoutline.ruletables.load import load_rule_tables
 
-        return load_rule_tables(jurisdiction_id, resources=assets.resources_folder(), own_profiles=self.folder())
+        resources = assets.resources_folder()
+        return load_rule_tables(jurisdiction_id, resources=resources, own_profiles=self.folder(), keep=kept)
 
 
 def _read_built_in() -> tuple[Jurisdiction, ...]:
     from spoutline import assets
+    from spoutline.bootstrap.kept_tables import kept
     from spoutline.ruletables.load import built_in_profiles
 
-    return built_in_profiles(assets.resources_folder())
+    return built_in_profiles(assets.resources_folder(), kept)

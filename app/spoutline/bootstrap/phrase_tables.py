@@ -55,42 +55,30 @@ class PhraseTables:
 
     def commands(self, language: Language) -> CommandWords:
         """Return what the command line says of itself; its English stands where commands are declared."""
-        from spoutline.explain.phrases.command_words import ENGLISH_WORDS, command_words_from_toml
-        from spoutline.ruletables.files import read_text
+        from spoutline.explain.phrases.command_words import ENGLISH_WORDS
 
         path = self._resources() / COMMAND_FOLDER / f"{language}.toml"
-        return command_words_from_toml(read_text(path), path.name) if path.is_file() else ENGLISH_WORDS
+        return self._alone(path, _commands) if path.is_file() else ENGLISH_WORDS
 
     def fields(self, language: Language) -> FieldWords:
         """Return what fields are called that are told by their paths."""
-        from spoutline.explain.phrases.field_words import field_words_from_toml
-        from spoutline.ruletables.files import read_text
-
-        path = self._resources() / FIELD_FOLDER / f"{language}.toml"
-        return field_words_from_toml(read_text(path), path.name)
+        return self._alone(self._resources() / FIELD_FOLDER / f"{language}.toml", _fields)
 
     def refusals(self, language: Language) -> RefusalWords:
         """Return the words of refusals and notes; their English stands where they are said."""
-        from spoutline.explain.phrases.refusal_words import ENGLISH_REFUSALS, refusal_words_from_toml
-        from spoutline.ruletables.files import read_text
+        from spoutline.explain.phrases.refusal_words import ENGLISH_REFUSALS
 
         path = self._resources() / REFUSAL_FOLDER / f"{language}.toml"
-        return refusal_words_from_toml(read_text(path), path.name) if path.is_file() else ENGLISH_REFUSALS
+        return self._alone(path, _refusals) if path.is_file() else ENGLISH_REFUSALS
 
     def _read_plan(self, language: Language) -> Phrasebook:
-        from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
-
-        return self._phrases(PLAN_FOLDER, language, phrasebook_from_toml)
+        return self._phrases(PLAN_FOLDER, language, _plan)
 
     def _read_conversion(self, language: Language) -> ConversionPhrases:
-        from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
-
-        return self._phrases(CONVERSION_FOLDER, language, conversion_phrases_from_toml)
+        return self._phrases(CONVERSION_FOLDER, language, _conversion)
 
     def _read_pack(self, language: Language) -> Phrasebook:
-        from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
-
-        return self._phrases(PACK_FOLDER, language, pack_phrasebook_from_toml)
+        return self._phrases(PACK_FOLDER, language, _pack)
 
     def _read_cautions(self, language: Language) -> tuple[Caution, ...]:
         from spoutline.ruletables.cautions import load_cautions
@@ -109,6 +97,52 @@ class PhraseTables:
         made: _T = _made(from_toml, *texts)
         return made
 
+    def _alone(self, path: Path, from_toml: Callable[[str, str, str], _T]) -> _T:
+        """Return what a table means for which no English one stands in."""
+        from spoutline.ruletables.files import read_text
+
+        made: _T = _made(from_toml, read_text(path), path.name, "")
+        return made
+
+
+# the readers, each loaded only where nothing of its table is kept from an earlier start
+
+
+def _plan(text: str, place: str, english: str) -> Phrasebook:
+    from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
+
+    return phrasebook_from_toml(text, place, english)
+
+
+def _conversion(text: str, place: str, english: str) -> ConversionPhrases:
+    from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
+
+    return conversion_phrases_from_toml(text, place, english)
+
+
+def _pack(text: str, place: str, english: str) -> Phrasebook:
+    from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
+
+    return pack_phrasebook_from_toml(text, place, english)
+
+
+def _commands(text: str, place: str, _english: str) -> CommandWords:
+    from spoutline.explain.phrases.command_words import command_words_from_toml
+
+    return command_words_from_toml(text, place)
+
+
+def _fields(text: str, place: str, _english: str) -> FieldWords:
+    from spoutline.explain.phrases.field_words import field_words_from_toml
+
+    return field_words_from_toml(text, place)
+
+
+def _refusals(text: str, place: str, _english: str) -> RefusalWords:
+    from spoutline.explain.phrases.refusal_words import refusal_words_from_toml
+
+    return refusal_words_from_toml(text, place)
+
 
 @lru_cache(maxsize=len(Language))
 def refusals_in(language: Language) -> RefusalWords:
@@ -125,5 +159,7 @@ def refusals_in(language: Language) -> RefusalWords:
 
 @lru_cache(maxsize=16)
 def _made(from_toml: Callable[[str, str, str], object], text: str, place: str, english: str) -> Any:  # noqa: ANN401  # a cache hides the type
-    """Return what a table holds; the same text is read once, however many workbenches ask for it."""
-    return from_toml(text, place, english)
+    """Return what a table holds; the same text is read once, and kept for the next start."""
+    from spoutline.bootstrap.kept_tables import kept
+
+    return kept(f"words{from_toml.__name__}", (text, place, english), lambda: from_toml(text, place, english))

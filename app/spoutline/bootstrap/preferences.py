@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from enum import StrEnum
 from pathlib import Path
 
@@ -36,7 +35,10 @@ def home_folder() -> Path:
 def preference(name: Preference) -> str:
     """Return what was chosen; empty where nothing was, or the file cannot be read."""
     try:
-        return str(tomllib.loads(_file().read_text(encoding="utf-8")).get(name, ""))
+        text = _file().read_text(encoding="utf-8")
+        import tomllib  # loaded only where somebody chose something
+
+        return str(tomllib.loads(text).get(name, ""))
     except (OSError, ValueError):
         return ""
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import os
-import re
 import sys
 from collections.abc import Callable, Sequence
 from functools import lru_cache, partial
@@ -29,7 +28,6 @@ if TYPE_CHECKING:
 
 WINDOW = "window"
 _FIRST_DEMO: Final = object()  # where none is named; which that is, is known to the demos
-_UNREADABLE: Final = re.compile("[\ud800-\udfff]")  # how Python keeps bytes of an argument that are no text
 _SURVEY_ENDING: Final = ".json"
 _FILES: Final = ("database", "survey")
 
@@ -182,9 +180,18 @@ def _check_words(arguments: argparse.Namespace) -> None:
     for name, value in vars(arguments).items():
         texts = value if isinstance(value, list) else [value]
         for text in texts if name not in _FILES else ():
-            if isinstance(text, str) and _UNREADABLE.search(text) and not text.startswith("file:"):
+            if isinstance(text, str) and _is_unreadable(text) and not text.startswith("file:"):
                 wanted = "write it in the encoding of this shell"
                 raise InputFault((InputProblem("", name.replace("_", " "), ascii(text[:60]), wanted),))
+
+
+def _is_unreadable(text: str) -> bool:
+    """Say whether an argument has bytes that are no text, which Python keeps as signs that cannot be written."""
+    try:
+        text.encode()
+    except UnicodeEncodeError:
+        return True
+    return False
 
 
 def _done(workbench: Workbench, arguments: argparse.Namespace, open_window: OpenWindow) -> int:

@@ -117,7 +117,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline.documents.pack import due_work, stock_tables
     from spoutline.documents.quotation import csv_order, margin_tables
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
-    from spoutline.explain.phrases.phrasebook import phrasebook_from_toml
+    from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
     from spoutline.explain.plan.story import Story
     from spoutline.model.type_columns import TYPE_COLUMNS
     from spoutline.units.accepted import UnitSystem

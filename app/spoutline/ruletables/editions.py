@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -15,15 +14,14 @@ from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction, Limit, LimitId, LimitStatus
 from spoutline.model.worded import Worded
 from spoutline.ruletables.files import read_text
+from spoutline.ruletables.profile_files import EDITIONS, SUFFIX, published_refs, split_ref
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml
 from spoutline.ruletables.schema import Line, read_toml, validated
 from spoutline.ruletables.tomltext import quoted
 from spoutline.whole_files import write_file
 
 GENERAL: Final = "us_general"  # whose rows the other built-in jurisdictions override
-_FOLDER: Final = "editions"
 _HEAD: Final = "published"
-_REF: Final = re.compile(r"([a-z][a-z0-9_]{0,39})@([1-9]\d{0,5})")
 _WELL_FOUNDED: Final = frozenset({LimitStatus.VERIFIED, LimitStatus.SECONDARY})
 
 
@@ -88,18 +86,6 @@ def _told(limit: Limit) -> tuple[object, ...]:
 def weakly_founded(changes: tuple[RowChange, ...]) -> tuple[RowChange, ...]:
     """Return the changed figures that nobody read in a published text or had reported: to look at before publishing."""
     return tuple(one for one in changes if one.changes_value and one.after.status not in _WELL_FOUNDED)
-
-
-def split_ref(text: str) -> tuple[str, int] | None:
-    """Return id and number of what is written as ``my_county@2``; None for anything else."""
-    found = _REF.fullmatch(text)
-    return None if found is None else (found[1], int(found[2]))
-
-
-def published_refs(folder: Path) -> tuple[str, ...]:
-    """Return every published edition as ``my_county@2``, sorted."""
-    names = (path.stem for path in (folder / _FOLDER).glob("*.toml") if split_ref(path.stem) is not None)
-    return tuple(sorted(names))
 
 
 def editions_of(folder: Path, profile_id: str) -> Iterator[RuleEdition]:
@@ -180,4 +166,4 @@ def publish(folder: Path, profile: Jurisdiction, *, publisher: str, note: str, o
 
 
 def _path(folder: Path, profile_id: str, number: int) -> Path:
-    return folder / _FOLDER / f"{profile_id}@{number}.toml"
+    return folder / EDITIONS / f"{profile_id}@{number}{SUFFIX}"

@@ -1,26 +1,48 @@
-"""Load the rule tables that a plan is given: one jurisdiction and the material table."""
+"""Load the tables that a plan is given: the jurisdictions, the material table, the tables on vapour recovery.
+
+What a text means is read by modules that are loaded only where nothing of it is kept from an earlier start.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Hashable, Sequence
 from functools import lru_cache
 from pathlib import Path
+from typing import Protocol, TypeVar
 
-from spoutline.frozen import frozen
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
-from spoutline.model.limit import Jurisdiction, Limit, LimitId, RuleTables
+from spoutline.model.faults import InputFault, StoreFault
+from spoutline.model.limit import Jurisdiction, RuleTables
 from spoutline.model.material import MaterialTable
+from spoutline.model.vapour_figures import VapourTables
 from spoutline.ruletables.files import read_text
-from spoutline.ruletables.materials import materials_from_toml
-from spoutline.ruletables.own_profiles import own_profile, own_profile_ids
-from spoutline.ruletables.profiles import missing_rows, overriding_profile, read_rows, unknown_profile
-from spoutline.ruletables.schema import read_toml
+from spoutline.ruletables.profile_files import own_profile_ids
+from spoutline.ruletables.table_text import TableText
 
 _LIMITS = Path("rules", "limits")
 _JURISDICTIONS = Path("rules", "jurisdictions")
 _MATERIALS = Path("rules", "materials.toml")
+_VAPOUR = Path("rules", "vapour")
+_VAPOUR_TABLES = ("figures.toml", "onboard_shares.toml", "agencies.toml")
+
+_T = TypeVar("_T")
 
 
-def load_rule_tables(jurisdiction_id: str, *, resources: Path, own_profiles: Path | None) -> RuleTables:
+class Keep(Hashable, Protocol):
+    """Returns what texts mean: what was kept of these very texts, else what ``read`` makes of them."""
+
+    def __call__(self, name: str, texts: Sequence[str], read: Callable[[], _T]) -> _T:
+        """Return it; raise what ``read`` raises. ``name`` says which reader it is."""
+        ...
+
+
+def read_anew(name: str, texts: Sequence[str], read: Callable[[], _T]) -> _T:
+    """Return what ``read`` makes of texts of which nothing is kept."""
+    return read()
+
+
+def load_rule_tables(
+    jurisdiction_id: str, *, resources: Path, own_profiles: Path | None, keep: Keep = read_anew
+) -> RuleTables:
     """Return the jurisdiction and the material table.
 
     Parameters
@@ -31,6 +53,8 @@ def load_rule_tables(jurisdiction_id: str, *, resources: Path, own_profiles: Pat
         The resources folder.
     own_profiles
         Folder of the person's own profiles; None where there is none.
+    keep
+        What is kept of tables that were read before.
 
     Raises
     ------
@@ -39,96 +63,90 @@ def load_rule_tables(jurisdiction_id: str, *, resources: Path, own_profiles: Pat
     StoreFault
         A file cannot be read.
     """
-    built_in = {profile.id: profile for profile in built_in_profiles(resources)}
-    jurisdiction = built_in.get(jurisdiction_id)
-    if jurisdiction is None:
-        own_ids = own_profile_ids(own_profiles) if own_profiles is not None else ()
-        if own_profiles is None or jurisdiction_id not in own_ids:
-            raise unknown_profile(jurisdiction_id, [*built_in, *own_ids])
-        jurisdiction = own_profile(own_profiles, jurisdiction_id)
+    built_in = {profile.id: profile for profile in built_in_profiles(resources, keep)}
+    jurisdiction = built_in.get(jurisdiction_id) or _own(jurisdiction_id, tuple(built_in), own_profiles)
     materials = resources / _MATERIALS
-    return RuleTables(jurisdiction, _materials(read_text(materials), materials.name))
+    return RuleTables(jurisdiction, _materials(read_text(materials), materials.name, keep))
 
 
-def built_in_profiles(resources: Path) -> tuple[Jurisdiction, ...]:
+def built_in_profiles(resources: Path, keep: Keep = read_anew) -> tuple[Jurisdiction, ...]:
     """Return the built-in profiles sorted by id; raise ``InputFault`` with every fault of every file."""
-    return _profiles(_texts(resources / _LIMITS), _texts(resources / _JURISDICTIONS))
+    return _profiles(_texts(resources / _LIMITS), _texts(resources / _JURISDICTIONS), keep)
 
 
-@frozen
-class _Text:
-    """A table as it lies in its file, or why it cannot be read as text."""
+def load_vapour_tables(resources: Path, keep: Keep = read_anew) -> VapourTables:
+    """Return the tables on vapour recovery.
 
-    path: Path
-    text: str
-    problems: tuple[InputProblem, ...] = ()
+    Parameters
+    ----------
+    resources
+        The resources folder.
+    keep
+        What is kept of tables that were read before.
+
+    Raises
+    ------
+    InputFault
+        With every fault of every file.
+    StoreFault
+        A file cannot be read.
+    """
+    texts = tuple(read_text(resources / _VAPOUR / name) for name in _VAPOUR_TABLES)
+
+    def read() -> VapourTables:
+        from spoutline.ruletables.vapour import vapour_tables_from_toml
+
+        return vapour_tables_from_toml(*texts)
+
+    return keep("vapour", texts, read)
 
 
 @lru_cache(maxsize=4)
-def _materials(text: str, place: str) -> MaterialTable:
-    return materials_from_toml(text, place)
+def _materials(text: str, place: str, keep: Keep) -> MaterialTable:
+    def read() -> MaterialTable:
+        from spoutline.ruletables.materials import materials_from_toml
+
+        return materials_from_toml(text, place)
+
+    return keep("materials", (text, place), read)
 
 
 @lru_cache(maxsize=4)
-def _profiles(limits: tuple[_Text, ...], jurisdictions: tuple[_Text, ...]) -> tuple[Jurisdiction, ...]:
+def _profiles(
+    limits: tuple[TableText, ...], jurisdictions: tuple[TableText, ...], keep: Keep
+) -> tuple[Jurisdiction, ...]:
     """Return the profiles of these texts; the same texts are read once."""
-    base = _general_rows(limits)
-    problems: list[InputProblem] = []
-    profiles: dict[str, Jurisdiction] = {}
-    for one in jurisdictions:
-        path = one.path
-        if one.problems:
-            problems.extend(one.problems)
-            continue
-        try:
-            profile = overriding_profile(one.text, path.name, base)
-        except InputFault as fault:
-            problems.extend(fault.problems)
-            continue
-        if profile.id != path.stem:
-            wanted = f"the file is named {path.name}, so the id must be {path.stem}"
-            problems.append(InputProblem(path.name, "profile, id", repr(profile.id), wanted))
-        profiles[profile.id] = profile
-    if problems:
-        raise InputFault(tuple(problems))
-    return tuple(profiles[profile_id] for profile_id in sorted(profiles))
+
+    def read() -> tuple[Jurisdiction, ...]:
+        from spoutline.ruletables.built_in import profiles_of
+
+        return profiles_of(limits, jurisdictions)
+
+    if any(one.problems for one in (*limits, *jurisdictions)):
+        return read()  # which tells of them
+    told = [part for tables in (limits, jurisdictions) for one in tables for part in (one.path.name, one.text)]
+    return keep("jurisdictions", (str(len(limits)), *told), read)
 
 
-def _general_rows(texts: tuple[_Text, ...]) -> dict[LimitId, Limit]:
-    problems: list[InputProblem] = []
-    rows: dict[LimitId, Limit] = {}
-    for one in texts:
-        path = one.path
-        if one.problems:
-            problems.extend(one.problems)
-            continue
-        try:
-            document = read_toml(one.text, path.name)
-        except InputFault as fault:
-            problems.extend(fault.problems)
-            continue
-        unknown = sorted(set(document) - {"limit"})
-        problems.extend(InputProblem(path.name, name, "a table", "only [[limit]] rows stand here") for name in unknown)
-        found = read_rows(document.get("limit", []), place=path.name, titles={}, problems=problems)
-        for limit_id in sorted(rows.keys() & found.keys()):
-            problems.append(InputProblem(path.name, limit_id, "a second row", "each limit stands in one file"))
-        rows.update(found)
-    if not problems:
-        problems.extend(missing_rows(rows, str(_LIMITS)))
-    if problems:
-        raise InputFault(tuple(problems))
-    return rows
+def _own(jurisdiction_id: str, built_in: Sequence[str], folder: Path | None) -> Jurisdiction:
+    from spoutline.ruletables.own_profiles import own_profile
+    from spoutline.ruletables.profiles import unknown_profile
+
+    own_ids = own_profile_ids(folder) if folder is not None else ()
+    if folder is None or jurisdiction_id not in own_ids:
+        raise unknown_profile(jurisdiction_id, [*built_in, *own_ids])
+    return own_profile(folder, jurisdiction_id)
 
 
-def _texts(folder: Path) -> tuple[_Text, ...]:
+def _texts(folder: Path) -> tuple[TableText, ...]:
     files = sorted(folder.glob("*.toml"))
     if not files:
         raise StoreFault(f"No rule tables in {folder}. Install the program again, or name the right resources folder.")
     return tuple(map(_text, files))
 
 
-def _text(path: Path) -> _Text:
+def _text(path: Path) -> TableText:
     try:
-        return _Text(path, read_text(path))
+        return TableText(path, read_text(path))
     except InputFault as fault:
-        return _Text(path, "", fault.problems)
+        return TableText(path, "", fault.problems)

@@ -9,15 +9,9 @@ from spoutline.model.faults import InputFault, InputProblem, StoreFault
 from spoutline.model.limit import Jurisdiction
 from spoutline.model.worded import Worded
 from spoutline.ruletables.files import read_text
+from spoutline.ruletables.profile_files import SUFFIX, own_profile_ids
 from spoutline.ruletables.profiles import profile_from_toml, profile_to_toml, unknown_profile
 from spoutline.whole_files import write_file
-
-_SUFFIX = ".toml"
-
-
-def own_profile_ids(folder: Path) -> tuple[str, ...]:
-    """Return the ids of the profiles in ``folder``, sorted; none where the folder is not there yet."""
-    return tuple(sorted(path.stem for path in folder.glob(f"*{_SUFFIX}") if path.is_file()))
 
 
 def own_profiles(folder: Path) -> tuple[Jurisdiction, ...]:
@@ -46,7 +40,7 @@ def own_profile(folder: Path, profile_id: str) -> Jurisdiction:
     """
     if profile_id not in own_profile_ids(folder):
         raise unknown_profile(profile_id, own_profile_ids(folder))
-    path = folder / f"{profile_id}{_SUFFIX}"
+    path = folder / f"{profile_id}{SUFFIX}"
     profile = _read(read_text(path), path.name)
     if profile.id != profile_id:
         wanted = Worded(
@@ -75,7 +69,7 @@ def save_own_profile(folder: Path, profile: Jurisdiction) -> Path:
     if profile.built_in:
         wanted = "built-in profiles stay as they are; copy the profile and save the copy"
         raise InputFault((InputProblem("", "profile", repr(profile.id), wanted),))
-    path = folder / f"{profile.id}{_SUFFIX}"
+    path = folder / f"{profile.id}{SUFFIX}"
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as fault:
@@ -101,7 +95,7 @@ def remove_own_profile(folder: Path, profile_id: str) -> None:
         known = Worded("those are {own}", own=", ".join(own)) if own else "there is none yet"
         wanted = Worded("no such rule profile of your own; only your own can be removed, and {known}", known=known)
         raise InputFault((InputProblem("", "jurisdiction", repr(profile_id), wanted),))
-    path = folder / f"{profile_id}{_SUFFIX}"
+    path = folder / f"{profile_id}{SUFFIX}"
     try:
         path.unlink()
     except OSError as fault:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from decimal import Decimal
-from pathlib import Path
 from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
@@ -19,10 +18,8 @@ from spoutline.model.vapour_figures import (
     VapourFigureId,
     VapourTables,
 )
-from spoutline.ruletables.files import read_text
 from spoutline.ruletables.schema import Line, OpenLine, RowId, read_toml, row_name, validated
 
-_FOLDER = Path("rules", "vapour")
 _LEAST_SHARE_ROWS = 2
 
 RowT = TypeVar("RowT", bound=BaseModel)
@@ -85,26 +82,6 @@ class _SharesHead(_Row):
     edition: Line
     source: Line
     status: LimitStatus
-
-
-def load_vapour_tables(resources: Path) -> VapourTables:
-    """Return the tables on vapour recovery.
-
-    Parameters
-    ----------
-    resources
-        The resources folder.
-
-    Raises
-    ------
-    InputFault
-        With every fault of every file.
-    StoreFault
-        A file cannot be read.
-    """
-    folder = resources / _FOLDER
-    names = ("figures.toml", "onboard_shares.toml", "agencies.toml")
-    return vapour_tables_from_toml(*(read_text(folder / name) for name in names))
 
 
 def vapour_tables_from_toml(figures: str, shares: str, agencies: str) -> VapourTables:

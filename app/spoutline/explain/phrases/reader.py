@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
-import tomllib
 from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from string import Formatter
@@ -52,6 +50,8 @@ class PhraseReader:
 
     def names(self, field: str, table: Mapping[str, object], known: Iterable[str]) -> None:
         """Report names that are missing or not known."""
+        import difflib  # loaded where a table is read, which most starts spare
+
         expected, prefix = list(known), f"{field}." if field else ""
         for name in expected:
             if name not in table:
@@ -112,6 +112,8 @@ def placeholders(sentence: str) -> set[str]:
 
 
 def _toml(text: str, place: str) -> dict[str, object]:
+    import tomllib
+
     try:
         return tomllib.loads(text)
     except tomllib.TOMLDecodeError as fault:
