@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QLineEdit
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QGuiApplication, QPainter
+from PySide6.QtWidgets import QLineEdit, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from gui.table_dialogs import drive, take
@@ -18,6 +18,8 @@ from spoutline.gui.edits.command import make_edit
 from spoutline.gui.pages.survey.grid_page import GridPage
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import SaveState, Session
+from spoutline.gui.widgets import forecourt_view
+from spoutline.gui.widgets.forecourt_view import Box, ForecourtView, Group, Tile
 from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.window.main_window import MainWindow
@@ -253,6 +255,39 @@ def test_rows_are_filtered_and_sorted_and_written_where_they_stand(page: GridPag
     page.filter_edit.clear()
     page.table.sortByColumn(0, Qt.SortOrder.DescendingOrder)
     assert page.proxy.index(0, 0).data(Role.RECORD) == "2B regular"
+
+
+def test_of_a_big_forecourt_no_more_is_painted_than_is_in_view(qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of a station of a thousand positions the window would stand still with every plan that comes."""
+    painted: list[str] = []
+    paint_mark = forecourt_view.paint_mark
+
+    def noted(painter: QPainter, box: QRectF, *look: object) -> None:
+        painted.append(f"{box.top():g}")
+        paint_mark(painter, box, *look)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(forecourt_view, "paint_mark", noted)
+    view, scroll = ForecourtView("Forecourt"), QScrollArea()
+    qtbot.addWidget(scroll)
+    scroll.setWidget(view)
+    scroll.setWidgetResizable(True)
+    scroll.resize(600, 200)
+    boxes = [
+        Box(f"D{number}", (Tile(f"{number}A", Tone.GOOD, "fits"),), (Tile(f"{number}B", Tone.BAD, "no set"),))
+        for number in range(500)
+    ]
+    view.show_groups(tuple(Group("", tuple(boxes[start : start + 5])) for start in range(0, 500, 5)), "0A")
+    with qtbot.waitExposed(scroll):
+        scroll.show()
+    painted.clear()
+    view.repaint()
+    first = set(painted)
+    assert 10 <= len(painted) < 100
+    scroll.verticalScrollBar().setValue(scroll.verticalScrollBar().maximum())
+    painted.clear()
+    view.repaint()
+    assert 10 <= len(painted) < 100
+    assert not first & set(painted)
 
 
 def test_the_forecourt_shows_every_position_with_its_mark(qtbot: QtBot, page: GridPage, workplace: Workplace) -> None:

@@ -161,24 +161,25 @@ class ForecourtView(QWidget):
         return next((tile for box, tile in self._places if box.contains(point)), None)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Qt: paint boxes, names and marks."""
+        """Qt: paint boxes, names and marks, as many as are in view: a station may have a thousand."""
         painter, colours = QPainter(self), colours_now()
+        seen = QRectF(event.rect())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         metrics = QFontMetricsF(self.font())
-        for frame, name in self._frames:
+        for frame, name in (one for one in self._frames if one[0].intersects(seen)):
             painter.setPen(QPen(QColor(colours.line), 1.2))
             painter.setBrush(QColor(colours.card))
             painter.drawRoundedRect(frame, 8, 8)
             painter.setPen(QColor(colours.quiet_text))
             painter.drawText(frame.adjusted(_KERB, _KERB / 2, -_KERB, 0), Qt.AlignmentFlag.AlignLeft, name)
-        for body, name in self._boxes:
+        for body, name in (one for one in self._boxes if one[0].intersects(seen)):
             painter.setPen(QPen(QColor(colours.frame), 1.2))
             painter.setBrush(QColor(colours.soft))
             painter.drawRoundedRect(body, 5, 5)
             painter.setPen(QColor(colours.text))
             shown = metrics.elidedText(name, Qt.TextElideMode.ElideRight, body.width() - 8)
             painter.drawText(body, Qt.AlignmentFlag.AlignCenter, shown)
-        for box, tile in self._places:
+        for box, tile in (one for one in self._places if one[0].intersects(seen)):
             paint_mark(painter, box.adjusted(2, 2, -2, -2), tile.tone, colours)
             if tile.key == self._chosen:
                 painter.setBrush(Qt.BrushStyle.NoBrush)
