@@ -67,6 +67,10 @@ class NodeTree(QAbstractItemModel):
     def _place(self, nodes: Sequence[Node]) -> None:
         self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
         self._by_id = {placed.id: placed for placed in self._all(self._root)}
+        self._by_label: dict[str, _Placed] = {}
+        for placed in self._by_id.values():
+            if isinstance(placed.node.record, str):
+                self._by_label.setdefault(placed.node.record, placed)
 
     def follow_nodes(self, nodes: Sequence[Node]) -> bool:
         """Show other rows; where none comes, goes or says another text, only their marks are told to be others.
@@ -84,8 +88,8 @@ class NodeTree(QAbstractItemModel):
         return False
 
     def follow_row(self, node: Node) -> bool:
-        """Mark the first row with the record of a node anew; say whether it was there and says the same texts."""
-        placed = next((one for one in self._all(self._root) if one.node.record == node.record), None)
+        """Mark the first row with the record of a node, a text, anew; say whether it is there with the same words."""
+        placed = self._by_label.get(node.record) if isinstance(node.record, str) else None
         if placed is None or not _same_rows((placed.node,), (node,)):
             return False
         self._mark_anew(placed, node)
@@ -113,6 +117,9 @@ class NodeTree(QAbstractItemModel):
 
     def index_of(self, record: object) -> QModelIndex:
         """Return the first row with this record; an invalid index where there is none."""
+        if isinstance(record, str):
+            found = self._by_label.get(record)
+            return self.createIndex(found.row, 0, found.id) if found is not None else QModelIndex()
         for placed in self._all(self._root):
             if placed.node.record == record and record is not None:
                 return self.createIndex(placed.row, 0, placed.id)

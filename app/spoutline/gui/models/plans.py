@@ -12,7 +12,7 @@ from spoutline.gui.session import Changed, Session
 from spoutline.gui.wording import told
 from spoutline.model.plan import PositionPlan
 from spoutline.model.staged_plan import StagedPlan
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 
 _IN_FOCUS = JobKey(JobKind.PLAN, "in focus")
 _BEHIND = JobKey(JobKind.PLAN, "behind")
@@ -44,6 +44,7 @@ class Plans(QObject):
         self._catalogue = session.survey.catalogue
         self._keys: dict[str, PlanKey] = {}  # by the labels of the survey that was keyed last
         self._keyed: Survey | None = None
+        self._tones: dict[str, tuple[Position | None, StagedPlan | str | None, Tone]] = {}  # and what they were told of
         self._together: Survey | None = None  # of which all positions are being planned at once
         session.changed.connect(self._on_changed)
         self._fetch()
@@ -72,8 +73,13 @@ class Plans(QObject):
 
     def tone(self, label: str) -> Tone:
         """Return the mark of a position."""
-        position = self._session.survey.position(label)
-        return Tone.BAD if self.trouble(label) else tone_of_position(position, self.plan(label))
+        position, known = self._session.survey.position(label), self._kept.result(self._key(label))
+        before = self._tones.get(label)
+        if before is None or before[0] is not position or before[1] is not known:
+            plan = known.plan if isinstance(known, StagedPlan) else None
+            tone = Tone.BAD if isinstance(known, str) else tone_of_position(position, plan)
+            before = self._tones[label] = (position, known, tone)
+        return before[2]
 
     def forget(self) -> None:
         """Make all plans anew: the rules have changed."""
@@ -258,4 +264,5 @@ class Plans(QObject):
         self._kept.shorten([self._key(position.label) for position in positions])
         if len(self._latest) > 2 * len(positions):
             labels = {position.label for position in positions}
+            self._tones = {label: told for label, told in self._tones.items() if label in labels}
             self._latest = {label: plan for label, plan in self._latest.items() if label in labels}

@@ -44,6 +44,7 @@ _SHORT = {
 }
 _AT_ONCE = 60  # positions that are shown anew without being felt
 _NOW_AND_THEN_MS = 200
+_SELDOM_MS = 1_000  # for what all plans together say
 
 
 def liquid_words(position: Position) -> str:
@@ -81,6 +82,10 @@ class SitePanel(QFrame):
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._follow)
+        self._assumed_later = QTimer(self)
+        self._assumed_later.setSingleShot(True)
+        self._assumed_later.setInterval(_SELDOM_MS)
+        self._assumed_later.timeout.connect(self._show_assumed)
         self._planned: set[str] = set()  # positions of which a plan came since the last look
         self._shown: Survey | None = None
         column = QVBoxLayout(self)
@@ -181,7 +186,7 @@ class SitePanel(QFrame):
         self._planned.clear()
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
-        self._show_assumed(survey)
+        self._show_assumed()
         nodes = site_nodes(survey, self._words)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
@@ -197,8 +202,8 @@ class SitePanel(QFrame):
             self.tree.setFocus()
         self._showing = False
 
-    def _show_assumed(self, survey: Survey) -> None:
-        plans = self._context.sets
+    def _show_assumed(self) -> None:
+        plans, survey = self._context.sets, self._context.session.survey
         shown = [plan for one in survey.positions if (plan := plans.plan(one.label)) is not None]
         self.station_label.setText("\n".join(one.text for one in station_lines(shown, self._context.story)))
 
@@ -220,10 +225,12 @@ class SitePanel(QFrame):
         known = [label for label in planned if survey.position(label) is not None]
         as_before = all(self.model.follow_row(position_node(label, self._words)) for label in known)
         self._showing = False
-        if as_before:
-            self._show_assumed(survey)
-        else:
+        if not as_before:
             self.refresh()
+        elif len(survey.positions) <= _AT_ONCE:
+            self._show_assumed()
+        elif not self._assumed_later.isActive():
+            self._assumed_later.start()
 
     def _liquid(self, label: str) -> str:
         position = self._context.session.survey.position(label)
