@@ -6,9 +6,11 @@ model, its bounds or its price steps.
 
 from __future__ import annotations
 
+import gc
 import itertools
 import threading
 import time
+import weakref
 from collections import Counter
 from collections.abc import Callable
 from decimal import Decimal
@@ -30,9 +32,12 @@ from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.keeping.made_up import MadeUpSet, made_up_entries
+from spoutline.planning.refit import station as station_module
 from spoutline.planning.refit.ladders import Ladder
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
+from spoutline.planning.sets.choice import Chooser
+from spoutline.planning.sets.plan_position import PlannedPosition
 from spoutline.planning.sets.pool import narrow_pool
 from spoutline.rules.derive.requirement import requirement_for
 
@@ -183,6 +188,32 @@ def test_a_dearer_stock_never_uses_more_part_numbers(catalogue: CatalogueStore, 
         used.append(plan.commonality.together.part_numbers)
     assert used == sorted(used, reverse=True)
     assert used[-1] < used[0]
+
+
+@pytest.mark.parametrize("together", [False, True])
+def test_what_chose_a_set_is_kept_only_for_choosing_together(
+    catalogue: CatalogueStore, us_tables: RuleTables, together: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It holds the candidates of its question: at a thousand questions of a large catalogue, gigabytes."""
+    choosers: list[weakref.ref[Chooser]] = []
+    there_are: list[int] = []
+    planned_position = station_module.planned_position
+
+    def noted(*asked: object) -> PlannedPosition:
+        gc.collect()
+        there_are.append(sum(one() is not None for one in choosers))
+        planned = planned_position(*asked)  # type: ignore[arg-type]
+        assert planned.chooser is not None
+        choosers.append(weakref.ref(planned.chooser))
+        return planned
+
+    monkeypatch.setattr(station_module, "planned_position", noted)
+    names = ("car", "truck", "car_e85")
+    survey = station(names, (1, 1, 1))
+    plan_refit(
+        survey, us_tables, catalogue, stocking=Stocking(price_minor=0, ladder=single_price) if together else None
+    )
+    assert there_are == [number if together else 0 for number in range(len(names))]
 
 
 def test_planning_a_station_stops_when_asked(catalogue: CatalogueStore, us_tables: RuleTables) -> None:

@@ -91,7 +91,7 @@ def plan_refit(
             contexts[id(chosen_from)] = PlanningContext(tables, chosen_from, listener, survey.conversion, steps)
         return contexts[id(chosen_from)]
 
-    questions = _planned(survey, context_for, progress)
+    questions = _planned(survey, context_for, progress, keeps_choosers=stocking is not None)
     commonality = None if stocking is None else _together(questions, survey, parts, stocking, progress)
     by_question = {same_question(question.positions[0]): question.planned.plan for question in questions}
     site_plan = SitePlan(
@@ -104,8 +104,17 @@ def plan_refit(
 
 
 def _planned(
-    survey: Survey, context_for: Callable[[Position], PlanningContext], progress: Progress | None
+    survey: Survey,
+    context_for: Callable[[Position], PlanningContext],
+    progress: Progress | None,
+    *,
+    keeps_choosers: bool,
 ) -> list[_Question]:
+    """Plan each distinct question once.
+
+    What chose a set holds the candidates of its question, some megabytes of a large catalogue: a station of a thousand
+    questions keeps them only where its sets are chosen again together.
+    """
     known: dict[Position, _Question] = {}
     for done, position in enumerate(survey.positions):
         _report(progress, done, len(survey.positions))
@@ -114,7 +123,9 @@ def _planned(
             known[asked].positions.append(position)
         else:
             context = context_for(position)
-            known[asked] = _Question([position], context, planned_position(position, survey.site, context))
+            planned = planned_position(position, survey.site, context)
+            kept = planned if keeps_choosers else PlannedPosition(planned.plan)
+            known[asked] = _Question([position], context, kept)
     _report(progress, len(survey.positions), len(survey.positions))
     return list(known.values())
 
