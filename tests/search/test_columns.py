@@ -203,6 +203,38 @@ def test_chains_that_do_not_pass_a_test_are_left_out_and_no_others(kept: int, pr
         assert [place(path) for path in Finder(costed).passing(even)] == sorted(wanted)
 
 
+@given(problems, st.integers(0, 10_000), st.sampled_from((0, 0, 1, 60)), st.sampled_from((0, 0, 1)))
+@settings(max_examples=up_to(60), deadline=None)
+def test_a_cost_that_no_chain_is_known_to_go_below_changes_no_order(
+    problem: Problem, seed: int, below: int, majors_below: int
+) -> None:
+    costed = with_costs(problem, seed)
+    columns, names = in_columns(costed)
+    wanted = sorted(map(place, enumerated(costed)))
+    least = (wanted[0][0] if wanted else MAJOR) - below - majors_below * MAJOR
+    assert [placed(one, names) for one in chains_in_order(columns, names, least=divided(least))] == wanted
+
+    assert [place(one) for one in Finder(costed).in_order(least_cost=least)] == wanted
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.finder._ITEMS_IN_ORDER", 0)  # the columns, without a walk before
+        assert [place(one) for one in Finder(costed).in_order(least_cost=least)] == wanted
+
+
+def test_a_chain_that_passes_at_the_very_cost_known_is_met_first(monkeypatch: pytest.MonkeyPatch) -> None:
+    for few in ("_QUICK_ITEMS", "_ITEMS"):  # so that the cost rises from what is known
+        monkeypatch.setattr(f"spoutline.search.level_search.{few}", 1)
+
+    def odd(chains: Ints) -> Mask:
+        return np.asarray(chains.sum(axis=1) % 2 == 1)
+
+    for seed in range(60):
+        costed = with_costs(random_problem(seed, layers=3, items=5, ports=2, loads=2, tightness=0.6), seed)
+        columns, names = in_columns(costed)
+        least = min((one.cost for one in enumerated(costed)), default=0)
+        wanted = [placed(one, names) for one in chains_in_order(columns, names, test=odd)]
+        assert [place(one) for one in Finder(costed).passing(odd, least_cost=least)] == wanted
+
+
 def items_named(problem: Problem) -> list[tuple[int, str]]:
     """Return layer and key of each item, in the order in which columns count them."""
     return [(depth, item.key) for depth, layer in enumerate(problem.layers) for item in layer.items]

@@ -300,10 +300,12 @@ class Finder:
         found = any_chain(columns, self._shared.names, listener)
         return None if found is None else self._path(found)
 
-    def passing(self, test: ChainTest, listener: Listener | None = None) -> Iterator[Path]:
+    def passing(
+        self, test: ChainTest, listener: Listener | None = None, least_cost: int | None = None
+    ) -> Iterator[Path]:
         """Yield the chains of ``in_order`` that pass a test, as many as are met with some labels.
 
-        What is not known in columns is not tested.
+        What is not known in columns is not tested. With ``least_cost``, no chain is known to cost less, tested or not.
 
         Raises
         ------
@@ -316,13 +318,18 @@ class Finder:
             return
         from spoutline.search.optimum import chains_in_order
 
+        least = None if least_cost is None else divided(least_cost)
         try:
-            yield from map(self._path, chains_in_order(columns, self._shared.names, listener, test, _TESTED_LABELS))
+            yield from map(
+                self._path, chains_in_order(columns, self._shared.names, listener, test, _TESTED_LABELS, least=least)
+            )
         except Exhausted:
             return
 
-    def in_order(self, listener: Listener | None = None) -> Iterator[Path]:
+    def in_order(self, listener: Listener | None = None, least_cost: int | None = None) -> Iterator[Path]:
         """Yield every chain within the limits, cheapest first; equals by keys along the chain, an empty layer first.
+
+        With ``least_cost``, no chain is known to cost less, which spares looking there.
 
         Raises
         ------
@@ -343,7 +350,8 @@ class Finder:
         else:
             from spoutline.search.optimum import chains_in_order
 
-            rest = map(self._path, chains_in_order(columns, self._shared.names, listener))
+            least = None if least_cost is None else divided(least_cost)
+            rest = map(self._path, chains_in_order(columns, self._shared.names, listener, least=least))
         for path in rest:
             if last is None or _place(path) > _place(last):
                 yield path

@@ -85,6 +85,7 @@ class LevelSearch:
         any_will_do: bool = False,
         any_of_equals: bool = False,
         most_cost: int | None = None,
+        least_cost: int | None = None,
     ) -> None:
         self._names, self._effort, self._test, self._any_will_do = names, effort, test, any_will_do
         self._any_of_equals = any_of_equals
@@ -102,6 +103,9 @@ class LevelSearch:
         self.floor = -math.inf
         if self._columns.can_be_filled():
             self._keep(self._sums.floor(self._columns, Passes(self._columns)))
+        self._least_cost = least_cost  # which no chain is known to go below
+        if least_cost is not None:
+            self._none_below, self.floor = least_cost - 1, max(self.floor, least_cost)
 
     @property
     def met_many_labels(self) -> bool:
@@ -153,12 +157,15 @@ class LevelSearch:
 
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
-        first = self.first()
-        if first is None:
-            return
+        least = self._least_cost
+        if self._test is not None or least is None:
+            self._found()
+            if self._incumbent is None:
+                return
+            least = self._incumbent.cost
         if not self._is_priced:
             self._price()
-        low, items = first.cost - 1, float(_ITEMS)
+        low, items = least - 1, float(_ITEMS)
         while low < self._highest:
             top = max(low + 1, self._threshold(items))
             items *= _GROWTH
@@ -203,6 +210,8 @@ class LevelSearch:
         top, cheapest = self._threshold(items), list[tuple[_Part, Chains]]()
         if self._incumbent is not None:
             top = min(top, self._incumbent.cost)
+        if top <= self._none_below:
+            return None
         try:
             with self._few_labels():
                 for part in self._parts(top, in_bands=False):

@@ -111,6 +111,8 @@ def chains_in_order(
     listener: Listener | None = None,
     test: ChainTest | None = None,
     most_labels: int | None = None,
+    *,
+    least: tuple[int, int] | None = None,
 ) -> Iterator[Chain]:
     """Yield every chain within the limits in the order of ``best_chain``.
 
@@ -122,6 +124,8 @@ def chains_in_order(
         Says which chains count, by what no sum of loads tells; None for all.
     most_labels
         Labels that may be looked at; None for as many as it takes.
+    least
+        Majors and cost that no chain is known to go below; None where nothing is known.
 
     Raises
     ------
@@ -131,8 +135,9 @@ def chains_in_order(
         If more labels would have to be looked at.
     """
     effort = Effort(listener or Listener(), most_labels)
-    for major, level in _levels(columns, exactly=True):
-        for chain in LevelSearch(level, names, effort, test).in_order():
+    for major, level in _levels(columns, 0 if least is None else least[0], exactly=True):
+        least_cost = least[1] if least is not None and major == least[0] else None
+        for chain in LevelSearch(level, names, effort, test, least_cost=least_cost).in_order():
             yield replace(chain, major=major)
 
 

@@ -87,6 +87,11 @@ class SetQuery:
         return asked if self.common is None else replace(asked, lines=self.common, outlet_bears_all=True)
 
     @property
+    def without_bounds(self) -> SetQuery:
+        """The question without what is known or asked of the cost beside."""
+        return replace(self, most_cost=None, fewest_regrets=0)
+
+    @property
     def has_strengths(self) -> bool:
         """Whether its items bear and ask what they do: strengths that only some questions look at are known as well."""
         return self.common is not None or RequirementId.DRIVE_OFF in self.lines
@@ -119,6 +124,7 @@ class ChainSearch:
         self._made: dict[_Counting, dict[int, Item]] = {}
         self._known: dict[_Whole, tuple[Assembled, ...]] = {}  # the last asked for at the end
         self._answers: dict[SetQuery, Path | None] = {}  # the last ones
+        self._least: dict[SetQuery, int] = {}  # what no set costs less than, where that is known
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[SetQuery, tuple[tuple[Assembled, Through], ...]] = {}
         self._layers: dict[tuple[SetQuery, Slot], tuple[tuple[Assembled, ThroughLayer], ...]] = {}
@@ -132,7 +138,8 @@ class ChainSearch:
         if query.holds is not None:
             yield from (self.hanging_set(path) for path, _ in self.held_in_use(query, None, listener))
             return
-        walks = [finder.in_order(listener) for finder in self._finders(query)]
+        least = self._least.get(query.without_bounds)
+        walks = [finder.in_order(listener, least) for finder in self._finders(query)]
         yield from self._merged(walks)
 
     def held_in_use(
@@ -159,10 +166,11 @@ class ChainSearch:
         The lines ``dropped`` are given up. Sets are yielded as far as they are met with a bounded effort. The query
         must hold no part.
         """
+        least = self._least.get(query.without_bounds)
         walks = []
         for one, finder in self._narrowed(query):
             test = tension_test(one, self.model, dropped)
-            walks.append(finder.in_order(listener) if test is None else finder.passing(test, listener))
+            walks.append(finder.in_order(listener, least) if test is None else finder.passing(test, listener, least))
         yield from self._merged(walks)
 
     def _merged(self, walks: Iterable[Iterator[Path]]) -> Iterator[HangingSet]:
@@ -216,6 +224,8 @@ class ChainSearch:
         return self._answers[query]
 
     def _remember(self, query: SetQuery, best: Path | None) -> None:
+        if best is not None and query.holds is None:
+            self._least[query.without_bounds] = best.cost
         while len(self._answers) >= _REMEMBERED:
             del self._answers[next(iter(self._answers))]
         self._answers[query] = best
@@ -298,7 +308,7 @@ class ChainSearch:
         held = query.holds
         if held is None:
             return None
-        free = replace(query, holds=None, most_cost=None, fewest_regrets=0)
+        free = replace(query.without_bounds, holds=None)
         return self.promises(free, held.slot).get(held.part)
 
     def promises(self, query: SetQuery, slot: Slot) -> Mapping[PartRef, Promise]:
@@ -325,7 +335,7 @@ class ChainSearch:
 
     def _layers_through(self, query: SetQuery, slot: Slot) -> tuple[tuple[Assembled, ThroughLayer], ...]:
         """Return the layers that a part of ``slot`` may fill, of every problem; made once for all parts of the slot."""
-        free = replace(query, holds=None, most_cost=None, fewest_regrets=0)
+        free = replace(query.without_bounds, holds=None)
         if (free, slot) not in self._layers:
             self._layers[free, slot] = tuple(
                 (one, through.layer(layer))
