@@ -210,10 +210,9 @@ def test_what_chose_a_set_is_kept_only_for_choosing_together(
     monkeypatch.setattr(station_module, "planned_position", noted)
     names = ("car", "truck", "car_e85")
     survey = station(names, (1, 1, 1))
-    plan_refit(
-        survey, us_tables, catalogue, stocking=Stocking(price_minor=0, ladder=single_price) if together else None
-    )
-    assert there_are == [number if together else 0 for number in range(len(names))]
+    stocking = Stocking(price_minor=0, ladder=single_price) if together else None
+    plan_refit(survey, us_tables, catalogue, stocking=stocking)
+    assert there_are == ([0, 1, 2] if together else [0, 1, 1])
 
 
 def test_planning_a_station_stops_when_asked(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
