@@ -921,6 +921,7 @@ def test_quoting_can_be_stopped(page: QuotationPage, terms: Write) -> None:
     page.terms.use_file(terms("GUI-6"))
     page.panel.offer.make_button.click()
     assert not page.panel.offer.make_button.isEnabled()
+    assert page.panel.state_label.text() == "Planning…"  # of a station of three hoses it said 0 of 1 positions
     page.panel.offer.stop_button.click()
     assert "Stopped" in page.panel.state_label.text()
     assert page.panel.offer.make_button.isEnabled()

@@ -209,12 +209,14 @@ class OfferPanel(QWidget):
             self.take_button.showMenu()
 
     def show_progress(self, done: int, total: int) -> str:
-        """Show how far the quotation is, with a way to stop it; return that in words."""
+        """Show how far the quotation is, with a way to stop it; return that in words. Of 0 nothing is known yet."""
         self.progress_bar.setRange(0, max(total, 1))
         self.progress_bar.setValue(done)
         self.progress_bar.show()
         self.stop_button.show()
-        if done >= total > 0:
+        if not total:
+            return tr("Planning…")
+        if done >= total:
             return tr("All positions planned; choosing sets together and adding up…")
         return tr("Planning {done} of {total} positions over all options…").format(done=done, total=total)
 

@@ -71,7 +71,7 @@ class Quoting(QObject):
 
     def _begin(self, *, is_of_session: bool) -> None:
         self._is_of_session, self.is_busy = is_of_session, True
-        self.told.emit(self._offer.show_progress(0, 1))
+        self.told.emit(self._offer.show_progress(0, 0))
         self.changed.emit()
 
     def _deliver(self, made: Made) -> None:
