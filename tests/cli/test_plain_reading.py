@@ -29,6 +29,8 @@ READING = (
     ("bill", "--html", "bill.html", "--why"),
     ("measure", "--json"),
     ("weigh", POSITION, "--json"),
+    ("whatif", "--outlet", "npt_1", "--json"),
+    ("whatif", "--outlet", "npt_1", "--pdf", "whatif.pdf"),
 )
 SCRIPT = """
 import json, sys
