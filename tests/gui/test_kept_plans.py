@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from spoutline.bootstrap import Workbench
-from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, weight_of
+from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, Together, weight_of
 from spoutline.model.staged_plan import StagedPlan
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 
 
 @pytest.fixture(scope="module")
@@ -55,3 +55,41 @@ def test_one_kept_twice_weighs_once(survey: Survey, plan: StagedPlan) -> None:
 
 def test_a_plan_weighs_its_bytes(plan: StagedPlan) -> None:
     assert weight_of(plan) > 10_000
+
+
+def together_keys(survey: Survey, labels: range) -> list[PlanKey]:
+    """Return the keys of positions whose sets depend on each other and which differ in their labels alone."""
+    positions = tuple(survey.positions[0].model_copy(update={"label": f"{number}"}) for number in labels)
+    station = Together(positions)
+    return [PlanKey(survey.site, position, station) for position in positions]
+
+
+def test_positions_chosen_together_share_a_plan_where_all_of_them_ask_the_same(
+    survey: Survey, plan: StagedPlan
+) -> None:
+    kept = KeptPlans()
+    before, renamed, fewer = (together_keys(survey, labels) for labels in (range(3), range(10, 13), range(2)))
+    kept.keep(before[0], plan)
+    assert kept.result(together_keys(survey, range(3))[0]) is plan
+    assert kept.shared(renamed[1]) is not None
+    assert kept.result(fewer[0]) is None
+    assert kept.shared(fewer[1]) is None
+
+
+def test_a_position_is_gone_through_no_oftener_the_more_are_chosen_together(
+    survey: Survey, plan: StagedPlan, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Keeping and looking up every position of a station grows with their number, not with its square."""
+    hashed: list[Position] = []
+    own_hash = Position.__hash__
+    monkeypatch.setattr(Position, "__hash__", lambda one: hashed.append(one) or own_hash(one))
+
+    def times(count: int) -> int:
+        hashed.clear()
+        kept, keys = KeptPlans(), together_keys(survey, range(count))
+        for one in keys:
+            kept.keep(one, plan)
+        assert all(kept.result(one) for one in keys)
+        return len(hashed)
+
+    assert times(40) <= 2.5 * times(20)
