@@ -161,6 +161,12 @@ def _commands(figures: Figures) -> tuple[str, str]:
     return f"{figures['--version, s']:.2f} / {figures['plan, s']:.2f} s", ""
 
 
+def _explaining(figures: Figures) -> tuple[str, str]:
+    names = ("why, car", *(f"substitutes, {slot}, car" for slot in ("swivel", "nozzle")))
+    found = " / ".join(f"{figures[f'{name}, 10000'] / 1e3:.2f}" for name in names)
+    return f"{found} s", ", ".join(exponent(figures, f"{name}, {{}}", 1_000, 10_000) for name in names)
+
+
 def _window(figures: Figures) -> tuple[str, str]:
     told = []
     for of in ("ms", "ms of work"):
@@ -236,6 +242,14 @@ ROWS: tuple[Row, ...] = (
         "0.08 / 0.4 s",
         ("tests/bench/test_commands.py",),
         _commands,
+        is_quick=True,
+    ),
+    Row(
+        "explaining",
+        "why each part of a set, car, 10,000 parts; what else could hang: swivel; nozzle",
+        "1.5 s each",
+        ("tests/bench/test_explaining.py",),
+        _explaining,
         is_quick=True,
     ),
     Row(

@@ -109,6 +109,7 @@ def test_around_a_held_part_what_is_known_to_be_turned_down_is_counted_without_b
 ) -> None:
     """Oracle: every set judged in its order, until one is accepted or so many were turned down."""
     monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", patience)
+    monkeypatch.setattr("spoutline.search.through._FEW_ITEMS", 0)
     outcomes = set()
     for parts in chooser.search.pool.portions(slot):
         for ref in parts.refs(parts.free):

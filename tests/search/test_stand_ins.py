@@ -15,7 +15,7 @@ from spoutline.search.effort import Effort
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Problem
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import any_chain, best_chain, chains_in_order
-from spoutline.search.stand_ins import any_by_labels, cheapest_by_labels, without_outdone
+from spoutline.search.stand_ins import any_by_labels, cheapest_by_labels, may_have_chains, without_outdone
 from spoutline.search.sums import Sums
 
 
@@ -35,6 +35,16 @@ def test_labels_find_what_enumeration_finds(problem: Problem, seed: int, above: 
         most = (costs[0] if costs else 0) + above
         cheapest = cheapest_by_labels(kept, Sums.of(kept.limits), most, Effort())
         assert (cheapest and cheapest.cost) == (costs[0] if costs and costs[0] <= most else None)
+
+
+@given(problems)
+@settings(max_examples=up_to(200), deadline=None)
+def test_whether_there_may_be_chains_is_known_with_labels_enough_and_never_denied_with_few(problem: Problem) -> None:
+    columns, _ = in_columns(problem)
+    is_one = bool(enumerated(problem))
+    assert may_have_chains(columns, Effort()) == is_one
+    for labels in (0, 2):
+        assert may_have_chains(columns, Effort(most=labels)) >= is_one
 
 
 @pytest.mark.parametrize("labels", [0, 3])

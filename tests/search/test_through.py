@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import replace
 
 import numpy as np
@@ -22,6 +23,14 @@ from spoutline.search.through import Through, holding
 from spoutline.search.walk import best_first
 
 TOO_DEAR = 10**45  # costs too large for whole numbers of 64 bits: items are then looked at one by one
+
+
+@pytest.fixture(autouse=True, scope="module")
+def _in_columns() -> Iterator[None]:
+    """Let all problems be looked at in columns, however few items they have."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.through._FEW_ITEMS", 0)
+        yield
 
 
 def at_costs_times(problem: Problem, factor: int) -> Problem:
@@ -158,6 +167,21 @@ def test_many_chains_around_one_item_do_not_hide_those_around_another(problem: P
         for item in problem.layers[layer].items:
             found = [(path.cost, names(path)) for path, _ in through.in_order(item.key)]
             assert found == in_order(problem, layer, item.key)
+
+
+@pytest.mark.parametrize("proof", [0, 20_000])
+@given(problem=problems, place=st.integers(0, 4))
+@settings(max_examples=up_to(80), deadline=None)
+def test_where_labels_are_many_at_once_the_first_chains_are_the_same(proof: int, problem: Problem, place: int) -> None:
+    layer = place % len(problem.layers)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.held_items._QUICK_LABELS", 0)
+        patch.setattr("spoutline.search.held_items._PROOF_LABELS", proof)
+        through = Through(problem).layer(layer)
+        for item in problem.layers[layer].items:
+            found = through.cheapest(item.key)
+            wanted = in_order(problem, layer, item.key)
+            assert (None if found is None else (found.cost, names(found))) == next(iter(wanted), None)
 
 
 def test_a_test_of_chains_is_asked_about_each_by_the_numbers_of_its_items() -> None:

@@ -94,14 +94,20 @@ class Workbench:
 
     # planning
 
-    def plan_position(self, survey: Survey, label: str, progress: Progress | None = None) -> PositionPlan:
-        """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+    def plan_position(
+        self, survey: Survey, label: str, progress: Progress | None = None, *, with_alternatives: bool = True
+    ) -> PositionPlan:
+        """Plan one position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop.
+
+        Without ``with_alternatives`` they are not looked for; a plan of the station has them all the same.
+        """
         if survey.site.stock_price:  # the set of each depends on those of the others
             _position(survey, label)
             return next(plan for plan in self.plan_site(survey, progress).positions if plan.position.label == label)
         from spoutline.planning.sets.plan_position import plan_position
 
-        return plan_position(_position(survey, label), survey.site, self._basis.context(survey, progress))
+        context = self._basis.context(survey, progress)
+        return plan_position(_position(survey, label), survey.site, context, with_alternatives=with_alternatives)
 
     def plan_stages(self, survey: Survey, label: str, progress: Progress | None = None) -> Iterator[StagedPlan]:
         """Yield what is known of one position as it stands, its set first; raise as ``plan_position`` does.

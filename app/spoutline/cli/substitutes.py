@@ -42,7 +42,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = read_survey(arguments.survey)
-    plan = workbench.plan_position(survey, arguments.position)
+    plan = workbench.plan_position(survey, arguments.position, with_alternatives=False)
     found = _found(workbench, survey, plan, arguments)
     if arguments.json:
         story = workbench.story(json_display(), Language.ENGLISH)

@@ -60,7 +60,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         raise InputFault((InputProblem("", given, "", wanted),))
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
-    plan = workbench.plan_position(survey, arguments.position)
+    plan = workbench.plan_position(survey, arguments.position, with_alternatives=False)
     found, no_set = None, None
     if plan.chosen is not None:
         found = workbench.set_reasons(survey, plan, TerminalProgress("{done} of {total} places looked at"))

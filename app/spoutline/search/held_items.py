@@ -17,14 +17,18 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from spoutline.search.columns import Columns, heads
+from spoutline.search.effort import Effort
 from spoutline.search.enumeration import EMPTY
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.level_search import Chain, Named
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import best_chain, chains_in_order
+from spoutline.search.stand_ins import may_have_chains
 
 _Kind = TypeVar("_Kind", bound=np.generic)
 _BLOCK = 64  # chains around the items of a lot that are looked for in one go
+_QUICK_LABELS = 2000  # looked at before it is asked whether there is a chain at all,
+_PROOF_LABELS = 20_000  # and at most for that
 _MOST_BLOCKS = 32  # with more, an item is looked at by itself
 
 
@@ -114,7 +118,7 @@ class HeldItems:
     def _settle(self, number: int, listener: Listener | None) -> None:
         """Answer some items of a lot, or part it; all of them where it is a single item."""
         lot = self._lots[number]
-        found = best_chain(self._with_best_of(lot, self._around), self._names, listener).chain
+        found = self._first(self._with_best_of(lot, self._around), listener)
         if found is None:
             self._known |= dict.fromkeys(self._columns.row[lot].tolist())
             return
@@ -125,6 +129,15 @@ class HeldItems:
         for part in self._parted(lot[~fits], broken[~fits], in_halves=not fits.any()):
             self._lot_of |= dict.fromkeys(self._columns.row[part].tolist(), len(self._lots))
             self._lots.append(part)
+
+    def _first(self, columns: Columns, listener: Listener | None) -> Chain | None:
+        """Return the first chain; that an item as good as many just misses a limit is soon known."""
+        quick = best_chain(columns, self._names, listener, _QUICK_LABELS)
+        if quick.is_proved:
+            return quick.chain
+        if quick.chain is None and not may_have_chains(columns, Effort(listener or Listener(), _PROOF_LABELS)):
+            return None
+        return best_chain(columns, self._names, listener).chain
 
     def _answer(self, around: Chain, lot: Ints) -> None:
         if len(lot):

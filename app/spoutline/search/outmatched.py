@@ -32,9 +32,13 @@ def unmatched(columns: Columns, places: Ints, entry: Ints, exit_: Ints) -> Mask:
     layer, entry, exit_ = columns.layer[order], entry[order], exit_[order]
     changes = (layer[1:] != layer[:-1]) | (entry[1:] != entry[:-1]) | (exit_[1:] != exit_[:-1])
     keeps = np.zeros(len(columns), np.bool_)
+    known: dict[tuple[bytes, bytes], Ints] = {}  # what may come between two slots is mostly the same everywhere
     for group in np.split(order, np.flatnonzero(changes) + 1):
-        some = Rows(figures[group], places[group].astype(np.float64), decisive)
-        keeps[group[undominated(some)]] = True
+        some, place = figures[group], np.argsort(np.argsort(places[group])).astype(np.float64)
+        same = some.tobytes(), place.tobytes()
+        if same not in known:
+            known[same] = undominated(Rows(some, place, decisive))
+        keeps[group[known[same]]] = True
     return keeps
 
 

@@ -13,9 +13,10 @@ import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.search.columns import Columns, heads
-from spoutline.search.effort import Effort
+from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.front import Axes, FrontChain, front
 from spoutline.search.item_table import Ints
+from spoutline.search.passes import Passes
 from spoutline.search.sums import Sums
 from spoutline.search.undominated import Rows, undominated
 
@@ -53,6 +54,29 @@ def any_by_labels(columns: Columns, effort: Effort) -> Found | None:
         As of ``search.front.front``; labels are counted before it is known which another can stand in for.
     """
     return _first(columns, np.zeros(len(columns), np.int64), effort)
+
+
+def may_have_chains(columns: Columns, effort: Effort) -> bool:
+    """Say whether there may be a chain within the limits; False proves that there is none.
+
+    Majors and costs are left aside, so that of each kind of items few are left. Where it takes more labels than the
+    effort allows, it is not known.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    held = columns.at_no_cost().trimmed()
+    if not held.can_be_filled():
+        return False
+    kept = held.only(Sums.of(held.limits).floor(held, Passes(held)) < np.inf)
+    if not kept.can_be_filled():
+        return False
+    try:
+        return any_by_labels(without_outdone(kept), effort) is not None
+    except Exhausted:
+        return True
 
 
 def cheapest_by_labels(columns: Columns, sums: Sums, most: int, effort: Effort) -> Found | None:

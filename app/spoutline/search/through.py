@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     from spoutline.search.level_search import Chain
 
 _EXACT = float(2**53)  # whole numbers up to here are exact as floats
+_FEW_ITEMS = 500  # so many are looked at one by one sooner than in columns
 
 
 def holding(problem: Problem, layer: int, key: str) -> Problem | None:
@@ -64,7 +65,9 @@ class Through:
 
     @cached_property
     def columns(self) -> Columns | None:
-        """All items, those that ask more than the start bears included; None where sums of costs are not exact."""
+        """All items, those that ask more than the start bears included; None for few, or where costs are not exact."""
+        if sum(len(layer.items) for layer in self.problem.layers) <= _FEW_ITEMS:
+            return None
         from spoutline.search.columns import columns_of  # numpy is loaded where it is used
 
         columns = columns_of(replace(self.problem, start_bears=math.inf))
@@ -164,7 +167,7 @@ class ThroughLayer:
         """
         whole = self._whole
         if whole.least is None or whole.columns is None:
-            return _least_costs_plainly(whole.problem, self.layer)
+            return _least_costs_plainly(self._reduced, self.layer)
         import numpy as np
 
         columns, (major, cost, loads) = whole.columns, whole.least
@@ -225,7 +228,7 @@ class ThroughLayer:
             If the listener asks to stop.
         """
         if self._whole.columns is None:
-            problem = _holding_one_of(self._whole.problem, self.layer, keys)
+            problem = _holding_one_of(self._reduced, self.layer, keys)
             return None if problem is None else Finder(problem).cheapest(listener, most_cost)
         import numpy as np
 
@@ -241,6 +244,11 @@ class ThroughLayer:
         start = sum(len(layer.items) for layer in layers[: self.layer])
         rows = range(start, start + len(layers[self.layer].items))
         return {self._whole.names[row]: row for row in rows}
+
+    @cached_property
+    def _reduced(self) -> Problem:
+        """What a first chain may hold, and all items of the layer, to be looked at one by one."""
+        return reduced(self._whole.problem, whole_layer=self.layer)
 
     @cached_property
     def _held(self) -> HeldItems:

@@ -80,6 +80,10 @@ class SetQuery:
     fewest_regrets: int = 0
     common: frozenset[RequirementId] | None = None
 
+    def __hash__(self) -> int:
+        """Return a hash of what mostly differs; limits, of many figures each, are looked at where it is the same."""
+        return hash((self.lines, len(self.limits), self.holds, self.most_cost))
+
     @property
     def shared(self) -> SetQuery:
         """The question that the items are made for; what is common to several may bear any pull."""
