@@ -2,10 +2,12 @@ from __future__ import annotations
 
 import csv
 import io
+import threading
 from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
@@ -16,6 +18,9 @@ from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.page_images import page_image, page_shapes, printed_images
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.faults import Cancelled
+from spoutline.model.plan import SitePlan
+from spoutline.planning.protocols import Progress
 
 
 @pytest.fixture
@@ -119,3 +124,31 @@ def test_printed_sheets_carry_the_pages_and_keep_their_shape(qtbot: QtBot, bill:
 )
 def test_file_name_of_a_site_is_harmless(name: str, stem: str) -> None:
     assert file_stem(name) == stem
+
+
+def test_the_plan_of_the_bill_says_how_far_it_is_and_can_be_stopped(
+    qtbot: QtBot, workplace: Workplace, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A station of a thousand positions takes minutes to be planned."""
+    go_on = threading.Event()
+
+    def slow(watching: Progress | None) -> SitePlan:
+        assert watching is not None
+        watching.on_progress(3, 1_000)
+        while not watching.should_stop():
+            go_on.wait(0.01)
+        raise Cancelled
+
+    monkeypatch.setattr(workplace.context.sets, "whole_site", lambda: slow)
+    workplace.show_bill()
+    page = workplace.bill_page
+    row = page.progress_row
+    qtbot.waitUntil(lambda: (row.bar.value(), row.bar.maximum()) == (3, 1_000))
+    qtbot.mouseClick(row.stop_button, Qt.MouseButton.LeftButton)
+    assert row.bar.isHidden()
+    assert row.stop_button.isHidden()
+    assert page.state_label.text() == "Stopped."
+    monkeypatch.undo()
+    workplace.show_bill()
+    qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
+    assert row.bar.isHidden()

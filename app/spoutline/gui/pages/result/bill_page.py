@@ -28,6 +28,7 @@ from spoutline.gui.position_links import LinkedText
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.lists import Table, Tree
+from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.answered import is_surveyed
@@ -71,6 +72,9 @@ class BillPage(QWidget):
         card.body.addWidget(SetsHead(self._context, self))
         self.state_label = LinkedText("quiet", self)
         card.body.addWidget(self.state_label)
+        self.progress_row = ProgressRow(self._context.jobs, _PLAN, tr("Positions looked at"), self._stop, card)
+        self.progress_row.show_running(False)
+        card.body.addLayout(self.progress_row)
         self.total_label = plain_label("", "price")
         card.body.addWidget(self.total_label)
         self.positions_model = NodeTree((tr("Position"), tr("Outcome"), tr("Amount")), self)
@@ -117,8 +121,16 @@ class BillPage(QWidget):
         self.paper.forget_document()
         self._enable(False)
         self.state_label.show_text(tr("Planning all positions…"))
+        self.progress_row.show_running(True)
         work = self._context.sets.whole_site()
         self._context.jobs.start(_PLAN, work, self._show_plan, self._show_trouble, revision=session.revision)
+
+    def _stop(self) -> None:
+        """Leave the bill unmade until the page is turned to again."""
+        self._context.jobs.cancel(_PLAN)
+        self._made_for = None
+        self.progress_row.show_running(False)
+        self.state_label.show_text(tr("Stopped."))
 
     def forget(self) -> None:
         """Make the bill anew when it is next seen: the rules have changed."""
@@ -128,6 +140,7 @@ class BillPage(QWidget):
 
     def _show_plan(self, whole: SitePlan) -> None:
         """Show the bill of what was surveyed: nobody orders what is assumed from end to end."""
+        self.progress_row.show_running(False)
         left_out = self._left_out(whole)
         plan = replace(whole, positions=tuple(one for one in whole.positions if one.position.label not in left_out))
         self._site_plan = plan
@@ -209,6 +222,7 @@ class BillPage(QWidget):
             self._make_paper(self._site_plan)
 
     def _show_trouble(self, fault: Exception) -> None:
+        self.progress_row.show_running(False)
         self._made_for = None
         self.state_label.show_text(told(str(fault)))
         self._notify(tr("The bill could not be made: {reason}").format(reason=fault))
