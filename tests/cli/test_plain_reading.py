@@ -97,7 +97,7 @@ def test_a_reading_command_answers_plainly_what_the_whole_stores_answer(
 
 
 def test_reading_commands_load_nothing_of_the_whole_stores(station: tuple[Path, Path], tmp_path: Path) -> None:
-    commands = json.dumps([asked(station, *command) for command in READING])
+    commands = json.dumps([asked(station, *command) for command in (*READING, ("bill", "--csv", "bill.csv"))])
     done = subprocess.run(
         [sys.executable, "-c", SCRIPT, commands], capture_output=True, text=True, check=True, cwd=tmp_path
     )

@@ -68,8 +68,8 @@ class OldNumberService:
 
     def csv(self, ref: EditionRef) -> bytes:
         """Return the old numbers of an edition as a CSV table that is taken in again without a question."""
-        from spoutline.catalogue.cross_references import COLUMNS
         from spoutline.documents.tabular.plain_table import table_csv
+        from spoutline.model.cross_reference import COLUMNS
 
         found = self._shelf().references(ref)
         return table_csv(COLUMNS, [[str(getattr(one, column)) for column in COLUMNS] for one in found])

@@ -10,10 +10,9 @@ from sqlalchemy import Connection, delete, func, insert, select, update
 
 from spoutline.catalogue.editions import OpenedEdition, held_by
 from spoutline.catalogue.tables import OPEN, CrossReferenceRow
-from spoutline.model.cross_reference import CrossReference, NumberRelation, folded_number
+from spoutline.model.cross_reference import COLUMNS, CrossReference, NumberRelation, folded_number
 from spoutline.model.part_ref import PartRef
 
-COLUMNS: Final = ("number", "maker", "part_number", "part_maker", "relation", "remark")
 _T = TypeVar("_T")
 _CHUNK: Final = 2_000
 

@@ -14,7 +14,6 @@ import zipfile
 from collections.abc import Callable, Iterable
 from typing import Final
 
-from spoutline.catalogue.cross_references import COLUMNS as REFERENCE_COLUMNS
 from spoutline.catalogue.entry_text import digest_of, entry_text
 from spoutline.catalogue.exchange_format import (
     DESCRIPTOR,
@@ -41,6 +40,7 @@ from spoutline.catalogue.exchange_format import (
 from spoutline.catalogue.publishing import fingerprint_of_states
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, UNKNOWN_KIND
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, Origin
+from spoutline.model.cross_reference import COLUMNS as REFERENCE_COLUMNS
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part_family import PartFamily
 from spoutline.model.pricing import PriceList

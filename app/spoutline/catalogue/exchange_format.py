@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from typing import Any, Final
 
-from spoutline.catalogue.cross_references import COLUMNS as REFERENCE_COLUMNS
 from spoutline.catalogue.descriptions import COLUMNS
 from spoutline.catalogue.price_lists import COLUMNS as PRICE_COLUMNS
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, TABLE_SCHEMA, UNKNOWN_KIND, csv_resource, table_schema
+from spoutline.model.cross_reference import COLUMNS as REFERENCE_COLUMNS
 from spoutline.model.cross_reference import NumberRelation
 from spoutline.model.part import PartKind
 from spoutline.model.part_file import FileMatter, MediaType, PartFile

@@ -234,8 +234,8 @@ def _import_document(arguments: argparse.Namespace, opened: OpenedTable, done: R
 
 
 def _export(workbench: Workbench, arguments: argparse.Namespace) -> Said:
-    from spoutline.catalogue.cross_references import COLUMNS
     from spoutline.documents.tabular.plain_table import table_csv, table_xlsx
+    from spoutline.model.cross_reference import COLUMNS
 
     ref = EditionRef.from_text(arguments.edition)
     if arguments.csv is None and arguments.xlsx is None:

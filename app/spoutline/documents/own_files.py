@@ -111,7 +111,6 @@ def _is_csv(path: Path) -> bool:
 @cache
 def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline import assets
-    from spoutline.catalogue.cross_references import COLUMNS as OLD_NUMBERS
     from spoutline.documents.conversion import programme_table, task_table
     from spoutline.documents.coverage import papers as coverage
     from spoutline.documents.pack import due_work, stock_tables
@@ -119,6 +118,7 @@ def _csv_heads() -> frozenset[tuple[str, ...]]:
     from spoutline.documents.tabular.rows import bill_titles_ever, with_island_title
     from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
     from spoutline.explain.plan.story import Story
+    from spoutline.model.cross_reference import COLUMNS as OLD_NUMBERS
     from spoutline.model.type_columns import TYPE_COLUMNS
     from spoutline.units.accepted import UnitSystem
     from spoutline.units.display import Display

@@ -7,7 +7,7 @@ way is kept so that it can be shown.
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated, Self
+from typing import Annotated, Final, Self
 
 from pydantic import ConfigDict, Field, StringConstraints, model_validator
 
@@ -16,6 +16,8 @@ from spoutline.model.field_faults import fault_in
 from spoutline.model.part_identity import MakerName, MakerNumber
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plain_values import PlainValues
+
+COLUMNS: Final = ("number", "maker", "part_number", "part_maker", "relation", "remark")  # of a table of references
 
 
 class NumberRelation(StrEnum):
