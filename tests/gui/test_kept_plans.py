@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from spoutline.bootstrap import Workbench
 from spoutline.gui.models.kept_plans import KeptPlans, PlanKey, Together, weight_of
+from spoutline.model.plan import Conflict, Relaxation
+from spoutline.model.requirement import RequirementId
 from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Survey
 
@@ -93,3 +97,25 @@ def test_a_position_is_gone_through_no_oftener_the_more_are_chosen_together(
         return len(hashed)
 
     assert times(40) <= 2.5 * times(20)
+
+
+def test_a_way_out_in_view_stays_while_somebody_looks_anew(survey: Survey, plan: StagedPlan) -> None:
+    """A look that was given up is taken up again from the beginning: first what is in the way, then way by way."""
+    way = Relaxation(
+        requirement=RequirementId.HOSE_LENGTH,
+        from_value=None,
+        to_value=None,
+        dimension=None,
+        price_minor=None,
+        parts=(),
+    )
+    obstacle = Conflict(requirements=(RequirementId.HOSE_LENGTH,), exclusions=(), relaxations=())
+    ways = [replace(obstacle, relaxations=(way,) * count) for count in range(4)]
+    kept, asked, told = KeptPlans(), key(survey, 1), []
+    for found in (1, 2, 0, 1, 3):
+        kept.keep(asked, StagedPlan(plan=plan.plan, is_explained=False, obstacle=ways[found]))
+        known = kept.result(asked)
+        assert isinstance(known, StagedPlan)
+        assert known.obstacle is not None
+        told.append(len(known.obstacle.relaxations))
+    assert told == [1, 2, 2, 2, 3]

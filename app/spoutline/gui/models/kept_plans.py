@@ -7,6 +7,7 @@ from collections.abc import Collection
 from dataclasses import replace
 
 from spoutline.frozen import frozen
+from spoutline.model.plan import Conflict
 from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.relabel import relabelled_stage, same_question, same_site
@@ -180,7 +181,14 @@ def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
         more,
         plan=known.plan if known.is_explained or not more.is_explained else more.plan,
         is_explained=known.is_explained or more.is_explained,
-        obstacle=None if known.is_explained or more.is_explained else more.obstacle or known.obstacle,
+        obstacle=None if known.is_explained or more.is_explained else _with_more_ways(known.obstacle, more.obstacle),
         counts=more.counts if known.counts is None else known.counts,
         alternatives=more.alternatives if known.alternatives is None else known.alternatives,
     )
+
+
+def _with_more_ways(known: Conflict | None, more: Conflict | None) -> Conflict | None:
+    """Return what tells more ways out: whoever looks anew begins without those that are in view already."""
+    if known is None or more is None:
+        return more or known
+    return known if len(known.relaxations) > len(more.relaxations) else more
