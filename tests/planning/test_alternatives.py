@@ -4,10 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any, cast
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from bench.generated_parts import generated_parts
+from examples import up_to
 from planning.stores import ListStore
 from planning.surveys import CAR, MARINA, TRUCK
 from spoutline.model.limit import RuleTables
@@ -15,7 +20,8 @@ from spoutline.model.part import Part
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.alternatives import first_true, lead_time_days
+from spoutline.planning.sets.alternatives import AlternativeFinder, first_true, lead_time_days
+from spoutline.planning.sets.assembly import Promise
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position, planned_position
 
@@ -89,3 +95,33 @@ def test_the_first_place_where_something_holds_is_found_from_the_front() -> None
             assert first_true(count, holds) == first
             assert len(asked) == len(set(asked))
             assert asked[:1] == ([0] if count else [])
+
+
+class Makers(AlternativeFinder):
+    """Knows by maker what the search promises, and what the full checks let through of that, if anything."""
+
+    def __init__(self, prices: dict[str, tuple[int, int | None]]) -> None:
+        self.prices, self.regrets, self.query = prices, 0, cast("Any", None)
+
+    def _promise(self, query: Any, most: float | None = None) -> Promise | None:
+        promised, _ = self.prices[query]
+        return None if most is not None and promised > most else Promise(0, promised)
+
+    def _as_good(self, query: Any, most: float | None = None) -> Any:
+        promised, accepted = self.prices[query]
+        assert most is None or promised <= most, "it may have been left out"
+        if accepted is None:
+            return None
+        return SimpleNamespace(hanging_set=SimpleNamespace(price_minor=accepted, refs=(query,)))
+
+
+@given(st.lists(st.tuples(st.integers(1, 9), st.one_of(st.none(), st.integers(0, 3))), max_size=6))
+@settings(max_examples=up_to(200), deadline=None)
+def test_the_best_set_of_one_maker_is_found_whatever_full_checks_turn_down(drawn: list[tuple[int, int | None]]) -> None:
+    """Oracle: the set of every maker."""
+    prices = {f"M{at}": (price, None if more is None else price + more) for at, (price, more) in enumerate(drawn)}
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.planning.sets.alternatives._of_maker", lambda _, maker: maker)
+        found = [(one.hanging_set.price_minor, one.hanging_set.refs) for one in Makers(prices)._of_makers(list(prices))]
+    wanted = min(((price, (maker,)) for maker, (_, price) in prices.items() if price is not None), default=None)
+    assert min(found, default=None) == wanted

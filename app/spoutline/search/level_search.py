@@ -354,12 +354,13 @@ class LevelSearch:
 
     def _between(self, low: int, top: int) -> list[Chain] | None:
         """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
-        try:
-            with self._few_labels():
-                return self._between_in(self._parts(top, in_bands=False), low, top)
-        except _TooMany:
-            self._is_dense = True
-            return self._between_in(self._parts(top), low, top)
+        if not self._is_dense:
+            try:
+                with self._few_labels():
+                    return self._between_in(self._parts(top, in_bands=False), low, top)
+            except _TooMany:
+                self._is_dense = True
+        return self._between_in(self._parts(top), low, top)
 
     def _between_in(self, parts: list[_Part], low: int, top: int) -> list[Chain] | None:
         count = 0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Generator, Iterable, Iterator, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -32,6 +32,15 @@ class _Idea:
     query: SetQuery
     worth: Callable[[HangingSet], bool]
     most: float | None = None
+
+
+@frozen
+class _Promised:
+    """What the best set for a query promises, of those that have ``most`` at most of what it minimises."""
+
+    promise: Promise
+    most: int | None
+    query: SetQuery
 
 
 def _always(_: HangingSet) -> bool:
@@ -144,9 +153,12 @@ class AlternativeFinder:
         """Return ``query`` for sets that break no more shoulds than the chosen one and have no more than ``most``."""
         return replace(query, most_cost=self.chooser.search.most_cost(query, self.regrets, most))
 
-    def _promise(self, query: SetQuery) -> Promise | None:
-        """Return what the best set for ``query`` that is as good breaks and costs, full checks left aside."""
-        return self.chooser.search.cheapest_promise(self._within(query), self.chooser.listener)
+    def _promise(self, query: SetQuery, most: float | None = None) -> Promise | None:
+        """Return what the best set for ``query`` that is as good breaks and costs, full checks left aside.
+
+        None where there is none, or none that has ``most`` at most of what the query minimises.
+        """
+        return self.chooser.search.cheapest_promise(self._within(query, most), self.chooser.listener)
 
     def _lighter_idea(self) -> Iterator[_Idea]:
         most = mass_kg(self.chosen) * (1 - _WORTH_SHOWING)
@@ -194,19 +206,38 @@ class AlternativeFinder:
             yield AlternativeKind.ONE_MAKER, best
 
     def _of_makers(self, makers: Sequence[str]) -> Iterator[JudgedSet]:
-        """Yield the best set of each maker, the cheapest by promise first; none that is dearer than one before."""
-        queries = [_of_maker(self.query, maker) for maker in makers]
-        promises = [(self._promise(query), query) for query in queries]
-        asked = [(promise, query) for promise, query in promises if promise is not None]
-        least: int | None = None
-        for promise, query in sorted(asked, key=lambda one: one[0]):
-            if least is not None and promise.regrets == self.regrets and promise.price_minor > least:
+        """Yield the best set of each maker, the cheapest by promise first; none that is dearer than one before.
+
+        A maker is first asked for what costs no more than another promised: mostly the full checks let that through.
+        """
+        asked, dearer = list[_Promised](), list[SetQuery]()
+        for query in (_of_maker(self.query, maker) for maker in makers):
+            cheapest = min((one.promise.price_minor for one in asked), default=None)
+            promise = self._promise(query, cheapest)
+            if promise is None:
+                dearer.append(query)
+            else:
+                asked.append(_Promised(promise, cheapest, query))
+        least = yield from self._kept_promises(asked, None)
+        if asked and (least is None or any(least > one.promise.price_minor for one in asked)):
+            promises = ((self._promise(query, least), query) for query in dearer)
+            rest = [_Promised(promise, least, query) for promise, query in promises if promise is not None]
+            yield from self._kept_promises(rest, least)
+
+    def _kept_promises(self, asked: Iterable[_Promised], least: int | None) -> Generator[JudgedSet, None, int | None]:
+        """Yield the best sets of some queries that full checks let through, none dearer than one before or ``least``.
+
+        Returns the least price so far.
+        """
+        for one in sorted(asked, key=lambda one: one.promise):
+            if least is not None and one.promise.regrets == self.regrets and one.promise.price_minor > least:
                 continue
-            judged = self._as_good(query)
+            judged = self._as_good(one.query, one.most)
             if judged is not None:
                 price_minor = judged.hanging_set.price_minor
                 least = price_minor if least is None else min(least, price_minor)
                 yield judged
+        return least
 
     def _next_cheapest(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         for judged in self.chooser.accepted(self.query, self.choice.dropped):
