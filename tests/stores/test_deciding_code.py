@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from functools import partial
 from pathlib import Path
@@ -47,6 +48,18 @@ def test_it_is_that_of_the_sources_wherever_they_lie(copied: Path) -> None:
     (copied / "gui" / "colours.py").write_text("RED = 1\n", "utf-8")
     (copied / RULE).write_bytes((copied / RULE).read_bytes().replace(b"\n", b"\r\n"))
     assert fingerprint_of(copied) == found
+
+
+def test_nothing_that_decides_imports_what_does_not_count() -> None:
+    # beside stores and readers, which hand over what is answered about or refuse it, and how values are declared
+    beside = {"book", "database", "frozen", "input_bounds", "whole_files"}
+    imported = {
+        name
+        for package in DECIDING
+        for path in (PACKAGE / package).rglob("*.py")
+        for name in re.findall(r"(?:from|import) spoutline[. ](?:import )?(\w+)", path.read_text("utf-8"))
+    }
+    assert imported - set(DECIDING) <= beside
 
 
 def test_whatever_decides_changes_it(copied: Path) -> None:

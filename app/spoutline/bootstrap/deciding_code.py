@@ -11,7 +11,8 @@ from functools import cache
 from pathlib import Path
 from typing import Final
 
-DECIDING: Final = ("calc", "catalogue", "model", "planning", "rules", "ruletables", "search")  # packages
+DECIDING: Final = ("calc", "catalogue", "explain", "model", "planning", "rules", "ruletables", "search", "units")
+"""Packages: those that work an answer out and whatever they import of others, rounding of money and units among it."""
 
 
 @cache
