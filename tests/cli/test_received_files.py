@@ -20,8 +20,8 @@ WATCHED = """
 import json, sys
 folder, lines = sys.argv[1], json.loads(sys.argv[2])
 def hook(event, arguments):
-    if event == "pickle.find_class" and arguments[0].startswith("babel."):
-        return  # Babel keeps the data that it comes with so
+    if event == "pickle.find_class" and arguments[0].startswith(("babel.", "spoutline.model.", "spoutline.explain.")):
+        return  # Babel keeps the data that it comes with so, and the program, as values alone, what its own tables mean
     if event in ("socket.connect", "socket.getaddrinfo", "subprocess.Popen", "os.system", "os.exec", "os.posix_spawn",
                  "urllib.Request", "webbrowser.open", "pickle.find_class"):
         sys.stderr.write(f"DONE {event} {arguments}\\n")
