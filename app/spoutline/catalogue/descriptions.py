@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Hashable, Iterator, Mapping
 from enum import StrEnum
-from typing import Any
+from functools import lru_cache
+from typing import Any, Final
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, create_model
 
 from spoutline.catalogue.cells import PortCell, YesNo, words_cell
-from spoutline.catalogue.rows import columns_of, figures_in_si
+from spoutline.catalogue.entry_text import known_figure
+from spoutline.catalogue.rows import columns_of, value_in_si, with_blocks
 from spoutline.catalogue.table_rules import table_faults
 from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, EntryPrice, FigureCell, Origin
 from spoutline.model.figure import TableUnit, plain_number
 from spoutline.model.part import Part, PartKind
-from spoutline.model.part_figures import PartFigure, figures_of, value_at
+from spoutline.model.part_figures import BLOCKS_OF_KIND, PartFigure, figures_of, value_at
 from spoutline.model.part_ref import PartRef
 from spoutline.model.port import Port
 from spoutline.model.worded import Worded
@@ -77,6 +79,62 @@ COLUMNS: dict[PartKind, dict[str, PartFigure]] = {kind: columns_of((kind,)) for 
 _TYPES: dict[PartKind, type[_Figures]] = {kind: _figures_type(kind) for kind in PartKind}
 
 
+@frozen
+class _ReadCell:
+    """A cell as it was read: as an entry keeps it, and where and how a part holds it, in SI."""
+
+    plain: Cell
+    block: str
+    name: str
+    in_si: Any
+
+
+# of each kind what was read of its columns' cells: a catalogue has many parts, and most of their cells stand in others
+_KNOWN: dict[PartKind, dict[str, dict[object, _ReadCell]]] = {
+    kind: {column: {} for column in columns} for kind, columns in COLUMNS.items()
+}
+_REMEMBERED: Final = 1_000  # cells of a column
+
+
+def _read_cells(kind: PartKind, filled: Mapping[str, object]) -> dict[str, _ReadCell] | None:
+    """Read cells, each by itself as its column takes it; None where one of them is wrong.
+
+    What says nothing, such as a list without a word, is left out.
+    """
+    known = _KNOWN[kind]
+    found: dict[str, _ReadCell] = {}
+    fresh: dict[str, object] = {}
+    for column, cell in filled.items():
+        try:
+            found[column] = known[column][cell]
+        except (KeyError, TypeError):  # TypeError: of a list, by which nothing can be looked up
+            fresh[column] = cell
+    if not fresh:
+        return found
+    try:
+        read = _TYPES[kind].model_validate(fresh)
+    except ValidationError:
+        return None
+    for column, cell in fresh.items():
+        one = _read_cell(getattr(read, column), COLUMNS[kind][column])
+        if one is None:
+            continue
+        found[column] = one
+        if len(known[column]) >= _REMEMBERED:
+            known[column].clear()
+        if isinstance(cell, Hashable):
+            known[column][cell] = one
+    return found
+
+
+def _read_cell(value: Any, figure: PartFigure) -> _ReadCell | None:  # noqa: ANN401  (as it is declared)
+    plain = _plain(value, figure)
+    if plain is None:
+        return None
+    return _ReadCell(plain, figure.block, figure.name, value_in_si(value, figure))
+
+
+@lru_cache
 def required_columns(kind: PartKind) -> tuple[str, ...]:
     """Return the columns that a described part of a kind must have filled, figures or not."""
     own = tuple(column for column, figure in COLUMNS[kind].items() if _is_required(figure))
@@ -100,27 +158,23 @@ def figure_cells(
     """
     filled = {column: value for column, value in cells.items() if value is not None and value != ""}
     wrong: list[tuple[str, str, str]] = []
-    known = COLUMNS[kind]
-    for column in [column for column in filled if column not in known]:
-        wrong.append((column, _shown(filled.pop(column)), f"a {kind} has no such figure"))
-    try:
-        read: _Figures = _TYPES[kind].model_validate(filled)
-    except ValidationError as fault:
-        for error in fault.errors(include_url=False):
-            column = str(error["loc"][0]) if error["loc"] else "row"
-            said = error["msg"].removeprefix("Value error, ").replace("Input should", "it should")
-            wrong.append((column, _shown(filled.get(column)), f"{known[column].column_meaning}: {said}"))
-        for column, _value, _wanted in wrong:
-            filled.pop(column, None)
-        read = _TYPES[kind].model_validate(filled)
-    return tuple(_cells_of(read, kind, origin, source)), tuple(wrong)
-
-
-def _cells_of(read: _Figures, kind: PartKind, origin: Origin, source: str) -> Iterator[FigureCell]:
-    for column, figure in COLUMNS[kind].items():
-        value = _plain(getattr(read, column), figure)
-        if value is not None:
-            yield FigureCell(column=column, value=value, origin=origin, source=source)
+    read = _read_cells(kind, filled)
+    if read is None:
+        known = COLUMNS[kind]
+        for column in [column for column in filled if column not in known]:
+            wrong.append((column, _shown(filled.pop(column)), f"a {kind} has no such figure"))
+        try:
+            _TYPES[kind].model_validate(filled)
+        except ValidationError as fault:
+            for error in fault.errors(include_url=False):
+                column = str(error["loc"][0]) if error["loc"] else "row"
+                said = error["msg"].removeprefix("Value error, ").replace("Input should", "it should")
+                wrong.append((column, _shown(filled.get(column)), f"{known[column].column_meaning}: {said}"))
+            for column, _value, _wanted in wrong:
+                filled.pop(column, None)
+        read = _read_cells(kind, filled) or {}
+    figures = (known_figure(column, read[column].plain, origin, source) for column in COLUMNS[kind] if column in read)
+    return tuple(figures), tuple(wrong)
 
 
 def _plain(value: Any, figure: PartFigure) -> Cell | None:  # noqa: ANN401  (a cell holds what its declaration says)
@@ -143,20 +197,16 @@ def describe(entry: CatalogueEntry) -> Description:
     if kind is None:
         return Description(None, ("kind", *(("name",) if not entry.name else ())))
     given = {cell.column: cell.value for cell in entry.figures}
-    unknown = [column for column in given if column not in COLUMNS[kind]]
-    wanted = Worded("a {kind} has no such figure", kind=kind)
-    faults = [EntryFault(entry.ref, one, _shown(given.pop(one)), wanted) for one in unknown]
-    try:
-        read = _TYPES[kind].model_validate(given)
-    except ValidationError:
+    faults: list[EntryFault] = []
+    if not given.keys() <= COLUMNS[kind].keys():
+        wanted = Worded("a {kind} has no such figure", kind=kind)
+        for column in [column for column in given if column not in COLUMNS[kind]]:
+            faults.append(EntryFault(entry.ref, column, _shown(given.pop(column)), wanted))
+    read = _read_cells(kind, given)
+    if read is None:
         _cells, wrong = figure_cells(kind, given)
         return Description(None, faults=(*faults, *(EntryFault(entry.ref, *one) for one in wrong)))
-    stated = {"name": entry.name or None, "lead_days": entry.lead_days}
-    lacking = tuple(
-        column
-        for column in required_columns(kind)
-        if (stated[column] if column in stated else getattr(read, column)) in (None, ())
-    )
+    lacking = _lacking(entry, kind, read)
     if lacking or faults:
         return Description(None, lacking, tuple(faults))
     part = _part(entry, kind, read)
@@ -164,13 +214,25 @@ def describe(entry: CatalogueEntry) -> Description:
     return Description(None if wrong_beside else part, faults=wrong_beside)
 
 
-def _part(entry: CatalogueEntry, kind: PartKind, read: _Figures) -> Part:
-    columns = COLUMNS[kind]
+def _lacking(entry: CatalogueEntry, kind: PartKind, read: Mapping[str, _ReadCell]) -> tuple[str, ...]:
+    has = {"name": entry.name != "", "lead_days": entry.lead_days is not None}
+    return tuple(one for one in required_columns(kind) if one not in read and not has.get(one, False))
 
-    def cell(column: str) -> Any:  # noqa: ANN401  (a cell holds what its declaration says)
-        value = getattr(read, column)
-        return () if value is None and columns[column].many else value
 
+# of each kind the figures that lack, as a part holds them: by block, and by name
+_OPEN: dict[PartKind, dict[str, dict[str, Any]]] = {
+    kind: {
+        block: {one.name: one.many() if one.many else None for one in columns.values() if one.block == block}
+        for block in ("", *BLOCKS_OF_KIND[kind])
+    }
+    for kind, columns in COLUMNS.items()
+}
+
+
+def _part(entry: CatalogueEntry, kind: PartKind, read: Mapping[str, _ReadCell]) -> Part:
+    blocks = {block: dict(values) for block, values in _OPEN[kind].items()}
+    for one in read.values():
+        blocks[one.block][one.name] = one.in_si
     other = entry.superseded_by_maker if entry.superseded_by_maker != entry.maker else None
     return Part(
         number=entry.number,
@@ -183,12 +245,17 @@ def _part(entry: CatalogueEntry, kind: PartKind, read: _Figures) -> Part:
         prices=entry.list_prices,
         lead_time_days=entry.lead_days or 0,
         pack_quantity=entry.pack or 1,
-        **figures_in_si(kind, cell),
+        **with_blocks(kind, blocks),
     )
 
 
+_COLUMN_AT: dict[PartKind, dict[str, str]] = {
+    kind: {figure.path: figure.declared.column for figure in figures_of(kind)} for kind in PartKind
+}
+
+
 def _beside(entry: CatalogueEntry, kind: PartKind, part: Part, given: Mapping[str, Cell]) -> Iterator[EntryFault]:
-    columns = {figure.path: figure.declared.column for figure in figures_of(kind)}
+    columns = _COLUMN_AT[kind]
     for fault in table_faults(part):
         column = columns[fault.path]
         wanted = fault.told(lambda path: f"{columns[path]} ({_number(given.get(columns[path]))})")

@@ -6,9 +6,9 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice
-from typing import Any, TypeVar
+from typing import Any, Final, TypeVar
 
-from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy import Connection, delete, select, update
 
 from spoutline.catalogue.cross_references import ReferenceDesk
 from spoutline.catalogue.descriptions import describe
@@ -16,9 +16,9 @@ from spoutline.catalogue.editions import held_by
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
 from spoutline.catalogue.families import FamilyDesk, with_family
 from spoutline.catalogue.list_store import PriceListDesk
-from spoutline.catalogue.part_assembly import Columns
+from spoutline.catalogue.many_rows import Row, insert_rows
 from spoutline.catalogue.part_files import keep_content
-from spoutline.catalogue.part_records import rows_of
+from spoutline.catalogue.part_records import ROW_COLUMNS, rows_of
 from spoutline.catalogue.search_words import search_text
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.frozen import frozen
@@ -171,20 +171,20 @@ class DraftDesk:
         if not fresh:
             return
         first_id = self._next_ids(len(fresh))
-        held: Columns = {"catalogue_id": self._catalogue_id, "first_edition": self._draft, "last_edition": OPEN}
-        rows: dict[type[CatalogueTable], list[Columns]] = defaultdict(list)
+        held = (self._catalogue_id, self._draft, OPEN)
+        known: list[Row] = []
+        rows: dict[type[CatalogueTable], list[Row]] = defaultdict(list)
         for entry_id, (entry, text, digest) in enumerate(fresh, first_id):
             part = describe(entry).part
             known_by = search_text(entry, self._catalogue_id, described=part is not None)
-            columns = _entry_columns(entry, text, digest) | held | {"search_text": known_by}
-            rows[EntryRow].append(columns | {"id": entry_id, "is_described": part is not None})
+            known.append((entry_id, *held, part is not None, *_entry_values(entry), digest, known_by, text))
             if part is not None:
-                for table, values in rows_of(part, entry_id, held):
-                    rows[table].append(values)
-        first: tuple[type[CatalogueTable], ...] = (EntryRow, PartRecord)  # what the others refer to
-        for table in (*first, *(table for table in rows if table not in first)):
-            if rows[table]:
-                self._connection.execute(insert(table), rows[table])
+                for table, row in rows_of(part, entry_id, held):
+                    rows[table].append(row)
+        insert_rows(self._connection, EntryRow, _ENTRY_COLUMNS, known, fires_triggers=True)
+        first = (PartRecord,) if rows else ()  # what the others refer to
+        for table in (*first, *(table for table in rows if table is not PartRecord)):
+            insert_rows(self._connection, table, ROW_COLUMNS[table], rows[table])
 
     def _next_ids(self, count: int) -> int:
         """Return the first of ``count`` keys that nothing had before."""
@@ -193,16 +193,15 @@ class DraftDesk:
         return last + 1
 
 
-def _entry_columns(entry: CatalogueEntry, text: str, digest: str) -> Columns:
-    return {
-        "number": entry.number,
-        "maker": entry.maker,
-        "kind": entry.kind,
-        "item_number": entry.item_number or None,
-        "gtin": entry.gtin or None,
-        "digest": digest,
-        "content": text,
-    }
+_ENTRY_COLUMNS: Final = (
+    *("id", "catalogue_id", "first_edition", "last_edition", "is_described"),
+    *("number", "maker", "kind", "item_number", "gtin", "digest", "search_text", "content"),
+)
+
+
+def _entry_values(entry: CatalogueEntry) -> Row:
+    kind = None if entry.kind is None else entry.kind.value
+    return entry.number, entry.maker, kind, entry.item_number or None, entry.gtin or None
 
 
 def _chunks(items: Iterable[_T]) -> Iterator[list[_T]]:

@@ -54,7 +54,7 @@ def entry_from_text(text: str) -> CatalogueEntry:
     origins = content.pop("origins", {})
     kind, day = content.pop("kind", None), content.pop("discontinued_from", None)
     figures = tuple(
-        _figure(column, plain_cell(value), *origins.get(column, _STATED))
+        known_figure(column, plain_cell(value), *origins.get(column, _STATED))
         for column, value in content.pop("figures", {}).items()
     )
     files = tuple(
@@ -79,7 +79,8 @@ def entry_from_text(text: str) -> CatalogueEntry:
 
 
 @lru_cache(maxsize=50_000, typed=True)  # parts of a catalogue share most of their figures; 1, 1.0 and yes are different
-def _figure(column: str, value: Cell, origin: str, source: str) -> FigureCell:
+def known_figure(column: str, value: Cell, origin: str, source: str) -> FigureCell:
+    """Return a figure that was checked before; equal ones are mostly one object."""
     return FigureCell.model_construct(column=column, value=value, origin=Origin(origin), source=source)
 
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from typing import Any
+from collections.abc import Callable, Iterator, Sequence
+from enum import StrEnum
+from operator import attrgetter
+from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
 from spoutline.catalogue import part_assembly
-from spoutline.catalogue.part_assembly import INLET, OUTLET, Columns, stored_figures
+from spoutline.catalogue.many_rows import Row
+from spoutline.catalogue.part_assembly import INLET, OUTLET, stored_figures
 from spoutline.catalogue.tables import (
     FIGURE_TABLES,
     WORD_TABLES,
@@ -19,50 +22,87 @@ from spoutline.catalogue.tables import (
     PriceRow,
 )
 from spoutline.model.part import Part
-from spoutline.model.part_figures import BLOCKS, value_at
+from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND
 
 
-def rows_of(part: Part, part_id: int, held: Columns) -> Iterator[tuple[type[CatalogueTable], Columns]]:
-    """Yield every table row that stores ``part`` under the key ``part_id``; ``held`` says in which editions."""
-    yield PartRecord, _part_columns(part, part_id) | held
+def rows_of(part: Part, part_id: int, held: Row) -> Iterator[tuple[type[CatalogueTable], Row]]:
+    """Yield every table row that stores ``part`` under the key ``part_id``, in the order of ``ROW_COLUMNS``.
+
+    ``held`` says in which editions: catalogue, first and last edition.
+    """
+    yield PartRecord, (part_id, *held, *_part_values(part), *_VALUES_OF[""](part))
     for end, port in ((INLET, part.inlet), (OUTLET, part.outlet)):
         if port is not None:
-            ends: Columns = {"end": end, "thread": port.thread, "size": port.size, "made_up_in": port.made_up_in}
-            yield PortRow, ends | {"part_id": part_id, "gender": port.gender, "path": port.path}
+            where = (part_id, end, port.thread.value, port.size.value)
+            yield PortRow, (*where, port.gender.value, port.path.value, port.made_up_in)
     for place, material in enumerate(part.wetted_materials):
-        yield MaterialRow, {"part_id": part_id, "place": place, "word": material}
+        yield MaterialRow, (part_id, place, material.value)
     for price in part.prices:
-        yield PriceRow, {"part_id": part_id, "currency": price.currency, "minor": price.minor}
-    for path, table in WORD_TABLES.items():
-        words = value_at(part, path)
-        if table is not MaterialRow and isinstance(words, frozenset):
-            for word in sorted(words):
-                yield table, {"part_id": part_id, "word": word}
-    for block in BLOCKS:
-        data = getattr(part, block)
-        if data is not None:
-            yield FIGURE_TABLES[block], _figure_columns(data, block) | {"part_id": part_id}
+        yield PriceRow, (part_id, price.currency, price.minor)
+    for block in ("", *BLOCKS_OF_KIND[part.kind]):
+        data = getattr(part, block) if block else part
+        for name, table in _WORDS_IN[block]:
+            for word in sorted(getattr(data, name)):
+                yield table, (part_id, word.value)
+        if block:
+            yield FIGURE_TABLES[block], (part_id, *_VALUES_OF[block](data))
 
 
-def _figure_columns(owner: object, block: str) -> Columns:
-    return {figure.name: getattr(owner, figure.name) for figure in stored_figures(block)}
+def _part_values(part: Part) -> Row:
+    return (
+        part.number,
+        part.maker,
+        part.kind.value,
+        part.name,
+        part.status.value,
+        part.superseded_by,
+        part.superseded_by_maker,
+        None if part.path is None else part.path.value,
+        part.lead_time_days,
+        part.pack_quantity,
+    )
 
 
-def _part_columns(part: Part, part_id: int) -> Columns:
-    return {
-        "id": part_id,
-        "number": part.number,
-        "maker": part.maker,
-        "kind": part.kind,
-        "name": part.name,
-        "status": part.status,
-        "superseded_by": part.superseded_by,
-        "superseded_by_maker": part.superseded_by_maker,
-        "path": part.path,
-        **_figure_columns(part, ""),
-        "lead_time_days": part.lead_time_days,
-        "pack_quantity": part.pack_quantity,
-    }
+_PART_COLUMNS: Final = (
+    *("id", "catalogue_id", "first_edition", "last_edition", "number", "maker", "kind", "name", "status"),
+    *("superseded_by", "superseded_by_maker", "path", "lead_time_days", "pack_quantity"),
+)
+
+
+def _values_of(block: str) -> Callable[[object], Row]:
+    """Return what takes the figures of a block that its table holds, words as texts."""
+    figures = stored_figures(block)
+    read = attrgetter(*(figure.name for figure in figures))
+    values = read if len(figures) > 1 else lambda owner: (read(owner),)
+    if not any(figure.choices for figure in figures):
+        return values
+
+    def with_texts(owner: object) -> Row:
+        return tuple(value.value if isinstance(value, StrEnum) else value for value in values(owner))
+
+    return with_texts
+
+
+_BLOCKS: Final = ("", *BLOCKS)
+_VALUES_OF: Final = {block: _values_of(block) for block in _BLOCKS}
+# of each block the lists of words whose order does not count, each with its table
+_WORDS_IN: Final = {
+    block: tuple(
+        (path.rpartition(".")[2], table)
+        for path, table in WORD_TABLES.items()
+        if path.rpartition(".")[0] == block and table is not MaterialRow
+    )
+    for block in _BLOCKS
+}
+# the columns of each table whose rows ``rows_of`` yields, in the order of their values
+ROW_COLUMNS: Final[dict[type[CatalogueTable], tuple[str, ...]]] = {
+    PartRecord: (*_PART_COLUMNS, *(figure.name for figure in stored_figures(""))),
+    PortRow: ("part_id", "end", "thread", "size", "gender", "path", "made_up_in"),
+    MaterialRow: ("part_id", "place", "word"),
+    PriceRow: ("part_id", "currency", "minor"),
+    **{table: ("part_id", "word") for table in WORD_TABLES.values() if table is not MaterialRow},
+    **{FIGURE_TABLES[block]: ("part_id", *(one.name for one in stored_figures(block))) for block in BLOCKS},
+}
 
 
 def load_parts(connection: Connection, part_ids: Sequence[int]) -> dict[int, Part]:

@@ -152,14 +152,23 @@ def figures_in_si(kind: PartKind, cell_of: Callable[[str], Any]) -> dict[str, An
     blocks: dict[str, dict[str, Any]] = {block: {} for block in ("", *BLOCKS_OF_KIND[kind])}
     for figure in figures_of(kind):
         if figure.declared.column:
-            blocks[figure.block][figure.name] = _value_in_si(cell_of(figure.declared.column), figure)
+            blocks[figure.block][figure.name] = value_in_si(cell_of(figure.declared.column), figure)
+    return with_blocks(kind, blocks)
+
+
+def with_blocks(kind: PartKind, blocks: dict[str, dict[str, Any]]) -> dict[str, Any]:
+    """Return the figures of a part as ``Part`` takes them.
+
+    ``blocks`` holds those that columns tell, in SI by the name of their field, those of every part under an empty name.
+    """
     for block, added in _implied(kind, blocks).items():
         blocks[block].update(added)
     own = _LEFT_OUT | blocks.pop("")
     return own | {block: BLOCKS[block][0](**values) for block, values in blocks.items()}
 
 
-def _value_in_si(cell: Any, figure: PartFigure) -> Any:  # noqa: ANN401  (a cell holds what its declaration says)
+def value_in_si(cell: Any, figure: PartFigure) -> Any:  # noqa: ANN401  (a cell holds what its declaration says)
+    """Return what stands in the column of a figure, typed, as a part holds it."""
     if cell is None:
         return None
     if figure.many:

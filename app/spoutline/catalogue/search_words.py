@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
+from functools import lru_cache
 from typing import Final
 
 from spoutline.frozen import frozen
@@ -46,12 +47,16 @@ def typed(text: str) -> Typed:
 
 def words_in(text: str) -> tuple[str, ...]:
     """Return the words of a text as they are compared: without capitals and accents, no sign at their ends."""
+    if text.isascii():
+        return tuple(filter(None, (word.strip(JOINING) for word in _PLAIN_WORDS.findall(text.lower()))))
     kept = "".join(sign if is_kept(sign) or sign in JOINING else " " for sign in _plain(text))
     return tuple(filter(None, (word.strip(JOINING) for word in kept.split())))
 
 
 def compact(text: str) -> str:
     """Return a number as it is compared: letters and digits alone."""
+    if text.isascii():
+        return "".join(_PIECES.findall(text.lower()))
     return "".join(filter(is_kept, _plain(text)))
 
 
@@ -79,16 +84,28 @@ def is_kept(sign: str) -> bool:
 
 def _rests(word: str) -> Iterator[str]:
     """Yield a word, and what is left of it from each further piece on: behind a sign, and where digits begin or end."""
+    if word.isascii():
+        for found in _PIECES.finditer(word):
+            yield word[found.start() :]
+        return
     for place, sign in enumerate(word):
         before = word[place - 1] if place else JOINING[0]
         if is_kept(sign) and (not is_kept(before) or before.isdecimal() != sign.isdecimal()):
             yield word[place:]
 
 
-def _of_text(text: str) -> Iterator[str]:
-    for word in words_in(text):
-        for rest in _rests(word):
-            yield rest[:LONGEST_TOKEN]
+_PIECES: Final = re.compile(r"[a-z]+|[0-9]+")  # of a plain word of ASCII
+_PLAIN_WORDS: Final = re.compile(r"[a-z0-9/.+-]+")
+
+
+@lru_cache(maxsize=20_000)  # the words of names stand in many of them
+def _tokens_of_word(word: str) -> tuple[str, ...]:
+    return tuple(rest[:LONGEST_TOKEN] for rest in _rests(word))
+
+
+@lru_cache(maxsize=5_000)  # makers and suppliers are few
+def _of_text(text: str) -> tuple[str, ...]:
+    return tuple(token for word in words_in(text) for token in _tokens_of_word(word))
 
 
 def _of_number(number: str) -> Iterator[str]:

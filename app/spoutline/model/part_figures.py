@@ -130,6 +130,16 @@ FIGURES: tuple[PartFigure, ...] = (
     *(figure for block, (data, kinds) in BLOCKS.items() for figure in _declared_in(data, block, kinds)),
 )
 _OF_KIND = {kind: tuple(figure for figure in FIGURES if kind in figure.kinds) for kind in PartKind}
+
+
+def _orders_of(figure: PartFigure) -> Iterator[tuple[str, str, bool]]:
+    """Yield the paths of a figure and of each that it must stay below, and whether it may reach that one."""
+    for top, may_reach in ((figure.declared.up_to, True), (figure.declared.below, False)):
+        if top:
+            yield figure.path, figure.beside(top), may_reach
+
+
+_ORDERS = {kind: tuple(order for one in figures for order in _orders_of(one)) for kind, figures in _OF_KIND.items()}
 BLOCKS_OF_KIND: dict[PartKind, tuple[str, ...]] = {
     kind: tuple(block for block, (_data, kinds) in BLOCKS.items() if kind in kinds) for kind in PartKind
 }
@@ -173,6 +183,8 @@ def value_at(owner: object, path: str) -> object:
 def number_at(owner: object, path: str) -> float | None:
     """Return the number at ``path`` as ``value_at`` does; None where there is none, or something else."""
     value = value_at(owner, path)
+    if type(value) is float:  # as nearly every figure is
+        return value
     return value if isinstance(value, int | float) and not isinstance(value, bool) else None
 
 
@@ -192,19 +204,19 @@ def impossible_figures(owner: object, kind: PartKind) -> Iterator[FigureFault]:
 
 def disordered_figures(owner: object, kind: PartKind) -> Iterator[FigureFault]:
     """Yield the figures that stand in the wrong order, as ``impossible_figures`` does, without the ranges."""
-    for figure in figures_of(kind):
-        value = number_at(owner, figure.path)
-        if value is not None:
-            yield from _order_faults(owner, figure, value)
+    for path, top_path, may_reach in _ORDERS[kind]:
+        value, top = number_at(owner, path), number_at(owner, top_path)
+        if value is not None and top is not None and value >= top and not (may_reach and value == top):
+            yield _order_fault(path, top_path, may_reach=may_reach)
 
 
 def _order_faults(owner: object, figure: PartFigure, value: float) -> Iterator[FigureFault]:
-    declared = figure.declared
-    if declared.up_to:
-        top = number_at(owner, figure.beside(declared.up_to))
-        if top is not None and value > top:
-            yield FigureFault(figure.path, f"it must not exceed {{{figure.beside(declared.up_to)}}}")
-    if declared.below:
-        top = number_at(owner, figure.beside(declared.below))
-        if top is not None and value >= top:
-            yield FigureFault(figure.path, f"it must be less than {{{figure.beside(declared.below)}}}")
+    for path, top_path, may_reach in _orders_of(figure):
+        top = number_at(owner, top_path)
+        if top is not None and value >= top and not (may_reach and value == top):
+            yield _order_fault(path, top_path, may_reach=may_reach)
+
+
+def _order_fault(path: str, top_path: str, *, may_reach: bool) -> FigureFault:
+    wanted = "it must not exceed" if may_reach else "it must be less than"
+    return FigureFault(path, f"{wanted} {{{top_path}}}")
