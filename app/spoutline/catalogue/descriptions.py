@@ -89,7 +89,8 @@ class _ReadCell:
     in_si: Any
 
 
-# of each kind what was read of its columns' cells: a catalogue has many parts, and most of their cells stand in others
+# of each kind what was read of its columns' cells: a catalogue has many parts, and most of their cells stand in others;
+# by type and value, since 1, 1.0 and True are equal and need not be read alike
 _KNOWN: dict[PartKind, dict[str, dict[object, _ReadCell]]] = {
     kind: {column: {} for column in columns} for kind, columns in COLUMNS.items()
 }
@@ -106,7 +107,7 @@ def _read_cells(kind: PartKind, filled: Mapping[str, object]) -> dict[str, _Read
     fresh: dict[str, object] = {}
     for column, cell in filled.items():
         try:
-            found[column] = known[column][cell]
+            found[column] = known[column][type(cell), cell]
         except (KeyError, TypeError):  # TypeError: of a list, by which nothing can be looked up
             fresh[column] = cell
     if not fresh:
@@ -123,7 +124,7 @@ def _read_cells(kind: PartKind, filled: Mapping[str, object]) -> dict[str, _Read
         if len(known[column]) >= _REMEMBERED:
             known[column].clear()
         if isinstance(cell, Hashable):
-            known[column][cell] = one
+            known[column][type(cell), cell] = one
     return found
 
 
