@@ -218,5 +218,6 @@ def _order_faults(owner: object, figure: PartFigure, value: float) -> Iterator[F
 
 
 def _order_fault(path: str, top_path: str, *, may_reach: bool) -> FigureFault:
-    wanted = "it must not exceed" if may_reach else "it must be less than"
-    return FigureFault(path, f"{wanted} {{{top_path}}}")
+    if may_reach:
+        return FigureFault(path, f"it must not exceed {{{top_path}}}")
+    return FigureFault(path, f"it must be less than {{{top_path}}}")
