@@ -12,7 +12,7 @@ from search.problems import enumerated, near_copies, problems
 from search.test_columns import in_columns, place, placed, with_costs
 from spoutline.search.dominance import reduced
 from spoutline.search.effort import Effort
-from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Problem
+from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Problem, divided
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import any_chain, best_chain, chains_in_order
 from spoutline.search.stand_ins import any_by_labels, cheapest_by_labels, may_have_chains, without_outdone
@@ -65,6 +65,9 @@ def test_whether_labels_are_many_never_shows(labels: int, problem: Problem, seed
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]
         assert (any_chain(columns, names) is not None) == bool(wanted)
         assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
+        for most in (*({cost for cost, _ in wanted}), -60):  # what is dearer than asked for does not count
+            within = best_chain(columns, names, most=divided(most)).chain
+            assert [placed(one, names) for one in (within,) if one] == [one for one in wanted if one[0] <= most][:1]
         counted = chains_in_order(columns, names, test=lambda rows: rows.sum(axis=1) % 3 == 0)
         assert [placed(chain, names) for chain in counted] == [
             placed(chain, names) for chain in chains_in_order(columns, names) if sum(chain.rows) % 3 == 0
@@ -116,3 +119,20 @@ def test_the_cheapest_of_near_copies_that_few_chains_of_keep_the_limits_is_that_
         problem = near_copies(each, 40)
         found = best_chain(*in_columns(problem))
         assert (found.chain and found.chain.cost) == cp_sat_optimum(reduced(problem))
+
+
+def test_a_chain_that_costs_more_than_asked_for_is_none_however_many_labels_there_are(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """Oracle: CP-SAT tells the least cost."""
+    monkeypatch.setattr("spoutline.search.level_search._QUICK_LABELS", 0)
+    monkeypatch.setattr("spoutline.search.level_search._LOOK_LABELS", 0)
+    monkeypatch.setattr("spoutline.search.level_search._MANY_LABELS", 0)
+    problem = near_copies(8, 40)
+    least = cp_sat_optimum(reduced(problem))
+    assert least is not None
+    columns, names = in_columns(problem)
+    found = best_chain(columns, names, most=(0, least)).chain
+    assert found is not None
+    assert found.cost == least
+    assert best_chain(columns, names, most=(0, least - 1)).chain is None

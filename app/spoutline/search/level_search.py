@@ -31,7 +31,7 @@ _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number gr
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
 _MANY_LABELS, _MANY_MORE = 50_000, 4  # after which chains that another can stand in for are dropped; until next time
-_MOST_STAND_INS = 500_000  # labels for that: those left are all held in memory, and against each other
+_STAND_INS = (50_000, 500_000)  # labels for that, at least and most: those left are all held, and against each other
 _BANDS = 8
 _KEPT = 1_000  # chains put in order at once
 
@@ -311,13 +311,13 @@ class LevelSearch:
         """
         if labels < self._many_labels:
             return False
-        self._many_labels = _MANY_MORE * labels if labels < _MOST_STAND_INS else math.inf
+        self._many_labels = _MANY_MORE * labels if labels < _STAND_INS[1] else math.inf
         kept = without_outdone(self._columns)
         if self._test is None:
             self._floors = self._floors[np.isin(self._columns.row, kept.row)]
             self._columns = kept
         try:
-            with self._few_labels(min(labels, _MOST_STAND_INS)):
+            with self._few_labels(min(max(labels, _STAND_INS[0]), _STAND_INS[1])):
                 return self._is_settled(kept)
         except _TooMany:
             return False
@@ -330,7 +330,7 @@ class LevelSearch:
                 return True
         if self._test is not None:
             return False  # what it says of a chain another chain cannot stand in for
-        if self._incumbent is None and found is not None:
+        if self._incumbent is None and found is not None and found.cost <= self._highest:
             self._incumbent = Chain(0, found.cost, found.rows)
         if not self._any_will_do:
             found = cheapest_by_labels(columns, self._sums, self._limit(), self._effort)
