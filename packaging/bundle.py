@@ -14,7 +14,7 @@ import sys
 import venv
 from pathlib import Path
 
-from locked import PACKAGING, PROGRAM, read_lock
+from locked import BUILD, PACKAGING, PROGRAM, read_lock
 
 PROJECT = Path(__file__).resolve().parents[1]
 _WEIGHED = 12
@@ -38,7 +38,7 @@ def _environment(folder: Path) -> Path:
     """Return the interpreter of an environment that holds the program's packages and the freezer, at their pins."""
     python = folder / ("Scripts/python.exe" if sys.platform == "win32" else "bin/python")
     wanted = folder.parent / "requirements.txt"
-    packages = [one for one in read_lock(PROJECT / "requirements.lock") if one.section in (PROGRAM, PACKAGING)]
+    packages = [one for one in read_lock(PROJECT / "requirements.lock") if one.section in (PROGRAM, BUILD, PACKAGING)]
     text = "".join(f"{one.lines()}\n" for one in packages)
     if python.exists() and wanted.is_file() and wanted.read_text(encoding="utf-8") == text:
         return python
@@ -51,6 +51,8 @@ def _environment(folder: Path) -> Path:
             check=True,
             stdin=subprocess.DEVNULL,
         )
+        # The lock lists a package once, under what needs it first; the freezer must find what it needs too.
+        subprocess.run([str(python), "-m", "pip", "check"], check=True, stdin=subprocess.DEVNULL)
     except subprocess.CalledProcessError:
         wanted.unlink()
         raise
