@@ -17,9 +17,11 @@ from pytestqt.qtbot import QtBot
 from paper_text import text_of
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
+from spoutline.gui.edits.command import make_edit
 from spoutline.gui.pages.conversion.page import ConversionPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.answered import unanswered
 from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.survey import Survey
@@ -125,6 +127,16 @@ def test_another_agency_changes_what_is_said_and_undo_brings_it_back(
     workplace.session.undo_stack.undo()
     assert workplace.session.survey.conversion.agency == "wisconsin"
     qtbot.waitUntil(lambda: "not allowed" not in page.standing_label.text(), timeout=60_000)
+
+
+def test_what_is_answered_as_it_was_assumed_is_told_anew(workplace: Workplace, page: ConversionPage) -> None:
+    session = workplace.session
+    first, *others = session.survey.positions
+    bare = unanswered(first, "duty")
+    assert bare == first
+    edited = session.survey.model_copy(update={"positions": (bare, *others)})
+    make_edit(session, edited, "duty")
+    assert page.conversion is None
 
 
 ANSWERS: tuple[tuple[str, str, object], ...] = (

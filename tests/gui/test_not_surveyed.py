@@ -98,3 +98,15 @@ def test_what_nobody_surveyed_is_not_on_the_parts_list(qtbot: QtBot, window: Mai
     shown = [bill.positions_model.index(row, 0).data() for row in range(bill.positions_model.rowCount())]
     assert shown == ["1A"]
     assert "Not surveyed yet, and not in the list: 2A." in bill.state_label.plain
+
+
+def test_a_position_surveyed_by_its_usual_answers_comes_onto_the_parts_list(
+    qtbot: QtBot, window: MainWindow, workplace: Workplace
+) -> None:
+    show(qtbot, workplace, SURVEYED, Position(label="2A"))
+    window.actions_by_id[ActionId.BILL].trigger()
+    bill = workplace.bill_page
+    qtbot.waitUntil(lambda: "2A" in bill.state_label.text(), timeout=30_000)
+    show(qtbot, workplace, SURVEYED, Position(label="2A", duty="car"))  # the values are those of before
+    qtbot.waitUntil(lambda: bill.positions_model.rowCount() == 2, timeout=30_000)
+    assert "2A" not in bill.state_label.plain

@@ -20,8 +20,10 @@ from spoutline.bootstrap import kept_tables, phrase_tables
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.bootstrap.kept_tables import READING, kept, reading_code
 from spoutline.bootstrap.phrase_tables import PhraseTables
+from spoutline.bootstrap.settings import Settings
 from spoutline.explain.phrases.phrasebook import RulePhrase
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.claims import claim_in
+from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.ruletables import load
 
@@ -57,7 +59,7 @@ def test_the_same_texts_are_read_once_and_mean_the_same_afterwards() -> None:
     assert reader.times == 1
 
 
-@pytest.mark.parametrize("texts", [("another text",), ("a text", ""), ("a", " text"), ()])
+@pytest.mark.parametrize("texts", [("another text",), ("a text", ""), ("a textb", "elow"), ("a textbelow",), ()])
 def test_other_texts_are_read(texts: tuple[str, ...]) -> None:
     asked(Reader(), "a text", "below")
     reader = Reader()
@@ -94,12 +96,36 @@ def test_code_counts_as_another_once_a_source_is_written(tmp_path: Path) -> None
     before = kept_tables._states(tmp_path)
     assert kept_tables._states(tmp_path) == before
     source = tmp_path / "model" / "below" / "one.py"
+    day = source.stat().st_mtime_ns
+    source.write_text("x = 22", encoding="utf-8")
+    os.utime(source, ns=(day, day))
+    assert kept_tables._states(tmp_path) != before  # by its size
     source.write_text("x = 2", encoding="utf-8")
     os.utime(source, ns=(0, 1))  # whatever the clock of the file system tells apart
     assert kept_tables._states(tmp_path) != before
     source.unlink()
     with pytest.raises(FileNotFoundError):
         kept_tables._states(tmp_path)
+
+
+def test_a_program_whose_code_lies_in_one_file_is_told_by_that_file(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    program = tmp_path / "program"
+    monkeypatch.setattr(sys, "frozen", True, raising=False)
+    monkeypatch.setattr(sys, "executable", str(program))
+    code_now = reading_code.__wrapped__
+    assert code_now() is None
+    found = []
+    for content, day in (("one", 1), ("other", 1), ("other", 2)):
+        program.write_text(content, encoding="utf-8")
+        os.utime(program, ns=(day, day))
+        found.append(code_now())
+    for name, value in (("sys.version", "another Python"), ("spoutline.__version__", "another version")):
+        monkeypatch.setattr(name, value)
+        found.append(code_now())
+    assert None not in found
+    assert len(set(found)) == len(found)
 
 
 def spoilt_files() -> list[Callable[[bytes], bytes]]:
@@ -132,6 +158,23 @@ class _Calls:
 
     def __reduce__(self) -> tuple[Callable[..., object], tuple[object, ...]]:
         return self.called, self.arguments
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        pickle.dumps(Settings()),
+        pickle.dumps(Cancelled()),
+        pickle.dumps(_Calls(claim_in, "it is approved")),
+        b"cspoutline.model.nowhere\nName\n.",
+        b"cspoutline.model.limit\nNoName\n.",
+    ],
+)
+def test_what_is_no_value_of_a_table_counts_as_none(folder: Path, content: bytes) -> None:
+    asked(Reader())
+    (path,) = folder.iterdir()
+    path.write_bytes(b"SPOUTTAB" + hashlib.sha256(content).digest() + content)
+    assert asked(Reader()) == VALUE
 
 
 @pytest.mark.parametrize("called", [os.mkdir, Path, eval])
@@ -176,11 +219,19 @@ def test_a_fault_is_told_each_time() -> None:
 
 
 def test_files_of_texts_long_gone_are_removed(folder: Path) -> None:
+    known: set[Path] = set()
     for number in range(kept_tables._KEPT + 5):
         asked(Reader(), f"text {number}")
+        for path in set(folder.iterdir()) - known:
+            os.utime(path, (number, number))
+            known.add(path)
     asked(Reader(), name="others")
     assert len(list(folder.glob("words-*"))) == kept_tables._KEPT
     assert len(list(folder.glob("others-*"))) == 1
+    reader = Reader()
+    for number in range(5, kept_tables._KEPT + 5):  # the newest
+        asked(reader, f"text {number}")
+    assert reader.times == 0
 
 
 def every_table() -> list[object]:

@@ -43,7 +43,9 @@ def kept(name: str, texts: Sequence[str], read: Callable[[], _T]) -> _T:
     if code is None:
         return read()
     path = cache_folder() / "tables" / f"{name}-{_key(code, name, texts)}{_ENDING}"
-    with suppress(OSError, ValueError, KeyError, TypeError, AttributeError, IndexError, EOFError, pickle.PickleError):
+    with suppress(
+        OSError, ValueError, ImportError, KeyError, TypeError, AttributeError, IndexError, EOFError, pickle.PickleError
+    ):
         found: _T = _loaded(path)
         return found
     made = read()

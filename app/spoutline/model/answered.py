@@ -42,6 +42,20 @@ def same_answers(one: BaseModel, other: BaseModel) -> bool:
     return one is other or (one == other and _same_given(one, other, True, True))
 
 
+class AsAnswered:
+    """A survey compared by its values and by what was answered, as papers tell it: models compare by values alone."""
+
+    __slots__ = ("_survey",)
+
+    def __init__(self, survey: Survey) -> None:
+        self._survey = survey
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, AsAnswered) and same_answers(self._survey, other._survey)
+
+    __hash__ = None  # type: ignore[assignment]  # marks are no part of a survey's hash
+
+
 def answered_document(survey: Survey) -> dict[str, Any]:
     """Return the survey as JSON values: what was answered, and what every survey's document needs."""
     written = _without_empty(survey.model_dump(mode="json", exclude_unset=True), survey)

@@ -31,6 +31,7 @@ from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
+from spoutline.model.answered import AsAnswered
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled
 from spoutline.model.removal_standing import Standing
@@ -194,7 +195,7 @@ class ConversionPage(QWidget):
         source = self._context.sets.source
         # a conversion by the survey's way is the same whatever the book holds
         of_sets = None if source is SetsSource.PLAN else (source, self._context.sets.key)
-        wanted = (session.survey, session.display, of_sets)
+        wanted = (AsAnswered(session.survey), session.display, of_sets)
         if self._made_for == wanted:
             return
         self._made_for, self._conversion = wanted, None

@@ -31,7 +31,7 @@ from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
-from spoutline.model.answered import is_surveyed
+from spoutline.model.answered import AsAnswered, is_surveyed
 from spoutline.model.plan import SitePlan
 
 _PLAN = JobKey(JobKind.SITE_PLAN)
@@ -114,7 +114,7 @@ class BillPage(QWidget):
     def refresh(self) -> None:
         """Make the bill for the survey and units in hand, unless it is there already."""
         session = self._context.session
-        wanted = (session.survey, session.display, self._context.sets.key)
+        wanted = (AsAnswered(session.survey), session.display, self._context.sets.key)
         if self._made_for == wanted:
             return
         self._made_for = wanted
