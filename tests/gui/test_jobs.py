@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import errno
 import threading
 from collections.abc import Iterator
 
@@ -240,3 +241,17 @@ def test_what_is_dropped_while_a_view_is_built_never_runs(qtbot: QtBot, jobs: Jo
     with qtbot.waitSignal(jobs.busy_changed, check_params_cb=lambda busy: not busy):
         jobs.let_go()
     assert begun == ["new"]
+
+
+def test_a_place_that_cannot_be_used_is_told_and_is_no_fault_of_the_program(qtbot: QtBot, jobs: Jobs) -> None:
+    inbox, broken = Inbox(), Inbox()
+    jobs.broke.connect(broken.values.append)
+
+    def work(_: Ticket) -> None:
+        raise PermissionError(errno.EACCES, "Permission denied", "/closed/bill.pdf")
+
+    jobs.start(PLAN, work, inbox.values.append, inbox.faults.append)
+    qtbot.waitUntil(lambda: bool(inbox.faults))
+    assert [str(one) for one in inbox.faults] == ["/closed/bill.pdf cannot be used: Permission denied."]
+    assert isinstance(inbox.faults[0], StoreFault)
+    assert broken.values == []

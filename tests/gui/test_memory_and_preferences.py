@@ -274,3 +274,13 @@ def test_data_moves_into_another_folder(tmp_path: Path, shared_database: Path, s
     assert (before / DEFAULT_FILE).is_file()  # nothing was taken away
     assert use_data_folder(before) is True
     assert user_folder() == before
+
+
+def test_a_file_that_cannot_be_looked_at_any_more_is_not_offered(tmp_path: Path) -> None:
+    """A name too long fails, whoever asks, as one does in a folder that may no longer be entered."""
+    memory = WindowMemory(tmp_path / "memory.ini")
+    there = tmp_path / "there.json"
+    there.write_text("{}", encoding="utf-8")
+    memory.add_file(there)
+    memory.add_file(tmp_path / ("x" * 300 + ".json"))
+    assert memory.files == (there,)

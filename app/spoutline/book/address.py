@@ -63,7 +63,12 @@ def file_given(given: str | None, user_folder: Path) -> Path | None:
 
 def _sqlite_url(path: Path) -> str:
     path = path.absolute()
-    if path.is_dir():
+    try:
+        is_folder = path.is_dir()
+    except OSError as fault:
+        wanted = Worded("it cannot be read ({reason})", reason=fault.strerror or fault)
+        raise _fault(str(path), wanted) from fault
+    if is_folder:
         raise _fault(str(path), "this is a folder; name a database file in it")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)

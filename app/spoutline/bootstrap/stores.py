@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import threading
 from datetime import UTC, datetime
 from typing import TYPE_CHECKING, Protocol
@@ -210,7 +211,8 @@ class Stores:
         from spoutline.book.address import file_given
 
         path = file_given(self._settings.database, user_folder())
-        return path if path is not None and path.is_file() else None
+        # in a folder that may not be entered there is none to read plainly; the whole store tells what is wrong
+        return path if path is not None and os.path.isfile(path) else None  # noqa: PTH113
 
     def _checked_url(self) -> str:
         """Return the address of the database; raise ``DamagedStore`` where what lies there is no sound book.

@@ -38,6 +38,7 @@ from spoutline.documents.own_files import FileForm
 from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
 from spoutline.model.faults import InputProblem
 from spoutline.model.language import Language
+from spoutline.whole_files.environment import files_in
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -231,7 +232,7 @@ def _diff(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _surveys(paths: Sequence[Path]) -> tuple[Survey, ...]:
     """Return the surveys in files and folders, each folder by name; raise ``InputFault`` where one is none."""
-    files = [one for path in paths for one in (sorted(path.glob("*.json")) if path.is_dir() else [path])]
+    files = [one for path in paths for one in (files_in(path, "*.json") if path.is_dir() else [path])]
     return tuple(read_survey(str(file)) for file in files)
 
 

@@ -161,18 +161,23 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
     except KeyboardInterrupt:
         return _end(f"\nspoutline: {told('stopped; nothing more was written')}\n", ExitCode.INTERRUPTED)
     except Exception as fault:
-        return _end(f"spoutline: {told(fault.args[0])}\n", ExitCode.BAD_INPUT) if _is_stale(fault) else _defect(fault)
+        foreseen = _foreseen(fault)
+        return _defect(fault) if foreseen is None else _end(foreseen, ExitCode.BAD_INPUT)
 
 
 def _lines(fault: InputFault | StoreFault) -> str:
     return "".join(f"spoutline: {line}\n" for line in words().lines(fault))
 
 
-def _is_stale(fault: Exception) -> bool:
-    """Say whether somebody else wrote a newer draft of a quotation meanwhile."""
+def _foreseen(fault: Exception) -> str | None:
+    """Return what is said of a newer draft of a quotation, and of a place that cannot be used; None of a defect."""
     from spoutline.book.quotation_records import StaleQuotation
+    from spoutline.whole_files.environment import fault_of_place
 
-    return isinstance(fault, StaleQuotation)
+    if isinstance(fault, StaleQuotation):
+        return f"spoutline: {told(fault.args[0])}\n"
+    of_place = fault_of_place(fault) if isinstance(fault, OSError) else None
+    return None if of_place is None else _lines(of_place)
 
 
 def _check_words(arguments: argparse.Namespace) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import suppress
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -65,7 +66,11 @@ class InputFile(argparse.Action):
         if values is None or values == STANDARD_INPUT:
             return
         path = Path(values)
-        paths = sorted(path.glob(self.pattern)) if self.pattern else [path]
+        paths = [path]
+        if self.pattern:
+            paths = []
+            with suppress(OSError):  # a folder that cannot be looked at is told of by whoever reads what is in it
+                paths = sorted(path.glob(self.pattern))
         setattr(namespace, _INPUTS, [*getattr(namespace, _INPUTS, ()), *(InUse(one, self.words) for one in paths)])
 
 

@@ -18,6 +18,7 @@ from spoutline.cli.voice import counted, said
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
 from spoutline.model.limit import LimitId, LimitStatus
+from spoutline.whole_files.environment import files_in
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
@@ -153,7 +154,7 @@ def _effect(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if not against:
         wanted = "it has no parent: name a jurisdiction or an edition"
         raise InputFault((InputProblem("", "--against", "nothing", wanted),))
-    files = [one for path in arguments.surveys for one in (sorted(path.glob("*.json")) if path.is_dir() else [path])]
+    files = [one for path in arguments.surveys for one in (files_in(path, "*.json") if path.is_dir() else [path])]
     surveys = [read_survey(str(file)) for file in files]
     found = workbench.rule_effects(against, arguments.id, surveys, TerminalProgress())
     rows = workbench.jurisdictions().changes(arguments.id, against)

@@ -12,6 +12,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 from spoutline.frozen import frozen
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled, InputFault, StoreFault
+from spoutline.whole_files.environment import fault_of_place
 
 URGENT = 10  # priority of what a person looks at and waits for
 _HELD_MS = 500  # the longest that other work waits for it
@@ -288,6 +289,8 @@ class Jobs(QObject):
             self.delivered.emit(ticket.key)
         elif isinstance(fault, InputFault | StoreFault):
             waiting.fail(fault)
+        elif isinstance(fault, OSError) and (of_place := fault_of_place(fault)) is not None:
+            waiting.fail(of_place)
         else:
             waiting.fail(ProgramFault(tr("The program met a fault of its own and did not finish this.")))
             self.broke.emit(fault)

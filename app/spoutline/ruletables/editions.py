@@ -100,8 +100,9 @@ def editions_of(folder: Path, profile_id: str) -> Iterator[RuleEdition]:
 def read_edition(folder: Path, profile_id: str, number: int) -> RuleEdition:
     """Return a published edition; raise ``InputFault`` where there is none or its file has faults."""
     path = _path(folder, profile_id, number)
-    if not path.is_file():
-        known = ", ".join(one for one in published_refs(folder) if one.startswith(f"{profile_id}@"))
+    published = published_refs(folder)
+    if f"{profile_id}@{number}" not in published:
+        known = ", ".join(one for one in published if one.startswith(f"{profile_id}@"))
         wanted = Worded("a published edition: {known}", known=known or Worded("none is published yet"))
         raise InputFault((InputProblem("", "jurisdiction", repr(f"{profile_id}@{number}"), wanted),))
     text = read_text(path)

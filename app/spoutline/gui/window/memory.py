@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -94,7 +95,8 @@ class WindowMemory(QObject):
     @property
     def files(self) -> tuple[Path, ...]:
         """The survey files that were read or written last and are still there, newest first."""
-        return tuple(one for one in self._files if one.is_file())
+        # of a folder that may no longer be entered Path's own question fails
+        return tuple(one for one in self._files if os.path.isfile(one))  # noqa: PTH113
 
     def add_file(self, path: Path) -> None:
         """Put a file at the head of those used last."""

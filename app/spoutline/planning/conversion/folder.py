@@ -22,6 +22,7 @@ from spoutline.model.survey import Survey
 from spoutline.planning.conversion.run_log import RunLog
 from spoutline.planning.conversion.site_result import site_result
 from spoutline.planning.protocols import Progress
+from spoutline.whole_files.environment import files_in
 
 _WAIT_SECONDS = 0.2  # how long a request to stop may go unnoticed
 _BATCHES_PER_PROCESS = 8
@@ -57,7 +58,7 @@ def surveys_of(folder: Path) -> tuple[Path, ...]:
     """Return the survey files of a folder, sorted; raise ``InputFault`` where there is none."""
     if not folder.is_dir():
         raise InputFault((InputProblem("", "folder", f"'{folder}'", "name a folder that holds surveys in JSON"),))
-    found = tuple(sorted(folder.glob("*.json")))
+    found = tuple(files_in(folder, "*.json"))
     if not found:
         raise InputFault((InputProblem("", "folder", f"'{folder}'", "it holds no survey: put *.json files there"),))
     return found

@@ -27,6 +27,7 @@ from spoutline.planning.table_intake.intake import CellReport, Intake, IntakeRep
 from spoutline.planning.table_intake.intake_fields import BY_KEY, TableSubject, fields_of
 from spoutline.planning.table_intake.part_entries import LineFault, merged
 from spoutline.planning.table_intake.raw_table import RawTable, open_table
+from spoutline.whole_files.environment import files_in
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -97,7 +98,7 @@ def is_table(path: Path) -> bool:
 def maps_in(path: Path) -> tuple[TableMap, ...]:
     """Return the map in a file, or every map in a folder by the name of its file; raise ``InputFault``."""
     if path.is_dir():
-        return tuple(read_map(one) for one in sorted(path.glob("*.toml")))
+        return tuple(read_map(one) for one in files_in(path, "*.toml"))
     return (read_map(path),)
 
 
