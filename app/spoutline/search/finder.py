@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from functools import cached_property
+from itertools import islice
 from typing import TYPE_CHECKING
 
 from spoutline.search import walk
@@ -293,12 +294,56 @@ class Finder:
             If the listener asks to stop.
         """
         columns = self._columns()
+        return self.cheapest(listener) if columns is None else self._any_of(columns, listener)
+
+    def any_chain_with(self, layer: int, items: Mask, listener: Listener | None = None) -> Path | None:
+        """Return any chain with one of some items in a layer; None where there is none.
+
+        Parameters
+        ----------
+        layer
+            Place of the layer; where it is optional, only chains that fill it count.
+        items
+            Which of the layer's items, those that were left out before counted as well.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        ValueError
+            If a cost is too large for whole numbers of 64 bits.
+        """
+        columns = self._columns()
         if columns is None:
-            return self.cheapest(listener)
+            raise ValueError("a cost is too large for whole numbers of 64 bits")
+        own = columns.layer == layer
+        may = ~own
+        first = sum(len(before.items) for before in self._shared.of.problem.layers[:layer])
+        may[own] = items[columns.row[own] - first]
+        optional = columns.optional.copy()
+        optional[layer] = False
+        return self._any_of(replace(columns.only(may), optional=optional), listener)
+
+    def _any_of(self, columns: Columns, listener: Listener | None) -> Path | None:
         from spoutline.search.optimum import any_chain
 
         found = any_chain(columns, self._shared.names, listener)
         return None if found is None else self._path(found)
+
+    def count(self, most: int, listener: Listener | None = None) -> int:
+        """Return how many chains there are, whatever they cost; ``most`` where there are as many or more.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        """
+        columns = self._columns()
+        if columns is None:
+            return sum(1 for _ in islice(self.in_order(listener), most))
+        from spoutline.search.counting import count_chains
+
+        return count_chains(columns, self._shared.names, most, listener)
 
     def passing(
         self, test: ChainTest, listener: Listener | None = None, least_cost: int | None = None

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, MutableMapping
+from collections.abc import Iterator, MutableMapping
 from dataclasses import replace
-from itertools import islice
 from typing import Final
+
+import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.model.coverage_kinds import ClimateBand, OutletKind
@@ -14,17 +15,18 @@ from spoutline.model.faults import Cancelled
 from spoutline.model.finding import Severity
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
+from spoutline.model.part_columns import Mask
 from spoutline.model.plan import Conflict, HangingSet, PositionPlan
 from spoutline.model.requirement import Refusal, Requirement, Slot
 from spoutline.model.survey import Climate, Outlet, Position, Site, Survey, SurveyLiquid
 from spoutline.planning.protocols import PartStore, Progress
-from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch, SetQuery
 from spoutline.planning.sets.choice import ALL_LINES
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.plan_position import chooser_for, plan_position
-from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
+from spoutline.planning.sets.pool import SLOT_KINDS, Pool, SlotParts, narrow_pool, whole_pool
 from spoutline.planning.sets.port_reach import PortReach
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.search.listener import Listener
@@ -162,15 +164,15 @@ def _cell(combination: Combination, work: CoverageWork, context: PlanningContext
             conflict=conflict,
         )
     query = SetQuery(ALL_LINES, tuple(one for one in chooser.search.model.set_limits if one.severity is Severity.MUST))
-    counted = list(islice(chooser.search.sets(query, context.listener), most + 1))
+    counted = chooser.search.count(query, most + 1, context.listener)
     chosen = choice.judged.hanging_set
     return CoverageCell(
         combination=combination,
         state=CellState.FITS,
         currency=work.currency,
-        sets_count=min(len(counted), most),
-        counted_all=len(counted) <= most,
-        makers=_makers(chooser.search, query, (chosen, *counted), context.listener),
+        sets_count=min(counted, most),
+        counted_all=counted <= most,
+        makers=_makers(chooser.search, query, chosen, context.listener),
         price_minor=chosen.price_minor,
         parts=chosen.refs,
         slots=slots,
@@ -201,24 +203,15 @@ def _slots(asked: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotStock,
     return tuple(found)
 
 
-def _makers(
-    search: ChainSearch, query: SetQuery, sets: Iterable[HangingSet], listener: Listener | None
-) -> tuple[str, ...]:
-    """Return every maker with a part in at least one set; those beyond the counted sets are looked for one by one."""
-    found = {ref.maker for one in sets for ref in one.refs}
-    slots = (*search.requirement.chain, Slot.ADAPTOR, Slot.SPLITTER)
-    others = {
-        slot: sorted(ref for one in search.pool.portions(slot) for ref in one.refs(one.free) if ref.maker not in found)
-        for slot in slots
-    }
-    for slot, refs in others.items():
-        if not refs:
-            continue
-        least = search.least_costs(query, slot)
-        for ref in sorted((ref for ref in refs if ref in least), key=lambda ref: (least[ref], ref)):
-            if ref.maker in found:
-                continue
-            held = search.cheapest(replace(query, holds=Held(slot, ref)), listener)
-            if held is not None:
-                found |= {part.maker for part in held.refs}
+def _makers(search: ChainSearch, query: SetQuery, chosen: HangingSet, listener: Listener | None) -> tuple[str, ...]:
+    """Return every maker with a part in at least one set; any set with a part of another maker tells of one more."""
+    found = {ref.maker for ref in chosen.refs}
+
+    def is_of_others(parts: SlotParts) -> Mask:
+        known = [parts.columns.by_maker(maker) for maker in sorted(found)]
+        return np.asarray(parts.free & ~np.logical_or.reduce(known))
+
+    for slot in (*search.requirement.chain, Slot.ADAPTOR, Slot.SPLITTER):
+        while (path := search.any_path_with(query, slot, is_of_others, listener)) is not None:
+            found |= {parts.columns.maker_at(row) for parts, row in search.places_of(path)}
     return tuple(sorted(found))

@@ -207,12 +207,39 @@ class ChainSearch:
         """Say whether there is a set at all; mostly much quicker than ``cheapest``."""
         return self.any_path(query, listener) is not None
 
+    def count(self, query: SetQuery, most: int, listener: Listener | None = None) -> int:
+        """Return how many ``sets`` there are, ``most`` where there are as many or more; much quicker than they are.
+
+        The query must hold no part.
+        """
+        found = 0
+        for finder in self._finders(query):
+            found += finder.count(most - found, listener)
+            if found >= most:
+                break
+        return found
+
     def any_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
         """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does."""
         if query in self._answers or query.holds is not None:
             return self._best(query, listener)
         found = (finder.any_chain(listener) for finder in self._finders(query))
         return next((path for path in found if path is not None), None)
+
+    def any_path_with(self, query: SetQuery, slot: Slot, keep: Keep, listener: Listener | None = None) -> Path | None:
+        """Return any chain with one of the parts of ``slot`` that ``keep`` names; None where there is none.
+
+        The query must hold no part.
+        """
+        for one, finder in self._narrowed(query):
+            for layer in _layers_for(slot, tuple(place.layer for place in one.places)):
+                place = one.places[layer]
+                masks = [keep(parts)[rows] & (parts.slot is slot) for parts, rows in place.portions]
+                named = np.concatenate([np.zeros(0, np.bool_), *masks])
+                path = finder.any_chain_with(layer, named, listener) if named.any() else None
+                if path is not None:
+                    return path
+        return None
 
     def cheapest_promise(self, query: SetQuery, listener: Listener | None = None) -> Promise | None:
         """Return what the ``cheapest`` set breaks and costs, without making it; asked for next, it is known.
