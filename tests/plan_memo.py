@@ -73,9 +73,11 @@ class PlanMemo:
                 return really(position, site, context, **options)
             answers = (context.answers, context.steps)
             question = (same_question(position), same_site(site))
-            asked = (*question, self._tables_of(context.tables), answers, _content(context.parts), *options.items())
+            others = options.pop("with_alternatives", True)
+            key = (*question, self._tables_of(context.tables), answers, _content(context.parts), *options.items())
+            asked = (*key, others)
             if asked not in self._plans:
-                self._plans[asked] = really(position, site, context, **options)
+                self._plans[asked] = really(position, site, context, with_alternatives=others, **options)
             _may_go_on(context)
             plan = self._plans[asked]
             return (
@@ -175,9 +177,9 @@ class PlanMemo:
     def _serve_papers(self, monkeypatch: pytest.MonkeyPatch) -> None:
         really = render.pdf_bytes
 
-        def pdf_bytes(document: Document) -> bytes:
+        def pdf_bytes(document: Document, progress: Progress | None = None) -> bytes:
             if document not in self._papers:
-                self._papers[document] = really(document)
+                self._papers[document] = really(document, progress)
             return self._papers[document]
 
         monkeypatch.setattr(render, "pdf_bytes", pdf_bytes)

@@ -3752,6 +3752,10 @@
    <translation>Die Zeichnung verkleinern.</translation>
   </message>
   <message>
+   <source>Make the paper</source>
+   <translation>Papier erstellen</translation>
+  </message>
+  <message>
    <source>Maker</source>
    <translation>Hersteller</translation>
   </message>

@@ -3752,6 +3752,10 @@
    <translation>Achicar el dibujo.</translation>
   </message>
   <message>
+   <source>Make the paper</source>
+   <translation>Hacer el documento</translation>
+  </message>
+  <message>
    <source>Maker</source>
    <translation>Fabricante</translation>
   </message>

@@ -3752,6 +3752,10 @@
    <translation>Réduire le dessin.</translation>
   </message>
   <message>
+   <source>Make the paper</source>
+   <translation>Composer le document</translation>
+  </message>
+  <message>
    <source>Maker</source>
    <translation>Fabricant</translation>
   </message>

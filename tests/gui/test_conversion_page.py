@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import threading
 from datetime import date
 from decimal import Decimal
 from pathlib import Path
@@ -15,6 +16,7 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox
 from pytestqt.qtbot import QtBot
 
 from paper_text import text_of
+from spoutline.bootstrap.conversions import ConversionService
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
@@ -22,9 +24,12 @@ from spoutline.gui.pages.conversion.page import ConversionPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.answered import unanswered
+from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_answers import ConversionAnswers
+from spoutline.model.faults import Cancelled
 from spoutline.model.installed import InstalledCondition
 from spoutline.model.survey import Survey
+from spoutline.planning.protocols import Progress
 
 
 @pytest.fixture
@@ -282,3 +287,28 @@ def test_the_liquid_sold_today_is_chosen_from_the_usual_ones(workplace: Workplac
     assert session.position.liquid_today.blend_percent == 10
     panel.liquid_box.activated.emit(0)
     assert session.position.liquid_today is None
+
+
+def test_the_conversion_says_how_far_it_is_and_can_be_stopped(
+    window: MainWindow, workplace: Workplace, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    go_on = threading.Event()
+
+    def slow(_service: ConversionService, _survey: Survey, watching: Progress) -> SiteConversion:
+        watching.on_progress(3, 1_000)
+        while not watching.should_stop():
+            go_on.wait(0.01)
+        raise Cancelled
+
+    monkeypatch.setattr(ConversionService, "convert", slow)
+    window.actions_by_id[ActionId.CONVERSION].trigger()
+    page = workplace.conversion_page
+    row = page.progress_row
+    qtbot.waitUntil(lambda: (row.bar.value(), row.bar.maximum()) == (3, 1_000))
+    qtbot.mouseClick(row.stop_button, Qt.MouseButton.LeftButton)
+    assert row.bar.isHidden()
+    assert page.state_label.text() == "Stopped."
+    monkeypatch.undo()
+    page.refresh()
+    qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
+    assert row.bar.isHidden()

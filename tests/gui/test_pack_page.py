@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+import threading
 from datetime import date
 from html import unescape
 from pathlib import Path
@@ -23,11 +24,15 @@ from spoutline.gui.pages.installer.pack_panel import PaperKind, Scope
 from spoutline.gui.pages.installer.page import InstallerPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.faults import Cancelled
 from spoutline.model.inspection import InspectionItemId
 from spoutline.model.language import Language
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plan import SitePlan
 from spoutline.model.position_tag import PositionTag
 from spoutline.model.record import ChangeReason, RecordItemId
+from spoutline.model.survey import Survey
+from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.plan_site import fingerprint_of
 
 
@@ -309,3 +314,74 @@ def test_a_scanned_code_turns_to_its_position_and_says_if_the_survey_changed(
     page.open_code()
     assert "scan the code" in page.state_label.text()
     wait_for_plans(qtbot, workplace)
+
+
+def test_what_was_planned_for_the_parts_list_is_not_planned_again_for_the_pack(
+    window: MainWindow, workplace: Workplace, qtbot: QtBot, bench: Workbench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A station of a thousand positions takes minutes to be planned."""
+    planned: list[bool] = []
+    really = Workbench.plan_site
+
+    def plan_site(self: Workbench, *asked: object, with_alternatives: bool = True) -> SitePlan:
+        planned.append(with_alternatives)
+        return really(self, *asked, with_alternatives=with_alternatives)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(Workbench, "plan_site", plan_site)
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    panel = workplace.installer_page.pack_panel
+    qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
+    assert planned == [False], "no paper of the installer shows other sets"
+    alone = panel.document
+    workplace.show_bill()
+    qtbot.waitUntil(lambda: workplace.bill_page.document is not None, timeout=60_000)
+    assert planned == [False, True]
+    # each of these makes a paper of the sets that are there, which is the paper of before
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    panel.scope_box.setCurrentIndex(panel.scope_box.findData(Scope.POSITION))
+    panel.scope_box.setCurrentIndex(panel.scope_box.findData(Scope.ALL))
+    qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
+    assert panel.document == alone
+    workplace.session.look_at(workplace.session.survey.positions[-1].label)
+    assert panel.document is not None, "a look at another position changes nothing of the pack"
+    assert planned == [False, True]
+    # what a person asks for again is planned again, and so is another survey
+    panel.show_button.click()
+    qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
+    assert planned == [False, True, False]
+    workplace.context.edit(with_a_note(workplace.session.survey), "A note")
+    qtbot.waitUntil(lambda: len(planned) == 4 and panel.document is not None, timeout=20_000)
+    assert panel.document != alone
+
+
+def with_a_note(survey: Survey) -> Survey:
+    first, *others = survey.positions
+    noted = first.model_copy(update={"notes": "behind the gate"})
+    return survey.model_copy(update={"positions": (noted, *others)})
+
+
+def test_a_pack_that_is_stopped_stays_so_until_it_is_asked_for(
+    window: MainWindow, workplace: Workplace, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    go_on = threading.Event()
+
+    def slow(watching: Progress | None) -> SitePlan:
+        assert watching is not None
+        while not watching.should_stop():
+            watching.on_progress(3, 1_000)
+            go_on.wait(0.01)
+        raise Cancelled
+
+    monkeypatch.setattr(workplace.context.sets, "whole_site", lambda **_: slow)
+    window.actions_by_id[ActionId.INSTALLER].trigger()
+    panel = workplace.installer_page.pack_panel
+    row = panel.paper.progress.row
+    qtbot.waitUntil(lambda: (row.bar.isVisible(), row.bar.value(), row.bar.maximum()) == (True, 3, 1_000))
+    qtbot.mouseClick(row.stop_button, Qt.MouseButton.LeftButton)
+    assert panel.state_label.text() == "Stopped."
+    panel.refresh()
+    assert panel.paper.progress.label.text() == "Stopped."
+    monkeypatch.undo()
+    panel.show_button.click()
+    qtbot.waitUntil(lambda: panel.document is not None, timeout=20_000)
+    assert panel.paper.progress.isHidden()

@@ -1,12 +1,19 @@
-"""The pages of a paper: an image that comes late belongs to no other paper."""
+"""The pages of a paper: an image that comes late belongs to no other paper, and one that takes long can be stopped."""
 
 from __future__ import annotations
 
+import threading
+
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from pytestqt.qtbot import QtBot
 
-from spoutline.gui.jobs import Jobs
+from spoutline.documents.content.blocks import Document, PaperSize, Paragraph
+from spoutline.documents.paper_form import PaperForm
+from spoutline.documents.pdf.render import pdf_bytes
+from spoutline.gui.jobs import Jobs, Ticket
 from spoutline.gui.pages.paper.paper_pages import PaperPages
+from spoutline.model.faults import Cancelled
 
 
 def test_an_image_of_an_older_paper_is_dropped(qtbot: QtBot) -> None:
@@ -24,4 +31,62 @@ def test_an_image_of_an_older_paper_is_dropped(qtbot: QtBot) -> None:
     pages.forget_document()
     pages._show_image(newer, 5, QImage())
     assert shown == [4]
+    jobs.close()
+
+
+def one_page() -> bytes:
+    """Return a paper of one page."""
+    document = Document(
+        title="Trial",
+        subject="",
+        author="",
+        language="en",
+        paper=PaperSize.A4,
+        running_head="",
+        running_foot="",
+        page_phrase="{page}/",
+        blocks=(Paragraph("One line"),),
+    )
+    return pdf_bytes(document)
+
+
+def test_a_paper_that_takes_long_says_how_far_it_is_and_can_be_stopped_and_made_later(qtbot: QtBot) -> None:
+    """The pack of a station of a thousand positions takes minutes."""
+    jobs, is_quick, turn = Jobs(), threading.Event(), threading.Event()
+    failed: list[Exception] = []
+    pages = PaperPages("trial", "Pages", jobs, failed.append)
+    qtbot.addWidget(pages)
+    pages.resize(600, 400)
+    pages.show()
+
+    def make(ticket: Ticket, form: PaperForm) -> bytes:
+        assert form is PaperForm.PDF
+        ticket.on_progress(7, 1_000)
+        while not is_quick.is_set():
+            if ticket.should_stop():
+                raise Cancelled
+            turn.wait(0.01)
+        return one_page()
+
+    pages.show_document(make)
+    progress = pages.progress
+    assert progress.isHidden(), "most papers are there at once"
+    qtbot.waitUntil(progress.isVisible)
+    assert pages.rect().contains(progress.geometry())
+    jobs.progressed.emit(pages._key, 8, 1_000)
+    assert (progress.row.bar.value(), progress.row.bar.maximum()) == (8, 1_000)
+    assert pages.is_in_hand
+    with qtbot.waitSignal(pages.stopped):
+        qtbot.mouseClick(progress.row.stop_button, Qt.MouseButton.LeftButton)
+    assert progress.label.text() == "Stopped."
+    assert progress.row.bar.isHidden()
+    assert pages.document is None
+    assert pages.is_in_hand, "it is not made again before a person asks for it"
+
+    is_quick.set()
+    with qtbot.waitSignal(pages.document_shown) as shown:
+        qtbot.mouseClick(progress.again_button, Qt.MouseButton.LeftButton)
+    assert shown.args == [1]
+    assert progress.isHidden()
+    assert failed == []
     jobs.close()

@@ -376,6 +376,13 @@ def test_equal_positions_get_the_same_set_under_their_own_names(context: Plannin
     assert "1A" not in {one.subject for one in second.chosen.findings}
 
 
+def test_a_station_planned_without_alternatives_has_the_same_sets(context: PlanningContext) -> None:
+    whole = plan_site(CAR, context.tables, context.parts)
+    short = plan_site(CAR, context.tables, context.parts, with_alternatives=False)
+    assert any(plan.alternatives for plan in whole.positions)
+    assert short == replace(whole, positions=tuple(replace(plan, alternatives=()) for plan in whole.positions))
+
+
 def test_a_listener_stops_the_plan(context: PlanningContext) -> None:
     class Impatient(Listener):
         def should_stop(self) -> bool:

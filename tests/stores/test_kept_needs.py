@@ -49,9 +49,9 @@ def planned(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     names: list[str] = []
     whole: Callable[..., object] = AgreementService.sets_for
 
-    def watched(self: AgreementService, asked: Survey, *rest: object) -> object:
+    def watched(self: AgreementService, asked: Survey, *rest: object, **named: object) -> object:
         names.append(asked.site.name)
-        return whole(self, asked, *rest)
+        return whole(self, asked, *rest, **named)
 
     monkeypatch.setattr(AgreementService, "sets_for", watched)
     return names

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -52,7 +53,7 @@ class Sources:
     agreed_lines: Callable[[str, int | None], dict[int, tuple[AgreedSets, ...]]]
     quoting: Callable[[], QuotationService]
     converting: Callable[[], ConversionService]
-    plan: Callable[[Survey, Progress | None], SitePlan]
+    plan: Callable[[Survey, Progress | None, bool], SitePlan]  # with alternatives, or without
     steps: Callable[[], StepTable]
 
 
@@ -117,10 +118,13 @@ class AgreementService:
         choice: str | None = None,
         progress: Progress | None = None,
         survey_id: int | None = None,
+        *,
+        with_alternatives: bool = True,
     ) -> ShownSets:
         """Return the plan of a survey with the sets of a source: plan, agreed, built, a quotation's option, a file.
 
-        Without a ``choice``, what is agreed, else the plan.
+        Without a ``choice``, what is agreed, else the plan. Without ``with_alternatives`` no other sets are looked for,
+        which takes a third of the time.
 
         Raises
         ------
@@ -130,14 +134,15 @@ class AgreementService:
             If ``progress`` asks to stop.
         """
         kind, _, rest = (choice or "").partition(":")
+        agreed_plan = partial(self._agreed, survey, progress=progress, with_alternatives=with_alternatives)
         if kind == SetsSource.QUOTATION and rest:
-            return ShownSets(site_plan=self._agreed(survey, self.quoted_sets(rest), SetsSource.QUOTATION, progress))
+            return ShownSets(site_plan=agreed_plan(self.quoted_sets(rest), SetsSource.QUOTATION))
         if kind == SetsSource.FILE and rest:
-            return ShownSets(site_plan=self._agreed(survey, self.read_file(Path(rest)), SetsSource.FILE, progress))
+            return ShownSets(site_plan=agreed_plan(self.read_file(Path(rest)), SetsSource.FILE))
         if choice not in (None, SetsSource.PLAN, SetsSource.AGREED, SetsSource.BUILT):
             raise InputFault((InputProblem("", "--sets", repr(choice), Worded("write one of {ways}", ways=_WAYS)),))
         if choice == SetsSource.PLAN:
-            return ShownSets(site_plan=self._planned(survey, progress))
+            return ShownSets(site_plan=self._planned(survey, progress, with_alternatives))
         matched = self.match(survey, survey_id)
         agreed = matched.line.agreed if matched.line else None
         notes = () if matched.line else _doubts(matched)
@@ -145,9 +150,9 @@ class AgreementService:
             wanted = "nothing is agreed for this survey; use `spoutline agree`, or --sets plan"
             raise InputFault((InputProblem("", "--sets", "agreed", "; ".join((wanted, *notes))),))
         if agreed is None:
-            site_plan = self._planned(survey, progress)
+            site_plan = self._planned(survey, progress, with_alternatives)
         else:
-            site_plan = self._agreed(survey, agreed, SetsSource.AGREED, progress)
+            site_plan = agreed_plan(agreed, SetsSource.AGREED)
         if choice == SetsSource.BUILT:
             site_plan = self._built(site_plan)
         return ShownSets(site_plan=site_plan, notes=notes)
@@ -331,8 +336,8 @@ class AgreementService:
 
     # inside
 
-    def _planned(self, survey: Survey, progress: Progress | None) -> SitePlan:
-        return self._sources.plan(survey, progress)
+    def _planned(self, survey: Survey, progress: Progress | None, with_alternatives: bool = True) -> SitePlan:
+        return self._sources.plan(survey, progress, with_alternatives)
 
     def _agreed(
         self,
@@ -342,6 +347,7 @@ class AgreementService:
         progress: Progress | None,
         *,
         with_others: bool = True,
+        with_alternatives: bool = True,
     ) -> SitePlan:
         from spoutline.planning.agreement.sets_for import agreed_plan
         from spoutline.planning.sets.context import PlanningContext
@@ -355,7 +361,9 @@ class AgreementService:
         if source is not SetsSource.AGREED and not set(agreed.labels) & {one.label for one in survey.positions}:
             wanted = Worded("these sets are of {site}: none of their positions is in the survey", site=agreed.site)
             raise InputFault((InputProblem("", "--sets", source.value, wanted),))
-        return agreed_plan(survey, agreed, source, context, progress, with_others=with_others)
+        return agreed_plan(
+            survey, agreed, source, context, progress, with_others=with_others, with_alternatives=with_alternatives
+        )
 
     def _built(self, site_plan: SitePlan) -> SitePlan:
         from spoutline.planning.agreement.sets_for import built_plan

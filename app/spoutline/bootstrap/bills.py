@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from spoutline.model.no_set import NoSetReasons
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
+    from spoutline.planning.protocols import Progress
     from spoutline.units.display import Display
 
 
@@ -38,11 +39,13 @@ class BillService:
         language: Language | None = None,
         reasons: Mapping[str, SetReasons | NoSetReasons] = MappingProxyType({}),
         form: PaperForm = PaperForm.PDF,
+        progress: Progress | None = None,
     ) -> bytes:
         """Return the bill with checks, drawings and caution sheet as PDF, or in another ``form``.
 
         ``calculations`` False leaves the calculation sheets out; ``records`` are those that a plan as built was made
-        from, oldest first; ``reasons`` why the parts of positions were chosen, or no set fits, by label.
+        from, oldest first; ``reasons`` why the parts of positions were chosen, or no set fits, by label. Raise
+        ``Cancelled`` where ``progress``, which hears how far it is, asks to stop.
         """
         from spoutline.documents.bill import bill_pdf
 
@@ -56,6 +59,7 @@ class BillService:
             records=tuple(records),
             reasons=reasons,
             form=form,
+            progress=progress,
         )
 
     def short_pdf(

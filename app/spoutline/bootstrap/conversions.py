@@ -226,16 +226,18 @@ class ConversionService:
         form: PaperForm = PaperForm.PDF,
         *,
         cases: Sequence[CaseResult] = (),
+        progress: Progress | None = None,
     ) -> bytes:
         """Return the owner's report as PDF, or in another ``form``; the same bytes for the same arguments.
 
-        ``cases`` are shown beside it; ``conversion`` is that of one of them, or of the survey.
+        ``cases`` are shown beside it; ``conversion`` is that of one of them, or of the survey. Raise ``Cancelled``
+        where ``progress``, which hears how far it is, asks to stop.
         """
         from spoutline.documents.conversion.papers import conversion_pdf
 
         words = self.words(display, language)
         cautions = self._sources.phrases.cautions(Language(words.story.phrases.language))
-        return conversion_pdf(conversion, words, cautions, dated=dated, form=form, cases=cases)
+        return conversion_pdf(conversion, words, cautions, dated=dated, form=form, cases=cases, progress=progress)
 
     def one_page(
         self,
@@ -244,11 +246,17 @@ class ConversionService:
         dated: date | None = None,
         language: Language | None = None,
         form: PaperForm = PaperForm.PDF,
+        *,
+        progress: Progress | None = None,
     ) -> bytes:
-        """Return the station on one page, for a bank or an agency; every figure is one of the report's."""
+        """Return the station on one page, for a bank or an agency; every figure is one of the report's.
+
+        Raise ``Cancelled`` where ``progress`` asks to stop.
+        """
         from spoutline.documents.conversion.papers import one_page_pdf
 
-        return one_page_pdf(conversion, self.words(display, language), dated=dated, form=form)
+        words = self.words(display, language)
+        return one_page_pdf(conversion, words, dated=dated, form=form, progress=progress)
 
     def tasks_csv(self, conversion: SiteConversion, display: Display) -> bytes:
         """Return tasks and days to keep as CSV, in English in every language; days are counted without a first day."""

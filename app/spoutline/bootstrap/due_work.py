@@ -149,7 +149,9 @@ class DueWorkService:
         known = looking.kept.needs(key) if key is not None else None
         if known is not None:
             return known
-        shown = self._agreeing().sets_for(survey, SetsSource.BUILT, _Within(looking.progress), survey_id)
+        shown = self._agreeing().sets_for(
+            survey, SetsSource.BUILT, _Within(looking.progress), survey_id, with_alternatives=False
+        )
         needs = needs_of(shown.site_plan, looking.items)
         if key is not None:
             looking.kept.keep(key, needs)

@@ -44,6 +44,7 @@ if TYPE_CHECKING:
     from spoutline.model.stock import Stock, SwapOption
     from spoutline.model.survey import Survey
     from spoutline.planning.pack.scanned import FoundPosition
+    from spoutline.planning.protocols import Progress
     from spoutline.planning.sets.context import PlanningContext
     from spoutline.units.display import Display
 
@@ -100,12 +101,17 @@ class InstallerService:
         dated: date | None = None,
         *,
         form: PaperForm = PaperForm.PDF,
+        progress: Progress | None = None,
     ) -> bytes:
-        """Return the installer's pack as PDF, or in another ``form``; the same bytes for the same arguments."""
+        """Return the installer's pack as PDF, or in another ``form``; the same bytes for the same arguments.
+
+        Raise ``Cancelled`` where ``progress``, which hears how far it is, asks to stop.
+        """
         from spoutline.documents.pack.papers import pack_pdf
 
         words = self.words(language, display)
-        return pack_pdf(site_plan, words, job, dated=dated, form=form, files=self.files_of(site_plan))
+        files = self.files_of(site_plan)
+        return pack_pdf(site_plan, words, job, dated=dated, form=form, files=files, progress=progress)
 
     def files_of(self, site_plan: SitePlan) -> FilesOfParts:
         """Return the pictures and documents that the catalogue keeps with the parts of a plan's sets."""
@@ -170,13 +176,25 @@ class InstallerService:
             return ()
         return tuple(one.record for one in self.records().commissioning(site_plan.survey.site.name))
 
-    def form(self, site_plan: SitePlan, language: Language, display: Display, dated: date | None = None) -> bytes:
-        """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set."""
+    def form(
+        self,
+        site_plan: SitePlan,
+        language: Language,
+        display: Display,
+        dated: date | None = None,
+        *,
+        progress: Progress | None = None,
+    ) -> bytes:
+        """Return the fillable commissioning form as PDF; raise ``InputFault`` where no position has a set.
+
+        Raise ``Cancelled`` where ``progress`` asks to stop.
+        """
         from spoutline.documents.pack.papers import form_pdf
         from spoutline.planning.part_names import namesakes
 
         known = namesakes(site_plan.refs, self._sources.catalogue(site_plan.survey))
-        return form_pdf(site_plan, self.words(language, display), dated=dated, namesakes=known)
+        words = self.words(language, display)
+        return form_pdf(site_plan, words, dated=dated, namesakes=known, progress=progress)
 
     def tablet_page(self, site_plan: SitePlan, language: Language, display: Display) -> bytes:
         """Return the form as an HTML page for a tablet without a network; errors as ``form``."""

@@ -123,13 +123,18 @@ class Workbench:
 
         yield from plan_stages(_position(survey, label), survey.site, self._basis.context(survey, progress))
 
-    def plan_site(self, survey: Survey, progress: Progress | None = None) -> SitePlan:
-        """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop."""
+    def plan_site(
+        self, survey: Survey, progress: Progress | None = None, *, with_alternatives: bool = True
+    ) -> SitePlan:
+        """Plan every position of a survey; raise ``InputFault``, or ``Cancelled`` where ``progress`` asks to stop.
+
+        Without ``with_alternatives`` they are not looked for, which takes a third of the time.
+        """
         from spoutline.planning.refit.station_plan import station_plan
 
         parts = self._stores.parts_to_plan_with(survey)
         tables, steps = self._basis.tables(survey, parts), self._basis.steps_for(survey)
-        return station_plan(survey, tables, parts, progress, steps=steps)
+        return station_plan(survey, tables, parts, progress, steps=steps, with_alternatives=with_alternatives)
 
     def plan_with(self, survey: Survey, edition: EditionRef, progress: Progress | None = None) -> SitePlan:
         """Plan every position with an edition of a catalogue, whatever survey, settings and book name."""
@@ -395,7 +400,7 @@ class Workbench:
                 agreed_lines=self._stores.agreed_lines,
                 quoting=self.quoting,
                 converting=self.converting,
-                plan=self.plan_site,
+                plan=lambda survey, progress, others: self.plan_site(survey, progress, with_alternatives=others),
                 steps=self._basis.steps,
             )
         )

@@ -56,7 +56,7 @@ def write_certificates(workbench: Workbench, arguments: argparse.Namespace) -> E
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
     arguments.sets = arguments.sets or SetsSource.BUILT.value
-    site_plan = _chosen(sets_of(workbench, survey, arguments), arguments)
+    site_plan = _chosen(sets_of(workbench, survey, arguments, with_alternatives=False), arguments)
     service, display = workbench.packing(), display_of(arguments, workbench, survey.site.jurisdiction)
     found = [one for test in asked or tuple(CertifiedTest) for one in service.certificates(site_plan, test)]
     language = workbench.language

@@ -44,7 +44,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
-    site_plan = sets_of(workbench, survey, arguments)
+    site_plan = sets_of(workbench, survey, arguments, with_alternatives=False)
     if arguments.position is not None:
         site_plan = only_positions(site_plan, (arguments.position,))
     service = workbench.site_visits()

@@ -72,7 +72,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     job = service.read_job(arguments.job) if arguments.job else PackJob()
     survey = read_survey(arguments.survey)
     display = display_of(arguments, workbench, survey.site.jurisdiction)
-    site_plan = only_positions(sets_of(workbench, survey, arguments), tuple(arguments.position))
+    planned = sets_of(workbench, survey, arguments, with_alternatives=False)
+    site_plan = only_positions(planned, tuple(arguments.position))
     language = workbench.language
     due = service.due(site_plan, in_service) if in_service is not None else ()
     makers = {

@@ -215,7 +215,8 @@ def _wear(workbench: Workbench, service: InstallerService, arguments: argparse.N
     else:
         from spoutline.planning.pack.picked import only_positions
 
-        plan = only_positions(sets_of(workbench, survey, arguments), (entry.position,)).positions[0]
+        planned = sets_of(workbench, survey, arguments, with_alternatives=False)
+        plan = only_positions(planned, (entry.position,)).positions[0]
     jurisdiction = DEFAULT_JURISDICTION if survey is None else survey.site.jurisdiction
     story = workbench.story(display_of(arguments, workbench, jurisdiction))
     judged = service.judge_wear(entry, plan, survey, story)
@@ -230,7 +231,7 @@ def _due(workbench: Workbench, service: InstallerService, arguments: argparse.Na
     from spoutline.model.inspection import InspectionInterval
 
     in_service, until = day_of(arguments.in_service, "--in-service"), day_of(arguments.until, "--by")
-    site_plan = sets_of(workbench, read_survey(arguments.survey), arguments)
+    site_plan = sets_of(workbench, read_survey(arguments.survey), arguments, with_alternatives=False)
     found = service.due(site_plan, in_service) if in_service is not None else ()
     shown = [one for one in found if until is None or one.next_due <= until]
     shown.sort(key=lambda one: (one.next_due, one.position, list(InspectionItemId).index(one.item.id)))

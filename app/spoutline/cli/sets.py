@@ -29,9 +29,16 @@ def add_sets(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def sets_of(workbench: Workbench, survey: Survey, arguments: argparse.Namespace) -> SitePlan:
-    """Return the plan of a survey with the sets that were named; what was not used is told on standard error."""
-    shown = workbench.agreeing().sets_for(survey, arguments.sets, TerminalProgress())
+def sets_of(
+    workbench: Workbench, survey: Survey, arguments: argparse.Namespace, *, with_alternatives: bool = True
+) -> SitePlan:
+    """Return the plan of a survey with the sets that were named; what was not used is told on standard error.
+
+    ``with_alternatives`` is for what shows other sets beside those.
+    """
+    shown = workbench.agreeing().sets_for(
+        survey, arguments.sets, TerminalProgress(), with_alternatives=with_alternatives
+    )
     for note in shown.notes:
         sys.stderr.write(f"{noted(told(note))}\n")
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))

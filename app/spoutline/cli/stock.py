@@ -265,7 +265,7 @@ def _job(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.bootstrap.stock import Job, job_name
 
     service, survey = workbench.stock(), read_survey(arguments.survey)
-    site_plan = sets_of(workbench, survey, arguments)
+    site_plan = sets_of(workbench, survey, arguments, with_alternatives=False)
     spares = service.spares(arguments.spares, site_plan) if arguments.spares else {}
     name = job_name(arguments.job or survey.site.name)
     job = Job(name=name, site_plan=site_plan, spares=spares, again=arguments.again)

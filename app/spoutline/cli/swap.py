@@ -46,7 +46,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.packing()
     stock = service.read_stock(arguments.stock)
     survey = read_survey(arguments.survey)
-    site_plan = only_positions(sets_of(workbench, survey, arguments), (arguments.position,))
+    planned = sets_of(workbench, survey, arguments, with_alternatives=False)
+    site_plan = only_positions(planned, (arguments.position,))
     plan = site_plan.positions[0]
     missing, trace = workbench.parts().found_ref(arguments.missing, survey)
     options = service.swap_options(survey, plan, missing, stock)

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from spoutline.model.no_set import NoSetReasons
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import CommissioningRecord
+    from spoutline.planning.protocols import Progress
     from spoutline.ruletables.cautions import Caution
 
 
@@ -29,6 +30,7 @@ def bill_pdf(
     records: tuple[CommissioningRecord, ...] = (),
     reasons: Mapping[str, SetReasons | NoSetReasons] = MappingProxyType({}),
     form: PaperForm = PaperForm.PDF,
+    progress: Progress | None = None,
 ) -> bytes:
     """Return the bill as PDF, or in another ``form``; it ends with the installer caution sheet.
 
@@ -52,21 +54,30 @@ def bill_pdf(
         Why the parts of a position were chosen, by its label; an annex tells it.
     form
         The form of the paper.
+    progress
+        Hears how many groups of positions are written, then how much is set on pages.
 
     Raises
     ------
     StoreFault
         A font that comes with the program is missing.
+    Cancelled
+        If ``progress`` asks to stop.
     """
     from spoutline.documents.content.bill_content import bill_content
     from spoutline.documents.paper import paper_bytes
 
-    return paper_bytes(
-        bill_content(
-            site_plan, story, cautions, dated=dated, calculations=calculations, records=records, reasons=reasons
-        ),
-        form,
+    content = bill_content(
+        site_plan,
+        story,
+        cautions,
+        dated=dated,
+        calculations=calculations,
+        records=records,
+        reasons=reasons,
+        progress=progress,
     )
+    return paper_bytes(content, form, progress)
 
 
 def short_bill_pdf(

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from spoutline.documents.content.blocks import Document
 from spoutline.documents.paper_form import PaperForm
+from spoutline.planning.protocols import Progress
 
 
-def paper_bytes(document: Document, form: PaperForm) -> bytes:
-    """Return ``document`` in ``form``; equal documents give equal bytes.
+def paper_bytes(document: Document, form: PaperForm, progress: Progress | None = None) -> bytes:
+    """Return ``document`` in ``form``; equal documents give equal bytes. ``progress`` hears how far pages are.
 
     Raises
     ------
@@ -15,6 +16,8 @@ def paper_bytes(document: Document, form: PaperForm) -> bytes:
         A picture in it cannot be read.
     StoreFault
         A font that comes with the program is missing.
+    Cancelled
+        If ``progress`` asks to stop.
     """
     if form is PaperForm.HTML:
         from spoutline.documents.html.page import html_bytes
@@ -22,4 +25,4 @@ def paper_bytes(document: Document, form: PaperForm) -> bytes:
         return html_bytes(document)
     from spoutline.documents.pdf.render import pdf_bytes
 
-    return pdf_bytes(document)
+    return pdf_bytes(document, progress)

@@ -28,6 +28,8 @@ from spoutline.model.funnel import SetReasons
 from spoutline.model.no_set import NoSetReasons
 from spoutline.model.plan import SitePlan
 from spoutline.model.record import CommissioningRecord
+from spoutline.planning.protocols import Progress
+from spoutline.planning.watched import watched
 from spoutline.ruletables.cautions import Caution
 
 _MOST_ROWS_WHOLE = 10
@@ -42,13 +44,15 @@ def bill_content(
     calculations: bool = True,
     records: tuple[CommissioningRecord, ...] = (),
     reasons: Mapping[str, SetReasons | NoSetReasons] = MappingProxyType({}),
+    progress: Progress | None = None,
 ) -> Document:
     """Return the bill: site, positions, annexes, limits and sources, and at the very end the caution sheet.
 
     ``dated`` is printed where given; no clock is read, so that the same inputs give the same document. Without
     ``calculations`` annex B is left out, and the first page says so. With ``records`` the plan is one as built: title
     and first page say so, with the day and the name that each record states. With ``reasons``, by the label of a
-    position, annexes say why these parts were chosen, or why no set fits.
+    position, annexes say why these parts were chosen, or why no set fits. ``progress`` hears how many groups of
+    positions are written; raise ``Cancelled`` where it asks to stop.
     """
     site = site_plan.survey.site
     groups = like_positions(site_plan.positions)
@@ -59,7 +63,7 @@ def bill_content(
     )
     marks = annex_marks(groups) if calculations else None
     before = ToldBefore(story)
-    for number, like in enumerate(groups):
+    for number, like in enumerate(watched(groups, progress)):
         mark = None if marks is None else GroupMark(marks, number)
         sheet = position_blocks(
             like, site.currency, story, references, mark, before=before, with_flow_curve=not calculations

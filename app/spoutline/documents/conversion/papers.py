@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from spoutline.explain.conversion.story import ConversionStory
     from spoutline.model.conversion import SiteConversion
     from spoutline.planning.conversion.cases import CaseResult
+    from spoutline.planning.protocols import Progress
     from spoutline.ruletables.cautions import Caution
 
 
@@ -24,15 +25,16 @@ def conversion_pdf(
     dated: date | None = None,
     form: PaperForm = PaperForm.PDF,
     cases: Sequence[CaseResult] = (),
+    progress: Progress | None = None,
 ) -> bytes:
     """Return the owner's report as PDF, or in another ``form``; equal arguments give equal bytes.
 
-    Raise ``StoreFault`` for a missing font.
+    Raise ``StoreFault`` for a missing font, ``Cancelled`` where ``progress``, which hears how far it is, asks to stop.
     """
     from spoutline.documents.conversion.content import conversion_content
     from spoutline.documents.paper import paper_bytes
 
-    return paper_bytes(conversion_content(conversion, words, cautions, dated=dated, cases=cases), form)
+    return paper_bytes(conversion_content(conversion, words, cautions, dated=dated, cases=cases), form, progress)
 
 
 def one_page_pdf(
@@ -41,10 +43,12 @@ def one_page_pdf(
     *,
     dated: date | None = None,
     form: PaperForm = PaperForm.PDF,
+    progress: Progress | None = None,
 ) -> bytes:
     """Return the station on one page as PDF, or in another ``form``; equal arguments give equal bytes.
 
     Its tables are set as wide as one sheet allows; a station that asks for more takes a second: nothing is left out.
+    Raise ``Cancelled`` where ``progress`` asks to stop.
     """
     from spoutline.documents.conversion.one_page import Setting, one_page_content
 
@@ -56,7 +60,7 @@ def one_page_pdf(
 
     content = b""
     for setting in Setting:
-        content, pages = pdf_with_pages(one_page_content(conversion, words, setting, dated=dated))
+        content, pages = pdf_with_pages(one_page_content(conversion, words, setting, dated=dated), progress)
         if pages == 1:
             break
     return content

@@ -29,6 +29,8 @@ from spoutline.frozen import frozen
 from spoutline.model.pack import PackJob
 from spoutline.model.plan import SitePlan
 from spoutline.model.shown_files import FilesOfParts
+from spoutline.planning.protocols import Progress
+from spoutline.planning.watched import watched
 from spoutline.rules.work.job_conditions import job_conditions
 from spoutline.ruletables.caution_signs import CautionSign
 from spoutline.ruletables.cautions import Caution
@@ -53,11 +55,15 @@ def pack_content(
     *,
     dated: date | None = None,
     files: FilesOfParts = MappingProxyType({}),
+    progress: Progress | None = None,
 ) -> Document:
-    """Return the pack: cover, loading list, a sheet for each position, pictures of parts, the caution sheet last."""
+    """Return the pack: cover, loading list, a sheet for each position, pictures of parts, the caution sheet last.
+
+    ``progress`` hears how many sheets are written; raise ``Cancelled`` where it asks to stop.
+    """
     story = words.story
     blocks: list[Block] = [*cover_blocks(site_plan, job, story, dated), *loading_blocks(site_plan, story)]
-    for plan in site_plan.positions:
+    for plan in watched(site_plan.positions, progress):
         blocks.extend(position_blocks(plan, site_plan, story))
     blocks.extend(file_blocks(site_plan, files, story))
     blocks.append(PageBreak())

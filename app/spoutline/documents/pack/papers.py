@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from spoutline.model.plan import SitePlan
     from spoutline.model.record import JudgedRecord, WearEntry
     from spoutline.model.shown_files import FilesOfParts
+    from spoutline.planning.protocols import Progress
 
 
 def pack_pdf(
@@ -30,6 +31,7 @@ def pack_pdf(
     dated: date | None = None,
     form: PaperForm = PaperForm.PDF,
     files: FilesOfParts = MappingProxyType({}),
+    progress: Progress | None = None,
 ) -> bytes:
     """Return the installer's pack as PDF, or in another ``form``; it ends with the caution sheet.
 
@@ -47,16 +49,21 @@ def pack_pdf(
         The form of the paper.
     files
         Pictures and documents of the parts.
+    progress
+        Hears how many sheets are written, then how much is set on pages.
 
     Raises
     ------
     StoreFault
         A font that comes with the program is missing.
+    Cancelled
+        If ``progress`` asks to stop.
     """
     from spoutline.documents.pack.content import pack_content
     from spoutline.documents.paper import paper_bytes
 
-    return paper_bytes(pack_content(site_plan, words, job, dated=dated, files=files), form)
+    content = pack_content(site_plan, words, job, dated=dated, files=files, progress=progress)
+    return paper_bytes(content, form, progress)
 
 
 def caution_pdf(
@@ -70,7 +77,12 @@ def caution_pdf(
 
 
 def form_pdf(
-    site_plan: SitePlan, words: PackWords, *, dated: date | None = None, namesakes: tuple[PartRef, ...] = ()
+    site_plan: SitePlan,
+    words: PackWords,
+    *,
+    dated: date | None = None,
+    namesakes: tuple[PartRef, ...] = (),
+    progress: Progress | None = None,
 ) -> bytes:
     """Return the fillable commissioning form of every position that has a set.
 
@@ -82,6 +94,8 @@ def form_pdf(
         No position has a set, so there is nothing to put into service.
     StoreFault
         A font that comes with the program is missing.
+    Cancelled
+        If ``progress`` asks to stop.
     """
     from spoutline.documents.pack.commissioning_form import form_blocks
     from spoutline.documents.pack.content import paper
@@ -94,7 +108,7 @@ def form_pdf(
         wanted = "a position with a set is needed: a form without one would record nothing"
         raise InputFault((InputProblem("", "positions", "none with a set", wanted),))
     title, subject = story.word(PackWord.FORM), story.word(PackWord.FORM_SUBJECT)
-    return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated))
+    return pdf_bytes(paper(title, subject, site_plan, story, blocks, dated=dated), progress)
 
 
 def record_pdf(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from io import BytesIO
 
@@ -17,6 +18,8 @@ from spoutline.documents.pdf.fonts import BOLD, REGULAR, printable, register_fon
 from spoutline.documents.pdf.painter import shortened
 from spoutline.documents.pdf.scripts import draw_text, text_width
 from spoutline.documents.pdf.setting import OutlineHeading, set_blocks
+from spoutline.model.faults import Cancelled
+from spoutline.planning.protocols import Progress
 
 _RUNNING_SIZE = 7.0
 _NUMBER_FORM = "page_number_{page}"
@@ -26,27 +29,44 @@ _RUNNING_LEADING = 8.4
 _FOOT_LINES = 2
 
 
-def pdf_bytes(document: Document) -> bytes:
+def pdf_bytes(document: Document, progress: Progress | None = None) -> bytes:
     """Return ``document`` as PDF: one embedded typeface, outline, title, author, language, page numbers.
 
-    No clock and no random number enter, so equal documents give equal bytes.
+    No clock and no random number enter, so equal documents give equal bytes. ``progress`` hears how much of what is on
+    the pages is set.
 
     Raises
     ------
     StoreFault
         A font that comes with the program is missing.
+    Cancelled
+        If ``progress`` asks to stop.
     """
-    return pdf_with_pages(document)[0]
+    return pdf_with_pages(document, progress)[0]
 
 
-def pdf_with_pages(document: Document) -> tuple[bytes, int]:
+def pdf_with_pages(document: Document, progress: Progress | None = None) -> tuple[bytes, int]:
     """Return ``document`` as ``pdf_bytes`` does, and the number of its pages."""
     register_fonts()
     buffer = BytesIO()
     template = _Template(buffer, document)
     flowables = list(set_blocks(document.blocks, template.text_width))
+    if progress is not None:
+        template.setProgressCallBack(_told_to(progress, len(flowables)))
     template.build(flowables, canvasmaker=partial(_NumberedCanvas, page_phrase=document.page_phrase))
     return buffer.getvalue(), template.page
+
+
+def _told_to(progress: Progress, total: int) -> Callable[[str, int], None]:
+    """Return what reportlab calls while it sets pages: it tells a listener, and stops where that asks to."""
+
+    def tell(event: str, number: int) -> None:
+        if event == "PROGRESS":
+            progress.on_progress(min(max(number, 0), total), total)  # what is split in two counts once more
+            if progress.should_stop():
+                raise Cancelled
+
+    return tell
 
 
 class _NumberedCanvas(Canvas):  # type: ignore[misc]

@@ -13,6 +13,7 @@ from spoutline.explain.plan.story import Story
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.plans import Plans
+from spoutline.gui.models.whole_plan import WholePlan
 from spoutline.gui.roles import Tone
 from spoutline.gui.session import Changed, Session
 from spoutline.gui.wording import told, tr
@@ -56,6 +57,7 @@ class ShownSets(QObject):
         self._by_label: dict[SetsSource, dict[str, PositionPlan]] = {}
         self._marked: dict[str, tuple[PositionPlan, PositionPlan]] = {}  # of positions that are not agreed
         self._survey_id = session.stored.id
+        self._whole = WholePlan()
         self._version = 0
         session.changed.connect(self._on_changed)
         plans.updated.connect(self._on_planned)
@@ -87,6 +89,12 @@ class ShownSets(QObject):
     def follow_book(self) -> None:
         """Show what the book holds from now on, and read it: something was agreed, or taken back."""
         self._choice = None
+        self.refresh()
+
+    def plan_anew(self) -> None:
+        """Plan, read and judge everything anew: rules or catalog have changed."""
+        self._whole.forget()
+        self._version += 1
         self.refresh()
 
     def may_be_shown(self, source: SetsSource) -> bool:
@@ -128,13 +136,22 @@ class ShownSets(QObject):
 
         self._jobs.start(_READ, work, deliver, self._fail, revision=self._session.revision, priority=20)
 
-    def whole_site(self) -> Callable[[Progress | None], SitePlan]:
-        """Return work that makes the plan of the whole site with the sets shown; it may run on any thread."""
-        session, choice = self._session, self._choice
+    def whole_site(self, *, with_alternatives: bool = True) -> Callable[[Progress | None], SitePlan]:
+        """Return work that makes the plan of the whole site with the sets shown; it may run on any thread.
+
+        The last one made is kept, but for what hangs there: that follows every record. Without ``with_alternatives`` no
+        other sets are looked for, which takes a third of the time.
+        """
+        session, choice, key = self._session, self._choice, self.key
         service, survey, survey_id = session.workbench.agreeing(), session.survey, session.stored.id
+        whole = WholePlan() if choice is SetsSource.BUILT else self._whole
 
         def work(watching: Progress | None) -> SitePlan:
-            return service.sets_for(survey, choice, watching, survey_id).site_plan
+            def make() -> SitePlan:
+                shown = service.sets_for(survey, choice, watching, survey_id, with_alternatives=with_alternatives)
+                return shown.site_plan
+
+            return whole.of(survey, (survey_id, key), make, with_alternatives=with_alternatives)
 
         return work
 

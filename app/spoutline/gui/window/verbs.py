@@ -163,7 +163,7 @@ class Verbs:
     def rules_changed(self) -> None:
         """Plan anew with the rules as they are now."""
         self._workplace.plans.forget()
-        self._workplace.sets.refresh()
+        self._workplace.sets.plan_anew()
         self._workplace.forget_bill()
         self._workplace.fetch_choices()
 

@@ -36,12 +36,13 @@ def agreed_plan(
     progress: Progress | None = None,
     *,
     with_others: bool = True,
+    with_alternatives: bool = True,
 ) -> SitePlan:
     """Return the plan of a survey that shows agreed sets.
 
     Each is judged by the survey and rules of today: one that breaks a must stays shown with what it breaks. Positions
     that the agreement does not know are planned and marked so, or left to the caller without ``with_others``; those
-    that it leaves out have no set.
+    that it leaves out have no set. ``with_alternatives`` is as of ``plan_site``.
 
     Raises
     ------
@@ -56,7 +57,14 @@ def agreed_plan(
     planned: Mapping[str, PositionPlan] = {}
     if others and with_others:
         asked = survey.model_copy(update={"positions": others})
-        rest = plan_site(asked, context.tables, context.parts, progress, steps=context.steps)
+        rest = plan_site(
+            asked,
+            context.tables,
+            context.parts,
+            progress,
+            steps=context.steps,
+            with_alternatives=with_alternatives,
+        )
         planned = {plan.position.label: replace(plan, basis=SetBasis.NOT_AGREED) for plan in rest.positions}
     judged: dict[tuple[object, ...], PositionPlan] = {}  # positions that ask the same and got the same set
     plans = []

@@ -38,10 +38,12 @@ def station_plan(
     progress: Progress | None = None,
     *,
     steps: StepTable | None = None,
+    with_alternatives: bool = True,
 ) -> SitePlan:
     """Plan every position; with a stock price in the survey the sets of the station are chosen together.
 
-    A set that was changed for the sake of the station has no alternatives of its own.
+    A set that was changed for the sake of the station has no alternatives of its own, and without
+    ``with_alternatives`` none has.
 
     Raises
     ------
@@ -51,7 +53,7 @@ def station_plan(
         If ``progress`` asks to stop.
     """
     price = stock_price_minor(survey)
-    alone = plan_site(survey, tables, parts, progress, steps=steps)
+    alone = plan_site(survey, tables, parts, progress, steps=steps, with_alternatives=with_alternatives)
     if price is None:
         return alone
     from spoutline.planning.refit.station import plan_refit, stocking_at_list_price

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QPushButton, 
 
 from spoutline.documents.conversion.summary import result_rows
 from spoutline.documents.own_files import FileForm
+from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_grid
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
@@ -28,6 +29,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, WholeLabel, plain_label, tab_pages
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
+from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
@@ -108,6 +110,9 @@ class ConversionPage(QWidget):
         card.body.addLayout(head)
         self.state_label = WholeLabel("quiet", self)
         card.body.addWidget(self.state_label)
+        self.progress_row = ProgressRow(self._context.jobs, _PLAN, tr("Positions looked at"), self._stop, card)
+        self.progress_row.show_running(False)
+        card.body.addLayout(self.progress_row)
         self.ways_model = NodeTree((tr("Way"), tr("Bought"), tr("Kept"), tr("Departures")), self)
         self.ways_tree = Tree(tr("Ways to convert"), card, shares=(4, 3, 2, 2))
         self.ways_tree.setModel(self.ways_model)
@@ -203,6 +208,7 @@ class ConversionPage(QWidget):
         self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
+        self.progress_row.show_running(True)
         survey, service = session.survey, session.workbench.converting()
 
         def work(ticket: Ticket) -> SiteConversion:
@@ -219,7 +225,15 @@ class ConversionPage(QWidget):
             revision=session.revision,
         )
 
+    def _stop(self) -> None:
+        """Leave the conversion unmade until the page is turned to again."""
+        self._context.jobs.cancel(_PLAN)
+        self._made_for = None
+        self.progress_row.show_running(False)
+        self.state_label.setText(tr("Stopped."))
+
     def _show_conversion(self, conversion: SiteConversion) -> None:
+        self.progress_row.show_running(False)
         self._conversion, self._reported, self._cases = conversion, None, ()
         self.cases.show_base(conversion)
         self._show_sets()
@@ -243,12 +257,14 @@ class ConversionPage(QWidget):
     def _make_paper(self, conversion: SiteConversion) -> None:
         session = self._context.session
         service, display, cases = session.workbench.converting(), session.display, self._cases
-        if self.one_page_box.isChecked():
-            self.paper.show_document(lambda _, form: service.one_page(conversion, display, form=form), session.revision)
-        else:
-            self.paper.show_document(
-                lambda _, form: service.pdf(conversion, display, form=form, cases=cases), session.revision
-            )
+        on_one_page = self.one_page_box.isChecked()
+
+        def work(ticket: Ticket, form: PaperForm) -> bytes:
+            if on_one_page:
+                return service.one_page(conversion, display, form=form, progress=ticket)
+            return service.pdf(conversion, display, form=form, cases=cases, progress=ticket)
+
+        self.paper.show_document(work, session.revision)
 
     def _make_paper_again(self) -> None:
         """Make the report, or the station on one page, of the conversion shown."""
@@ -266,6 +282,7 @@ class ConversionPage(QWidget):
         if isinstance(fault, Cancelled):
             return
         self._made_for = None
+        self.progress_row.show_running(False)
         self.state_label.setText(told(str(fault)))
         self._notify(tr("The conversion could not be worked out: {reason}").format(reason=fault))
 

@@ -212,7 +212,7 @@ class InspectionPanel(QWidget):
             self.state_label.setText(told(str(fault)))
             return
         self.wear_table.fit_columns()
-        workbench, shown = session.workbench, self._context.sets.whole_site()
+        workbench, shown = session.workbench, self._context.sets.whole_site(with_alternatives=False)
 
         def work(ticket: Ticket) -> tuple[SitePlan, tuple[DueItem, ...]]:
             site_plan = shown(ticket)

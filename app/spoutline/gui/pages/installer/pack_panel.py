@@ -34,6 +34,7 @@ from spoutline.gui.widgets.day_edit import DayEdit
 from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
+from spoutline.model.answered import AsAnswered
 from spoutline.model.certificate import CertifiedTest
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.language import Language
@@ -74,6 +75,7 @@ class PackPanel(QWidget):
     ) -> None:
         super().__init__(parent)
         self._context, self._language, self._notify = context, language, notify
+        self._made_for: object = None
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.hands = PaperHands(
@@ -89,6 +91,8 @@ class PackPanel(QWidget):
         title = tr("Pages of the installer's paper")
         self.paper = PaperPages("installer", title, context.jobs, self._show_trouble, splitter)
         self.paper.document_shown.connect(self._show_count)
+        self.paper.making.connect(self._show_making)
+        self.paper.stopped.connect(lambda: self.state_label.setText(tr("Stopped.")))
         splitter.addWidget(self.paper)
         splitter.setSizes([360, 700])
         column = QVBoxLayout(self)
@@ -148,7 +152,7 @@ class PackPanel(QWidget):
 
     def _buttons(self) -> QGridLayout:
         self.show_button = QPushButton(tr("Sho&w again"), self)
-        self.show_button.clicked.connect(self.refresh)
+        self.show_button.clicked.connect(lambda _=False: self.show_again())
         save, print_it, mail = self.hands.buttons
         save.setObjectName("primary")
         return button_grid([save, print_it, self.show_button, mail], 2)
@@ -177,18 +181,29 @@ class PackPanel(QWidget):
             contacts=tuple(_contacts(self.contacts_edit.toPlainText())),
         )
 
+    def show_again(self) -> None:
+        """Plan anew and make the paper anew, whatever is known: somebody else may have changed the book."""
+        self._context.sets.plan_anew()
+        self._made_for = None
+        self.refresh()
+
     def refresh(self) -> None:
-        """Make the paper for the survey, language and units in hand."""
+        """Make the paper for the survey, language and units in hand, unless it is there or on its way already."""
         session = self._context.session
         try:
             job = self.job()
         except InputFault as fault:
             self._show_trouble(fault)
             return
-        workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
+        sets, survey, survey_id = self._context.sets, session.survey, session.stored.id
+        workbench, display, shown = session.workbench, session.display, sets.whole_site(with_alternatives=False)
         labels = self._labels()
         kind, language = PaperKind(self.kind_box.currentData()), self._language()
-        survey, survey_id = session.survey, session.stored.id
+        wanted = (AsAnswered(survey), survey_id, display, sets.key, job, labels, kind, language)
+        from_records = kind in _TESTS or sets.source is SetsSource.BUILT  # which every record changes
+        if wanted == self._made_for and not from_records and self.paper.is_in_hand:
+            return
+        self._made_for = wanted
 
         def make_paper(ticket: Ticket, form: PaperForm) -> bytes:
             service = workbench.packing()
@@ -197,15 +212,13 @@ class PackPanel(QWidget):
                 return service.certificate(only_positions(built, labels), _TESTS[kind], language, display, form=form)
             site_plan = only_positions(shown(ticket), labels)
             make: dict[PaperKind, Callable[[], bytes]] = {
-                PaperKind.PACK: lambda: service.pack(site_plan, language, display, job, form=form),
+                PaperKind.PACK: lambda: service.pack(site_plan, language, display, job, form=form, progress=ticket),
                 PaperKind.CAUTIONS: lambda: service.caution_sheet(site_plan, language, display, form=form),
-                PaperKind.FORM: lambda: service.form(site_plan, language, display),
+                PaperKind.FORM: lambda: service.form(site_plan, language, display, progress=ticket),
             }
             return make[kind]()
 
         self.paper.show_document(make_paper, session.revision)
-        self._enable()
-        self.state_label.setText(tr("Making the paper…"))
 
     def _labels(self) -> tuple[str, ...]:
         """Return the positions that the paper is for; none where it is for all."""
@@ -220,7 +233,8 @@ class PackPanel(QWidget):
     def save_tablet_page(self, path: Path) -> None:
         """Write the form as a page that a tablet fills in."""
         session, labels, language = self._context.session, self._labels(), self._language()
-        workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
+        workbench, display = session.workbench, session.display
+        shown = self._context.sets.whole_site(with_alternatives=False)
 
         def content(ticket: Ticket) -> bytes:
             return workbench.packing().tablet_page(only_positions(shown(ticket), labels), language, display)
@@ -241,6 +255,10 @@ class PackPanel(QWidget):
         # a form is filled in and read back as PDF alone
         return self.paper.wanted(stem, name, only_pdf=kind is PaperKind.FORM)
 
+    def _show_making(self) -> None:
+        self.state_label.setText(tr("Making the paper…"))
+        self._enable()
+
     def _show_count(self, pages: int) -> None:
         self.state_label.setText(tr("{0} pages").format(pages) if pages > 1 else tr("1 page"))
         self._enable()
@@ -249,6 +267,7 @@ class PackPanel(QWidget):
         self.state_label.setText(text)
 
     def _show_trouble(self, fault: Exception) -> None:
+        self._made_for = None
         self.state_label.setText(told(str(fault)))
 
     def _enable(self) -> None:

@@ -212,7 +212,8 @@ class RecordPanel(QWidget):
 
     def _wanted_record(self) -> WantedPaper | None:
         session, language = self._context.session, self._language()
-        workbench, display, shown = session.workbench, session.display, self._context.sets.whole_site()
+        workbench, display = session.workbench, session.display
+        shown = self._context.sets.whole_site(with_alternatives=False)
         photos = {digest: content for digest, (_, content) in self._photos.items()}
         record = self._record_or_none()
         if record is None:

@@ -146,7 +146,7 @@ class StockPanel(QWidget):
 
     def _start_lines(self) -> None:
         session = self._context.session
-        service, shown = session.workbench.stock(), self._context.sets.whole_site()
+        service, shown = session.workbench.stock(), self._context.sets.whole_site(with_alternatives=False)
         with_job, again, name = self.job_box.isChecked(), self.again_box.isChecked(), self.scan.job_name()
         source = self._spares_source() if with_job and self.spares_box.isChecked() else ""
 

@@ -206,7 +206,7 @@ class BillPage(QWidget):
             if is_short:
                 return workbench.bills().short_pdf(plan, display, form=form)
             reasons = workbench.station_reasons(plan, ticket) if with_reasons else {}
-            return workbench.bills().pdf(plan, display, None, reasons=reasons, form=form)
+            return workbench.bills().pdf(plan, display, None, reasons=reasons, form=form, progress=ticket)
 
         self.paper.show_document(work, session.revision)
 

@@ -82,7 +82,8 @@ class MeasurePanel(QWidget):
         self._context.jobs.start(key, self._work(), self._show, self._fail, revision=session.revision)
 
     def _work(self) -> Callable[[Ticket], StationDoubts]:
-        session, plan, whole = self._context.session, self._context.plan, self._context.sets.whole_site()
+        session, plan = self._context.session, self._context.plan
+        whole = self._context.sets.whole_site(with_alternatives=False)
         service, survey, of_station = session.workbench.site_visits(), session.survey, self.shows_station
 
         def work(ticket: Ticket) -> StationDoubts:
@@ -110,7 +111,7 @@ class MeasurePanel(QWidget):
 
     def _wanted(self) -> WantedPaper:
         """Return the list for the whole station."""
-        session, whole = self._context.session, self._context.sets.whole_site()
+        session, whole = self._context.session, self._context.sets.whole_site(with_alternatives=False)
         service, survey, display = session.workbench.site_visits(), session.survey, session.display
 
         def make(ticket: Ticket, form: PaperForm) -> bytes:
