@@ -4,22 +4,31 @@ from __future__ import annotations
 
 import json
 import os
+import pty
+import re
 import signal
 import subprocess
 import sys
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from spoutline.assets import demo_folder
+from spoutline.bootstrap import Workbench
 from spoutline.bootstrap.preferences import OpenWith
+from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.cli.display_server import reason_against_window
 from spoutline.cli.main import run
 from spoutline.model.survey import Survey
+from stores.catalogue.entries import priced_only
 
 PROGRAM = [sys.executable, "-m", "spoutline"]
+# A shell starts what runs in its background deaf to the interrupt, and children inherit that.
+_HEAR = "import os, signal, sys; signal.signal(signal.SIGINT, signal.SIG_DFL); os.execv(sys.argv[1], sys.argv[1:])"
+HEARING = [sys.executable, "-c", _HEAR]
 MORE_THAN_A_PIPE_HOLDS = 4_000_000  # bytes; Linux holds 64 KiB unless asked, and at most 1 MiB
 
 
@@ -201,12 +210,8 @@ def test_text_survives_a_terminal_that_knows_only_ascii(written: Callable[..., P
 
 
 def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) -> None:
-    # A shell starts what runs in its background deaf to the interrupt, and children inherit that.
-    hearing = (
-        "import os, signal, sys; signal.signal(signal.SIGINT, signal.SIG_DFL); os.execv(sys.argv[1], sys.argv[1:])"
-    )
     program_call = [*PROGRAM, "--database", str(tmp_path / "x.sqlite3"), "plan", "-"]
-    command = [sys.executable, "-c", hearing, *program_call]
+    command = [*HEARING, *program_call]
     pipe = subprocess.PIPE
     with subprocess.Popen(command, stdin=pipe, stdout=pipe, stderr=pipe, text=True) as program:
         assert program.stdin is not None
@@ -219,6 +224,30 @@ def test_the_interrupt_key_ends_a_command_without_a_traceback(tmp_path: Path) ->
     assert program.returncode == 130
     assert "Traceback" not in said
     assert "stopped" in said
+
+
+def test_the_interrupt_key_leaves_the_draft_as_it_was_while_a_file_is_taken_in(
+    own_workbench: Workbench, own_database: Path, tmp_path: Path
+) -> None:
+    """On a terminal the command says how far it is; the key is struck at the first word of that."""
+    path = tmp_path / "parts.zip"
+    path.write_bytes(exchange_bytes(priced_only(f"FW {number}") for number in range(20_000)))
+    own_workbench.catalogues().create("Big")
+    taking_in = ["catalog", "import", "--into", "Big", str(path), "--database", str(own_database)]
+    ours, theirs = pty.openpty()
+    pipe = subprocess.PIPE
+    with subprocess.Popen([*HEARING, *PROGRAM, *taking_in], stdin=pipe, stdout=pipe, stderr=theirs) as program:
+        os.close(theirs)
+        said = os.read(ours, 1000)
+        program.send_signal(signal.SIGINT)
+        with suppress(OSError):  # Linux says by it that nobody writes there any more
+            while more := os.read(ours, 1000):
+                said += more
+    os.close(ours)
+    assert re.search(rb"[0-9]+ % of the file read", said)
+    assert program.returncode == 130
+    assert b"Traceback" not in said
+    assert own_workbench.catalogues().shelf().catalogue("Big").draft_parts == 0
 
 
 def test_a_file_named_alone_opens_as_a_desktop_opens_it_and_its_faults_are_told_in_the_window(

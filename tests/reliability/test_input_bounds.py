@@ -471,10 +471,11 @@ def test_own_papers_beyond_the_bound_are_taken_for_anothers(bound: SetBound, tmp
 def test_an_exchange_file_beyond_a_bound_is_refused(bound: SetBound, tmp_path: Path, name: str) -> None:
     entries = [CatalogueEntry(number=f"QX-{number}", maker="Quillwort Works") for number in range(3)]
     path = file(tmp_path, "parts.zip", exchange_bytes(entries))
-    assert len(list(ExchangeReader(path).entries())) == 3
+    with ExchangeReader(path) as reader:
+        assert len(list(reader.entries())) == 3
     bound(name, 2)
-    with pytest.raises(InputFault, match="at most 2 "):
-        list(ExchangeReader(path).entries())
+    with pytest.raises(InputFault, match="at most 2 "), ExchangeReader(path) as reader:
+        list(reader.entries())
 
 
 def test_a_file_of_a_run_beyond_the_bound_is_refused(bound: SetBound, tmp_path: Path) -> None:

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
-from itertools import chain, islice
 from typing import TYPE_CHECKING
 
 from spoutline.bootstrap.whole_tables import taken_whole
 from spoutline.frozen import frozen
 from spoutline.model.catalogue_edition import EditionRef
-from spoutline.model.faults import InputFault, InputProblem
+from spoutline.model.faults import Cancelled, InputFault, InputProblem
 from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
@@ -18,6 +17,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from spoutline.bootstrap.articles import ArticleService
+    from spoutline.bootstrap.exchange_intake import ExchangeCounts
     from spoutline.bootstrap.old_numbers import OldNumberService
     from spoutline.bootstrap.part_files import PartFileService
     from spoutline.bootstrap.price_lists import PriceListService
@@ -44,6 +44,7 @@ if TYPE_CHECKING:
     from spoutline.planning.table_intake.table_look import TableFile, TableLook
 
 _MOST_TOLD = 200
+_ENTRIES_A_LOOK = 500  # between two words on how many are checked
 
 
 @frozen
@@ -239,11 +240,29 @@ class CatalogueService:
         """Do without the invented catalogue in this book, or take it in again."""
         self.shelf().leave_demonstration_out(left_out=left_out)
 
-    def check(self, ref: EditionRef) -> tuple[EntryFault, ...]:
-        """Return what keeps an edition from being published; nothing for one that was."""
+    def check(self, ref: EditionRef, progress: Progress | None = None) -> tuple[EntryFault, ...]:
+        """Return what keeps an edition from being published; nothing for one that was. Raise ``Cancelled``.
+
+        The progress counts entries.
+        """
         from spoutline.catalogue.checking import edition_faults
 
-        return edition_faults(self.shelf().entries(ref), self.shelf().references(ref))
+        return edition_faults(self._entries(ref, progress), self.shelf().references(ref))
+
+    def _entries(self, ref: EditionRef, progress: Progress | None) -> Iterator[CatalogueEntry]:
+        """Yield the entries of an edition and tell how many were taken; raise ``Cancelled``."""
+        shelf = self.shelf()
+        entries = shelf.entries(ref)
+        if progress is None:
+            yield from entries
+            return
+        total = shelf.count(ref)
+        for done, entry in enumerate(entries):
+            if done % _ENTRIES_A_LOOK == 0:
+                progress.on_progress(done, total)
+                if progress.should_stop():
+                    raise Cancelled
+            yield entry
 
     def health(self, ref: EditionRef, today: date, jurisdiction: str = "") -> tuple[HealthNote, ...]:
         """Return what a keeper should look at before an edition is published; a part that lacks figures among it.
@@ -294,8 +313,13 @@ class CatalogueService:
         """Return what differs between two editions, by number and maker."""
         return self.shelf().changes(before, after)
 
-    def publish(self, name: str, *, notes: str, publisher: str, on: date) -> CatalogueEdition:
+    def publish(
+        self, name: str, progress: Progress | None = None, *, notes: str, publisher: str, on: date
+    ) -> CatalogueEdition:
         """Publish the draft of a catalogue; raise ``InputFault`` where it is faulty, unsigned or unchanged.
+
+        The progress counts entries that were checked; where it asks to stop before all of them were, ``Cancelled`` is
+        raised and nothing was published.
 
         A book that planned with the draft because there was no edition yet plans with the editions from the first on.
         """
@@ -307,7 +331,7 @@ class CatalogueService:
             )
             if not text.strip()
         ]
-        faults = self.check(EditionRef(name, is_draft=True))
+        faults = self.check(EditionRef(name, is_draft=True), progress)
         problems += [InputProblem(str(one.ref), one.column, one.value, one.wanted) for one in faults[:_MOST_TOLD]]
         if problems:
             raise InputFault(tuple(problems))
@@ -393,34 +417,33 @@ class CatalogueService:
         return exact[0]
 
     def import_exchange(
-        self, path: Path, name: str, *, keep_others: bool = False, dry_run: bool = False
+        self,
+        path: Path,
+        name: str,
+        progress: Progress | None = None,
+        *,
+        keep_others: bool = False,
+        dry_run: bool = False,
     ) -> DraftCounts:
         """Let the draft of a catalogue hold what an exchange file holds; all of it or, where a row is faulty, nothing.
 
-        With ``keep_others`` the entries that the file has not stay; a ``dry_run`` only counts.
+        With ``keep_others`` the entries that the file has not stay; a ``dry_run`` only counts. Raise ``Cancelled``
+        where the progress asks to stop; nothing changed then. It counts in percent how much of the file is read.
         """
-        from spoutline.catalogue.exchange_reader import ExchangeReader
+        from spoutline.bootstrap.exchange_intake import take_in
 
-        reader = ExchangeReader(path)
-        with self.shelf().draft(name, dry_run=dry_run) as desk:
-            lists_before = desk.price_lists.all()
-            entries = reader.entries()
-            first = tuple(islice(entries, 1))  # families are read before it
-            if not keep_others:
-                desk.families.keep_only(set(reader.families))
-            desk.families.put(reader.families.values())
-            desk.put(chain(first, entries))
-            if reader.problems:
-                raise InputFault(tuple(reader.problems))
-            for file, content in reader.contents():
-                desk.keep_file(file, content)
-            if not keep_others:
-                desk.keep_only(reader.refs)
-                desk.references.keep_only(set(reader.references))
-            desk.references.put(reader.references.values())
-            if not keep_others:
-                desk.price_lists.keep_only(set(reader.price_lists))
-            desk.price_lists.put(reader.price_lists.values())
-            lists_now = desk.price_lists.all()
-            ids = lists_before.keys() | lists_now.keys()
-            return replace(desk.counts, price_lists=sum(lists_before.get(one) != lists_now.get(one) for one in ids))
+        if dry_run:
+            counts = self.look_at_exchange(path, name, progress)
+            return counts.beside if keep_others else counts.alone
+        with self.shelf().draft(name) as desk:
+            return take_in(desk, path, progress, keep_others=keep_others)
+
+    def look_at_exchange(self, path: Path, name: str, progress: Progress | None = None) -> ExchangeCounts:
+        """Return what an exchange file would do to the draft of a catalogue; change nothing and hold nobody up.
+
+        Raise ``InputFault`` with every fault of the file, ``Cancelled`` where the progress asks to stop.
+        """
+        from spoutline.bootstrap.exchange_intake import look_into
+
+        with self.shelf().looking(name) as desk:
+            return look_into(desk, path, progress)

@@ -71,7 +71,7 @@ class DraftDesk:
 
         They are taken as they come, some thousands at a time, each with what it inherits of its family.
         """
-        for chunk in _chunks(entries):
+        for chunk in in_chunks(entries):
             self._put(chunk)
 
     def keep_file(self, file: PartFile, content: bytes) -> None:
@@ -96,9 +96,13 @@ class DraftDesk:
         found = (entry_from_text(text) for text in self._connection.execute(query).scalars())
         return {entry.ref: entry for entry in found if entry.ref in asked}
 
+    def digests(self, refs: Sequence[PartRef]) -> dict[PartRef, str]:
+        """Return what tells the content of those of some thousand entries that the draft holds."""
+        return {ref: state.digest for ref, state in self._held(refs).items()}
+
     def take_out(self, refs: Iterable[PartRef]) -> None:
         """Take entries out; a reference that no entry has is passed over."""
-        for chunk in _chunks(refs):
+        for chunk in in_chunks(refs):
             held = self._held(chunk)
             self._end(list(held.values()))
             self.counts.gone += len(held)
@@ -204,7 +208,8 @@ def _entry_values(entry: CatalogueEntry) -> Row:
     return entry.number, entry.maker, kind, entry.item_number or None, entry.gtin or None
 
 
-def _chunks(items: Iterable[_T]) -> Iterator[list[_T]]:
+def in_chunks(items: Iterable[_T]) -> Iterator[list[_T]]:
+    """Yield items some thousands at a time, as many as are held in memory at once."""
     rest = iter(items)
     while chunk := list(islice(rest, _CHUNK)):
         yield chunk

@@ -37,6 +37,8 @@ from spoutline.catalogue.exchange_format import (
     member_of,
     shielded,
 )
+from spoutline.catalogue.family_store import family_text
+from spoutline.catalogue.list_store import list_text
 from spoutline.catalogue.publishing import fingerprint_of_states
 from spoutline.catalogue.table_schema import IDENTITY_COLUMNS, UNKNOWN_KIND
 from spoutline.model.catalogue_entry import CatalogueEntry, Cell, Origin
@@ -70,7 +72,9 @@ def exchange_bytes(
     if common:
         tables |= _family_tables(common)
     states = ((entry.number, entry.maker, digest_of(entry_text(entry))) for entry in ordered)
-    descriptor = descriptor_of(tables, fingerprint_of_states(states, leading, priced, common))
+    descriptor = descriptor_of(
+        tables, fingerprint_of_states(states, leading, map(list_text, priced), map(family_text, common))
+    )
     target = io.BytesIO()
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
         _add(archive, DESCRIPTOR, json.dumps(descriptor, indent=2, ensure_ascii=False) + "\n")

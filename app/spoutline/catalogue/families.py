@@ -32,9 +32,11 @@ def with_family(entry: CatalogueEntry, families: Mapping[str, PartFamily]) -> Ca
     family = families.get(entry.family) if entry.family else None
     if family is not None and entry.kind not in (None, family.kind):
         family = None
+    if family is None and not any(cell.origin is Origin.FAMILY for cell in entry.figures):
+        return entry
     own = {cell.column: cell for cell in entry.figures if cell.origin is not Origin.FAMILY}
     if family is None:
-        return entry if len(own) == len(entry.figures) else _with(entry, entry.kind, own)
+        return _with(entry, entry.kind, own)
     inherited = {
         cell.column: cell.model_copy(update={"origin": Origin.FAMILY, "source": family.name}) for cell in family.figures
     }

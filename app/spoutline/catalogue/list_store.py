@@ -25,23 +25,32 @@ class PriceListDesk:
         self._catalogue_id = catalogue_id
         self._draft = last_edition + 1
         self._states = NamedStates(connection, PriceListRow, catalogue_id, last_edition)
+        self.changed = 0  # lists that are new or otherwise by what was done, or gone
 
     def all(self) -> dict[str, PriceList]:
         """Return the price lists that the draft holds, by id."""
         return {one.id: one for one in lists_held(self._connection, self._catalogue_id, self._draft)}
 
+    def names(self) -> set[str]:
+        """Return the ids of the price lists that the draft holds."""
+        return self._states.names()
+
+    def text(self, name: str) -> str | None:
+        """Return a price list of the draft as it is stored; None where it has none of this id."""
+        return self._states.text(name)
+
     def put(self, lists: Iterable[PriceList]) -> None:
         """Put price lists in, each in the place of the one with its id."""
         for one in lists:
-            self._states.put(one.id, list_text(one))
+            self.changed += self._states.put(one.id, list_text(one))
 
     def take_out(self, ids: Iterable[str]) -> None:
         """Take price lists out; an id that none has is passed over."""
-        self._states.take_out(ids)
+        self.changed += self._states.take_out(ids)
 
     def keep_only(self, ids: set[str]) -> None:
         """Take out every price list that is not one of ``ids``."""
-        self.take_out(sorted(self._states.names() - ids))
+        self.take_out(sorted(self.names() - ids))
 
 
 def lists_held(connection: Connection, catalogue_id: int, at: int) -> Iterator[PriceList]:

@@ -25,26 +25,33 @@ class NamedStates:
 
     def names(self) -> set[str]:
         """Return the names that the draft holds."""
-        return {name for name, _text in states_held(self._connection, self._table, self._catalogue_id, self._draft)}
+        held = held_by(self._table, self._catalogue_id, self._draft)
+        return set(self._connection.execute(select(self._table.name).where(*held)).scalars())
 
-    def put(self, name: str, text: str) -> None:
-        """Let the draft hold a text under a name, in the place of what it held."""
+    def text(self, name: str) -> str | None:
+        """Return what the draft holds under a name; None where it has none."""
+        held = self._content(name, *held_by(self._table, self._catalogue_id, self._draft))
+        return None if held is None else held[1]
+
+    def put(self, name: str, text: str) -> bool:
+        """Let the draft hold a text under a name, in the place of what it held; return whether that was another."""
         now = self._content(name, *held_by(self._table, self._catalogue_id, self._draft))
         if now is not None and now[1] == text:
-            return
+            return False
         self.take_out((name,))
         table = self._table
         before = self._content(name, table.catalogue_id == self._catalogue_id, table.last_edition == self._published)
         if before is not None and before[1] == text:  # as it was published: that state goes on
             self._set_last(before[0], OPEN)
-            return
+            return True
         last: int = self._connection.execute(select(func.max(table.id))).scalar() or 0
         held = {"catalogue_id": self._catalogue_id, "first_edition": self._draft, "last_edition": OPEN}
         self._connection.execute(insert(table), [held | {"id": last + 1, "name": name, "content": text}])
+        return True
 
-    def take_out(self, names: Iterable[str]) -> None:
-        """Take out what stands under names; a name that the draft has not is passed over."""
-        table = self._table
+    def take_out(self, names: Iterable[str]) -> int:
+        """Take out what stands under names and return how many; a name that the draft has not is passed over."""
+        table, gone = self._table, 0
         for name in names:
             held = held_by(table, self._catalogue_id, self._draft)
             query = select(table.id, table.first_edition).where(*held, table.name == name)
@@ -53,6 +60,8 @@ class NamedStates:
                     self._connection.execute(delete(table).where(table.id == key))
                 else:
                     self._set_last(key, self._published)
+                gone += 1
+        return gone
 
     def _content(self, name: str, *conditions: Any) -> tuple[int, str] | None:  # noqa: ANN401  (of SQLAlchemy)
         query = select(self._table.id, self._table.content).where(self._table.name == name, *conditions)

@@ -6,25 +6,28 @@
 from __future__ import annotations
 
 import csv
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
+from functools import cache
 from pathlib import Path
-from typing import Annotated, Self
+from typing import Annotated, NamedTuple, Self
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints, ValidationError, model_validator
+from pydantic import BaseModel, ConfigDict, Field, StringConstraints, TypeAdapter, ValidationError, model_validator
 
 from spoutline.frozen import frozen
 from spoutline.input_bounds.bounds import BOUNDS
 from spoutline.input_bounds.reading import bounded_text
 from spoutline.input_bounds.toml_text import toml_table
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.plain_values import PlainValues
+from spoutline.model.plain_values import PlainValues, hidden_sign
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
 from spoutline.model.worded import Worded
 
 LISTS_FILE = "lists.toml"
 COLUMNS = ("number", "group", "from_quantity", "unit_price")
+
+PlaceOf = Callable[[int], str]  # where the row of a number stands, as a person is told
 
 _Word = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=120)]
 
@@ -60,13 +63,50 @@ class _Lists(BaseModel):
     price_list: tuple[PriceListHead, ...] = Field(min_length=1)
 
 
+_Number = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=40)]
+_Group = Annotated[str, StringConstraints(strip_whitespace=True, max_length=120)]
+_Quantity = Annotated[int, Field(ge=1, le=1_000_000)]
+_UnitPrice = Annotated[Decimal, Field(gt=0, le=Decimal("1e7"), max_digits=14)]
+
+
 class _Row(PlainValues):
     model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True, allow_inf_nan=False)
 
-    number: Annotated[str, StringConstraints(strip_whitespace=True, min_length=1, max_length=40)]
-    group: Annotated[str, StringConstraints(strip_whitespace=True, max_length=120)] = ""
-    from_quantity: int = Field(ge=1, le=1_000_000)
-    unit_price: Decimal = Field(gt=0, le=Decimal("1e7"), max_digits=14)
+    number: _Number
+    group: _Group = ""
+    from_quantity: _Quantity
+    unit_price: _UnitPrice
+
+
+class _Checked(NamedTuple):
+    """A sound row of a price list, in the order of ``COLUMNS``."""
+
+    number: str
+    group: str
+    from_quantity: int
+    unit_price: Decimal
+
+
+@cache
+def _cells_of_row() -> TypeAdapter[tuple[str, str, int, Decimal]]:
+    """Return what reads the cells of a row as ``_Row`` does, without making one: a list may have 100,000 of them."""
+    return TypeAdapter(
+        tuple[_Number, _Group, _Quantity, _UnitPrice], config=ConfigDict(allow_inf_nan=False, defer_build=False)
+    )
+
+
+def _checked_row(cells: Mapping[str, object]) -> _Checked:
+    """Return a sound row; raise ``ValidationError`` with everything that is wrong in it."""
+    if len(cells) == len(COLUMNS):
+        try:
+            row = _Checked(*_cells_of_row().validate_python([cells[column] for column in COLUMNS]))
+        except (KeyError, ValidationError):
+            pass
+        else:
+            if not (hidden_sign(row.number) or hidden_sign(row.group)):
+                return row
+    read = _Row.model_validate(cells)
+    return _Checked(read.number, read.group, read.from_quantity, read.unit_price)
 
 
 def price_list_files(folder: Path) -> tuple[Path, ...]:
@@ -123,22 +163,24 @@ def price_list_from_file(path: Path, said: Mapping[str, object]) -> PriceList:
 
 def price_list_of(
     said: Mapping[str, object],
-    rows: Iterable[tuple[str, Mapping[str, object]]],
-    *,
-    problems: Sequence[InputProblem] = (),
+    rows: Iterable[tuple[int, Mapping[str, object]]],
+    place_of: PlaceOf,
 ) -> PriceList:
-    """Return a price list of rows that are named by place and column; raise ``InputFault`` with every fault."""
-    found = list(problems)
+    """Return a price list of rows, each with its number and its cells by column; raise ``InputFault`` with every fault.
+
+    ``place_of`` says where the row of a number stands.
+    """
+    found: list[InputProblem] = []
     head = _head(said, found)
 
-    def checked() -> Iterator[tuple[str, _Row]]:
-        for place, row in rows:
+    def checked() -> Iterator[tuple[int, _Checked]]:
+        for number, cells in rows:
             try:
-                yield place, _Row.model_validate(row)
+                yield number, _checked_row(cells)
             except ValidationError as fault:
-                found.extend(_problems(place, fault))
+                found.extend(_problems(place_of(number), fault))
 
-    return _made(head, _grouped(checked(), found), found)
+    return _made(head, _grouped(checked(), place_of, found), found)
 
 
 def _head(said: Mapping[str, object], problems: list[InputProblem]) -> PriceListHead | None:
@@ -200,21 +242,29 @@ def _rows(path: Path, problems: list[InputProblem]) -> tuple[PriceRow, ...]:
     text = _text(path, problems)
     if text is None:
         return ()
-    return _grouped(_checked(path, text, problems), problems)
+    return _grouped(_checked(path, text, problems), _lines_of(path), problems)
 
 
-def _grouped(rows: Iterable[tuple[str, _Row]], problems: list[InputProblem]) -> tuple[PriceRow, ...]:
+def _lines_of(path: Path) -> PlaceOf:
+    return lambda line: Worded("{path}, line {line_num}", path=path, line_num=line)
+
+
+def _grouped(
+    rows: Iterable[tuple[int, _Checked]], place_of: PlaceOf, problems: list[InputProblem]
+) -> tuple[PriceRow, ...]:
     """Return the breaks of each part together, by number; note what stands twice."""
     known: dict[str, tuple[str, dict[int, Decimal]]] = {}
     for place, row in rows:
         group, breaks = known.setdefault(row.number, (row.group, {}))
         if group != row.group:
             problems.append(
-                InputProblem(place, "group", repr(row.group), Worded("the part stands in {group!r} above", group=group))
+                InputProblem(
+                    place_of(place), "group", repr(row.group), Worded("the part stands in {group!r} above", group=group)
+                )
             )
         if row.from_quantity in breaks:
             wanted = "each quantity of a part may stand once"
-            problems.append(InputProblem(place, "from_quantity", str(row.from_quantity), wanted))
+            problems.append(InputProblem(place_of(place), "from_quantity", str(row.from_quantity), wanted))
         breaks[row.from_quantity] = row.unit_price
     return tuple(
         PriceRow(
@@ -226,9 +276,9 @@ def _grouped(rows: Iterable[tuple[str, _Row]], problems: list[InputProblem]) -> 
     )
 
 
-def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tuple[str, _Row]]:
-    """Yield every sound row with its place; note what is wrong with the others."""
-    reader = csv.reader(text.removeprefix("\ufeff").splitlines(), strict=True)
+def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tuple[int, _Checked]]:
+    """Yield every sound row with its line; note what is wrong with the others."""
+    reader, place_of = csv.reader(text.removeprefix("\ufeff").splitlines(), strict=True), _lines_of(path)
     try:
         head = [cell.strip() for cell in next(reader, [])]
         if sorted(head) != sorted(COLUMNS):
@@ -245,13 +295,12 @@ def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tu
         for cells in reader:
             if len(problems) > BOUNDS.problems:
                 return
-            place = Worded("{path}, line {line_num}", path=path, line_num=reader.line_num)
             if not any(cell.strip() for cell in cells):
                 continue
             if len(cells) != len(head):
                 problems.append(
                     InputProblem(
-                        place,
+                        place_of(reader.line_num),
                         "row",
                         Worded("{count} cells", count=len(cells)),
                         Worded("{count} cells are needed", count=len(head)),
@@ -259,13 +308,13 @@ def _checked(path: Path, text: str, problems: list[InputProblem]) -> Iterator[tu
                 )
                 continue
             try:
-                yield place, _Row.model_validate(dict(zip(head, cells, strict=True)))
+                yield reader.line_num, _checked_row(dict(zip(head, cells, strict=True)))
             except ValidationError as fault:
-                problems.extend(_problems(place, fault))
+                problems.extend(_problems(place_of(reader.line_num), fault))
     except csv.Error as fault:
         problems.append(
             InputProblem(
-                Worded("{path}, line {line_num}", path=path, line_num=reader.line_num),
+                place_of(reader.line_num),
                 "row",
                 "the text",
                 Worded("write valid CSV ({reason})", reason=fault),

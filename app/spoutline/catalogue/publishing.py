@@ -5,7 +5,6 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable
 from datetime import date
-from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection, func, insert, select, update
 
@@ -17,20 +16,17 @@ from spoutline.catalogue.editions import (
     folded,
     held_by,
 )
-from spoutline.catalogue.family_store import families_held, family_text
-from spoutline.catalogue.list_store import list_text, lists_held
+from spoutline.catalogue.named_states import states_held
 from spoutline.catalogue.shelf_lookup import known_catalogue, opened_edition
 from spoutline.catalogue.tables import (
     CatalogueRow,
     EditionRow,
     EntryRow,
+    FamilyRow,
+    PriceListRow,
 )
 from spoutline.model.catalogue_edition import CatalogueEdition, EditionRef
 from spoutline.model.cross_reference import CrossReference
-from spoutline.model.part_family import PartFamily
-
-if TYPE_CHECKING:
-    from spoutline.model.pricing import PriceList
 
 
 def create_catalogue(connection: Connection, name: str) -> CatalogueKey:
@@ -56,8 +52,9 @@ def publish_draft(
     columns = (EntryRow.number, EntryRow.maker, EntryRow.digest, EntryRow.is_described)
     states = connection.execute(select(*columns).where(*held)).all()
     references = references_held(connection, draft_of(row))
-    lists = lists_held(connection, row.id, number)
-    families = families_held(connection, row.id, number)
+    lists, families = (
+        [text for _name, text in states_held(connection, table, row.id, number)] for table in (PriceListRow, FamilyRow)
+    )
     values = {
         "catalogue_id": row.id,
         "number": number,
@@ -80,13 +77,13 @@ def publish_draft(
 def fingerprint_of_states(
     states: Iterable[tuple[str, str, str]],
     references: Iterable[CrossReference] = (),
-    lists: Iterable[PriceList] = (),
-    families: Iterable[PartFamily] = (),
+    list_texts: Iterable[str] = (),
+    family_texts: Iterable[str] = (),
 ) -> str:
     """Return the fingerprint of an edition.
 
     It is the SHA-256 over number, maker and digest of its entries, and all of its cross-references, price
-    lists and families, in their order.
+    lists and families, in their order; of lists and families the texts that are stored.
     """
     digest = hashlib.sha256()
     for number, maker, content in sorted(states):
@@ -94,8 +91,8 @@ def fingerprint_of_states(
     for one in sorted(references, key=lambda one: one.ref):
         texts = (one.number, one.maker, one.part_number, one.part_maker, one.relation, one.remark)
         digest.update(("\1" + "\0".join(texts) + "\n").encode())
-    for text in sorted(map(list_text, lists)):
+    for text in sorted(list_texts):
         digest.update(f"\2{text}\n".encode())
-    for text in sorted(map(family_text, families)):
+    for text in sorted(family_texts):
         digest.update(f"\3{text}\n".encode())
     return digest.hexdigest()

@@ -130,6 +130,11 @@ class CatalogueShelf:
             opened = opened_edition(connection, ref)
             yield from _entries(connection, opened, described)
 
+    def count(self, ref: EditionRef) -> int:
+        """Return how many entries an edition has."""
+        with self._reading() as connection:
+            return count_entries(connection, opened_edition(connection, ref), None)
+
     def entry(self, ref: EditionRef, part: PartRef) -> CatalogueEntry | None:
         """Return one entry of an edition; None where it has none of this maker and number."""
         with self._reading() as connection:

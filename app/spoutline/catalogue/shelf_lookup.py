@@ -25,7 +25,7 @@ from spoutline.catalogue.tables import (
     StateRow,
 )
 from spoutline.frozen import frozen
-from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef
+from spoutline.model.catalogue_edition import DEMONSTRATION, CatalogueEdition, EditionRef, catalogue_name_fault
 from spoutline.model.catalogue_entry import CatalogueEntry
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import InputFault, InputProblem
@@ -129,11 +129,23 @@ def known_catalogue(connection: Connection, name: str) -> CatalogueKey:
 
 def writable_catalogue(connection: Connection, name: str) -> CatalogueKey:
     """Return the catalogue of this name; raise ``InputFault`` for *Demonstration*, which is only read."""
+    if catalogue_row(connection, name) is None and not catalogue_name_fault(name.strip()):
+        raise InputFault((InputProblem("", "catalogue", repr(name), _to_begin_with(connection, name.strip())),))
     row = known_catalogue(connection, name)
     if row.name == DEMONSTRATION:
         wanted = "the invented catalog is only read; begin one of your own"
         raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
     return row
+
+
+def _to_begin_with(connection: Connection, name: str) -> str:
+    """Return which catalogues there are to write to, and how one of this name is begun."""
+    query = select(CatalogueRow.name).where(CatalogueRow.name != DEMONSTRATION).order_by(CatalogueRow.folded_name)
+    return Worded(
+        "the book has these catalogs of its own: {known}; to begin this one run `{command}`",
+        known=", ".join(connection.execute(query).scalars()) or "none yet",
+        command=f'spoutline catalog new "{name}"',
+    )
 
 
 def opened_edition(connection: Connection, ref: EditionRef) -> OpenedEdition:

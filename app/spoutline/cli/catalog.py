@@ -239,7 +239,9 @@ def _surveys(paths: Sequence[Path]) -> tuple[Survey, ...]:
 def _publish(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from datetime import date
 
-    done = workbench.catalogues().publish(arguments.name, notes=arguments.note, publisher=arguments.by, on=date.today())
+    progress = TerminalProgress("{done} of {total} parts checked")
+    said_of_it = {"notes": arguments.note, "publisher": arguments.by}
+    done = workbench.catalogues().publish(arguments.name, progress, on=date.today(), **said_of_it)
     story = workbench.story(display_of(arguments, workbench))
     return write_answer(
         arguments, [said("published: {edition}", edition=_edition_line(done, story))], _edition_document(done)

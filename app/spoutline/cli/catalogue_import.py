@@ -102,7 +102,11 @@ def run_import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
 
 def _exchange(workbench: Workbench, arguments: argparse.Namespace) -> Said:
     done = workbench.catalogues().import_exchange(
-        arguments.file, arguments.into, keep_others=arguments.keep_others, dry_run=arguments.dry_run
+        arguments.file,
+        arguments.into,
+        TerminalProgress("{done} % of the file read"),
+        keep_others=arguments.keep_others,
+        dry_run=arguments.dry_run,
     )
     counts: dict[str, object] = {
         "new": done.new,

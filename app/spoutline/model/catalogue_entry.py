@@ -82,7 +82,12 @@ class CatalogueEntry(PlainValues):
     files: Annotated[tuple[PartFile, ...], Field(max_length=MOST_FILES)] = ()
 
     @model_validator(mode="after")
-    def _names_its_successor(self) -> Self:
+    def _holds_together(self) -> Self:
+        self.check_together()
+        return self
+
+    def check_together(self) -> None:
+        """Raise ``PydanticCustomError`` where values that are each right by themselves do not fit together."""
         if (self.status is PartStatus.SUPERSEDED) != (self.superseded_by is not None):
             wanted = "a superseded part names the part that took its place, and no other part does"
             raise fault_in("superseded_by", repr(self.superseded_by), wanted)
@@ -97,7 +102,6 @@ class CatalogueEntry(PlainValues):
         currencies = [price.currency for price in self.prices]
         if currencies != sorted(set(currencies)):
             raise fault_in("prices", ", ".join(currencies), "one price for each currency, sorted by currency")
-        return self
 
     @property
     def ref(self) -> PartRef:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from typing import Annotated, Final
 
@@ -16,6 +17,7 @@ MAKER_LENGTH: Final = 120
 MADE_UP_LENGTH: Final = MAKER_LENGTH + NUMBER_LENGTH + 1  # of a joint inside an article: its maker and a number
 GTIN_LENGTHS: Final = (8, 12, 13, 14)  # GTIN-8, -12, -13, -14 (GS1 General Specifications)
 _NUMBER_SIGNS: Final = frozenset(" /.-+")
+_PLAIN_NUMBER: Final = re.compile(r"(?=.*[A-Za-z0-9])[A-Za-z0-9/.+-]+(?: [A-Za-z0-9/.+-]+)*")  # as nearly all are
 
 
 def number_fault(number: str) -> str:
@@ -23,6 +25,8 @@ def number_fault(number: str) -> str:
 
     Letters of any script with the marks that belong to them, digits, single blanks inside, ``/ . - +``.
     """
+    if len(number) <= NUMBER_LENGTH and _PLAIN_NUMBER.fullmatch(number):
+        return ""
     told = hidden_sign(number)
     if not any(sign.isalnum() for sign in number):
         told = told or "write the number that the maker gives the part: it holds a letter or a digit"

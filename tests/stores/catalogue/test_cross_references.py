@@ -173,10 +173,10 @@ def test_the_exchange_file_gives_the_same_old_numbers_and_the_same_bytes(
     content = exchange_bytes([priced_only()], found)
     path = tmp_path / "exchange.zip"
     path.write_bytes(content)
-    reader = ExchangeReader(path)
-    entries = list(reader.entries())
+    with ExchangeReader(path) as reader:
+        entries = list(reader.entries())
+        assert reader.references == {one.ref: one for one in found}
     assert reader.problems == []
-    assert reader.references == {one.ref: one for one in found}
     assert exchange_bytes(entries, reversed(list(reader.references.values()))) == content
 
 
@@ -192,8 +192,8 @@ def test_an_unsound_old_number_in_an_exchange_file_is_told_with_its_line(tmp_pat
             now.writestr(
                 name, text.replace(b"B 2,", b"B 1,").replace(b"FW 900,", b"?,", 1) if "cross" in name else text
             )
-    reader = ExchangeReader(changed)
-    list(reader.entries())
+    with ExchangeReader(changed) as reader:
+        assert len(reader.references) == 1
     assert any("cross_references.csv, line 2" in str(one) and "part_number" in str(one) for one in reader.problems)
 
 

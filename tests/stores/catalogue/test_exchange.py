@@ -32,8 +32,8 @@ from stores.catalogue.entries import priced_only, swivel
 def read_back(content: bytes, folder: Path) -> tuple[list[CatalogueEntry], list[str]]:
     path = folder / "exchange.zip"
     path.write_bytes(content)
-    reader = ExchangeReader(path)
-    return list(reader.entries()), [str(problem) for problem in reader.problems]
+    with ExchangeReader(path) as reader:
+        return list(reader.entries()), [str(problem) for problem in reader.problems]
 
 
 def test_every_invented_part_is_described_by_its_entry_again(reviewed: SourceCatalogue) -> None:
@@ -184,7 +184,7 @@ def test_a_member_that_does_not_belong_there_is_refused(tmp_path: Path) -> None:
 def test_a_file_that_unpacks_to_far_too_much_is_refused_before_it_is_unpacked(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("spoutline.catalogue.exchange_reader.BOUNDS", type(BOUNDS)(exchange_unpacked_bytes=1000))
+    monkeypatch.setattr("spoutline.catalogue.exchange_archive.BOUNDS", type(BOUNDS)(exchange_unpacked_bytes=1000))
     with pytest.raises(InputFault, match="unpacked"):
         read_back(exchange_bytes([swivel()]), tmp_path)
 

@@ -53,14 +53,9 @@ def price_list_in(
     prices = tuple(found)
     if not intake.report.is_sound:
         return PriceTableResult(intake.report, None, prices)
-    rows = (
-        (
-            Worded("{place}, row {row}", place=opened.table.place, row=row),
-            {"number": number, "from_quantity": 1, "unit_price": price},
-        )
-        for row, number, price in prices
-    )
-    return PriceTableResult(intake.report, price_list_of(head, rows), prices)
+    rows = ((row, {"number": number, "from_quantity": 1, "unit_price": price}) for row, number, price in prices)
+    made = price_list_of(head, rows, lambda row: Worded("{place}, row {row}", place=opened.table.place, row=row))
+    return PriceTableResult(intake.report, made, prices)
 
 
 def _written(line: PartLine, money: Money) -> str:

@@ -1,0 +1,257 @@
+"""An exchange file taken in: what a look tells is what then happens, and what is stopped changes nothing."""
+
+from __future__ import annotations
+
+import csv
+import io
+import random
+import zipfile
+from collections.abc import Callable
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import Any, ClassVar
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+from pydantic import ValidationError
+
+from examples import up_to
+from spoutline.bootstrap import Workbench
+from spoutline.catalogue.entry_cells import entry_of_cells
+from spoutline.catalogue.exchange import exchange_bytes
+from spoutline.catalogue.price_lists import COLUMNS, price_list_of
+from spoutline.model.catalogue_edition import EditionRef
+from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.part_family import PartFamily
+from spoutline.model.part_ref import PartRef
+from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+from stores.catalogue.entries import MAKER, NAME, swivel
+
+DRAFT = EditionRef(NAME, is_draft=True)
+
+
+class Stopping:
+    """Asks to stop once the file is read so far, in percent; keeps what it was told."""
+
+    def __init__(self, at: int) -> None:
+        self.at = at
+        self.told: list[int] = []
+
+    def on_progress(self, done: int, total: int) -> None:
+        assert total == 100
+        self.told.append(done)
+
+    def should_stop(self) -> bool:
+        return bool(self.told) and self.told[-1] >= self.at
+
+
+def price_list(name: str, cents: int, numbers: int = 2) -> PriceList:
+    rows = tuple(
+        PriceRow(
+            part_number=f"FW {number}",
+            discount_group="",
+            breaks=(PriceBreak(1, Decimal(cents + number) / 100), PriceBreak(10, Decimal(cents) / 100)),
+        )
+        for number in sorted(range(numbers), key=str)
+    )
+    return PriceList(name, MAKER, "USD", date(2026, 1, 1), None, rows)
+
+
+def held(bench: Workbench, name: str = NAME) -> tuple[Any, ...]:
+    """Return all that a draft holds."""
+    shelf, ref = bench.catalogues().shelf(), EditionRef(name, is_draft=True)
+    return tuple(shelf.entries(ref)), shelf.price_lists(ref), shelf.families(ref), shelf.references(ref)
+
+
+def some(draw: random.Random) -> tuple[list[CatalogueEntry], list[PriceList], list[PartFamily]]:
+    """Return parts, lists and families, few enough that two drafts have many of them in common."""
+    families = [
+        PartFamily(name=name, kind=swivel().kind, figures=swivel(planes=str(planes)).figures[-1:])
+        for name, planes in (("One", draw.choice((1, 2))), ("Two", 2))
+        if draw.random() < 0.7
+    ]
+    entries = [
+        swivel(
+            f"FW {number}", draw.choice((1765, 1800)), planes=draw.choice(("1", None)), family=draw.choice(("", "One"))
+        )
+        for number in range(6)
+        if draw.random() < 0.6
+    ]
+    lists = [price_list(name, draw.choice((500, 600))) for name in ("a", "b", "c") if draw.random() < 0.6]
+    return entries, lists, families
+
+
+def filled(bench: Workbench, name: str, draw: random.Random) -> None:
+    entries, lists, families = some(draw)
+    with bench.catalogues().shelf().draft(name) as desk:
+        desk.families.keep_only(set())
+        desk.keep_only(set())
+        desk.price_lists.keep_only(set())
+        desk.families.put(families)
+        desk.put(entries)
+        desk.price_lists.put(lists)
+
+
+@settings(max_examples=up_to(20), deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(seed=st.integers(0, 2**32), keep_others=st.booleans())
+def test_a_look_tells_what_then_happens_and_changes_nothing(
+    own_workbench: Workbench, tmp_path: Path, seed: int, keep_others: bool
+) -> None:
+    draw, service = random.Random(seed), own_workbench.catalogues()
+    if NAME not in {one.name for one in service.all()}:
+        service.create(NAME)
+    filled(own_workbench, NAME, draw)
+    entries, lists, families = some(draw)
+    known = {one.name for one in families}
+    path = tmp_path / "exchange.zip"
+    path.write_bytes(
+        exchange_bytes([one for one in entries if one.family in known or not one.family], (), lists, families)
+    )
+    before = held(own_workbench)
+    counts = service.look_at_exchange(path, NAME)
+    assert held(own_workbench) == before
+    done = service.import_exchange(path, NAME, keep_others=keep_others)
+    assert done == (counts.beside if keep_others else counts.alone)
+    # counted from what the draft held and holds now
+    were, are = ({one.ref: one for one in held_of[0]} for held_of in (before, held(own_workbench)))
+    assert done.new == len(are.keys() - were.keys())
+    assert done.gone == len(were.keys() - are.keys())
+    lists_were, lists_are = ({one.id: one for one in held_of[1]} for held_of in (before, held(own_workbench)))
+    names = lists_were.keys() | lists_are.keys()
+    assert done.price_lists == sum(lists_were.get(one) != lists_are.get(one) for one in names)
+
+
+@pytest.mark.parametrize("at", [0, 40, 99])
+@pytest.mark.parametrize("looks", [False, True])
+def test_what_is_stopped_changes_nothing(own_workbench: Workbench, tmp_path: Path, at: int, looks: bool) -> None:
+    service = own_workbench.catalogues()
+    service.create(NAME)
+    filled(own_workbench, NAME, random.Random(3))
+    before = held(own_workbench)
+    path = tmp_path / "exchange.zip"
+    path.write_bytes(exchange_bytes([swivel(f"FW {number}") for number in range(3000)], (), [price_list("z", 5, 1500)]))
+    stopping = Stopping(at)
+    act: Callable[..., object] = service.look_at_exchange if looks else service.import_exchange
+    with pytest.raises(Cancelled):
+        act(path, NAME, stopping)
+    assert stopping.told == sorted(set(stopping.told))
+    assert held(own_workbench) == before
+
+
+def test_publishing_that_is_stopped_publishes_nothing(own_workbench: Workbench) -> None:
+    service = own_workbench.catalogues()
+    service.create(NAME)
+    with service.shelf().draft(NAME) as desk:
+        desk.put(swivel(f"FW {number}") for number in range(1200))
+
+    class AfterSome:
+        told: ClassVar[list[tuple[int, int]]] = []
+
+        def on_progress(self, done: int, total: int) -> None:
+            self.told.append((done, total))
+
+        def should_stop(self) -> bool:
+            return len(self.told) > 1
+
+    with pytest.raises(Cancelled):
+        service.publish(NAME, AfterSome(), notes="first", publisher="keeper", on=date(2026, 1, 1))
+    assert AfterSome.told == [(0, 1200), (500, 1200)]
+    assert service.shelf().catalogue(NAME).editions == ()
+    service.publish(NAME, notes="first", publisher="keeper", on=date(2026, 1, 1))
+    assert len(service.shelf().catalogue(NAME).editions) == 1
+
+
+def test_price_lists_come_back_in_whatever_order_their_prices_stand(own_workbench: Workbench, tmp_path: Path) -> None:
+    """A person sorts the table by number; 1,201 rows of a list are more than are packed at once."""
+    lists = [price_list("a", 500, 600), price_list("b", 700, 3), price_list("c", 900, 1)]
+    path, mixed = tmp_path / "exchange.zip", tmp_path / "mixed.zip"
+    path.write_bytes(exchange_bytes([swivel()], (), lists))
+    with zipfile.ZipFile(path) as was, zipfile.ZipFile(mixed, "w") as now:
+        for name in was.namelist():
+            text = was.read(name).decode()
+            if name == "list_prices.csv":
+                head, *rows = csv.reader(io.StringIO(text))
+                random.Random(5).shuffle(rows)
+                written = io.StringIO(newline="")
+                csv.writer(written).writerows([head, *rows])
+                text = written.getvalue()
+            now.writestr(name, text)
+    service = own_workbench.catalogues()
+    service.create(NAME)
+    assert service.import_exchange(mixed, NAME).price_lists == 3
+    assert list(service.shelf().price_lists(DRAFT)) == lists
+    assert service.import_exchange(path, NAME).price_lists == 0
+
+
+_TEXTS = st.text(alphabet="aB9 ./-'=Ä\u0301\u200b\ufeff\x00\u00ad\t", max_size=6)
+_CELLS = st.fixed_dictionaries(
+    {},
+    optional={
+        "number": _TEXTS | st.just("FW 1"),
+        "maker": _TEXTS | st.just(MAKER),
+        "name": _TEXTS | st.text("x", min_size=199, max_size=202),
+        "status": st.sampled_from(("active", "superseded", "discontinued", "gone")),
+        "discontinued_from": st.sampled_from(("2024-02-29", "2023-02-29", "soon")),
+        "superseded_by": st.sampled_from(("FW 1", "FW 2", "?")),
+        "superseded_by_maker": st.sampled_from((MAKER, "\u200b")),
+        "item_number": _TEXTS,
+        "gtin": st.sampled_from(("6291041500213", "6291041500214", "1")),
+        "supplier": _TEXTS,
+        "family": _TEXTS,
+        "lead_days": st.sampled_from(("0", "400", "401", "-1", "five", " 7 ", "1.0")),
+        "pack": st.sampled_from(("0", "1", "1001")),
+        "remark": _TEXTS,
+    },
+)
+
+
+@settings(max_examples=up_to(400), deadline=None)
+@given(_CELLS)
+def test_cells_that_are_read_once_make_the_entry_that_its_model_makes(cells: dict[str, str]) -> None:
+    beside: dict[str, Any] = {"kind": None, "prices": (), "figures": (), "files": ()}
+
+    def tried(make: Callable[[], CatalogueEntry]) -> object:
+        try:
+            return make()
+        except ValidationError as fault:
+            return [(one["loc"], one["msg"]) for one in fault.errors(include_url=False)]
+
+    assert tried(lambda: entry_of_cells(cells, **beside)) == tried(lambda: CatalogueEntry(**beside, **cells))
+
+
+_AMOUNTS = st.sampled_from(("1", "0", "-1", "1.50", "1e2", "nan", "inf", "10000000", "10000000.01", "1" * 15, "", "x"))
+_ROWS = st.tuples(_TEXTS | st.just("FW 1"), _TEXTS | st.text("g", min_size=119, max_size=122), _AMOUNTS, _AMOUNTS)
+
+
+@settings(max_examples=up_to(300), deadline=None)
+@given(_ROWS)
+def test_a_row_of_a_price_list_is_read_alike_with_a_column_more(row: tuple[str, str, str, str]) -> None:
+    """A row with other columns is read by the model alone, which then tells of what is too much, and of the rest."""
+    head = {"id": "a", "maker": MAKER, "currency": "USD", "valid_from": date(2026, 1, 1)}
+    cells = dict(zip(COLUMNS, row, strict=True))
+
+    def told(cells: dict[str, str]) -> object:
+        try:
+            return price_list_of(head, [(1, cells)], str).rows
+        except InputFault as fault:
+            return {str(one) for one in fault.problems}
+
+    both, plain = told(cells | {"colour": "red"}), told(cells)
+    assert isinstance(both, set)
+    extra = {one for one in both if "colour" in one}
+    assert len(extra) == 1
+    assert plain == both - extra if both - extra else isinstance(plain, tuple)
+
+
+def test_an_unknown_catalog_is_told_with_how_it_is_begun(own_workbench: Workbench, tmp_path: Path) -> None:
+    path = tmp_path / "exchange.zip"
+    path.write_bytes(exchange_bytes([swivel()]))
+    service = own_workbench.catalogues()
+    service.create("Other list")
+    with pytest.raises(InputFault) as told:
+        service.import_exchange(path, NAME)
+    assert 'Other list; to begin this one run `spoutline catalog new "Own list"`' in str(told.value.problems[0])
+    assert service.shelf().entry(EditionRef("Other list", is_draft=True), PartRef("FW 1", MAKER)) is None
