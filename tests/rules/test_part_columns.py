@@ -283,6 +283,13 @@ def test_a_part_is_found_by_maker_and_number_and_by_a_bare_number() -> None:
     assert [some.ref_at(row) for row in range(2)] == [both[1].ref, both[3].ref]
 
 
+def test_what_is_kept_of_columns_cannot_be_changed() -> None:
+    columns = columns_of(PartKind.CURB_HOSE, [hose()])
+    for kept in (columns.has("listings"), columns.has_port("inlet"), columns.on_path("inlet", FlowPath.SINGLE)):
+        with pytest.raises(ValueError, match="read-only"):
+            kept[0] = True
+
+
 def test_a_part_without_what_its_kind_adds_is_refused() -> None:
     with pytest.raises(ValueError, match="XX-H1 is a curb_hose but carries no hose data"):
         columns_of(PartKind.CURB_HOSE, [replace(hose(), hose=None)])

@@ -8,7 +8,7 @@ compares: "unknown passes" is ``figure < limit``, "unknown fails" is ``~(figure 
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cache, cached_property
@@ -211,7 +211,10 @@ class PartColumns:
         return found
 
     def has(self, path: str, *members: StrEnum) -> Mask:
-        """Say where a word is one of ``members``, or one of several words is."""
+        """Say where a word is one of ``members``, or one of several words is; worked out once."""
+        return self._kept((path, *members), lambda: self._has(path, members))
+
+    def _has(self, path: str, members: tuple[StrEnum, ...]) -> Mask:
         column = self.arrays[path]
         if path == STATUS or figures_by_path(self.kind)[path].many is None:
             wanted = np.zeros(NONE + 1, np.bool_)
@@ -231,19 +234,29 @@ class PartColumns:
         return list(self.arrays[path].T)
 
     def has_port(self, end: End) -> Mask:
-        """Say where there is a port at an end."""
-        found: Mask = self.arrays[end] != NO_PORT
-        return found
+        """Say where there is a port at an end; worked out once."""
+        return self._kept((end,), lambda: self.arrays[end] != NO_PORT)
 
     def on_path(self, end: End, *paths: FlowPath) -> Mask:
-        """Say where the port at an end is there and has one of ``paths``."""
-        wanted = np.array([*(port.path in paths for port in self.ports), False], np.bool_)
+        """Say where the port at an end is there and has one of ``paths``; worked out once."""
+        return self._kept((end, *paths), lambda: self._at_ports(end, lambda port: port.path in paths))
+
+    def _at_ports(self, end: End, holds: Callable[[Port], bool]) -> Mask:
+        """Say where the port at an end is there and something holds of it."""
+        wanted = np.array([*map(holds, self.ports), False], np.bool_)
         return np.take(wanted, self.arrays[end], mode="wrap")  # no port is -1: the last
+
+    def _kept(self, asked: tuple[str, ...], made: Callable[[], Mask]) -> Mask:
+        """Return what was worked out for the same words before; nobody may change it."""
+        kept: dict[tuple[str, ...], Mask] = self.derived.setdefault("masks", {})
+        if asked not in kept:
+            kept[asked] = made()
+            kept[asked].flags.writeable = False
+        return kept[asked]
 
     def inside_article(self, end: End) -> Mask:
         """Say where the port at an end lies inside an article that is sold made up."""
-        wanted = np.array([*(bool(port.made_up_in) for port in self.ports), False], np.bool_)
-        return np.take(wanted, self.arrays[end], mode="wrap")  # no port is -1: the last
+        return self._at_ports(end, lambda port: bool(port.made_up_in))
 
     def price_minor(self, currency: str) -> Floats:
         """Return list prices in minor units; NaN where there is none."""

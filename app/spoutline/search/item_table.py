@@ -58,14 +58,14 @@ class ItemTable(Sequence[Item]):
         at = np.flatnonzero(mask)
         return ItemTable(
             key_of=lambda place: self.key_of(int(at[place])),
-            major=self.major[at],
-            cost=self.cost[at],
-            entry=self.entry[at],
-            exit=self.exit[at],
-            loads=self.loads[at],
-            bears=self.bears[at],
-            demands=self.demands[at],
-            number=at if self.number is None else self.number[at],
+            major=self.major.take(at),
+            cost=self.cost.take(at),
+            entry=self.entry.take(at),
+            exit=self.exit.take(at),
+            loads=self.loads.take(at, axis=0),
+            bears=self.bears.take(at),
+            demands=self.demands.take(at),
+            number=at if self.number is None else self.number.take(at),
             known=self.known,
             is_sorted=self.is_sorted,
         )

@@ -200,7 +200,7 @@ def _reasons(looked: _Looked, context: PlanningContext) -> Iterator[Conflict]:
     requirement, choosing = looked.requirement, looked.choosing
     if requirement is None or choosing is None:
         return
-    finder = _conflict_finder(requirement, context)
+    finder = _conflict_finder(choosing.new_pool.whole(), choosing.chooser.search.model, context)
     found = finder.conflict(with_relaxations=False)
     conflict = found or conflict_of_checks(choosing.chooser.last_refused)
     if conflict is None:
@@ -224,13 +224,12 @@ def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) 
 
 def conflict_of(requirement: Requirement, context: PlanningContext) -> Conflict | None:
     """Explain over the whole catalogue why no set exists."""
-    return _conflict_finder(requirement, context).conflict()
-
-
-def _conflict_finder(requirement: Requirement, context: PlanningContext) -> ConflictFinder:
     pool = whole_pool(requirement, context.tables, context.parts)
-    search = ChainSearch(requirement, pool, LoadModel(requirement, context.tables))
-    return ConflictFinder(search, context.listener)
+    return _conflict_finder(pool, LoadModel(requirement, context.tables), context).conflict()
+
+
+def _conflict_finder(pool: Pool, model: LoadModel, context: PlanningContext) -> ConflictFinder:
+    return ConflictFinder(ChainSearch(model.requirement, pool, model), context.listener)
 
 
 def _by_successors(requirement: Requirement, context: PlanningContext) -> tuple[Relaxation, ...]:

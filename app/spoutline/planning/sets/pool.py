@@ -147,6 +147,10 @@ class SlotParts:
             return part
         return replace(part, prices=(Price(currency=currency, minor=price + self.extra_minor),))
 
+    def whole(self) -> SlotParts:
+        """Return the same with all parts of the kind."""
+        return replace(self, inside=np.ones(len(self.columns), np.bool_))
+
     def only(self, rows: Mask) -> SlotParts:
         """Return the same with fewer parts."""
         return replace(self, inside=self.inside & rows)
@@ -219,6 +223,11 @@ class Pool:
             ref for one in self.all_portions() for ref in one.refs(one.inside & one.columns.inside_article("inlet"))
         )
 
+    def whole(self) -> Pool:
+        """Return the pool with all parts of the kinds that it has parts of."""
+        slots = {slot: tuple(one.whole() for one in portions) for slot, portions in self.slots.items()}
+        return replace(self, slots=slots)
+
     def only(self, keep: Callable[[SlotParts], Mask]) -> Pool:
         """Return the pool without the parts for which ``keep`` is false."""
         kept = {slot: tuple(one.only(keep(one)) for one in portions) for slot, portions in self.slots.items()}
@@ -248,12 +257,20 @@ def narrow_pool(requirement: Requirement, tables: RuleTables, store: PartStore) 
 
     Adaptors and splitters change path and may be unlisted, so that only those no longer sold are left out.
     """
-    return _pool(requirement, tables, store, _asked_for)
+    source = _Source(store)
+    slots = {}
+    for slot in slots_of(requirement):
+        columns = store.columns(SLOT_KINDS[slot])
+        found = breaches(columns, slot, requirement, tables)
+        forbidden, regrets = _counted(found, len(columns))
+        rows = _asked_for(columns, requirement)
+        slots[slot] = (SlotParts(slot, columns, rows, forbidden, regrets, found, source),)
+    return Pool(requirement, tables, slots)
 
 
 def whole_pool(requirement: Requirement, tables: RuleTables, store: PartStore) -> Pool:
     """Return all parts of the slots' kinds: what a conflict is explained from."""
-    return _pool(requirement, tables, store, lambda columns, _: np.ones(len(columns), np.bool_))
+    return narrow_pool(requirement, tables, store).whole()
 
 
 def stand_ins(candidates: Iterable[JudgedPart]) -> SlotParts | None:
@@ -273,23 +290,6 @@ def stand_ins(candidates: Iterable[JudgedPart]) -> SlotParts | None:
         breaches=(),
         source=lambda refs: {ref: by_ref[ref].part for ref in refs},
     )
-
-
-def _pool(
-    requirement: Requirement,
-    tables: RuleTables,
-    store: PartStore,
-    inside: Callable[[PartColumns, Requirement], Mask],
-) -> Pool:
-    source = _Source(store)
-    slots = {}
-    for slot in slots_of(requirement):
-        columns = store.columns(SLOT_KINDS[slot])
-        found = breaches(columns, slot, requirement, tables)
-        forbidden, regrets = _counted(found, len(columns))
-        rows = inside(columns, requirement)
-        slots[slot] = (SlotParts(slot, columns, rows, forbidden, regrets, found, source),)
-    return Pool(requirement, tables, slots)
 
 
 class _Source:
@@ -312,10 +312,10 @@ def _counted(found: Iterable[Breach], size: int) -> tuple[Lines, Ints]:
     """Return the lines whose *must* rules each part breaks, and how many *should* rules."""
     forbidden, regrets = np.zeros(size, np.uint64), np.zeros(size, np.int64)
     for breach in found:
-        if not np.any(breach.where):
+        if not breach.where.any():
             continue
         if breach.severity is Severity.MUST:
-            forbidden |= np.where(breach.where, _BITS[rule_of(breach.rule_id).requirement], np.uint64(0))
+            forbidden |= breach.where * _BITS[rule_of(breach.rule_id).requirement]
         elif breach.severity is Severity.SHOULD:
             regrets += breach.where
     return forbidden, regrets
@@ -326,7 +326,9 @@ def _asked_for(columns: PartColumns, requirement: Requirement) -> Mask:
     if columns.kind in (PartKind.ADAPTOR, PartKind.SPLITTER):
         return inside
     path = requirement.path
-    inside &= np.where(columns.has_port("outlet"), columns.on_path("outlet", path), columns.on_path("inlet", path))
+    inside = inside & np.where(
+        columns.has_port("outlet"), columns.on_path("outlet", path), columns.on_path("inlet", path)
+    )
     if requirement.listing_class is not None:
         inside &= columns.has("listings", requirement.listing_class) & columns.has("schemes", requirement.scheme)
     return inside
