@@ -277,8 +277,8 @@ class LevelSearch:
 
     def _raise_cost(self) -> None:
         """Do so; where too many labels lie below a cost a nearer one is tried: a few items may raise it by too much."""
-        items, step, labels = float(_ITEMS), math.inf, _LOOK_LABELS
-        low, in_bands, before, at_first = self._none_below, False, 0, self._effort.labels
+        items, step, labels = float(_ITEMS), self._first_step(), _LOOK_LABELS
+        low, in_bands, before, at_first = self._none_below, step < math.inf, 0, self._effort.labels
         while self._columns.can_be_filled() and low < self._limit():
             near_by = max(low, self.floor)
             top = int(min(self._threshold(items), near_by + step, self._limit()))
@@ -303,6 +303,15 @@ class LevelSearch:
                 return
             self.floor = max(self.floor, min(top, self._limit()))
             items *= _GROWTH
+
+    def _first_step(self) -> float:
+        """Return by how much to raise a cost that no chain goes below first; infinite where that is not known.
+
+        Where chains begin so far above the floors, those that pass a test begin as far above them, and labels are many.
+        """
+        if self._least_cost is None or self._test is None:
+            return math.inf
+        return max(1.0, self._least_cost - float(self._floors.min()))
 
     def _is_told_by_stand_ins(self, labels: int) -> bool:
         """Say whether all is known without the chains that another can stand in for, of which there are many here.
