@@ -7,6 +7,7 @@ What it does not finish with them is left to the columns, which cost some millis
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import suppress
 from dataclasses import replace
 from functools import cached_property
 from itertools import islice
@@ -18,6 +19,7 @@ from spoutline.search.graph import MAJOR, Path, Problem, divided
 from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
+    from spoutline.search.alone import LimitsAlone
     from spoutline.search.columns import Columns
     from spoutline.search.enumeration import ChainTest
     from spoutline.search.front import Axes, FrontChain
@@ -35,7 +37,7 @@ class _Shared:
     """What problems that differ in their limits alone have in common, made when first needed.
 
     ``columns`` are made from those of other items where these are the same, or some of them. ``of`` are then the
-    others, with none left out.
+    others, with none left out. ``alone`` is given where the loads are those of others.
     """
 
     def __init__(
@@ -44,8 +46,10 @@ class _Shared:
         columns: Callable[[], Columns | None],
         items: Callable[[], ItemsOf],
         of: _Shared | None = None,
+        alone: Callable[[], LimitsAlone | None] | None = None,
     ) -> None:
         self._make_problem, self._make_columns, self._make_items = problem, columns, items
+        self._make_alone = alone or self._alone
         self.of = of or self
 
     @cached_property
@@ -66,6 +70,16 @@ class _Shared:
     def rows(self) -> Columns | None:
         """The items as columns; None where a cost is too large for that."""
         return self._make_columns()
+
+    @cached_property
+    def alone(self) -> LimitsAlone | None:
+        """What each limit tells by itself; None where there are no columns."""
+        return self._make_alone()
+
+    def _alone(self) -> LimitsAlone | None:
+        from spoutline.search.alone import LimitsAlone
+
+        return None if self.rows is None else LimitsAlone(self.rows)
 
     @cached_property
     def columns(self) -> Columns | None:
@@ -101,6 +115,11 @@ class Finder:
         """The chain to fill."""
         return replace(self._shared.problem, limits=self._limits)
 
+    @property
+    def has_few_items(self) -> bool:
+        """Whether the cheapest chain is looked for among so few items that any left out soon pays."""
+        return self._count <= _FEW_ITEMS
+
     def within(self, limits: tuple[float, ...]) -> Finder:
         """Return a finder for the same items and other limits of their sums, at next to no cost."""
         return self._other(self._shared, limits, self._count)
@@ -134,14 +153,16 @@ class Finder:
         return self._other(some, tuple(self._limits[index] for index in at), self._count)
 
     def hopeful(self) -> tuple[Mask, ...] | None:
-        """Return, by layer, which items chains within the limits may hold; None where that is not known soon."""
-        columns = self._columns()
-        if columns is None:
+        """Return, by layer, which items chains within the limits may hold; None where that is not known soon.
+
+        Each limit is looked at by itself, once for all finders of the same loads.
+        """
+        alone = self._shared.alone
+        if alone is None:
             return None
         from spoutline.search.item_table import apart
-        from spoutline.search.sums import hopeful
 
-        return apart(hopeful(columns), self._shared.problem)
+        return apart(alone.hopeful(self._limits), self._shared.problem)
 
     def at_costs(self, costs: Sequence[tuple[Ints, Ints]]) -> Finder:
         """Return a finder for the same items at other costs: by layer majors and the rest, in the items' order."""
@@ -155,6 +176,7 @@ class Finder:
                 lambda: costed,
                 lambda: None if whole.rows is None else whole.rows.at_costs(major, rest),
                 lambda: _items_of(costed),
+                alone=lambda: whole.alone,
             ),
             self._limits,
             self._count,
@@ -200,10 +222,8 @@ class Finder:
 
     def binding(self) -> tuple[bool, ...]:
         """Say of each limit whether some chain of items could exceed it; all may where that cannot be told."""
-        columns = self._shared.rows
-        if columns is None:
-            return (True,) * len(self._limits)
-        return tuple(columns.with_limits(self._limits).binding().tolist())
+        alone = self._shared.alone
+        return (True,) * len(self._limits) if alone is None else alone.binding(self._limits)
 
     def columns(self) -> Columns | None:
         """Return the items as columns with these limits; None where sums of costs would not be exact in them."""
@@ -269,11 +289,9 @@ class Finder:
         *,
         any_of_equals: bool = False,
     ) -> Path | None:
-        if self._count <= _FEW_ITEMS:
-            try:
+        if self.has_few_items:
+            with suppress(Exhausted):
                 return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS, most_cost)
-            except Exhausted:
-                pass
         columns = self._columns()
         if columns is None:
             return walk.cheapest(self.problem, listener, most_cost=most_cost)
@@ -293,6 +311,10 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
+        if self.has_few_items:
+            with suppress(Exhausted):
+                cheapest = walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
+                return None if cheapest is None else self._with_all_loads(cheapest)
         columns = self._columns()
         return self.cheapest(listener) if columns is None else self._any_of(columns, listener)
 
@@ -344,6 +366,12 @@ class Finder:
         from spoutline.search.counting import count_chains
 
         return count_chains(columns, self._shared.names, most, listener)
+
+    def _with_all_loads(self, path: Path) -> Path:
+        """Return a chain whose items carry the loads of some limits alone with the items of the problem."""
+        pairs = zip(path.items, self.problem.layers, strict=True)
+        whole = (one and next(item for item in layer.items if item.key == one.key) for one, layer in pairs)
+        return Path(path.cost, tuple(whole))
 
     def passing(
         self, test: ChainTest, listener: Listener | None = None, least_cost: int | None = None

@@ -6,7 +6,7 @@ import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
-from spoutline.search.item_table import Floats, Ints
+from spoutline.search.item_table import Floats
 from spoutline.search.passes import Passes
 
 _ROUNDING = 1e-11  # of a cost: sums of a few floats stay far within it
@@ -48,14 +48,6 @@ class Sums:
         over = passes.through(self.figures(columns)) - self.most(0.0)
         keeps = (over[:, self.costs :] <= 0.0).all(axis=1)
         return np.where(keeps, over[:, : self.costs].max(axis=1), np.inf)
-
-
-def hopeful(columns: Columns) -> Ints:
-    """Return the numbers of the items that chains within the limits may hold, each limit looked at by itself."""
-    held = columns.trimmed()
-    if not held.can_be_filled():
-        return np.zeros(0, np.int64)
-    return held.row[Sums.of(held.limits).floor(held, Passes(held)) < np.inf]
 
 
 def near(cost: float) -> float:

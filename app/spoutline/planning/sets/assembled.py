@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -12,7 +13,8 @@ from spoutline.frozen import frozen
 from spoutline.model.part_columns import Ints, Mask
 from spoutline.planning.sets.pool import Lines, SlotParts
 from spoutline.search.finder import Finder
-from spoutline.search.graph import Layer
+from spoutline.search.graph import Layer, Path
+from spoutline.search.listener import Listener
 
 Keep = Callable[[SlotParts], Mask]  # says which parts of a slot may be used
 
@@ -43,6 +45,14 @@ class _Hope:
     items: tuple[Mask, ...] | None
 
 
+@frozen
+class _Answer:
+    """The cheapest chain where it is known that there is one, and a cost that every chain is known to exceed."""
+
+    path: Path | None = None
+    over: float = -math.inf
+
+
 @dataclass(frozen=True, eq=False)
 class Assembled:
     """The problem of one design flow, with the parts that its items are."""
@@ -52,6 +62,7 @@ class Assembled:
     places: tuple[LayerParts, ...]
     _hopes: dict[tuple[float, ...], _Hope] = field(default_factory=dict)  # by limits, whatever costs
     _tight: dict[tuple[float, ...], Finder] = field(default_factory=dict, init=False)
+    _answers: dict[tuple[float, ...], _Answer] = field(default_factory=dict, init=False)  # by limits that may bind
 
     @cached_property
     def breaks(self) -> Lines:
@@ -69,8 +80,7 @@ class Assembled:
     def _hope(self, limits: tuple[float, ...]) -> _Hope:
         if limits not in self._hopes:
             finder = self.finder.within(limits)
-            binding = finder.binding()
-            self._hopes[limits] = _Hope(binding, finder.of_limits(binding).hopeful())
+            self._hopes[limits] = _Hope(finder.binding(), finder.hopeful())
         return self._hopes[limits]
 
     def _tightened(self, limits: tuple[float, ...]) -> Finder:
@@ -83,7 +93,25 @@ class Assembled:
 
     def within(self, limits: tuple[float, ...]) -> Finder | None:
         """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
-        return self.narrowed(everything, limits) if limits in self._hopes else self.finder.within(limits)
+        if limits not in self._hopes:
+            return self.finder.within(limits)
+        return self._tightened(limits) if self.may_hold(limits) else None
+
+    def cheapest(
+        self, limits: tuple[float, ...], listener: Listener | None, most_cost: int | None, fewest_majors: int
+    ) -> Path | None:
+        """Return the cheapest chain of all parts, as ``Finder.cheapest``.
+
+        Questions that differ in limits alone that no chain exceeds have one answer, which is looked for once.
+        """
+        hope = self._hope(limits) if self.finder.has_few_items else self._hopes.get(limits)
+        finder, most = self.within(limits), math.inf if most_cost is None else most_cost
+        asked = limits if hope is None else tuple(map(_where, limits, hope.binding))
+        known = self._answers.get(asked, _Answer())
+        if known.path is None and known.over < most:
+            path = None if finder is None else finder.cheapest(listener, most_cost, fewest_majors)
+            known = self._answers[asked] = _Answer(path, most if path is None else path.cost - 1)
+        return known.path if known.over < most else None
 
     def narrowed(self, keep: Keep, limits: tuple[float, ...], *, hopes: bool = True) -> Finder | None:
         """Return a finder for the parts that may be used; None where a slot of the chain is left without any.
@@ -101,3 +129,7 @@ class Assembled:
         if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
             return None
         return (self._tightened(limits) if hopes else self.finder.within(limits)).only(masks)
+
+
+def _where(limit: float, binds: bool) -> float:
+    return limit if binds else math.inf

@@ -223,7 +223,9 @@ class ChainSearch:
         """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does."""
         if query in self._answers or query.holds is not None:
             return self._best(query, listener)
-        found = (finder.any_chain(listener) for finder in self._finders(query))
+        whole = _is_whole(query)  # its items carry every load
+        finders = (finder for _, finder in (self.finders_of(query) if whole else self._narrowed(query)))
+        found = (finder.any_chain(listener) for finder in finders)
         return next((path for path in found if path is not None), None)
 
     def any_path_with(self, query: SetQuery, slot: Slot, keep: Keep, listener: Listener | None = None) -> Path | None:
@@ -294,12 +296,15 @@ class ChainSearch:
         return max((int(parts.prices(currency).max(initial=0)) for parts in self.pool.all_portions()), default=0)
 
     def _searched(self, query: SetQuery, listener: Listener | None) -> Path | None:
-        held = query.holds
-        paths = (
-            (finder.cheapest(listener, query.most_cost, query.fewest_regrets) for finder in self._finders(query))
-            if held is None
-            else (through.cheapest(held.part.key, listener) for _, through in self._layers_through(query, held.slot))
-        )
+        held, bounds = query.holds, (query.most_cost, query.fewest_regrets)
+        if held is not None:
+            ways = self._layers_through(query, held.slot)
+            paths = [through.cheapest(held.part.key, listener) for _, through in ways]
+        elif _is_whole(query):
+            limits = self._limits(query)
+            paths = [one.cheapest(limits, listener, *bounds) for one in self._assembled(query)]
+        else:
+            paths = [finder.cheapest(listener, *bounds) for finder in self._finders(query)]
         most = math.inf if query.most_cost is None else query.most_cost
         found = [path for path in paths if path is not None and path.cost <= most]
         return min(found, key=lambda path: (path.cost, path.keys), default=None)
@@ -403,9 +408,8 @@ class ChainSearch:
 
     def _narrowed(self, query: SetQuery) -> Iterator[tuple[Assembled, Finder]]:
         limits = self._limits(query)
-        is_whole = query.keep is everything and query.common is None
         for one in self._assembled(query):
-            if is_whole:
+            if _is_whole(query):
                 finder = one.within(limits)
             else:
                 hopes = query.common is None  # what is asked once with these limits is not worth a look at all items
@@ -593,6 +597,11 @@ def _millionths(load: Floats) -> tuple[Ints, Ints]:
     if split is None:
         raise ValueError("a load is too large for whole numbers of 64 bits")
     return split
+
+
+def _is_whole(query: SetQuery) -> bool:
+    """Say whether a query asks for all parts that items are made for."""
+    return query.keep is everything and query.common is None
 
 
 def _layers_for(slot: Slot, layers: tuple[Layer, ...]) -> Iterator[int]:
