@@ -3104,6 +3104,10 @@
    <translation>Wie weit das Angebot ist</translation>
   </message>
   <message>
+   <source>How far the step is</source>
+   <translation>Wie weit der Schritt ist</translation>
+  </message>
+  <message>
    <source>How is the hose taken &amp;up after use?</source>
    <translation>Wie wird der Schlauch nach dem Tanken a&amp;ufgenommen?</translation>
   </message>

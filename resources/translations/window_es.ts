@@ -3104,6 +3104,10 @@
    <translation>En qué punto está la cotización</translation>
   </message>
   <message>
+   <source>How far the step is</source>
+   <translation>Cuánto avanzó el paso</translation>
+  </message>
+  <message>
    <source>How is the hose taken &amp;up after use?</source>
    <translation>¿Cómo se &amp;recoge la manguera después de usarla?</translation>
   </message>

@@ -3104,6 +3104,10 @@
    <translation>Où en est le devis</translation>
   </message>
   <message>
+   <source>How far the step is</source>
+   <translation>Avancement de l’étape</translation>
+  </message>
+  <message>
    <source>How is the hose taken &amp;up after use?</source>
    <translation>Comment le flexible est-il &amp;rangé après usage ?</translation>
   </message>

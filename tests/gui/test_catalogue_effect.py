@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import shutil
+import threading
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QFileDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Settings, Workbench, open_workbench
+from spoutline.bootstrap.catalogues import CatalogueService
 from spoutline.gui.dialogs.exchange_import import ExchangeImportDialog
 from spoutline.gui.pages.catalogues.chosen import DIFFERENCE, EFFECT, SHELF, SURVEYS
 from spoutline.gui.pages.catalogues.effect_panel import EffectPanel
@@ -20,6 +22,7 @@ from spoutline.gui.pages.catalogues.page import CataloguesPage
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.catalogue_edition import DEMONSTRATION, EditionRef
+from spoutline.model.faults import Cancelled
 from spoutline.model.part import PartKind
 from spoutline.planning.keeping.effect import Effect
 
@@ -214,6 +217,69 @@ def test_an_exchange_file_goes_into_a_draft_as_a_person_says(
     )
     assert len(asked) == 1
     assert (service.shelf().entry(draft, other.ref) is not None) is keeps_others
+
+
+@pytest.mark.parametrize("step", ["import", "publish"])
+def test_a_long_step_says_how_far_it_is_and_a_person_stops_it(
+    page: CataloguesPage, qtbot: QtBot, bench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, step: str
+) -> None:
+    """A catalog of 100,000 parts takes a minute; the window goes on meanwhile, and one step is at work at a time."""
+    service, panel = bench.catalogues(), page.shelf_panel
+    begun, go_on = threading.Event(), threading.Event()
+
+    def slow(*given: object, **_: object) -> None:
+        watching = next(one for one in given if hasattr(one, "should_stop"))
+        watching.on_progress(3, 100)
+        begun.set()
+        while not watching.should_stop():
+            go_on.wait(0.01)
+        raise Cancelled
+
+    told: list[str] = []
+    monkeypatch.setattr(panel, "_notify", told.append)
+    monkeypatch.setattr(CatalogueService, "look_at_exchange" if step == "import" else "publish", slow)
+    with service.shelf().draft(NAME) as desk:
+        desk.put([next(service.shelf().entries(EditionRef(NAME, 1))).model_copy(update={"number": "ZZ 2"})])
+    page.refresh()
+    take_in_hand(page, qtbot, DRAFT)
+    qtbot.waitUntil(panel.publish_button.isEnabled)
+    if step == "import":
+        panel.read_from(tmp_path / "office.zip")
+    else:
+        panel.publish_button.click()
+    row = panel.progress_row
+    qtbot.waitUntil(lambda: (row.bar.value(), row.bar.maximum()) == (3, 100))
+    assert row.stop_button.isVisibleTo(panel)
+    panel.name_edit.setText("Third list")
+    for button in (panel.read_button, panel.publish_button, panel.create_button, panel.book_button):
+        assert not button.isEnabled()
+    row.stop_button.click()
+    qtbot.waitUntil(row.bar.isHidden)
+    assert told == ["Stopped: nothing was changed."]
+    qtbot.waitUntil(panel.publish_button.isEnabled)
+    assert panel.create_button.isEnabled()
+
+
+def test_an_exchange_file_chosen_as_a_table_is_read_as_what_it_is(
+    page: CataloguesPage, qtbot: QtBot, bench: Workbench, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "office.zip"
+    path.write_bytes(bench.catalogues().export(EditionRef(NAME, 1)))
+    take_in_hand(page, qtbot, DRAFT)
+    page.show_import()
+    asked: list[str] = []
+
+    def choose(*given: object) -> tuple[str, str]:
+        asked.append(str(given[-1]))
+        return str(path), ""
+
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", choose)
+    monkeypatch.setattr(ExchangeImportDialog, "exec", lambda dialog: asked.append(dialog.windowTitle()) or 0)
+    page.import_panel.ask_for_file()
+    qtbot.waitUntil(lambda: len(asked) == 2, timeout=60_000)
+    assert "*.zip" in asked[0]
+    assert asked[1] == "Read an exchange file"
+    assert page.tabs.currentWidget() is page.shelf_panel
 
 
 def test_a_file_that_is_no_exchange_file_changes_nothing_and_is_told(

@@ -31,6 +31,7 @@ from gui.mnemonics import clashes, letter_of, texts_in_view, texts_of_menus, wit
 from gui.page_rooms import settle
 from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.exchange_intake import ExchangeCounts
 from spoutline.catalogue.draft import DraftCounts
 from spoutline.gui import dialogs as dialogs_package
 from spoutline.gui.actions import ActionId
@@ -40,7 +41,7 @@ from spoutline.gui.dialogs.customers import CustomersDialog
 from spoutline.gui.dialogs.cut_hose import CutHoseDialog
 from spoutline.gui.dialogs.dispenser_types import DispenserTypesDialog
 from spoutline.gui.dialogs.entry_form import EntryDialog
-from spoutline.gui.dialogs.exchange_import import ExchangeCounts, ExchangeImportDialog
+from spoutline.gui.dialogs.exchange_import import ExchangeImportDialog
 from spoutline.gui.dialogs.families import FamiliesDialog
 from spoutline.gui.dialogs.fault import FaultDialog
 from spoutline.gui.dialogs.foreseen_quote import ForeseenQuoteDialog, ForeseenWords

@@ -220,6 +220,26 @@ def test_over_an_empty_book_a_person_begins_their_own(
     window.jobs.close()
 
 
+def test_who_names_a_catalog_that_has_parts_is_shown_the_survey(
+    qtbot: QtBot, qapp: QApplication, empty_book: Workbench, tmp_path: Path
+) -> None:
+    """A book whose catalogue came from elsewhere, such as an exchange file: nothing is left to fill."""
+    service = empty_book.catalogues()
+    service.create("Office list")
+    with service.shelf().draft("Office list") as desk:
+        desk.put(list(service.shelf().entries(EditionRef(DEMONSTRATION)))[:1])
+    window, start = asked(qtbot, qapp, empty_book, tmp_path)
+    choice = start.choice
+    assert choice is not None
+    assert choice.catalogue_edit.text() == "Office list"
+    qtbot.keyClicks(choice.site_edit, "Fernhollow Fuels")
+    qtbot.keyClick(choice.site_edit, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: window.workplace is not None, timeout=20_000)
+    assert window.workplace is not None
+    assert window.workplace.steps.isVisible()
+    window.jobs.close()
+
+
 def test_what_is_published_first_takes_the_place_of_the_draft_that_the_book_plans_with(empty_book: Workbench) -> None:
     service = empty_book.catalogues()
     service.begin("Office list")

@@ -4,19 +4,11 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QRadioButton, QWidget
 
+from spoutline.bootstrap.exchange_intake import ExchangeCounts
 from spoutline.catalogue.draft import DraftCounts
-from spoutline.frozen import frozen
 from spoutline.gui.dialogs.form import FormDialog
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import tr
-
-
-@frozen
-class ExchangeCounts:
-    """What a file does to a draft that keeps its other parts, and to one that holds nothing else afterwards."""
-
-    beside: DraftCounts
-    alone: DraftCounts
 
 
 class ExchangeImportDialog(FormDialog):

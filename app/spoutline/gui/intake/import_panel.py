@@ -39,6 +39,7 @@ from spoutline.planning.table_intake.table_look import (
 )
 
 Notify = Callable[[str], None]  # shows a notice
+_EXCHANGE = ".zip"
 
 
 @frozen
@@ -56,9 +57,12 @@ class ImportPanel(QWidget):
     -------
     taken_over(TakenTable)
         The table is where ``work`` takes it.
+    exchange_wanted(Path)
+        A person chose an exchange file of the program, which is no table.
     """
 
     taken_over = Signal(object)
+    exchange_wanted = Signal(object)
 
     def __init__(self, tools: IntakeTools, work: TableWork, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -160,8 +164,13 @@ class ImportPanel(QWidget):
     def ask_for_file(self) -> None:
         """Ask for a file and open it."""
         endings = " ".join(f"*{ending}" for ending in TABLE_ENDINGS)
-        path, _ = QFileDialog.getOpenFileName(self, tr("Choose a table"), "", f"CSV, XLSX ({endings})")
-        if path:
+        kinds = "CSV, XLSX"
+        if self._work.has_exchange_files:
+            kinds, endings = f"{kinds}, ZIP", f"{endings} *{_EXCHANGE}"
+        path, _ = QFileDialog.getOpenFileName(self, tr("Choose a table"), "", f"{kinds} ({endings})")
+        if self._work.has_exchange_files and Path(path).suffix.lower() == _EXCHANGE:
+            self.exchange_wanted.emit(Path(path))
+        elif path:
             self.open_file(Path(path))
 
     def open_file(self, path: Path, sheet: str = "", encoding: TextEncoding | None = None) -> None:

@@ -48,6 +48,7 @@ class TableWork(ABC):
 
     subject: TableSubject
     finds_figures: bool = False  # in the texts of its rows
+    has_exchange_files: bool = False  # the program's own, which are read elsewhere
 
     @property
     @abstractmethod
@@ -94,6 +95,7 @@ class PartsWork(TableWork):
 
     subject = TableSubject.PARTS
     finds_figures = True
+    has_exchange_files = True
 
     def __init__(self, service: Callable[[], CatalogueService], draft: Callable[[], str]) -> None:
         self._service, self._draft = service, draft

@@ -61,10 +61,14 @@ WorkbenchFactory = Callable[[], "Workbench"]
 
 @frozen
 class FirstStart:
-    """What the first job brings where the book is empty: the use cases, and the catalogues there are."""
+    """What the first job brings where the book is empty: the use cases, and the catalogues there are.
+
+    ``filled`` are those of the catalogues that hold parts already.
+    """
 
     workbench: Workbench
     own_catalogues: tuple[str, ...]
+    filled: tuple[str, ...]
 
 
 @frozen
@@ -241,8 +245,9 @@ class Opening:
     def _open(self, _: Ticket) -> Opened | FirstStart:
         workbench = self._factory()
         if self._survey is None and is_first_start(workbench):
-            own = (facts.name for facts in workbench.catalogues().all() if not facts.is_demonstration)
-            return FirstStart(workbench, tuple(own))
+            own = [facts for facts in workbench.catalogues().all() if not facts.is_demonstration]
+            filled = tuple(facts.name for facts in own if facts.draft_parts)
+            return FirstStart(workbench, tuple(facts.name for facts in own), filled)
         return self._opened(workbench, survey_to_show(workbench, self._survey))
 
     def _opened(self, workbench: Workbench, stored: StoredSurvey) -> Opened:
@@ -289,9 +294,10 @@ class Opening:
             )
 
         def begin_with_own(own: OwnBeginning) -> None:
+            is_filled = own.catalogue.casefold() in {name.casefold() for name in found.filled}
             begin(
                 lambda: begin_own(workbench, own.catalogue, own.site, without_demonstration=own.without_demonstration),
-                self._show_own,
+                lambda opened: self._show_own(opened, is_filled=is_filled),
             )
 
         choice.demonstration_wanted.connect(lambda: begin(lambda: survey_to_show(workbench, None), self._show_survey))
@@ -341,9 +347,11 @@ class Opening:
 
         TourDialog(self._window).exec()
 
-    def _show_own(self, opened: Opened) -> None:
-        """Show the survey just begun, and the page on which its catalog is filled."""
+    def _show_own(self, opened: Opened, *, is_filled: bool) -> None:
+        """Show the survey just begun, and the page on which its catalog is filled, unless it holds parts already."""
         self._show_survey(opened)
+        if is_filled:
+            return
         self.verbs.show_catalogues()
         if self._window.workplace is not None:
             self._window.workplace.catalogues_page.show_import()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -81,6 +82,7 @@ class CataloguesPage(QWidget):
         self.shelf_panel.picked.connect(self._on_picked)
         self.shelf_panel.planned_otherwise.connect(self._plan_anew)
         self.import_panel.taken_over.connect(lambda _: self.shelf_panel.refresh())
+        self.import_panel.exchange_wanted.connect(self._read_exchange)
         self.entries_panel.draft_changed.connect(self.shelf_panel.refresh)
         self.health_panel.entry_wanted.connect(self.show_entry)
         self.tabs.currentChanged.connect(lambda _: self._show_panel())
@@ -93,6 +95,10 @@ class CataloguesPage(QWidget):
     def show_import(self) -> None:
         """Bring the way of a supplier's table into the draft into view."""
         self.tabs.setCurrentWidget(self.import_panel)
+
+    def _read_exchange(self, path: Path) -> None:
+        self.tabs.setCurrentWidget(self.shelf_panel)
+        self.shelf_panel.read_from(path)
 
     def show_entry(self, text: str) -> None:
         """Bring the entries that are known by ``text`` into view."""

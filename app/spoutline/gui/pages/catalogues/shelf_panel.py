@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.documents.own_files import FileForm
-from spoutline.gui.dialogs.exchange_import import ExchangeCounts, ExchangeImportDialog
+from spoutline.gui.dialogs.exchange_import import ExchangeImportDialog
 from spoutline.gui.dialogs.saving import Saving
 from spoutline.gui.jobs import Ticket
 from spoutline.gui.models.catalogue_rows import EditionRow, edition_columns, edition_rows
@@ -30,13 +30,21 @@ from spoutline.gui.pages.catalogues.chosen import FILE, SHELF, STEP, InHand
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
+from spoutline.gui.stopping import Stopping
 from spoutline.gui.widgets.cards import Card, plain_label
 from spoutline.gui.widgets.editors import LineEditor
 from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.progress_row import ProgressRow
 from spoutline.gui.wording import tr
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.faults import InputFault
 
+if TYPE_CHECKING:
+    from spoutline.bootstrap.catalogues import CatalogueService
+    from spoutline.bootstrap.exchange_intake import ExchangeCounts
+    from spoutline.planning.protocols import Progress
+
+_Value = TypeVar("_Value")
 _FAULTS_SHOWN = 6
 
 
@@ -77,6 +85,10 @@ class ShelfPanel(QWidget):
         column.addWidget(self.table, 1)
         column.addLayout(self._step_buttons())
         column.addWidget(self._publishing())
+        self._stopping, self._is_at_work = Stopping(), False
+        self.progress_row = ProgressRow(context.jobs, STEP, tr("How far the step is"), self._stopping.ask, self)
+        self.progress_row.show_running(False)
+        column.addLayout(self.progress_row)
         self.fault_label = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
         column.addWidget(self.fault_label)
@@ -205,7 +217,9 @@ class ShelfPanel(QWidget):
             self._notify(tr("Published: {0}").format(edition.title))
             self.planned_otherwise.emit()  # who plans with the newest edition plans with this one
 
-        self._step(lambda service: service.publish(name, notes=note, publisher=publisher, on=today), done)
+        self._long_step(
+            lambda service, watching: service.publish(name, watching, notes=note, publisher=publisher, on=today), done
+        )
 
     def ask_and_discard(self) -> None:
         """Ask, then let the draft be as the newest edition again."""
@@ -227,30 +241,28 @@ class ShelfPanel(QWidget):
 
     def read_from(self, path: Path) -> None:
         """Say what an exchange file would change in the draft in hand, ask, and read it in."""
-        name, service = self._in_hand.draft_name, self._context.session.workbench.catalogues()
+        name = self._in_hand.draft_name
         if not name:
+            self._show_fault(None)
+            self.fault_label.setText(tr("Pick a catalog of your own first: Demonstration is only read."))
+            self.fault_label.show()
             return
 
-        def look(_: Ticket) -> ExchangeCounts:
-            return ExchangeCounts(
-                service.import_exchange(path, name, keep_others=True, dry_run=True),
-                service.import_exchange(path, name, dry_run=True),
-            )
-
         def ask(counts: ExchangeCounts) -> None:
-            self._show_fault(None)
             dialog = ExchangeImportDialog(name, path.name, counts, self)
             if dialog.exec() == QDialog.DialogCode.Accepted:
                 self._read(name, path, keeps_others=dialog.keeps_others)
 
-        self._context.jobs.start(STEP, look, ask, self._show_fault)
+        self._long_step(lambda service, watching: service.look_at_exchange(path, name, watching), ask)
 
     def _read(self, name: str, path: Path, *, keeps_others: bool) -> None:
         def done(_: object) -> None:
             self._wanted = EditionRef(name, is_draft=True)
             self._notify(tr("{file} is in the draft of {catalog}.").format(file=path.name, catalog=name))
 
-        self._step(lambda service: service.import_exchange(path, name, keep_others=keeps_others), done)
+        self._long_step(
+            lambda service, watching: service.import_exchange(path, name, watching, keep_others=keeps_others), done
+        )
 
     def ask_and_export(self) -> None:
         """Ask for a file and write the edition in hand there."""
@@ -283,6 +295,32 @@ class ShelfPanel(QWidget):
             self.refresh()
 
         self._context.jobs.start(STEP, lambda _: act(service), deliver, fail or self._show_fault)
+
+    def _long_step(self, act: Callable[[CatalogueService, Progress], _Value], done: Callable[[_Value], None]) -> None:
+        """Do what may take minutes: how far it is shows, and until its end it can be stopped and changes nothing."""
+        service = self._context.session.workbench.catalogues()
+
+        def deliver(value: _Value | None) -> None:
+            self._show_at_work(False)
+            self._show_fault(None)
+            if value is None:
+                self._notify(tr("Stopped: nothing was changed."))
+            else:
+                done(value)
+            self.refresh()
+
+        def fail(fault: Exception) -> None:
+            self._show_at_work(False)
+            self._show_fault(fault)
+
+        self._show_at_work(True)
+        work = self._stopping.watched(lambda watching: act(service, watching))
+        self._context.jobs.start(STEP, work, deliver, fail)
+
+    def _show_at_work(self, is_at_work: bool) -> None:
+        self._is_at_work = is_at_work
+        self.progress_row.show_running(is_at_work)
+        self._enable()
 
     def _show(self, rows: tuple[EditionRow, ...], of_book: EditionRef, of_survey: EditionRef) -> None:
         words = tr("The book plans with {book}; this survey plans with {survey}.")
@@ -320,11 +358,13 @@ class ShelfPanel(QWidget):
         names_it = row is not None and row.by_survey and bool(self._context.session.survey.catalogue)
         words = tr("Let this s&urvey plan as the book does") if names_it else tr("Let this survey plan &with it")
         self.survey_button.setText(words)
-        self.create_button.setEnabled(bool(self.name_edit.text().strip()))
-        self.book_button.setEnabled(row is not None and not row.by_book)
         self.survey_button.setEnabled(row is not None)
         self.export_button.setEnabled(row is not None)
-        self.read_button.setEnabled(bool(self._in_hand.draft_name))
+        row = None if self._is_at_work else row  # one step at a time: another would take the place of the one at work
+        self.demonstration_box.setEnabled(not self._is_at_work)
+        self.create_button.setEnabled(not self._is_at_work and bool(self.name_edit.text().strip()))
+        self.book_button.setEnabled(row is not None and not row.by_book)
+        self.read_button.setEnabled(row is not None and bool(self._in_hand.draft_name))
         has_changes = row is not None and row.facts.has_changes and bool(self._in_hand.draft_name)
         self.discard_button.setEnabled(is_draft and has_changes)
         self.publish_button.setEnabled(has_changes)
