@@ -6532,6 +6532,10 @@
    <translation>Angehalten.</translation>
   </message>
   <message>
+   <source>Stopped. This is made when you turn to the page again.</source>
+   <translation>Angehalten. Das entsteht, wenn Sie die Seite wieder aufrufen.</translation>
+  </message>
+  <message>
    <source>Stopped. What was answered is not asked again.</source>
    <translation>Angehalten. Was beantwortet ist, wird nicht noch einmal gefragt.</translation>
   </message>

@@ -6532,6 +6532,10 @@
    <translation>Detenido.</translation>
   </message>
   <message>
+   <source>Stopped. This is made when you turn to the page again.</source>
+   <translation>Detenido. Esto se hace cuando vuelva a la página.</translation>
+  </message>
+  <message>
    <source>Stopped. What was answered is not asked again.</source>
    <translation>Parado. Lo contestado no se pregunta de nuevo.</translation>
   </message>

@@ -6532,6 +6532,10 @@
    <translation>Arrêté.</translation>
   </message>
   <message>
+   <source>Stopped. This is made when you turn to the page again.</source>
+   <translation>Arrêté. Ceci est établi quand vous revenez à la page.</translation>
+  </message>
+  <message>
    <source>Stopped. What was answered is not asked again.</source>
    <translation>Arrêté. Ce qui a reçu une réponse n'est pas redemandé.</translation>
   </message>

@@ -14,11 +14,12 @@ from pytestqt.qtbot import QtBot
 
 from paper_text import pages_of
 from spoutline.gui.dialogs.printing import paint_pages
+from spoutline.gui.edits.command import make_edit
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.widgets.page_images import page_image, page_shapes, printed_images
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.faults import Cancelled
+from spoutline.model.faults import Cancelled, StoreFault
 from spoutline.model.plan import SitePlan
 from spoutline.planning.protocols import Progress
 
@@ -147,8 +148,32 @@ def test_the_plan_of_the_bill_says_how_far_it_is_and_can_be_stopped(
     qtbot.mouseClick(row.stop_button, Qt.MouseButton.LeftButton)
     assert row.bar.isHidden()
     assert row.stop_button.isHidden()
-    assert page.state_label.text() == "Stopped."
+    assert page.state_label.text().startswith("Stopped.")
     monkeypatch.undo()
     workplace.show_bill()
     qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
     assert row.bar.isHidden()
+
+
+@pytest.mark.parametrize("ends", ["stopped", "fails"])
+def test_nothing_of_former_answers_stays_where_no_new_list_is_made(
+    qtbot: QtBot, bill: Workplace, monkeypatch: pytest.MonkeyPatch, ends: str
+) -> None:
+    page, session = bill.bill_page, bill.session
+    go_on = threading.Event()
+
+    def slow(_: Progress | None) -> SitePlan:
+        go_on.wait(20)
+        raise StoreFault("the disk is gone")
+
+    monkeypatch.setattr(bill.context.sets, "whole_site", lambda: slow)
+    site = session.survey.site.model_copy(update={"address": "2 Quarry Road"})
+    make_edit(session, session.survey.model_copy(update={"site": site}), "address")
+    if ends == "stopped":
+        page.progress_row.stop_button.click()
+    go_on.set()
+    qtbot.waitUntil(page.progress_row.bar.isHidden)
+    assert (page.model.rowCount(), page.positions_model.rowCount(), page.total_label.text()) == (0, 0, "")
+    assert page.document is None
+    assert page.paper.images() == ()
+    assert not any(button.isEnabled() for button in page.buttons.values())

@@ -90,3 +90,28 @@ def test_a_paper_that_takes_long_says_how_far_it_is_and_can_be_stopped_and_made_
     assert progress.isHidden()
     assert failed == []
     jobs.close()
+
+
+def test_a_paper_that_is_outdated_while_it_is_made_is_never_shown(qtbot: QtBot) -> None:
+    """Else it could be saved and sent as that of the answers in hand."""
+    jobs = Jobs()
+    pages = PaperPages("trial", "Pages", jobs, lambda _: None)
+    qtbot.addWidget(pages)
+    shown: list[int] = []
+    pages.document_shown.connect(shown.append)
+    begun, go_on = threading.Event(), threading.Event()
+
+    def make(_: Ticket, _form: PaperForm) -> bytes:
+        begun.set()
+        go_on.wait(20)
+        return one_page()
+
+    pages.show_document(make)
+    assert begun.wait(20)
+    pages.forget_document()
+    go_on.set()
+    qtbot.waitUntil(lambda: not jobs._waiting)
+    assert (pages.document, shown) == (None, [])
+    pages.show_document(make)
+    qtbot.waitUntil(lambda: shown == [1])
+    jobs.close()

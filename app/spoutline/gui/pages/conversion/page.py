@@ -226,11 +226,16 @@ class ConversionPage(QWidget):
         )
 
     def _stop(self) -> None:
-        """Leave the conversion unmade until the page is turned to again."""
+        """Leave the conversion unmade until the page is turned to again, and take away that of answers before."""
         self._context.jobs.cancel(_PLAN)
         self._made_for = None
         self.progress_row.show_running(False)
-        self.state_label.setText(tr("Stopped."))
+        self.state_label.setText(tr("Stopped. This is made when you turn to the page again."))
+        self.standing_label.clear()
+        self.ways_model.show_nodes(())
+        self.positions_model.show_nodes(())
+        self.figures.show_rows(())
+        self.paper.show_nothing()
 
     def _show_conversion(self, conversion: SiteConversion) -> None:
         self.progress_row.show_running(False)

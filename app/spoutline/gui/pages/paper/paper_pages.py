@@ -65,10 +65,7 @@ class PaperPages(PaperView):
         return WantedPaper(make=make, stem=stem, name=name, recipient=recipient, pdf=document, only_pdf=only_pdf)
 
     def show_document(self, make: MakePaper, revision: int = 0) -> None:
-        """Show what ``make`` returns as PDF; it is called off the window's thread, and again for another form.
-
-        With the ``revision`` of the session, the paper of an older survey is dropped.
-        """
+        """Show what ``make`` returns as PDF; it is called off the window's thread, and again for another form."""
 
         def work(ticket: Ticket) -> tuple[bytes, tuple[float, ...]]:
             document = make(ticket, PaperForm.PDF)
@@ -80,13 +77,15 @@ class PaperPages(PaperView):
         self.making.emit()
 
     def forget_document(self) -> None:
-        """Take the document for outdated; its pages stay in view until the next one is there."""
-        self._document = None
+        """Take the document for outdated, also one being made; its pages stay in view until the next one is there."""
+        self._jobs.cancel(self._key)
+        self._document, self._is_stopped = None, False
+        self.progress.end()
 
     def show_nothing(self) -> None:
         """Take the paper away."""
         self._jobs.cancel(self._key)
-        self._document = self._make = None
+        self._document, self._make, self._is_stopped = None, None, False
         self.progress.end()
         self.show_pages(())
 

@@ -123,14 +123,23 @@ class BillPage(QWidget):
         self.state_label.show_text(tr("Planning all positions…"))
         self.progress_row.show_running(True)
         work = self._context.sets.whole_site()
-        self._context.jobs.start(_PLAN, work, self._show_plan, self._show_trouble, revision=session.revision)
+        self._context.jobs.start(_PLAN, work, self._show_plan, self._show_no_plan, revision=session.revision)
 
     def _stop(self) -> None:
         """Leave the bill unmade until the page is turned to again."""
         self._context.jobs.cancel(_PLAN)
         self._made_for = None
+        self._show_nothing()
+        self.state_label.show_text(tr("Stopped. This is made when you turn to the page again."))
+
+    def _show_nothing(self) -> None:
+        """Take list, sum and paper away: they would be those of answers that hold no more."""
+        self._site_plan = None
         self.progress_row.show_running(False)
-        self.state_label.show_text(tr("Stopped."))
+        self.model.show_records(())
+        self.positions_model.show_nodes(())
+        self.total_label.clear()
+        self.paper.show_nothing()
 
     def forget(self) -> None:
         """Make the bill anew when it is next seen: the rules have changed."""
@@ -221,8 +230,11 @@ class BillPage(QWidget):
             self._enable(False)
             self._make_paper(self._site_plan)
 
+    def _show_no_plan(self, fault: Exception) -> None:
+        self._show_nothing()
+        self._show_trouble(fault)
+
     def _show_trouble(self, fault: Exception) -> None:
-        self.progress_row.show_running(False)
         self._made_for = None
         self.state_label.show_text(told(str(fault)))
         self._notify(tr("The bill could not be made: {reason}").format(reason=fault))
