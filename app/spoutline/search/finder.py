@@ -115,11 +115,6 @@ class Finder:
         """The chain to fill."""
         return replace(self._shared.problem, limits=self._limits)
 
-    @property
-    def has_few_items(self) -> bool:
-        """Whether the cheapest chain is looked for among so few items that any left out soon pays."""
-        return self._count <= _FEW_ITEMS
-
     def within(self, limits: tuple[float, ...]) -> Finder:
         """Return a finder for the same items and other limits of their sums, at next to no cost."""
         return self._other(self._shared, limits, self._count)
@@ -289,7 +284,7 @@ class Finder:
         *,
         any_of_equals: bool = False,
     ) -> Path | None:
-        if self.has_few_items:
+        if self._count <= _FEW_ITEMS:
             with suppress(Exhausted):
                 return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS, most_cost)
         columns = self._columns()
@@ -311,7 +306,7 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
-        if self.has_few_items:
+        if self._count <= _FEW_ITEMS:
             with suppress(Exhausted):
                 cheapest = walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
                 return None if cheapest is None else self._with_all_loads(cheapest)

@@ -92,9 +92,7 @@ class Assembled:
         return self._tight[limits]
 
     def within(self, limits: tuple[float, ...]) -> Finder | None:
-        """Return a finder for all parts, those left out that are known to hang in no set; None where that is all."""
-        if limits not in self._hopes:
-            return self.finder.within(limits)
+        """Return a finder for all parts but those that are known to hang in no set; None where that is all."""
         return self._tightened(limits) if self.may_hold(limits) else None
 
     def cheapest(
@@ -104,9 +102,8 @@ class Assembled:
 
         Questions that differ in limits alone that no chain exceeds have one answer, which is looked for once.
         """
-        hope = self._hope(limits) if self.finder.has_few_items else self._hopes.get(limits)
         finder, most = self.within(limits), math.inf if most_cost is None else most_cost
-        asked = limits if hope is None else tuple(map(_where, limits, hope.binding))
+        asked = tuple(map(_where, limits, self._hope(limits).binding))
         known = self._answers.get(asked, _Answer())
         if known.path is None and known.over < most:
             path = None if finder is None else finder.cheapest(listener, most_cost, fewest_majors)

@@ -411,9 +411,10 @@ class ChainSearch:
         for one in self._assembled(query):
             if _is_whole(query):
                 finder = one.within(limits)
-            else:
-                hopes = query.common is None  # what is asked once with these limits is not worth a look at all items
-                finder = one.narrowed(lambda parts: self._allowed(parts, query), limits, hopes=hopes)
+            elif query.common is None:
+                finder = one.narrowed(query.keep, limits)  # its items are those that the lines allow
+            else:  # what is asked once with these limits is not worth a look at all items
+                finder = one.narrowed(lambda parts: self._allowed(parts, query), limits, hopes=False)
             if finder is not None and query.common is not None:
                 looks_at_strengths = RequirementId.DRIVE_OFF in query.lines
                 finder = finder.with_strengths(self._outlet_bears_n(query) if looks_at_strengths else None)
