@@ -4376,6 +4376,10 @@
    <translation>Nummer, alte Nummer, Name, Hersteller, Artikelnummer, GTIN oder Lieferant</translation>
   </message>
   <message>
+   <source>Numbers that no part of the draft has: {0}, such as {1}.</source>
+   <translation>Nummern, die kein Teil des Entwurfs hat: {0}, etwa {1}.</translation>
+  </message>
+  <message>
    <source>O&amp;utlet height</source>
    <translation>Höhe &amp;des Abgangs</translation>
   </message>

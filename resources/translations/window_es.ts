@@ -4376,6 +4376,10 @@
    <translation>Número, número antiguo, nombre, fabricante, número de artículo, GTIN o proveedor</translation>
   </message>
   <message>
+   <source>Numbers that no part of the draft has: {0}, such as {1}.</source>
+   <translation>Números que ninguna pieza del borrador tiene: {0}, como {1}.</translation>
+  </message>
+  <message>
    <source>O&amp;utlet height</source>
    <translation>Altura de la &amp;salida</translation>
   </message>

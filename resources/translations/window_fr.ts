@@ -4376,6 +4376,10 @@
    <translation>Numéro, ancien numéro, nom, fabricant, numéro d'article, GTIN ou fournisseur</translation>
   </message>
   <message>
+   <source>Numbers that no part of the draft has: {0}, such as {1}.</source>
+   <translation>Numéros qu’aucune pièce du brouillon n’a : {0}, comme {1}.</translation>
+  </message>
+  <message>
    <source>O&amp;utlet height</source>
    <translation>Hauteur &amp;de sortie</translation>
   </message>

@@ -68,6 +68,18 @@ def test_a_suppliers_table_goes_into_a_list(book: Run, tmp_path: Path) -> None:
     assert json.loads(book("price-list", "list", f"{NAME}@draft", "--json")[1])["price_lists"] == []
 
 
+def test_numbers_and_prices_alone_go_into_a_list_and_numbers_of_no_part_are_told(book: Run, tmp_path: Path) -> None:
+    file = tmp_path / "net.csv"
+    file.write_text("FX-1,12.80\nFX-7,9.00\n")
+    words = ("price-list", "import", str(file), *IMPORT, "--id", "net", "--valid-from", "2026-01-01")
+    code, out, err = book(*words)
+    assert code == 0, err
+    assert "numbers that no part of the draft has: 1, such as FX-7" in out
+    assert json.loads(book(*words, "--json")[1])["of_no_part"] == ["FX-7"]
+    code, out, _ = book("price", f"{NAME}@draft", "FX-1", "--on", "2026-08-01", "--json")
+    assert json.loads(out)["price_lists"][0]["unit_price"] == "12.80"
+
+
 def test_wrong_files_and_options_change_nothing(book: Run, tmp_path: Path) -> None:
     bad = tmp_path / "bad.csv"
     bad.write_text("number,group,from_quantity,unit_price\nFX-1,,0,12.50\nFX-1,,1,-3\n")

@@ -128,6 +128,8 @@ def test_a_suppliers_table_is_repaired_in_place_on_its_way_into_a_list(
         ("FX-1", "12.50"),
         ("FX-2", "13.00"),
     ]
+    told = "Price list h9: 2 prices. Numbers that no part of the draft has: 1, such as FX-2."
+    assert panel.state_label.text() == told
 
 
 def take_in(panel: PricesPanel, file: Path) -> None:

@@ -133,6 +133,12 @@ class PriceListService:
                 desk.price_lists.put((result.price_list,))
         return result
 
+    def of_no_part(self, name: str, one: PriceList) -> tuple[str, ...]:
+        """Return the numbers of a price list that no part of its maker has in the draft, sorted."""
+        with self._shelf().looking(name) as desk:
+            known = {ref.number for ref in desk.refs() if ref.maker == one.maker}
+        return tuple(sorted(row.part_number for row in one.rows if row.part_number not in known))
+
     def remove(self, name: str, list_id: str) -> None:
         """Take a price list out of the draft of a catalogue; raise ``InputFault`` where it has none of this id."""
         with self._shelf().draft(name) as desk:

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from spoutline.model.pricing import FoundPrice, PriceList
 
 _MOST: Final = 1_000_000
+_SHOWN: Final = 5  # numbers in a line
 _WORDS: Final[dict[ListStanding, str]] = {
     ListStanding.APPLIES: Worded("applies"),
     ListStanding.COMES_AFTER: Worded(
@@ -212,8 +213,15 @@ def _import(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         done = made.price_list
     shown = _list_line(done, date.today())
     line = said("tried, nothing changed: {counts}", counts=shown) if arguments.dry_run else shown
-    line = said("{place}: {said}", place=f"{arguments.into}@draft", said=line)
-    return ExitCode.FITS, [line], {"dry_run": arguments.dry_run, **_list_document(done, date.today())}
+    lines = [said("{place}: {said}", place=f"{arguments.into}@draft", said=line)]
+    strange = service.prices().of_no_part(arguments.into, done)
+    if strange:
+        shown = ", ".join(strange[:_SHOWN])
+        lines.append(
+            said("numbers that no part of the draft has: {count}, such as {numbers}", count=len(strange), numbers=shown)
+        )
+    document = {"dry_run": arguments.dry_run, **_list_document(done, date.today()), "of_no_part": list(strange)}
+    return ExitCode.FITS, lines, document
 
 
 def price_list_changes(before: Iterable[PriceList], after: Iterable[PriceList]) -> tuple[tuple[str, str], ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Callable, Mapping
 from pathlib import Path
+from typing import Final
 
 from spoutline.bootstrap.catalogues import CatalogueService
 from spoutline.bootstrap.dispenser_types import DispenserTypeService
@@ -21,6 +22,8 @@ from spoutline.planning.table_intake.into_survey import IntoSurvey
 from spoutline.planning.table_intake.raw_table import TextEncoding
 from spoutline.planning.table_intake.table_look import TableFile, TableLook
 from spoutline.units.accepted import UnitSystem
+
+_SHOWN: Final = 5  # numbers in a line
 
 
 @frozen
@@ -212,9 +215,14 @@ class PriceListWork(PartsWork):
 
     def take(self, target: str, opened: OpenedTable, progress: Progress, *, take_out_missing: bool) -> TakenTable:
         """Take a table into the draft as the list."""
-        done = self._service().prices().import_table(target, opened, self._head, progress)
-        words = tr("Price list {0}: {1} prices.")
-        return TakenTable(done.report.is_sound, words.format(self._head["id"], len(done.prices)))
+        prices = self._service().prices()
+        done = prices.import_table(target, opened, self._head, progress)
+        told = [tr("Price list {0}: {1} prices.").format(self._head["id"], len(done.prices))]
+        strange = () if done.price_list is None else prices.of_no_part(target, done.price_list)
+        if strange:
+            words = tr("Numbers that no part of the draft has: {0}, such as {1}.")
+            told.append(words.format(len(strange), ", ".join(strange[:_SHOWN])))
+        return TakenTable(done.report.is_sound, " ".join(told))
 
 
 def _with_map(opened: OpenedTable, table_map: TableMap) -> OpenedTable:

@@ -102,7 +102,7 @@ class TableMap(PlainValues):
 
     def recognises(self, headings: Headings) -> bool:
         """Say whether the titles are those of the table that this map was made for."""
-        return bool(self.fingerprint) and headings.fingerprint == self.fingerprint
+        return bool(self.fingerprint) and headings.has_titles and headings.fingerprint == self.fingerprint
 
 
 def suggested(headings: Headings, remembered: TableMap | None = None) -> tuple[MappedColumn, ...]:
@@ -127,6 +127,11 @@ def suggested(headings: Headings, remembered: TableMap | None = None) -> tuple[M
             if found is not None:
                 made[column.place] = found
                 taken.add(_claim(found))
+    for column in headings.columns:
+        if column.means and column.place not in made:
+            one = MappedColumn(column, fields_of(subject).by_key[column.means], currency=column.currency)
+            if _claim(one) not in taken:
+                made[column.place] = one
     return tuple(made.get(column.place, MappedColumn(column, None)) for column in headings.columns)
 
 

@@ -6,6 +6,7 @@ import difflib
 import hashlib
 import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from functools import cache
 from typing import Final
 
@@ -15,6 +16,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.planning.survey_import.fields import normal, unit_in
 from spoutline.planning.survey_import.titles import heads_over
 from spoutline.planning.table_intake.intake_fields import TableSubject, fields_of, known_names
+from spoutline.planning.table_intake.plain_prices import is_amount, places_of_prices
 from spoutline.planning.table_intake.raw_table import RawRow, RawTable
 from spoutline.units.accepted import ACCEPTED
 
@@ -36,6 +38,7 @@ class Column:
     head: str = ""
     unit: str = ""
     currency: str = ""
+    means: str = ""  # the field that its cells tell, where no title does
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -61,6 +64,11 @@ class Headings:
     first_row: int
 
     @property
+    def has_titles(self) -> bool:
+        """Whether any column has a title."""
+        return any(one.title or one.head for one in self.columns)
+
+    @property
     def fingerprint(self) -> str:
         """What tells tables of one supplier from others: a digest of all titles in their order."""
         text = "\n".join(f"{normal(one.head)}|{normal(one.title)}|{one.unit}|{one.currency}" for one in self.columns)
@@ -74,9 +82,13 @@ class Headings:
 
 
 def find_headings(
-    table: RawTable, known: Mapping[str, str] | None = None, subject: TableSubject = TableSubject.PARTS
+    table: RawTable,
+    known: Mapping[str, str] | None = None,
+    subject: TableSubject = TableSubject.PARTS,
+    *,
+    are_said: bool = False,
 ) -> Headings:
-    """Return the headings of a table.
+    """Return the headings of a table; those of numbers and prices alone need no titles.
 
     Parameters
     ----------
@@ -86,6 +98,8 @@ def find_headings(
         Further titles that name a field, such as those of a remembered map: title to key.
     subject
         What the rows of the table are.
+    are_said
+        Whether a person says what the columns hold: then no title need be known.
 
     Raises
     ------
@@ -102,6 +116,10 @@ def find_headings(
             break
     if best_count < _ENOUGH and not fields_of(subject).needs_titles and len(rows) > 1:
         best, best_count = 0, _ENOUGH  # a person says what the columns hold
+    if best_count < _ENOUGH and subject is TableSubject.PARTS and rows:
+        places = places_of_prices(rows)
+        if places is not None or are_said:
+            return _untold(rows, places)
     if best < 0 or best_count < _ENOUGH:
         wanted = "a row of titles is needed, and at least one row below it"
         if fields_of(subject).needs_titles:
@@ -125,6 +143,18 @@ def find_headings(
         for place, (title, head) in enumerate(zip(names_of, heads, strict=True))
     )
     return Headings(columns, first)
+
+
+def _untold(rows: Sequence[RawRow], places: tuple[int, int] | None) -> Headings:
+    """Return the headings of columns whose titles tell nothing; a first row with an amount in it gives none."""
+    first = rows[0]
+    is_titles = len(rows) > 1 and not any(map(is_amount, first.cells))
+    means = {} if places is None else dict(zip(places, ("number", "price"), strict=True))
+    columns = []
+    for place in range(max(len(row.cells) for row in rows)):
+        title = first.cell(place) if is_titles else ""
+        columns.append(replace(_column(place, title, "", ""), means=means.get(place, "")))
+    return Headings(tuple(columns), first.number + int(is_titles))
 
 
 def _over(rows: Sequence[RawRow], place: int) -> tuple[str, ...]:

@@ -126,7 +126,7 @@ def open_supplier_table(
     chosen, is_recognised = _map_for(path, maps, said)
     table_map = chosen.model_copy(update=dict(said))
     table = open_table(path, table_map.sheet, table_map.encoding, bounds_of(table_map.subject))
-    headings = find_headings(table, table_map.titles, table_map.subject)
+    headings = find_headings(table, table_map.titles, table_map.subject, are_said=bool(choices))
     mapping = corrected(suggested(headings, table_map), choices, table.place, table_map.subject)
     return OpenedTable(table, headings, mapping, table_map, is_recognised or table_map.recognises(headings))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from enum import StrEnum
@@ -21,6 +22,7 @@ from spoutline.model.worded import Worded
 from spoutline.planning.survey_import.workbook import Cell, workbook_rows, workbook_sheets
 
 _DELIMITERS: Final = ",;\t|"
+_COMMA_ELSEWHERE: Final = re.compile(r"(?<![0-9]),|,(?![0-9])")
 _TEXT_ENDINGS: Final = (".csv", ".tsv", ".txt")
 _HEAD_BYTES: Final = 65_536  # looked at for encoding and delimiter
 _HEAD_ROWS: Final = 60
@@ -258,9 +260,13 @@ def _byte(fault: UnicodeDecodeError) -> str:
 
 
 def _delimiter(head: str) -> str:
-    """Return the sign that parts most rows into the same number of cells; of equal ones the one that makes more."""
+    """Return the sign that parts most rows into the same number of cells; of equal ones the one that makes more.
 
-    def sameness(sign: str) -> tuple[int, int]:
+    A comma that stands between digits alone may be a decimal sign, and comes after another that parts rows as well.
+    """
+    may_be_decimal = _COMMA_ELSEWHERE.search(head) is None
+
+    def sameness(sign: str) -> tuple[int, int, bool]:
         counts = Counter[int]()
         try:
             for cells in islice(csv.reader(io.StringIO(head, newline=""), delimiter=sign), _HEAD_ROWS):
@@ -268,7 +274,7 @@ def _delimiter(head: str) -> str:
         except csv.Error:
             pass
         count, rows = max(counts.items(), key=lambda one: (one[1], one[0]), default=(0, 0))
-        return rows, count
+        return rows, count, sign != "," or not may_be_decimal
 
     return max(_DELIMITERS, key=sameness)
 

@@ -188,7 +188,11 @@ class PricesPanel(QWidget):
             def work(_: Ticket) -> tuple[PriceList, ...]:
                 return service.shelf().price_lists(EditionRef(name, is_draft=True))
 
-            self._context.jobs.start(PRICE_LISTS, work, self._show_taken, self._fail)
+            def show(lists: tuple[PriceList, ...]) -> None:
+                self._show_taken(lists)
+                self.state_label.setText(dialog.told)
+
+            self._context.jobs.start(PRICE_LISTS, work, show, self._fail)
 
     def remove(self) -> None:
         """Take the chosen list out of the draft."""
