@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from random import Random
 
 import pytest
@@ -73,6 +74,39 @@ def test_each_answer_is_that_of_a_search_of_its_own(
         assert questions.has_set(lines) == (wanted is not None)
         if random.random() < 0.3:
             assert questions.best(lines) == wanted
+
+
+@pytest.mark.parametrize(("name", "seed"), each_with_seeds({"too_far": TOO_FAR, **TIGHT}, 8))
+def test_what_is_in_the_way_of_some_lines_is_no_proof_for_others(
+    name: str, seed: int, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    """Limits of lines that nobody asks for prove nothing, nor does a pull that the outlet just bears."""
+    random = Random(f"some lines {name} {seed}")
+    base = required(drawn({"too_far": TOO_FAR, **TIGHT}[name], random), us_tables)
+    context = PlanningContext(us_tables, catalogue)
+    pulls = sorted(demands_of(searched(base, context)))
+    for strength in random.sample(pulls, min(3, len(pulls))):
+        requirement = replace(base, outlet_pull_strength_n=strength)
+        own = searched(requirement, context)
+        limits = tuple(one for one in own.model.set_limits if one.severity is Severity.MUST)
+        own_lines = [*CHANGEABLE]
+        random.shuffle(own_lines)
+        lines = EVERY - set(own_lines[: random.randint(0, 4)])
+        questions = LineQuestions(searched(requirement, context), limits)
+        questions.look_ahead(lines, tuple(line for line in CHANGEABLE if line in lines))
+        for left_out in (set(), *({line} for line in own_lines[4:10])):
+            asked = lines - left_out
+            assert questions.has_set(asked) == (own.cheapest(SetQuery(asked, limits)) is not None)
+
+
+def demands_of(search: ChainSearch) -> set[float]:
+    """Return what parts of any kind ask the outlet to bear."""
+    found: set[float] = set()
+    for _, finder in search.finders_of(SetQuery(EVERY, (), common=frozenset(GIVEN))):
+        columns = finder.columns()
+        assert columns is not None
+        found |= set(columns.demands[columns.demands > 0.0].tolist())
+    return found
 
 
 def by_dropping(lines: tuple[RequirementId, ...], broken: set[Lines], given: Lines) -> tuple[RequirementId, ...]:
