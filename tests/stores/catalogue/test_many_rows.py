@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import sqlite3
 from typing import Any
 
 import pytest
 from sqlalchemy import Engine, event, text
 
-from spoutline.catalogue import descriptions, many_rows
+from spoutline.catalogue import descriptions, draft, many_rows
 from spoutline.catalogue.descriptions import describe, figure_cells
 from spoutline.catalogue.shelf import CatalogueShelf
 from spoutline.model.catalogue_edition import EditionRef
@@ -39,6 +40,23 @@ def test_entries_are_written_by_few_statements_since_each_lets_the_full_text_tab
     assert [one.number for one in shelf.find(DRAFT, "green", limit=9)[0]] == ["K 1"]
     with engine.connect() as connection:  # FTS5's own check that its index says what the table says
         connection.execute(text("INSERT INTO catalogue_find(catalogue_find, rank) VALUES ('integrity-check', 1)"))
+
+
+def test_a_statement_holds_no_more_values_than_sqlite_takes_anywhere(
+    shelf: CatalogueShelf, engine: Engine, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """By default 32,766 (sqlite.org/limits.html, 9); a distribution may have raised it, and others have not."""
+
+    def restrained(connection: sqlite3.Connection, *_: object) -> None:
+        connection.setlimit(sqlite3.SQLITE_LIMIT_VARIABLE_NUMBER, 32_766)
+
+    monkeypatch.setattr(draft, "_CHUNK", 3_000)  # all at once
+    engine.dispose()  # connections of before
+    event.listen(engine, "connect", restrained)
+    with shelf.draft(NAME) as desk:
+        desk.put([priced_only(f"K {place}", "hose") for place in range(2_600)])  # of 13 values each
+    event.remove(engine, "connect", restrained)
+    assert desk.counts.new == 2_600
 
 
 def test_a_cell_reads_the_same_whatever_was_read_before(monkeypatch: pytest.MonkeyPatch) -> None:
