@@ -126,6 +126,11 @@ def _over_sizes(name: str, places: int = 0) -> Callable[[Figures], tuple[str, st
     return told
 
 
+def _first_and_second(figures: Figures) -> tuple[str, str]:
+    first, second = (_over_sizes(f"{which} of near copies, {{}}")(figures) for which in ("first", "second"))
+    return f"{first[0]}; {second[0]}", second[1]
+
+
 def _times(kind: str) -> Callable[[Figures], tuple[str, str]]:
     def told(figures: Figures) -> tuple[str, str]:
         whole, first = f"with alternatives, {kind}, {{}}", f"first set, {kind}, {{}}"
@@ -227,6 +232,14 @@ ROWS: tuple[Row, ...] = (
         "ends",
         ("tests/bench/test_random_chains.py",),
         _over_sizes("near copies, {}"),
+        is_quick=True,
+    ),
+    Row(
+        "second-of-near-copies",
+        "the cheapest of near copies that mostly miss a limit, and the second cheapest, 1,000 / 10,000 / 100,000 items",
+        "-; 1 s each",
+        ("tests/bench/test_random_chains.py",),
+        _first_and_second,
         is_quick=True,
     ),
     Row(

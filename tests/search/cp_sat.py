@@ -8,18 +8,19 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
+from collections.abc import Iterable
 from typing import Any
 
 from search.problems import arcs_of
-from spoutline.search.graph import MAJOR, Problem
+from spoutline.search.graph import MAJOR, Item, Problem
 
 SCALE = 1_000_000
 SLACK = 10
 LARGEST = 1e9
 
 
-def cp_sat_optimum(problem: Problem) -> int | None:
-    """Return the least cost of any chain, no cost negative; None where there is none."""
+def cp_sat_optimum(problem: Problem, without: Iterable[tuple[Item | None, ...]] = ()) -> int | None:
+    """Return the least cost of any chain but some, no cost negative; None where there is none."""
     from ortools.sat.python import cp_model
 
     model = cp_model.CpModel()
@@ -54,6 +55,8 @@ def cp_sat_optimum(problem: Problem) -> int | None:
             if asks and weak:
                 # at most one item of the layer is taken, and it stands beside no weaker one
                 model.add(sum(weak) <= depth_end * (1 - sum(asks)))
+    for chain in without:
+        model.add(sum(arc for depth, item, arc in taken if item == chain[depth]) <= depth_end - 1)
     costs = [(*divmod(item.cost, MAJOR), arc) for _, item, arc in taken if item is not None]
     weight = 1 + depth_end * max((cost for _, cost, _ in costs), default=0)
     model.minimize(sum((major * weight + cost) * arc for major, cost, arc in costs))

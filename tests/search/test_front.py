@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from random import Random
 
 import numpy as np
@@ -92,6 +93,25 @@ def test_front_is_that_of_plain_enumeration(problem: Problem, seed: int, adds: t
         items = path_of(problem, one)
         assert items in allowed
         assert weighed(Path(0, items), weights, adds) == (one.figures, one.tie)
+
+
+@given(problems, st.integers(0, 10_000), several)
+@settings(max_examples=up_to(120), deadline=None)
+def test_of_equals_the_first_by_layers_is_told_where_that_is_asked_for(
+    problem: Problem, seed: int, adds: tuple[bool, ...]
+) -> None:
+    weights = drawn_weights(problem, seed, len(adds))
+    paths = enumerated(problem)
+    columns = columns_of(problem)
+    assert columns is not None
+    items = ItemsOf(problem)
+    axes = replace(axes_of(problem, weights, adds), tie=items.places(np.arange(len(items))), is_by_layer=True)
+    chains = front(columns, axes, Effort())
+    assert {one.figures for one in chains} == {one for one, _ in front_by_enumeration(paths, weights, adds)}
+    for one in chains:
+        equal = [path for path in paths if weighed(path, weights, adds)[0] == one.figures]
+        first = min(equal, key=lambda path: tuple("" if item is None else item.key for item in path.items))
+        assert path_of(problem, one) == first.items
 
 
 @given(problems, st.integers(0, 10_000), several, st.integers(1, 24))

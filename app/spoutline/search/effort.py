@@ -25,7 +25,7 @@ class Effort:
     """
 
     listener: Listener = field(default_factory=Listener)
-    most: int | None = None
+    most: float | None = None
     labels: int = 0
 
     def spend(self, labels: int) -> None:
@@ -45,7 +45,7 @@ class Effort:
         if self.most is not None and self.labels > self.most:
             raise Exhausted
 
-    def portion(self, labels: int) -> Effort:
+    def portion(self, labels: float) -> Effort:
         """Return an effort that goes on from here and ends after so many labels, or where this one does."""
         most = self.labels + labels
         return Effort(self.listener, most if self.most is None else min(self.most, most), self.labels)

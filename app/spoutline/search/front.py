@@ -8,7 +8,7 @@ axis and couples no worse takes the other's place. Loads count only as far as th
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
@@ -40,12 +40,16 @@ class Axes:
         By item, adding up: of chains that are equal on all axes, the one with least of it is meant.
     grain
         By axis: chains whose figures differ by less in a layer may stand for each other; 1 tells all apart.
+    is_by_layer
+        Whether the first layer in which ``tie`` differs decides instead of its sum, an empty layer before any item;
+        none may be negative.
     """
 
     figures: Ints
     adds: Mask
     tie: Ints
     grain: Ints
+    is_by_layer: bool = False
 
     @classmethod
     def exact(cls, figures: Ints, adds: Sequence[bool], tie: Ints) -> Axes:
@@ -54,7 +58,7 @@ class Axes:
 
     def coarse(self, grain: Sequence[int]) -> Axes:
         """Return the same axes with other grains."""
-        return Axes(self.figures, self.adds, self.tie, np.maximum(1, np.array(grain, np.int64)))
+        return replace(self, grain=np.maximum(1, np.array(grain, np.int64)))
 
 
 @frozen
@@ -259,7 +263,8 @@ class LabelSetting:
         columns, adds = self.columns, self.axes.adds
         figures, count = self._figures[:-1], len(adds)
         loads = self._loads[:-1]
-        summed = np.column_stack([figures * adds, self._tie[:-1], loads, -loads]).astype(np.float64)
+        tie = self._tie[:-1] * (not self.axes.is_by_layer)
+        summed = np.column_stack([figures * adds, tie, loads, -loads]).astype(np.float64)
         to = Passes(columns).backward(summed)
         axes = to[:, :, :count].copy()
         for axis in np.flatnonzero(~adds).tolist():
@@ -317,7 +322,20 @@ class LabelSetting:
                 grown.append(taken)
         if not grown:
             return labels.part(np.zeros(0, np.int64))
-        return self._thinned(_joined(grown), depth) if len(grown) > 1 else grown[0]
+        return self._told_apart(self._thinned(_joined(grown), depth) if len(grown) > 1 else grown[0])
+
+    def _told_apart(self, labels: _Labels) -> _Labels:
+        """Return the labels with ties that stay small where these are places in an order of all labels."""
+        if not self.axes.is_by_layer:
+            return labels
+        return replace(labels, tie=np.unique(labels.tie, return_inverse=True)[1].reshape(-1).astype(np.int64))
+
+    def _tied(self, before: Ints, item: Ints) -> Ints:
+        """Return the ties of labels with one more item."""
+        if not self.axes.is_by_layer:
+            return np.asarray(before + self._tie[item])
+        most = int(self._tie.max(initial=0)) + 2
+        return np.asarray(before * most + np.where(item == EMPTY, 0, self._tie[item] + 1))
 
     def _by_entry(self, depth: int) -> list[Ints]:
         columns = self.columns
@@ -348,7 +366,7 @@ class LabelSetting:
         found = _Labels(
             port,
             axes,
-            labels.tie[who] + self._tie[item],
+            self._tied(labels.tie[who], item),
             np.maximum(loads, columns.limits - rest.most[depth + 1, port]),
             np.minimum(np.minimum(labels.bears[who], self._bears[item]), self._most_demand[depth + 1]),
             np.maximum(np.maximum(labels.demands[who], self._demands[item]), self._least_bears[depth + 1]),

@@ -9,31 +9,36 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Iterator
-from contextlib import contextmanager
+from collections.abc import Generator, Iterable, Iterator
+from contextlib import contextmanager, suppress
 from typing import Protocol
 
 import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.search.columns import Columns
+from spoutline.search.demand_bands import Part, least, parts_by_band
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY, Chains, ChainTest, Enumeration
-from spoutline.search.item_table import Floats, Ints, Mask
+from spoutline.search.item_table import Floats, Ints
 from spoutline.search.multipliers import priced
+from spoutline.search.next_chain import NextChain
 from spoutline.search.passes import Passes
 from spoutline.search.staircase import Staircases
 from spoutline.search.stand_ins import any_by_labels, cheapest_by_labels, without_outdone
 from spoutline.search.sums import Sums, near
+from spoutline.search.swaps import Rows, Swaps
 
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
 _MANY_LABELS, _MANY_MORE = 50_000, 4  # after which chains that another can stand in for are dropped; until next time
-_STAND_INS = (50_000, 500_000)  # labels for that, at least and most: those left are all held, and against each other
-_BANDS = 8
+_STAND_INS = (200_000, 500_000)  # labels for that, at least and most: those left are all held, against each other
+_SHARES = (0.125, 0.25, 0.5, 1.0)  # of what lies between the floor and a chain that was found
 _KEPT = 1_000  # chains put in order at once
+_ORDER_LABELS, _PASSES, _FURTHER = 16_000, 64, 8  # looked at by cost; labels for each without told; steps of the cost
+_TOLD = 128  # chains left out one by one where the next is found by labels
 
 
 class Named(Protocol):
@@ -59,17 +64,6 @@ class Chain:
 
 class _TooMany(Exception):
     """A quick look would have been at too many labels."""
-
-
-@frozen
-class _Part:
-    """The chains whose greatest demand lies in one band, as a problem of its own."""
-
-    columns: Columns
-    passes: Passes
-    floor: float
-    over: float  # the greatest demand of a chain is more than this,
-    most: float  # and no more than this
 
 
 class LevelSearch:
@@ -157,30 +151,78 @@ class LevelSearch:
 
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
-        least = self._least_cost
-        if self._test is not None or least is None:
+        least_cost = self._least_cost
+        if self._test is not None or least_cost is None:
             self._found()
             if self._incumbent is None:
                 return
-            least = self._incumbent.cost
+            least_cost = self._incumbent.cost
         if not self._is_priced:
             self._price()
-        low, items = least - 1, float(_ITEMS)
+        low, items, told = least_cost - 1, float(_ITEMS), dict[Rows, None]()
+        labels = math.inf if self._test is not None else _ORDER_LABELS
         while low < self._highest:
             top = max(low + 1, self._threshold(items))
+            try:
+                with self._few_labels(labels):
+                    top, found = self._cheaper_half(low, top)
+            except _TooMany:
+                low, may_go_on = yield from self._told_by_labels(low, told, _PASSES * labels)
+                labels = _MANY_MORE * labels + 1 if may_go_on else math.inf
+                continue
             items *= _GROWTH
-            found = self._between(low, top)
-            while found is None and top > low + 1:
-                top = (low + top) // 2
-                found = self._between(low, top)
-            yield from self._by_names(top) if found is None else found
+            for chain in self._by_names(top) if found is None else found:
+                if chain.rows not in told:
+                    yield chain
+                    if len(told) <= _TOLD:
+                        told[chain.rows] = None
+            if len(told) > _TOLD:
+                labels = math.inf  # which are too many to be left out one by one
             low = top
+
+    def _cheaper_half(self, low: int, top: int) -> tuple[int, list[Chain] | None]:
+        """Return a cost up to ``top`` and the chains up to it; None where those of the very next cost are too many."""
+        found = self._between(low, top)
+        while found is None and top > low + 1:
+            top = (low + top) // 2
+            found = self._between(low, top)
+        return top, found
+
+    def _told_by_labels(
+        self, low: int, told: dict[Rows, None], labels: float
+    ) -> Generator[Chain, None, tuple[int, bool]]:
+        """Yield the chains after those ``told``, as many as are found with about so many labels.
+
+        Up to ``low`` all were told before; returns the cost of which this is now true, and whether none takes too many.
+        """
+        search, step, begun = self._by_labels(told), 1, self._effort.labels
+        while low < self._highest and self._effort.labels - begun <= labels:
+            try:
+                with self._few_labels(_STAND_INS[1]):
+                    found = search.next(min(low + step, self._highest), self._effort)
+            except _TooMany:
+                return low, False
+            if found is None:
+                low, step = low + step, _FURTHER * step
+                continue
+            yield Chain(0, found.cost, found.rows)
+            told[found.rows] = None
+            search.tell(found.rows)
+            low = found.cost - 1
+        return low, True
+
+    def _by_labels(self, told: Iterable[Rows] = ()) -> NextChain:
+        """Return what finds the first chain without some that were told."""
+        search = NextChain(self._columns, self._sums, self._floors, self._names.places(self._columns.row))
+        for rows in told:
+            search.tell(rows)
+        return search
 
     def _keep(self, floors: Floats) -> None:
         """Leave out the items that no chain within the limits holds."""
         holds = floors < np.inf
         self._columns, self._floors = self._columns.only(holds), floors[holds]
-        self.floor = max(self.floor, _least(self._columns, self._floors))
+        self.floor = max(self.floor, least(self._columns, self._floors))
 
     def _price(self) -> None:
         """Price the limits, which raises the floors."""
@@ -207,7 +249,7 @@ class LevelSearch:
         """Look among the items of the lowest floors; return the first of the cheapest chains where that is found."""
         if not self._columns.can_be_filled():
             return None
-        top, cheapest = self._threshold(items), list[tuple[_Part, Chains]]()
+        top, cheapest = self._threshold(items), list[tuple[Part, Chains]]()
         if self._incumbent is not None:
             top = min(top, self._incumbent.cost)
         if top <= self._none_below:
@@ -227,7 +269,7 @@ class LevelSearch:
         self._none_below = top
         return self._first_by_names(cheapest)
 
-    def _first_by_names(self, some: list[tuple[_Part, Chains]]) -> Chain | None:
+    def _first_by_names(self, some: list[tuple[Part, Chains]]) -> Chain | None:
         """Return the cheapest of some chains, of equals the first by names; None for none."""
         least = min((int(found.cost.min()) for _, found in some), default=0)
         firsts = []
@@ -250,10 +292,14 @@ class LevelSearch:
                     return next(self._by_names(cost, in_bands=False))
             except _TooMany:
                 self._is_dense = True
+        with suppress(_TooMany), self._few_labels(_STAND_INS[1]):
+            found = self._by_labels().next(cost, self._effort)
+            if found is not None:
+                return Chain(0, found.cost, found.rows)
         return next(self._by_names(cost, only_first=True))
 
     @contextmanager
-    def _few_labels(self, labels: int = _QUICK_LABELS) -> Iterator[None]:
+    def _few_labels(self, labels: float = _QUICK_LABELS) -> Iterator[None]:
         """Let what is done within look at few labels, and raise ``_TooMany`` where that is not enough."""
         whole = self._effort
         self._effort = whole.portion(labels)
@@ -326,25 +372,38 @@ class LevelSearch:
             self._floors = self._floors[np.isin(self._columns.row, kept.row)]
             self._columns = kept
         try:
-            with self._few_labels(min(max(labels, _STAND_INS[0]), _STAND_INS[1])):
-                return self._is_settled(kept)
+            return self._is_settled(kept, min(max(labels, _STAND_INS[0]), _STAND_INS[1]))
         except _TooMany:
             return False
 
-    def _is_settled(self, columns: Columns) -> bool:
-        """Say whether there is no chain, or the cheapest is the incumbent; where any chain will do, any is."""
+    def _is_settled(self, columns: Columns, labels: int) -> bool:
+        """Say whether there is no chain, or the cheapest is the incumbent; where any chain will do, any is.
+
+        It is asked in steps of so many labels.
+        """
         if self._incumbent is None:
-            found = any_by_labels(columns, self._effort)
+            with self._few_labels(labels):
+                found = any_by_labels(columns, self._effort)
             if found is None:
                 return True
         if self._test is not None:
             return False  # what it says of a chain another chain cannot stand in for
         if self._incumbent is None and found is not None and found.cost <= self._highest:
             self._incumbent = Chain(0, found.cost, found.rows)
-        if not self._any_will_do:
-            found = cheapest_by_labels(columns, self._sums, self._limit(), self._effort)
+        if self._any_will_do:
+            return True
+        if self._incumbent is not None:
+            self._incumbent = Chain(0, *Swaps(columns).lowered(self._incumbent.cost, self._incumbent.rows))
+        low = min(max(self._none_below, self.floor), self._limit())
+        for share in _SHARES:  # the nearer the cost, the fewer labels
+            most = math.ceil(low + share * (self._limit() - low))
+            some = columns.only(self._floors <= near(most))
+            with self._few_labels(labels):
+                found = cheapest_by_labels(some, self._sums, most, self._effort)
             if found is not None:
                 self._incumbent = Chain(0, found.cost, found.rows)
+                break
+            self.floor = max(self.floor, most + 1)
         return True
 
     def _look_below(self, top: int, *, in_bands: bool) -> None:
@@ -371,12 +430,12 @@ class LevelSearch:
                 self._is_dense = True
         return self._between_in(self._parts(top), low, top)
 
-    def _between_in(self, parts: list[_Part], low: int, top: int) -> list[Chain] | None:
+    def _between_in(self, parts: list[Part], low: int, top: int) -> list[Chain] | None:
         count = 0
-        kept: list[tuple[_Part, Chains, Ints]] = []
+        kept: list[tuple[Part, Chains, Ints]] = []
         for part in parts:
             for found in self._enumeration(part, top).chains():
-                chosen = np.flatnonzero(_in_band(part, found) & (found.cost > low))
+                chosen = np.flatnonzero(part.holds(found) & (found.cost > low))
                 count += len(chosen)
                 if count > _KEPT:
                     return None
@@ -389,13 +448,13 @@ class LevelSearch:
         ways = [self._part_by_names(part, cost) for part in self._parts(cost, in_bands=in_bands, only_first=only_first)]
         yield from heapq.merge(*ways, key=self._named)
 
-    def _part_by_names(self, part: _Part, cost: int) -> Iterator[Chain]:
+    def _part_by_names(self, part: Part, cost: int) -> Iterator[Chain]:
         order = self._names.places(part.columns.row)
         for found in self._enumeration(part, cost, order, is_narrow=True).chains():
-            for at in np.flatnonzero(_in_band(part, found) & (found.cost == cost)):
+            for at in np.flatnonzero(part.holds(found) & (found.cost == cost)):
                 yield self._chain(part, found, int(at))
 
-    def _enumeration(self, part: _Part, top: int, order: Ints | None = None, *, is_narrow: bool = False) -> Enumeration:
+    def _enumeration(self, part: Part, top: int, order: Ints | None = None, *, is_narrow: bool = False) -> Enumeration:
         return Enumeration(
             part.columns,
             part.passes,
@@ -408,7 +467,7 @@ class LevelSearch:
             stairs=self._stairs(part, top),
         )
 
-    def _stairs(self, part: _Part, top: int) -> Staircases | None:
+    def _stairs(self, part: Part, top: int) -> Staircases | None:
         """Return a bound that is exact in one limit, where labels are many and a limit has a price."""
         if not self._is_dense or not self._sums.prices[self._sums.costs - 1].any():
             return None
@@ -418,11 +477,11 @@ class LevelSearch:
         return tuple("" if row == EMPTY else self._names[row] for row in chain.rows)
 
     @staticmethod
-    def _chain(part: _Part, found: Chains, at: int) -> Chain:
+    def _chain(part: Part, found: Chains, at: int) -> Chain:
         rows = part.columns.row
         return Chain(0, int(found.cost[at]), tuple(EMPTY if it == EMPTY else int(rows[it]) for it in found.items[at]))
 
-    def _parts(self, top: int, *, in_bands: bool = True, only_first: bool = False) -> list[_Part]:
+    def _parts(self, top: int, *, in_bands: bool = True, only_first: bool = False) -> list[Part]:
         """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first.
 
         Without bands it is one problem, whose strengths are looked at in its chains alone. Where ``only_first``, for
@@ -433,41 +492,5 @@ class LevelSearch:
         if only_first and self._test is None:
             some = some.not_outdone(nor_equalled=self._any_of_equals)
         if not in_bands and some.can_be_filled():
-            return [_Part(some, Passes(some), _least(some, floors), -math.inf, math.inf)]
-        parts = []
-        for over, most in _bands(some.demands) if in_bands else ():
-            columns = some.only(_of_band(some, over, most))
-            if columns.can_be_filled():
-                passes = Passes(columns)
-                parts.append(_Part(columns, passes, _least(columns, self._sums.floor(columns, passes)), over, most))
-        return sorted(parts, key=lambda part: (part.floor, part.most))
-
-
-def _least(columns: Columns, floors: Floats) -> float:
-    """Return a cost that no chain goes below, by the floors of the items; a chain of empty layers costs nothing."""
-    return float(floors.min(initial=0.0 if columns.optional.all() else np.inf))
-
-
-def _bands(demands: Floats) -> list[tuple[float, float]]:
-    """Return bands (from above, up to) that hold every demand, the first of them nothing but no demand."""
-    asked = np.unique(demands[demands > 0.0])
-    tops = asked if len(asked) <= _BANDS else np.array([part[-1] for part in np.array_split(asked, _BANDS)])
-    return list(zip([-math.inf, 0.0, *tops.tolist()], [0.0, *tops.tolist()], strict=False))
-
-
-def _of_band(columns: Columns, over: float, most: float) -> Mask:
-    """Return which items a chain may hold whose greatest demand lies in the band.
-
-    All others must bear more than ``over``; nothing need bear what it asks itself.
-    """
-    demands, bears = columns.demands, columns.bears
-    may = (demands <= most) & ((bears > over) | (demands > over))
-    asking = np.unique(columns.layer[demands > 0.0])
-    if len(asking) == 1 and not columns.optional[asking[0]]:
-        may &= (columns.layer != asking[0]) | (demands > over)
-    return may
-
-
-def _in_band(part: _Part, found: Chains) -> Mask:
-    greatest = np.append(part.columns.demands, 0.0)[found.items].max(axis=1, initial=0.0)
-    return np.asarray((greatest > part.over) & (greatest <= part.most))
+            return [Part.whole(some, floors)]
+        return parts_by_band(some, self._sums) if in_bands else []

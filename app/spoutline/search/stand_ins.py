@@ -94,9 +94,7 @@ def cheapest_by_labels(columns: Columns, sums: Sums, most: int, effort: Effort) 
     Cancelled, Exhausted
         As of ``any_by_labels``.
     """
-    figures, highest = sums.figures(columns), sums.most(most)
-    for priced in range(1, sums.costs):
-        columns = columns.with_load(figures[:, priced], float(highest[priced]))
+    columns = sums.bounding(columns, most)
     return _first(columns, columns.cost, effort, [FrontChain((most + 1,), 0, ())])
 
 

@@ -43,6 +43,13 @@ class Sums:
         of_cost = columns.cost[:, None] + columns.eased @ self.prices[: self.costs].T
         return np.concatenate([of_cost, columns.eased], axis=1)
 
+    def bounding(self, columns: Columns, cost: float) -> Columns:
+        """Return a problem that drops at once what exceeds a sum of priced loads, for chains that cost no more."""
+        figures, highest = self.figures(columns), self.most(cost)
+        for priced in range(1, self.costs):
+            columns = columns.with_load(figures[:, priced], float(highest[priced]))
+        return columns
+
     def floor(self, columns: Columns, passes: Passes) -> Floats:
         """Return, by item, a cost that no chain within the limits that holds it goes below; infinite without one."""
         over = passes.through(self.figures(columns)) - self.most(0.0)
