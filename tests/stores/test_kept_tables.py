@@ -234,6 +234,28 @@ def test_files_of_texts_long_gone_are_removed(folder: Path) -> None:
     assert reader.times == 0
 
 
+def test_what_was_never_finished_is_removed_in_the_end(folder: Path) -> None:
+    asked(Reader(), "one text")
+    stale, fresh = folder / "stale.part", folder / "fresh.part"
+    for path in (stale, fresh):
+        path.write_bytes(b"half")
+    long_ago = fresh.stat().st_mtime - 7_200
+    os.utime(stale, (long_ago, long_ago))
+    asked(Reader(), "another text")
+    assert [path.name for path in folder.glob("*.part")] == ["fresh.part"]
+
+
+def test_what_cannot_be_put_in_its_place_leaves_nothing(folder: Path) -> None:
+    asked(Reader())
+    (path,) = folder.iterdir()
+    path.unlink()
+    (path / "in the way").mkdir(parents=True)
+    reader = Reader()
+    assert asked(reader) == VALUE
+    assert reader.times == 1
+    assert list(folder.iterdir()) == [path]
+
+
 def every_table() -> list[object]:
     """Return what every table means to a program that has only just started."""
     for remembered in (phrase_tables._made, load._profiles, load._materials):

@@ -32,6 +32,8 @@ _MAGIC: Final = b"SPOUTTAB"
 _LARGEST: Final = 16 * 1024 * 1024  # bytes; a larger file is none of the program's
 _KEPT: Final = 12  # files of one reader; the oldest go
 _ENDING: Final = ".table"
+_PART: Final = ".part"  # of a file that is being written
+_UNFINISHED_S: Final = 3_600.0  # seconds after which nobody writes on: a program was ended in the midst
 
 
 def kept(name: str, texts: Sequence[str], read: Callable[[], _T]) -> _T:
@@ -130,7 +132,7 @@ def _write(path: Path, made: object) -> None:
 
     content = pickle.dumps(made, pickle.HIGHEST_PROTOCOL)
     path.parent.mkdir(parents=True, exist_ok=True)
-    handle, beside = tempfile.mkstemp(dir=path.parent, suffix=".part")
+    handle, beside = tempfile.mkstemp(dir=path.parent, suffix=_PART)
     try:
         with os.fdopen(handle, "wb") as stream:
             stream.write(_MAGIC + hashlib.sha256(content).digest() + content)
@@ -141,8 +143,14 @@ def _write(path: Path, made: object) -> None:
 
 
 def _tidy(folder: Path, name: str) -> None:
-    """Remove the oldest files of a reader, those of texts and programs that are long gone."""
-    found = sorted(folder.glob(f"{name}-*{_ENDING}"), key=lambda path: path.stat().st_mtime, reverse=True)
-    for path in found[_KEPT:]:
+    """Remove the oldest files of a reader, of texts and programs that are long gone, and what was never finished."""
+    found = sorted(folder.glob(f"{name}-*{_ENDING}"), key=_written_at, reverse=True)
+    long_ago = max(map(_written_at, found), default=0.0) - _UNFINISHED_S
+    unfinished = [path for path in folder.glob(f"*{_PART}") if _written_at(path) < long_ago]
+    for path in (*found[_KEPT:], *unfinished):
         with suppress(OSError):
             path.unlink()
+
+
+def _written_at(path: Path) -> float:
+    return path.stat().st_mtime

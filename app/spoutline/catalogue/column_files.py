@@ -44,6 +44,8 @@ _ALIGNED: Final = 64
 _KEPT: Final = 12  # files of one kind; the oldest go
 _SORTS: Final = frozenset("iufb")
 _ENDING: Final = ".columns"
+_PART: Final = ".part"  # of a file that is being written
+_UNFINISHED_S: Final = 3_600.0  # seconds after which nobody writes on: a program was ended in the midst
 
 
 class ColumnFiles:
@@ -71,7 +73,7 @@ class ColumnFiles:
         path = self._path(columns.kind, fingerprint)
         with contextlib.suppress(OSError):
             self._folder.mkdir(parents=True, exist_ok=True)
-            handle, name = tempfile.mkstemp(dir=self._folder, suffix=".part")
+            handle, name = tempfile.mkstemp(dir=self._folder, suffix=_PART)
             try:
                 with os.fdopen(handle, "wb") as stream:
                     for piece in _pieces(fingerprint, columns):
@@ -87,11 +89,17 @@ class ColumnFiles:
         return self._folder / f"{kind}-{named}{_ENDING}"
 
     def _tidy(self, kind: PartKind) -> None:
-        """Remove the oldest files of a kind; one that another process has open may stay."""
-        found = sorted(self._folder.glob(f"{kind}-*{_ENDING}"), key=lambda path: path.stat().st_mtime, reverse=True)
-        for path in found[_KEPT:]:
+        """Remove the oldest files of a kind, but not what another process has open, and what was never finished."""
+        found = sorted(self._folder.glob(f"{kind}-*{_ENDING}"), key=_written_at, reverse=True)
+        long_ago = max(map(_written_at, found), default=0.0) - _UNFINISHED_S
+        unfinished = [path for path in self._folder.glob(f"*{_PART}") if _written_at(path) < long_ago]
+        for path in (*found[_KEPT:], *unfinished):
             with contextlib.suppress(OSError):
                 path.unlink()
+
+
+def _written_at(path: Path) -> float:
+    return path.stat().st_mtime
 
 
 @cache

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 from collections.abc import Callable
@@ -121,6 +122,21 @@ def test_old_files_go_and_those_in_use_stay_readable(tmp_path: Path, files: Colu
     assert len(list((tmp_path / "columns").iterdir())) == 12
     assert held is not None
     assert _same(held, nozzles)
+
+
+def test_a_file_that_was_never_finished_goes_in_the_end(
+    tmp_path: Path, files: ColumnFiles, nozzles: PartColumns
+) -> None:
+    """A program that is killed while it writes leaves one, of many megabytes for a large catalog."""
+    folder = tmp_path / "columns"
+    folder.mkdir()
+    stale, fresh = folder / "stale.part", folder / "fresh.part"
+    for path in (stale, fresh):
+        path.write_bytes(b"half")
+    long_ago = fresh.stat().st_mtime - 7_200
+    os.utime(stale, (long_ago, long_ago))
+    files.write("f1", nozzles)
+    assert [path.name for path in folder.glob("*.part")] == ["fresh.part"]
 
 
 @pytest.fixture
