@@ -129,7 +129,7 @@ def as_case_problem(problem: Problem, regrets_of: dict[str, int]) -> CaseProblem
     return CaseProblem(
         problem=tabled,
         columns=columns,
-        prices=np.column_stack([cost, cost]),
+        prices=np.column_stack([cost, cost, cost]),
         is_bought=np.ones(len(items), np.bool_),
         regrets=np.array([float(regrets_of[item.key]) for item in items]),
     )
@@ -143,7 +143,7 @@ def test_no_chain_that_may_be_best_is_lost_in_columns(problem: Problem) -> None:
     case = as_case_problem(problem, broken)
     for path in enumerated(problem):
         regrets = sum(broken[item.key] for item in path.items if item is not None)
-        layers = case.narrowed(most_minor=path.cost, most_regrets=regrets).layers
+        layers = case.of(case.narrowed(most_minor=path.cost, most_regrets=regrets)).layers
         for item, layer in zip(path.items, layers, strict=True):
             assert item is None or item.key in [one.key for one in layer.items]
 
@@ -165,6 +165,6 @@ def test_the_steepest_fall_is_that_of_what_a_chain_may_hold() -> None:
     """By hand: ``b`` falls from 9 to 6, ``d`` from 4 to 1 but meets nothing, and ``c`` is not bought."""
     layer = Layer("first", tuple(Item(key, 1, entry, 1, ()) for key, entry in zip("abcd", (0, 0, 0, 5), strict=True)))
     case = as_case_problem(Problem(0, (layer,), {0: frozenset({0})}, ()), dict.fromkeys("abcd", 0))
-    prices = np.array([[10.0, 10.0], [6.0, 9.0], [1.0, 9.0], [1.0, 4.0]])
+    prices = np.array([[10.0, 10.0, 10.0], [6.0, 9.0, 9.0], [1.0, 9.0, 9.0], [1.0, 4.0, 4.0]])
     bought = np.array([True, True, False, True])
     assert replace(case, prices=prices, is_bought=bought).steepest_fall() == Fraction(2, 3)

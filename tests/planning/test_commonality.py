@@ -8,15 +8,20 @@ from __future__ import annotations
 
 import gc
 import itertools
+import multiprocessing
+import os
 import threading
 import time
 import weakref
 from collections import Counter
 from collections.abc import Callable
+from dataclasses import replace
 from decimal import Decimal
 from operator import itemgetter
 from random import Random
+from typing import cast
 
+import numpy as np
 import pytest
 
 from examples import seeds
@@ -27,13 +32,14 @@ from spoutline.catalogue.descriptions import describe, entry_of
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
-from spoutline.model.part import Part
+from spoutline.model.part import Part, Price
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.survey import Survey
 from spoutline.planning.keeping.made_up import MadeUpSet, made_up_entries
 from spoutline.planning.refit import station as station_module
 from spoutline.planning.refit.ladders import Ladder
+from spoutline.planning.refit.solver import Program, solved_by_highs
 from spoutline.planning.refit.station import Stocking, plan_refit
 from spoutline.planning.refit.waiting import waited_for
 from spoutline.planning.sets.choice import Chooser
@@ -140,6 +146,37 @@ def test_no_combination_of_sound_sets_is_cheaper(
         assert plan.commonality.together.objective_minor(stock_price) == best
         for name, count, own in zip(names, counts, first, strict=True):
             assert [chosen[f"{name} {number}"].numbers for number in range(count)] == [own.numbers] * count
+
+
+def with_copies(store: ListStore, seed: int) -> ListStore:
+    """Return every part with a near copy of it: of another price and mass, or dearer and no better."""
+    random = Random(seed)
+    made = list(store.all)
+    for part in store.all:
+        price = part.price_minor("USD") or 0
+        is_worse = random.random() < 0.3
+        minor = price + 100 if is_worse else round(price * random.uniform(0.9, 1.2))
+        mass_kg = part.mass_kg if is_worse or part.mass_kg is None else part.mass_kg * random.uniform(0.9, 1.2)
+        prices = (Price(currency="USD", minor=minor),)
+        made.append(replace(part, number=f"{part.number}-2", mass_kg=mass_kg, prices=prices))
+    return ListStore(made)
+
+
+@pytest.mark.parametrize("names", [("car", "car_e85"), ("car", "truck"), ("car_retractor", "car")])
+@pytest.mark.parametrize("seed", seeds(3))
+def test_what_is_left_out_beside_near_copies_was_in_no_optimum(
+    names: tuple[str, ...], seed: int, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    survey, counts = station(names, (2, 1)), (2, 1)
+    store = with_copies(few_parts(catalogue, survey, us_tables, seed, 1), seed)
+    choices = [sound_sets(survey, f"{name} 0", store, us_tables) for name in names]
+    if not all(choices):
+        return
+    for stock_price, ladder in PRICINGS:
+        plan = plan_refit(survey, us_tables, store, stocking=Stocking(price_minor=stock_price, ladder=ladder))
+        assert plan.commonality is not None
+        best = min(cost_of(sets, counts, stock_price, ladder) for sets in itertools.product(*choices))
+        assert plan.commonality.together.objective_minor(stock_price) == best
 
 
 @pytest.mark.parametrize(("name", "count"), [("car", 2), ("car", 3)])
@@ -250,11 +287,87 @@ def test_a_long_call_hands_on_what_it_returns_or_raises() -> None:
         waited_for(fails, lambda: False)
 
 
+def hard_program() -> Program:
+    """Return a market split that no solver has soon (Cornuejols and Dawande, 1998): six rows, fifty columns."""
+    random = np.random.default_rng(5)
+    rows, columns = 6, 50
+    share = random.integers(0, 100, (rows, columns)).astype(float)
+    half = np.floor(share.sum(axis=1) / 2)
+    over = np.concatenate([share, np.eye(rows), -np.eye(rows)], axis=1)
+    at = np.nonzero(over)
+    return Program(
+        costs=np.append(np.zeros(columns), np.ones(2 * rows)),
+        upper=np.append(np.ones(columns), np.full(2 * rows, 1e4)),
+        whole=np.append(np.ones(columns, np.int64), np.zeros(2 * rows, np.int64)),
+        rows=at[0],
+        columns=at[1],
+        values=over[at],
+        low=half,
+        high=half,
+        node_limit=2_000_000_000,
+    )
+
+
+def test_the_solver_ends_as_soon_as_somebody_stops() -> None:
+    before = set(multiprocessing.active_children())
+    asked: list[set[object]] = []
+
+    def should_stop() -> bool:
+        asked.append(set(multiprocessing.active_children()))
+        return len(asked) > 3
+
+    begun = time.monotonic()
+    with pytest.raises(Cancelled):
+        solved_by_highs(hard_program(), should_stop)
+    assert time.monotonic() - begun < 60
+    assert asked[-1]  # there was a process,
+    assert set(multiprocessing.active_children()) < before | asked[-1]  # and it is gone
+
+
+def test_a_solver_that_ends_by_itself_has_no_answer(monkeypatch: pytest.MonkeyPatch) -> None:
+    """As one does that asks for more memory than it may have."""
+    killed = []
+
+    def should_stop() -> bool:
+        if not killed:
+            killed.extend(multiprocessing.active_children())
+            for process in killed:
+                process.kill()
+        return False
+
+    assert solved_by_highs(hard_program(), should_stop) is None
+
+
+def test_what_the_solver_cannot_finish_for_memory_leaves_the_sets_chosen_alone(
+    catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("spoutline.planning.refit.mixed_integer.solved_by_highs", lambda *_: None)
+    stocking = Stocking(price_minor=3000, ladder=single_price)
+    found = plan_refit(station(("car", "truck"), (1, 1)), us_tables, catalogue, stocking=stocking).commonality
+    assert found is not None
+    assert found.together == found.alone
+    assert not found.changed
+    assert found.floor_minor == 0  # nothing is known of what could still be saved
+
+
+class Noisy:
+    """Writes to the output of the process that reads it, as HiGHS does whatever it is told."""
+
+    def __reduce__(self) -> tuple[Callable[[int, bytes], int], tuple[int, bytes]]:
+        return os.write, (1, b"tmpSolver.run();")
+
+
+def test_the_solver_writes_nothing_where_the_program_answers(capfd: pytest.CaptureFixture[str]) -> None:
+    noisy = replace(hard_program(), node_limit=cast("int", Noisy()))
+    assert solved_by_highs(noisy, lambda: False) is not None
+    assert capfd.readouterr() == ("", "")
+
+
 def test_choosing_together_stops_while_the_model_is_solved(
     catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    release = threading.Event()
-    monkeypatch.setattr("scipy.optimize.milp", lambda *_, **__: release.wait(60))
+    solver = "spoutline.planning.refit.mixed_integer.solved_by_highs"
+    monkeypatch.setattr(solver, lambda _, should_stop: solved_by_highs(hard_program(), should_stop))
     solving = []
 
     class Impatient:
@@ -268,7 +381,6 @@ def test_choosing_together_stops_while_the_model_is_solved(
     stocking = Stocking(price_minor=3000, ladder=single_price)
     with pytest.raises(Cancelled):
         plan_refit(station(("car", "truck"), (1, 1)), us_tables, catalogue, stocking=stocking, progress=Impatient())
-    release.set()
 
 
 def test_a_choice_that_ran_out_of_nodes_says_what_it_leaves_open(

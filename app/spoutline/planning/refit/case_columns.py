@@ -3,24 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 
 import numpy as np
 
-from spoutline.frozen import frozen
 from spoutline.model.part_columns import Floats, Ints, Mask, PartColumns
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.chain_arcs import ALLOWANCE
 from spoutline.planning.refit.ladders import Ladders
 from spoutline.search.columns import Columns, columns_of
 from spoutline.search.graph import Problem
-from spoutline.search.item_table import apart, some_of
+from spoutline.search.item_table import ItemsOf, apart, some_of
 from spoutline.search.passes import Passes
 
 _SAME_RATIO = 1 + 1e-12  # ratios that floats may tell apart though they are equal
 
 
-@frozen
+@dataclass(frozen=True)
 class CaseProblem:
     """One chain problem of a case, the items that may still matter, and what each costs and breaks.
 
@@ -31,8 +32,9 @@ class CaseProblem:
     columns
         The items that may still matter.
     prices
-        Least price of a piece at any quantity and price of the first step, minor units, two columns; nothing for what
-        is not bought. A row for each item of ``problem``, layer by layer.
+        Least price of a piece at any quantity, price of the first step, and dearest price: infinite where a price rises
+        with the quantity. Minor units, three columns; nothing for what is not bought. A row for each item of
+        ``problem``, layer by layer.
     is_bought
         Whether an item is bought at all.
     regrets
@@ -55,15 +57,27 @@ class CaseProblem:
         """Return the least ratio of a part's lowest price to that of its first step, of what a chain may hold."""
         rows = self.columns.row[np.isfinite(Passes(self.columns).through(self.prices[self.columns.row, :1])[:, 0])]
         prices = self.prices[rows[self.is_bought[rows]]]
-        prices = prices[prices[:, 1] > 0]
+        prices = prices[prices[:, 1] > 0, :2]
         if not len(prices):
             return Fraction(1)
         ratios = prices[:, 0] / prices[:, 1]
         lowest = prices[ratios <= ratios.min() * _SAME_RATIO]
         return min(Fraction(int(least), int(first)) for least, first in np.unique(lowest, axis=0).tolist())
 
-    def narrowed(self, *, most_minor: int, most_regrets: int) -> Problem:
-        """Return the chain to fill without items that lie only on ways dearer, past a limit or breaking more.
+    def key(self, row: int) -> str:
+        """Return the key of an item, as ``Columns.row`` counts them."""
+        return self._items.key(row)
+
+    @cached_property
+    def _items(self) -> ItemsOf:
+        return ItemsOf(self.problem)
+
+    def of(self, columns: Columns) -> Problem:
+        """Return the chain to fill with some of the items alone."""
+        return some_of(self.problem, apart(columns.row, self.problem))
+
+    def narrowed(self, *, most_minor: int, most_regrets: int) -> Columns:
+        """Return the items without those that lie only on ways dearer, past a limit or breaking more.
 
         Each bound is looked at by itself, until nothing goes any more: no way that keeps them all is lost.
         """
@@ -75,7 +89,7 @@ class CaseProblem:
             through = Passes(columns).through(np.column_stack([*own, columns.loads[:, held]]))
             keeps = np.asarray((through <= most).all(axis=1))
             if keeps.all():
-                return some_of(self.problem, apart(columns.row, self.problem))
+                return columns
             columns = columns.only(keeps)
 
 
@@ -99,14 +113,14 @@ def _case_problems(case: Case, ladders: Ladders) -> Iterator[CaseProblem]:
         yield CaseProblem(
             problem=problem,
             columns=columns,
-            prices=np.concatenate([np.zeros((0, 2)), *prices]),
+            prices=np.concatenate([np.zeros((0, 3)), *prices]),
             is_bought=np.concatenate([np.zeros(0, np.bool_), *bought]),
             regrets=np.concatenate([np.zeros(0), *(parts.regrets[rows] for parts, rows in portions)]),
         )
 
 
 def _prices(columns: PartColumns, rows: Ints, is_bought: Mask, ladders: Ladders) -> Floats:
-    """Return least and first price of some rows; what stays costs nothing, whatever it would cost to buy."""
-    found = np.zeros((len(rows), 2))
-    found[is_bought] = ladders.least_and_first(columns, rows[is_bought])
+    """Return least, first and dearest price of some rows; what stays costs nothing, whatever it would cost to buy."""
+    found = np.zeros((len(rows), 3))
+    found[is_bought] = ladders.figures(columns, rows[is_bought])
     return found

@@ -28,6 +28,11 @@ class Arc:
     regrets: int
 
     @property
+    def place(self) -> tuple[Node, Node, str]:
+        """What no other arc of a graph has alike: its ends and the key of its item."""
+        return self.start, self.end, "" if self.item is None else self.item.key
+
+    @property
     def start(self) -> Node:
         """The node that the arc leaves."""
         return self.layer, self.before

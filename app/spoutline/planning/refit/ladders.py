@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
+from itertools import pairwise
 
 import numpy as np
 
@@ -30,14 +32,19 @@ class Ladders:
             self._known[key] = self._of(part) if part is not None else ((1, 0),)
         return self._known[key]
 
-    def least_and_first(self, columns: PartColumns, rows: Ints) -> Floats:
-        """Return the least price of some rows at any quantity, and that of the first step; minor units, two columns."""
+    def figures(self, columns: PartColumns, rows: Ints) -> Floats:
+        """Return the least price of some rows at any quantity, that of the first step, and the dearest; minor units.
+
+        Three columns; where a price rises with the quantity, the dearest is infinite.
+        """
         if id(columns) not in self._rows:
-            self._rows[id(columns)] = columns, np.full((len(columns), 2), np.nan)
+            self._rows[id(columns)] = columns, np.full((len(columns), 3), np.nan)
         found = self._rows[id(columns)][1]
         for row in rows[np.isnan(found[rows, 0])].tolist():
             ladder = self._of_row(columns, row)
-            found[row] = min(price for _, price in ladder), ladder[0][1]
+            prices = [price for _, price in ladder]
+            rises = any(later > earlier for earlier, later in pairwise(prices))
+            found[row] = min(prices), prices[0], math.inf if rises else prices[0]
         return found[rows]
 
     def _of_row(self, columns: PartColumns, row: int) -> Ladder:

@@ -23,6 +23,16 @@ class LikeCases:
         self._alone: set[int] = set()
         self._numbers: tuple[tuple[int, ...], ...] = ()
 
+    def over(self, cases: Sequence[CaseGraphs]) -> LikeCases:
+        """Return the same of other graphs of the same cases, in which all their ways are found again."""
+        other = LikeCases(cases)
+        other._alone = set(self._alone)
+        other._forbidden = [
+            frozenset(way.among(before, after) for way in ways)
+            for ways, before, after in zip(self._forbidden, self._cases, cases, strict=True)
+        ]
+        return other
+
     def groups(self) -> tuple[Likes, ...]:
         """Return the cases as they are taken together now, in the order of the first of each group."""
         found: dict[object, list[int]] = defaultdict(list)

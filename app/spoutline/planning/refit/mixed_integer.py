@@ -14,20 +14,18 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from functools import partial
-from typing import Any
+
+import numpy as np
 
 from spoutline.frozen import frozen
-from spoutline.model.faults import StoreFault
-from spoutline.model.worded import Worded
+from spoutline.model.part_columns import Floats
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
 from spoutline.planning.refit.ladders import Ladder
+from spoutline.planning.refit.solver import Program, solved_by_highs
 from spoutline.planning.refit.sum_limits import SumLimit
-from spoutline.planning.refit.waiting import waited_for
 from spoutline.search.graph import Path
 
 _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, and judged exactly afterwards
-_PROVED = 0  # status of scipy.optimize.milp
-_OUT_OF_NODES = "Solution limit reached"  # how HiGHS says so, in a message: scipy has no status for it
 
 
 @frozen
@@ -58,6 +56,12 @@ class Way:
         items = tuple(found[number].item for number in self.arcs)
         return Path(sum(item.cost for item in items if item), items)
 
+    def among(self, case: CaseGraphs, other: CaseGraphs) -> Way:
+        """Return the way in other graphs of the same case, which hold all its arcs."""
+        numbers = {arc.place: number for number, arc in enumerate(other.graphs[self.graph].arcs)}
+        arcs = case.graphs[self.graph].arcs
+        return Way(self.graph, tuple(numbers[arcs[number].place] for number in self.arcs))
+
 
 @frozen
 class Likes:
@@ -72,8 +76,8 @@ class Likes:
 class Answer:
     """The best ways found, as many for each group as it has cases, and what no answer can cost less than.
 
-    ``ways`` is None where the nodes were used up before any answer was found. ``floor_minor`` is the cost of ``ways``
-    itself, but for rounding, where ``is_proved``. ``nodes`` of branch and bound were looked at.
+    ``ways`` is None where the nodes, or the memory, were used up before any answer was found. ``floor_minor`` is the
+    cost of ``ways`` itself, but for rounding, where ``is_proved``. ``nodes`` of branch and bound were looked at.
     """
 
     ways: tuple[tuple[Way, ...], ...] | None
@@ -139,11 +143,11 @@ class MixedIntegerModel:
         StoreFault
             scipy is missing, or HiGHS finds the model faulty.
         """
-        solved = self._solved(node_limit, should_stop)
-        ways = None if solved.x is None else tuple(map(partial(_ways, solution=solved.x), self._arcs))
-        floor = solved.mip_dual_bound
-        is_proved = solved.status == _PROVED
-        return Answer(ways, is_proved, -math.inf if floor is None else float(floor), int(solved.mip_node_count or 0))
+        solved = solved_by_highs(self._program(node_limit), should_stop)
+        if solved is None:  # more memory than it may have
+            return Answer(None, is_proved=False, floor_minor=-math.inf)
+        ways = None if solved.solution is None else tuple(map(partial(_ways, solution=solved.solution), self._arcs))
+        return Answer(ways, solved.is_proved, solved.floor, solved.nodes)
 
     def _column(self, cost: float, upper: float, *, whole: bool) -> int:
         self._costs.append(cost)
@@ -252,35 +256,22 @@ class MixedIntegerModel:
 
     # solving
 
-    def _solved(self, node_limit: int, should_stop: Callable[[], bool]) -> Any:  # noqa: ANN401 - a result of scipy, which is loaded only here
-        try:
-            import numpy as np
-            from scipy.optimize import Bounds, LinearConstraint, milp
-            from scipy.sparse import csr_array
-        except ImportError as fault:
-            raise StoreFault(
-                Worded("Commonality needs the package scipy, which cannot be loaded: {reason}", reason=fault)
-            ) from fault
+    def _program(self, node_limit: int) -> Program:
         rows, columns, values = zip(*self._rows.entries, strict=True)
-        matrix = csr_array((values, (rows, columns)), shape=(len(self._rows.low), len(self._costs)))
-        solved = waited_for(
-            lambda: milp(
-                np.array(self._costs),
-                constraints=LinearConstraint(matrix, np.array(self._rows.low), np.array(self._rows.high)),
-                integrality=np.array(self._whole),
-                bounds=Bounds(0.0, np.array(self._upper)),
-                options={"mip_rel_gap": 0.0, "node_limit": node_limit},
-            ),
-            should_stop,
+        return Program(
+            costs=np.array(self._costs),
+            upper=np.array(self._upper),
+            whole=np.array(self._whole),
+            rows=np.array(rows),
+            columns=np.array(columns),
+            values=np.array(values),
+            low=np.array(self._rows.low),
+            high=np.array(self._rows.high),
+            node_limit=node_limit,
         )
-        if solved.status != _PROVED and _OUT_OF_NODES not in solved.message:
-            raise StoreFault(
-                Worded("The common sets of the station could not be found: {reason}", reason=solved.message)
-            )
-        return solved
 
 
-def _ways(arcs: list[_Taken], solution: Any) -> tuple[Way, ...]:  # noqa: ANN401 - an array of numpy
+def _ways(arcs: list[_Taken], solution: Floats) -> tuple[Way, ...]:
     """Part a flow of whole units into its ways, one by one; at every port the first arc that has units left."""
     left = {one: units for one in arcs if (units := round(float(solution[one.column])))}
     ways: list[Way] = []

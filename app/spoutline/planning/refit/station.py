@@ -15,11 +15,12 @@ from spoutline.model.survey import Position, Survey
 from spoutline.planning.pricing.sellable import Sellable
 from spoutline.planning.protocols import PartStore, Progress
 from spoutline.planning.refit.case import Case
-from spoutline.planning.refit.commonality import NODE_LIMIT, bought_in, common_sets, figures_of
+from spoutline.planning.refit.commonality import NODE_LIMIT, common_sets
 from spoutline.planning.refit.ladders import Ladder, Ladders
+from spoutline.planning.refit.stock_figures import bought_in, figures_of
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.context import PlanningContext, stop_listener
-from spoutline.planning.sets.plan_position import PlannedPosition, planned_position
+from spoutline.planning.sets.plan_position import PlannedPosition, planned_position, with_other_sets
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.relabel import relabelled, same_question
 
@@ -70,8 +71,11 @@ def plan_refit(
     supersessions: tuple[Supersession, ...] = (),
     steps: StepTable | None = None,
     progress: Progress | None = None,
+    with_alternatives: bool = False,
 ) -> RefitPlan:
-    """Plan every position of ``survey`` without alternatives; choose sets together where ``stocking`` is given.
+    """Plan every position of ``survey``; choose sets together where ``stocking`` is given.
+
+    A set that is changed for the sake of the station has no alternatives of its own.
 
     ``parts_for`` narrows the parts of a position; positions that ask the same must get the same parts.
 
@@ -91,7 +95,9 @@ def plan_refit(
             contexts[id(chosen_from)] = PlanningContext(tables, chosen_from, listener, survey.conversion, steps)
         return contexts[id(chosen_from)]
 
-    questions = _planned(survey, context_for, progress, keeps_choosers=stocking is not None)
+    questions = _planned(
+        survey, context_for, progress, keeps_choosers=stocking is not None, with_alternatives=with_alternatives
+    )
     commonality = None if stocking is None else _together(questions, survey, parts, stocking, progress)
     by_question = {same_question(question.positions[0]): question.planned.plan for question in questions}
     site_plan = SitePlan(
@@ -109,6 +115,7 @@ def _planned(
     progress: Progress | None,
     *,
     keeps_choosers: bool,
+    with_alternatives: bool,
 ) -> list[_Question]:
     """Plan each distinct question once.
 
@@ -124,6 +131,8 @@ def _planned(
         else:
             context = context_for(position)
             planned = planned_position(position, survey.site, context)
+            if with_alternatives:
+                planned = with_other_sets(planned, context)
             kept = planned if keeps_choosers else PlannedPosition(planned.plan)
             known[asked] = _Question([position], context, kept)
     _report(progress, len(survey.positions), len(survey.positions))
@@ -178,7 +187,9 @@ def _changes(question: _Question, case: Case, judged: JudgedSet) -> Sequence[Cha
 
 def _with_set(planned: PlannedPosition, found: JudgedSet, context: PlanningContext) -> PositionPlan:
     plan = planned.plan
-    if plan.requirement is None or planned.choosing is None:
+    if plan.requirement is None or planned.choosing is None or planned.choice is None:
+        return plan
+    if found.hanging_set.identity == planned.choice.judged.hanging_set.identity:
         return plan
     judged = planned.choosing.true_judged(found, context)
-    return replace(plan, chosen=judged, accessories=accessory_lines(judged, plan.requirement, context))
+    return replace(plan, chosen=judged, accessories=accessory_lines(judged, plan.requirement, context), alternatives=())

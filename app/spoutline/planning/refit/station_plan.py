@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
-from spoutline.model.plan import PositionPlan, SitePlan
+from spoutline.model.plan import SitePlan
 from spoutline.model.survey import Survey
 from spoutline.model.worded import Worded
 from spoutline.planning.protocols import PartStore, Progress
@@ -53,19 +51,11 @@ def station_plan(
         If ``progress`` asks to stop.
     """
     price = stock_price_minor(survey)
-    alone = plan_site(survey, tables, parts, progress, steps=steps, with_alternatives=with_alternatives)
     if price is None:
-        return alone
+        return plan_site(survey, tables, parts, progress, steps=steps, with_alternatives=with_alternatives)
     from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
 
     stocking = stocking_at_list_price(price, survey.site.currency)
-    together = plan_refit(survey, tables, parts, stocking=stocking, steps=steps, progress=progress).site_plan
-    return replace(alone, positions=tuple(map(_common, alone.positions, together.positions)))
-
-
-def _common(alone: PositionPlan, together: PositionPlan) -> PositionPlan:
-    if alone.chosen is None or together.chosen is None:
-        return alone
-    if alone.chosen.hanging_set.identity == together.chosen.hanging_set.identity:
-        return alone
-    return replace(alone, chosen=together.chosen, accessories=together.accessories, alternatives=())
+    return plan_refit(
+        survey, tables, parts, stocking=stocking, steps=steps, progress=progress, with_alternatives=with_alternatives
+    ).site_plan

@@ -125,6 +125,10 @@ class ChainSearch:
         self.model = model
         self._ports = PortNumbers()
         self._start = self._ports.number(requirement.outlet)
+        self.forget()
+
+    def forget(self) -> None:
+        """Let go what is kept for further questions, some megabytes of a large catalogue."""
         self._made: dict[_Counting, dict[int, Item]] = {}
         self._known: dict[_Whole, tuple[Assembled, ...]] = {}  # the last asked for at the end
         self._answers: dict[SetQuery, Path | None] = {}  # the last ones

@@ -122,6 +122,20 @@ def _may_go_on(context: PlanningContext) -> None:
         raise Cancelled
 
 
+def with_other_sets(planned: PlannedPosition, context: PlanningContext) -> PlannedPosition:
+    """Return a planned position with its alternatives, what was kept to look for them let go.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    """
+    plan = replace(planned.plan, alternatives=_other_sets(planned, context))
+    if planned.chooser is not None:
+        planned.chooser.search.forget()
+    return replace(planned, plan=plan)
+
+
 def _other_sets(planned: PlannedPosition, context: PlanningContext) -> tuple[Alternative, ...]:
     """Return the alternatives of a planned position; none where it has no set."""
     if planned.choosing is None or planned.choice is None:

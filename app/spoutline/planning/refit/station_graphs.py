@@ -1,0 +1,88 @@
+"""The graphs of all cases of a station, without what no optimum of sets chosen together can hold."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+import numpy as np
+
+from spoutline.planning.refit.case import Case
+from spoutline.planning.refit.case_columns import CaseProblem, case_problems
+from spoutline.planning.refit.chain_arcs import arc_graph, narrowed
+from spoutline.planning.refit.ladders import Ladders
+from spoutline.planning.refit.mixed_integer import CaseGraphs
+from spoutline.planning.refit.outdone_items import stand_ins
+from spoutline.planning.refit.stock_figures import bought_in, figures_of
+from spoutline.planning.refit.sum_limits import binding_limits
+from spoutline.search.columns import Columns
+
+
+class StationGraphs:
+    """The graphs of every case.
+
+    The sets chosen alone are an answer, so an optimum costs no more than they do, part numbers included. Every other
+    case costs at least its floor, and at least the part numbers of one chain of which nothing stays are stocked: what
+    is left is the most that the set of a case may cost. Items that another is before wherever they may stand are left
+    out; where a set is turned down that holds the other, ``let_in_for`` takes them back.
+    """
+
+    def __init__(self, cases: Sequence[Case], stock_price_minor: int, ladders: Ladders) -> None:
+        self._cases, self._ladders = cases, ladders
+        whole = [case_problems(case, ladders) for case in cases]
+        floors = [_floor(case, problems, ladders) for case, problems in zip(cases, whole, strict=True)]
+        left = max(0, self._alone_minor(stock_price_minor) - self._least_minor(floors, stock_price_minor))
+        self._most = [floor + left // case.positions for case, floor in zip(cases, floors, strict=True)]
+        self._kept = [
+            [(one, one.narrowed(most_minor=most, most_regrets=case.most_regrets)) for one in problems]
+            for case, problems, most in zip(cases, whole, self._most, strict=True)
+        ]
+        self._stand_ins = dict(stand_ins(pair for pairs in self._kept for pair in pairs))
+
+    def graphs(self) -> tuple[CaseGraphs, ...]:
+        """Return the graphs of each case as they are now."""
+        return tuple(map(self._graphs_of, self._cases, self._kept, self._most))
+
+    def let_in_for(self, keys: frozenset[str]) -> bool:
+        """Take back what was left out because one of these items is before it; say whether there was any."""
+        back = [key for key, other in self._stand_ins.items() if other in keys]
+        for key in back:
+            del self._stand_ins[key]
+        return bool(back)
+
+    def _alone_minor(self, stock_price_minor: int) -> int:
+        return figures_of(
+            [bought_in(case, case.choice.judged.hanging_set) for case in self._cases],
+            [case.positions for case in self._cases],
+            self._ladders,
+        ).objective_minor(stock_price_minor)
+
+    def _least_minor(self, floors: Sequence[int], stock_price_minor: int) -> int:
+        everything = sum(floor * case.positions for floor, case in zip(floors, self._cases, strict=True))
+        stocked = max((len(case.requirement.chain) for case in self._cases if not case.installed), default=0)
+        return everything + stock_price_minor * stocked
+
+    def _graphs_of(self, case: Case, kept: Sequence[tuple[CaseProblem, Columns]], most_minor: int) -> CaseGraphs:
+        installed, regrets = frozenset(part.key for part in case.installed), case.most_regrets
+
+        def least_minor(key: str) -> int:
+            return 0 if key in installed else min(price for _, price in self._ladders(key))
+
+        found = []
+        for one, columns in kept:
+            stays = [one.key(row) not in self._stand_ins for row in columns.row.tolist()]
+            graph = arc_graph(case, one.of(columns.only(np.array(stays, np.bool_))), least_minor)
+            found.append(narrowed(graph, most_minor=most_minor, most_regrets=regrets))
+        return CaseGraphs(tuple(found), case.positions, regrets, binding_limits(found), installed)
+
+
+def _floor(case: Case, problems: Sequence[CaseProblem], ladders: Ladders) -> int:
+    """Return what the set of a case costs at least, whatever the quantities.
+
+    The set chosen alone is the cheapest at the prices of one piece; quantity can lower it by no more than the steepest
+    fall of any price. The cheapest way at the lowest prices, limits left aside, is a floor as well.
+    """
+    chosen = sum(ladders(part.key)[0][1] for part in bought_in(case, case.choice.judged.hanging_set))
+    fall = min((one.steepest_fall() for one in problems), default=1)
+    cheapest = min((one.least_minor() for one in problems), default=math.inf)
+    return max(0 if math.isinf(cheapest) else int(cheapest), math.floor(chosen * fall))
