@@ -30,19 +30,26 @@ def minimal_conflict(demands: Sequence[Demand], is_feasible: Callable[[frozenset
     everything = tuple(demands)
     if is_feasible(frozenset(everything)):
         return ()
-
-    def explain(kept: tuple[Demand, ...], added: bool, open_demands: tuple[Demand, ...]) -> tuple[Demand, ...]:
-        if added and not is_feasible(frozenset(kept)):
-            return ()
-        if len(open_demands) == 1:
-            return open_demands
-        half = len(open_demands) // 2
-        first, second = open_demands[:half], open_demands[half:]
-        needed_of_second = explain(kept + first, bool(first), second)
-        needed_of_first = explain(kept + needed_of_second, bool(needed_of_second), first)
-        return needed_of_first + needed_of_second
-
     if not everything or not is_feasible(frozenset()):
         return ()  # infeasible whatever is dropped: the demands are not to blame
-    found = frozenset(explain((), False, everything))
+    found = frozenset(_explained((), False, everything, is_feasible))
     return tuple(demand for demand in everything if demand in found)
+
+
+# a function of its own: one inside that calls itself would be a circle, which keeps all that ``is_feasible`` holds, a
+# whole search, until garbage is collected
+def _explained(
+    kept: tuple[Demand, ...],
+    added: bool,
+    open_demands: tuple[Demand, ...],
+    is_feasible: Callable[[frozenset[Demand]], bool],
+) -> tuple[Demand, ...]:
+    if added and not is_feasible(frozenset(kept)):
+        return ()
+    if len(open_demands) == 1:
+        return open_demands
+    half = len(open_demands) // 2
+    first, second = open_demands[:half], open_demands[half:]
+    needed_of_second = _explained(kept + first, bool(first), second, is_feasible)
+    needed_of_first = _explained(kept + needed_of_second, bool(needed_of_second), first, is_feasible)
+    return needed_of_first + needed_of_second

@@ -49,8 +49,12 @@ class _Shared:
         alone: Callable[[], LimitsAlone | None] | None = None,
     ) -> None:
         self._make_problem, self._make_columns, self._make_items = problem, columns, items
-        self._make_alone = alone or self._alone
-        self.of = of or self
+        self._make_alone, self._of = alone, of
+
+    @property
+    def of(self) -> _Shared:
+        """The others; not kept where it is this one itself, or all it holds would wait for garbage to be collected."""
+        return self._of or self
 
     @cached_property
     def problem(self) -> Problem:
@@ -74,7 +78,7 @@ class _Shared:
     @cached_property
     def alone(self) -> LimitsAlone | None:
         """What each limit tells by itself; None where there are no columns."""
-        return self._make_alone()
+        return self._alone() if self._make_alone is None else self._make_alone()
 
     def _alone(self) -> LimitsAlone | None:
         from spoutline.search.alone import LimitsAlone

@@ -53,8 +53,11 @@ def pdf_with_pages(document: Document, progress: Progress | None = None) -> tupl
     flowables = list(set_blocks(document.blocks, template.text_width))
     if progress is not None:
         template.setProgressCallBack(_told_to(progress, len(flowables)))
-    template.build(flowables, canvasmaker=partial(_NumberedCanvas, page_phrase=document.page_phrase))
-    return buffer.getvalue(), template.page
+    try:
+        template.build(flowables, canvasmaker=partial(_NumberedCanvas, page_phrase=document.page_phrase))
+        return buffer.getvalue(), template.page
+    finally:
+        template.come_apart()
 
 
 def _told_to(progress: Progress, total: int) -> Callable[[str, int], None]:
@@ -130,6 +133,13 @@ class _Template(BaseDocTemplate):  # type: ignore[misc]
         )
         self.addPageTemplates(PageTemplate("page", frames=[frame], onPage=self._running))
         self._bookmarks = 0
+
+    def come_apart(self) -> None:
+        """Take what was built apart: its parts refer to each other, and would all wait for garbage to be collected."""
+        canvas = self.__dict__.get("canv")
+        for one in () if canvas is None else (canvas._doc, canvas):
+            one.__dict__.clear()
+        self.__dict__.clear()
 
     def afterFlowable(self, flowable: Flowable) -> None:  # noqa: N802
         """Enter a heading in the outline, as reportlab calls it."""
