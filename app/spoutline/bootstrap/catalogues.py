@@ -350,12 +350,19 @@ class CatalogueService:
         The price lists that come with *Demonstration* go with it: a copy is quoted by them until it has others.
         """
         from spoutline.catalogue.exchange import exchange_bytes
-        from spoutline.catalogue.price_lists import joined
 
         shelf = self.shelf()
-        lists = joined(shelf.price_lists(ref), self._sources.lists_that_come_with(ref.catalogue))
+
+        def lists() -> Iterator[PriceList]:
+            own: set[str] = set()
+            for one in shelf.each_price_list(ref):
+                own.add(one.id)
+                yield one
+            # those beside the edition's; one of the same id gives way to it
+            yield from (one for one in self._sources.lists_that_come_with(ref.catalogue) if one.id not in own)
+
         return exchange_bytes(
-            shelf.entries(ref), shelf.references(ref), lists, shelf.families(ref), content_of=shelf.file_content
+            shelf.entries(ref), shelf.references(ref), lists(), shelf.families(ref), content_of=shelf.file_content
         )
 
     def import_table(

@@ -11,19 +11,17 @@ import csv
 import io
 import json
 import zipfile
-from collections.abc import Callable, Iterable
-from typing import Final
+from collections.abc import Callable, Iterable, Sequence
+from sys import intern
+from typing import Final, NamedTuple
 
 from spoutline.catalogue.entry_text import digest_of, entry_text
 from spoutline.catalogue.exchange_format import (
     DESCRIPTOR,
     FAMILIES,
-    FAMILY_COLUMNS,
-    FAMILY_FIGURE_COLUMNS,
     FAMILY_FIGURES,
     FILES,
     LIST_COLUMNS,
-    LIST_PRICE_COLUMNS,
     LIST_PRICES,
     LISTS,
     ORIGINS,
@@ -31,7 +29,6 @@ from spoutline.catalogue.exchange_format import (
     REFERENCES,
     TABLES,
     TEXTS,
-    Tables,
     columns_of,
     descriptor_of,
     member_of,
@@ -45,6 +42,7 @@ from spoutline.model.catalogue_entry import CatalogueEntry, Cell, Origin
 from spoutline.model.cross_reference import COLUMNS as REFERENCE_COLUMNS
 from spoutline.model.cross_reference import CrossReference
 from spoutline.model.part_family import PartFamily
+from spoutline.model.part_file import PartFile
 from spoutline.model.pricing import PriceList
 
 
@@ -59,56 +57,105 @@ def exchange_bytes(
 
     ``content_of`` returns the content of a picture or document of a part by its digest.
     """
-    ordered = sorted(entries, key=lambda entry: entry.ref)
+    written = sorted(map(_written, entries), key=lambda one: (one.number, one.maker))
+    tables = _tables(written)
     leading = sorted(references, key=lambda one: one.ref)
-    tables = _tables(ordered)
     if leading:
         rows = [[shielded(str(getattr(one, column))) for column in REFERENCE_COLUMNS] for one in leading]
-        tables[REFERENCES] = (REFERENCE_COLUMNS, rows)
-    priced = sorted(lists, key=lambda one: one.id)
+        tables[REFERENCES] = _lines(rows)
+    priced = sorted(map(_written_list, lists), key=lambda one: one.id)
     if priced:
-        tables |= _list_tables(priced)
+        tables |= {LISTS: "".join(one.head for one in priced), LIST_PRICES: "".join(one.prices for one in priced)}
     common = sorted(families, key=lambda one: one.name)
     if common:
         tables |= _family_tables(common)
-    states = ((entry.number, entry.maker, digest_of(entry_text(entry))) for entry in ordered)
-    descriptor = descriptor_of(
-        tables, fingerprint_of_states(states, leading, map(list_text, priced), map(family_text, common))
-    )
+    states = ((one.number, one.maker, one.digest) for one in written)
+    fingerprint = fingerprint_of_states(states, leading, (one.text for one in priced), map(family_text, common))
+    files = {file.digest: file for one in written for file in one.files}
+    del written, priced  # their texts stand in the tables
     target = io.BytesIO()
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
+        descriptor = descriptor_of(tables, fingerprint)
         _add(archive, DESCRIPTOR, json.dumps(descriptor, indent=2, ensure_ascii=False) + "\n")
-        for name, (columns, rows) in tables.items():
-            text = io.StringIO(newline="")
-            writer = csv.writer(text, lineterminator="\n")
-            writer.writerow(columns)
-            writer.writerows(rows)
-            _add(archive, f"{name}.csv", text.getvalue())
-        for file in {one.digest: one for entry in ordered for one in entry.files}.values():
+        for name in tuple(tables):
+            _add(archive, f"{name}.csv", _lines([columns_of(name)]) + tables.pop(name))
+        for file in files.values():
             content = content_of(file.digest)
             if content is not None:
                 _add_bytes(archive, member_of(file), content, zipfile.ZIP_STORED)  # packed already
     return target.getvalue()
 
 
-def _list_tables(lists: Iterable[PriceList]) -> Tables:
-    heads = [[shielded(_plain(getattr(one, column))) for column in LIST_COLUMNS] for one in lists]
-    prices = [
+class _Written(NamedTuple):
+    """An entry as its lines in the tables, which take a tenth of the room that it takes itself."""
+
+    number: str
+    maker: str
+    digest: str
+    table: str
+    part: str
+    prices: str
+    origins: str
+    files_lines: str
+    files: tuple[PartFile, ...]
+
+
+def _written(entry: CatalogueEntry) -> _Written:
+    named = [shielded(entry.number), shielded(entry.maker)]
+    table = entry.kind.value if entry.kind else UNKNOWN_KIND
+    given = {cell.column: cell.value for cell in entry.figures}
+    figures = [_text(given.get(column)) for column in columns_of(table)[len(IDENTITY_COLUMNS) :]]
+    origins = [
+        [*named, cell.column, cell.origin.value, shielded(cell.source)]
+        for cell in entry.figures
+        if cell.origin is not Origin.STATED or cell.source
+    ]
+    files = [[*named, shielded(one.title), one.matter, one.media, one.digest, str(one.size)] for one in entry.files]
+    return _Written(
+        entry.number,
+        intern(entry.maker),
+        digest_of(entry_text(entry)),
+        table,
+        _lines([[_identity(entry, column) for column in IDENTITY_COLUMNS] + figures]),
+        _lines([*named, price.currency, str(price.minor)] for price in entry.prices),
+        _lines(origins),
+        _lines(files),
+        entry.files,
+    )
+
+
+class _WrittenList(NamedTuple):
+    """A price list as its lines in the tables, and as it is stored."""
+
+    id: str
+    head: str
+    prices: str
+    text: str
+
+
+def _written_list(one: PriceList) -> _WrittenList:
+    prices = (
         [
             shielded(text)
             for text in (one.id, row.part_number, row.discount_group, str(step.from_quantity), str(step.unit_price))
         ]
-        for one in lists
         for row in sorted(one.rows, key=lambda row: row.part_number)
         for step in row.breaks
-    ]
-    return {LISTS: (LIST_COLUMNS, heads), LIST_PRICES: (LIST_PRICE_COLUMNS, prices)}
+    )
+    head = [shielded(_plain(getattr(one, column))) for column in LIST_COLUMNS]
+    return _WrittenList(one.id, _lines([head]), _lines(prices), list_text(one))
 
 
-def _family_tables(families: Iterable[PartFamily]) -> Tables:
+def _lines(rows: Iterable[Sequence[str]]) -> str:
+    text = io.StringIO(newline="")
+    csv.writer(text, lineterminator="\n").writerows(rows)
+    return text.getvalue()
+
+
+def _family_tables(families: Iterable[PartFamily]) -> dict[str, str]:
     heads = [[shielded(one.name), one.kind.value] for one in families]
     figures = [[shielded(one.name), cell.column, _text(cell.value)] for one in families for cell in one.figures]
-    return {FAMILIES: (FAMILY_COLUMNS, heads), FAMILY_FIGURES: (FAMILY_FIGURE_COLUMNS, figures)}
+    return {FAMILIES: _lines(heads), FAMILY_FIGURES: _lines(figures)}
 
 
 def _plain(value: object) -> str:
@@ -129,24 +176,16 @@ def _add_bytes(archive: zipfile.ZipFile, name: str, content: bytes, compression:
     archive.writestr(member, content)
 
 
-def _tables(entries: Iterable[CatalogueEntry]) -> Tables:
-    tables: Tables = {name: (columns_of(name), []) for name in (*TABLES, PRICES, ORIGINS, FILES)}
-    for entry in entries:
-        named = [shielded(entry.number), shielded(entry.maker)]
-        columns, rows = tables[entry.kind.value if entry.kind else UNKNOWN_KIND]
-        rows.append([_identity(entry, column) for column in IDENTITY_COLUMNS])
-        given = {cell.column: cell.value for cell in entry.figures}
-        rows[-1] += [_text(given.get(column)) for column in columns[len(IDENTITY_COLUMNS) :]]
-        tables[PRICES][1].extend([*named, price.currency, str(price.minor)] for price in entry.prices)
-        tables[ORIGINS][1].extend(
-            [*named, cell.column, cell.origin.value, shielded(cell.source)]
-            for cell in entry.figures
-            if cell.origin is not Origin.STATED or cell.source
-        )
-        tables[FILES][1].extend(
-            [*named, shielded(one.title), one.matter, one.media, one.digest, str(one.size)] for one in entry.files
-        )
-    return {name: table for name, table in tables.items() if table[1]}
+def _tables(written: Sequence[_Written]) -> dict[str, str]:
+    """Return the lines of the tables of parts, of each table that has any."""
+    parts: dict[str, list[str]] = {name: [] for name in TABLES}
+    for one in written:
+        parts[one.table].append(one.part)
+    tables = {name: "".join(lines) for name, lines in parts.items()}
+    tables[PRICES] = "".join(one.prices for one in written)
+    tables[ORIGINS] = "".join(one.origins for one in written)
+    tables[FILES] = "".join(one.files_lines for one in written)
+    return {name: lines for name, lines in tables.items() if lines}
 
 
 def _identity(entry: CatalogueEntry, column: str) -> str:

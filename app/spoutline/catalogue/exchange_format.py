@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from typing import Any, Final
 
 from spoutline.catalogue.descriptions import COLUMNS
@@ -49,9 +50,6 @@ MEMBERS: Final = frozenset({DESCRIPTOR, *(f"{name}.csv" for name in (*TABLES, *_
 _FORMULA: Final = re.compile(r"'*[=+\-@\t\r＝＋－＠]")
 TEXTS: Final = frozenset(IDENTITY_COLUMNS) - {"lead_days", "pack", "discontinued_from"}
 
-# of each table by its name: the columns, and the rows of cells as they are written
-Tables = dict[str, tuple[tuple[str, ...], list[list[str]]]]
-
 
 def columns_of(table: str) -> tuple[str, ...]:
     """Return the columns of a table of the file, in their order."""
@@ -76,7 +74,7 @@ def member_of(file: PartFile) -> str:
     return f"{_FILE_FOLDER}{file.digest}{file.media.ending}"
 
 
-def descriptor_of(tables: Tables, fingerprint: str) -> dict[str, Any]:
+def descriptor_of(tables: Iterable[str], fingerprint: str) -> dict[str, Any]:
     """Return the ``datapackage.json`` of tables, with the fingerprint of what they hold."""
     return {
         "$schema": PACKAGE_SCHEMA,

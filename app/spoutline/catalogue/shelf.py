@@ -180,6 +180,12 @@ class CatalogueShelf:
             opened = opened_edition(connection, ref)
             return tuple(lists_held(connection, opened.catalogue_id, opened.at))
 
+    def each_price_list(self, ref: EditionRef) -> Iterator[PriceList]:
+        """Yield the price lists of an edition by id, for who needs no more than one at a time."""
+        with self._reading() as connection:
+            opened = opened_edition(connection, ref)
+            yield from lists_held(connection, opened.catalogue_id, opened.at)
+
     def families(self, ref: EditionRef) -> tuple[PartFamily, ...]:
         """Return the families of parts of an edition by name."""
         with self._reading() as connection:
