@@ -1,7 +1,9 @@
 """Steps over a large catalogue in a process of its own, so that nothing but the step is in its memory.
 
 ``python large_catalogue.py write DATABASE COUNT`` puts generated parts into a draft; ``publish DATABASE COLUMNS`` makes
-it an edition with its columns; ``read DATABASE COLUMNS`` maps them; ``plan COLUMNS COUNT`` plans a car's position over
+it an edition with its columns; ``file FILE COUNT`` writes generated parts with price lists into an exchange file,
+``import DATABASE FILE`` takes one into a draft, ``check DATABASE COLUMNS`` checks and publishes it, ``export DATABASE``
+makes the file again; ``read DATABASE COLUMNS`` maps them; ``plan COLUMNS COUNT`` plans a car's position over
 mapped columns. Each prints what it took as JSON: seconds of processor time and the most memory held, MiB.
 """
 
@@ -10,12 +12,17 @@ from __future__ import annotations
 import json
 import sys
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from bench.figures import peak_mib
+
+if TYPE_CHECKING:
+    from spoutline.bootstrap.catalogues import CatalogueService
+    from spoutline.model.part import Part
+    from spoutline.model.pricing import PriceList
 
 NAME = "Large list"
 
@@ -47,6 +54,80 @@ def publish(database: str, columns: str) -> Callable[[], object]:
     return lambda: shelf.publish(NAME, notes="", publisher="", on=date(2026, 1, 1))
 
 
+def file(path: str, count: str) -> Callable[[], object]:
+    from bench.generated_parts import generated_parts
+    from spoutline.catalogue.descriptions import entry_of
+    from spoutline.catalogue.exchange import exchange_bytes
+
+    parts = generated_parts(int(count), seed=7)
+    return lambda: Path(path).write_bytes(exchange_bytes(map(entry_of, parts), (), price_lists(parts)))
+
+
+def price_lists(parts: Sequence[Part]) -> Iterator[PriceList]:
+    """Yield two price lists of each maker, with two breaks for every part."""
+    from decimal import Decimal
+
+    from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
+
+    for maker in sorted({part.maker for part in parts}):
+        rows = tuple(
+            PriceRow(
+                part_number=part.number,
+                discount_group="",
+                breaks=(PriceBreak(1, Decimal(100 + len(part.number))), PriceBreak(10, Decimal("99.50"))),
+            )
+            for part in parts
+            if part.maker == maker
+        )
+        for currency in ("EUR", "USD"):
+            name = f"{maker.replace(' ', '-')}-{currency}"
+            yield PriceList(name, maker, currency, date(2026, 1, 1), None, rows)
+
+
+def service_of(database: str, columns: Path | None = None) -> CatalogueService:
+    """Return the keeper's work on the catalogues of a database alone."""
+    from spoutline.bootstrap.catalogues import CatalogueService, Sources
+    from spoutline.catalogue.schema import CATALOGUE_SCHEMA
+    from spoutline.catalogue.shelf import CatalogueShelf
+    from spoutline.database.engine import open_engine
+
+    engine = open_engine(f"sqlite:///{database}")
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
+    shelf = CatalogueShelf(engine, columns)
+    nothing: Any = None
+    return CatalogueService(
+        Sources(
+            shelf=lambda: shelf,
+            jurisdictions=tuple,
+            tables=nothing,
+            price_lists=lambda _: (),
+            lists_that_come_with=lambda _: (),
+            plan=nothing,
+            planned_with=nothing,
+            survey=nothing,
+            maps=nothing,
+        )
+    )
+
+
+def take_in(database: str, path: str) -> Callable[[], object]:
+    service = service_of(database)
+    service.create(NAME)
+    return lambda: service.import_exchange(Path(path), NAME)
+
+
+def check(database: str, columns: str) -> Callable[[], object]:
+    service = service_of(database, Path(columns))
+    return lambda: service.publish(NAME, notes="first", publisher="bench", on=date(2026, 1, 1))
+
+
+def export(database: str) -> Callable[[], object]:
+    from spoutline.model.catalogue_edition import EditionRef
+
+    service = service_of(database)
+    return lambda: service.export(EditionRef(NAME, 1))
+
+
 def read(database: str, columns: str) -> Callable[[], object]:
     from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.database.engine import open_engine
@@ -74,7 +155,16 @@ def plan(columns: str, count: str) -> Callable[[], object]:
     return planned
 
 
-STEPS: dict[str, Callable[..., Callable[[], object]]] = {"write": write, "publish": publish, "read": read, "plan": plan}
+STEPS: dict[str, Callable[..., Callable[[], object]]] = {
+    "write": write,
+    "publish": publish,
+    "file": file,
+    "import": take_in,
+    "check": check,
+    "export": export,
+    "read": read,
+    "plan": plan,
+}
 TIMES = {"plan": 3}
 
 

@@ -185,6 +185,12 @@ def _compiled(figures: Figures) -> tuple[str, str]:
     return told, _growth(figures, "compile {}, s")
 
 
+def _exchanged(figures: Figures) -> tuple[str, str]:
+    steps = ("import", "publish", "export")
+    told = (f"{figures[f'{one} 100000, s']:.0f} s, {figures[f'{one} 100000, MiB']:.0f} MiB" for one in steps)
+    return "; ".join(told), ", ".join(_growth(figures, f"{one} {{}}, s") for one in steps)
+
+
 def _million(figures: Figures) -> tuple[str, str]:
     name = "plan of 1000000 mapped"
     warm, cold = figures[f"{name}, warm ms"], figures[f"{name}, cold ms"]
@@ -280,6 +286,13 @@ ROWS: tuple[Row, ...] = (
         "10 s / 150 MiB",
         ("tests/bench/test_large_catalogue.py::test_compiling_an_edition",),
         _compiled,
+    ),
+    Row(
+        "exchange",
+        "exchange file of 100,000 parts imported; published; exported",
+        "30 s, 300 MiB each",
+        ("tests/bench/test_large_catalogue.py::test_taking_an_exchange_file_in",),
+        _exchanged,
     ),
     Row(
         "million",

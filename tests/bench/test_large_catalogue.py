@@ -50,6 +50,25 @@ def test_compiling_an_edition(tmp_path: Path) -> None:
 
 
 @pytest.mark.timeout(7_200)
+def test_taking_an_exchange_file_in(tmp_path: Path) -> None:
+    """Two price lists of each maker go along, with two prices for every part."""
+    print("\n| parts | imported | published | exported |")
+    for count in COMPILED:
+        file, database = tmp_path / f"{count}.zip", tmp_path / f"taken_{count}.sqlite3"
+        done("file", file, count)
+        steps = {
+            "import": done("import", database, file),
+            "publish": done("check", database, tmp_path / f"columns_{count}"),
+            "export": done("export", database),
+        }
+        for name, took in steps.items():
+            tell(f"{name} {count}, s", took["first_s"])
+            tell(f"{name} {count}, MiB", took["peak_mib"])
+        told = (f"{took['first_s']:.2f} s, {took['peak_mib']:.0f} MiB" for took in steps.values())
+        print(f"| {count:,} | {' | '.join(told)} |")
+
+
+@pytest.mark.timeout(7_200)
 def test_planning_from_mapped_columns(tmp_path: Path) -> None:
     print("\n| parts | first set, cold | warm | memory |")
     for count in MAPPED:
