@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 
 from spoutline.frozen import frozen
 from spoutline.search.graph import Item, Layer, Problem
+from spoutline.search.item_table import ItemTable
 
 
 @frozen
@@ -58,7 +59,12 @@ def reduced(problem: Problem, whole_layer: int | None = None) -> Problem:
     whole_layer
         A layer that keeps all its items, because each of them will be asked for by itself.
     """
-    limits = tuple(index for index, limit in enumerate(problem.limits) if _can_exceed(problem, index, limit))
+    most = [_most_loads(layer, len(problem.limits)) for layer in problem.layers]
+    limits = tuple(
+        index
+        for index, limit in enumerate(problem.limits)
+        if limit < math.inf and sum(one[index] for one in most) > limit
+    )
     known: dict[tuple[int, ...], tuple[Item, ...]] = {}
     layers = []
     for place, layer in enumerate(problem.layers):
@@ -80,16 +86,14 @@ def reduced(problem: Problem, whole_layer: int | None = None) -> Problem:
     )
 
 
-def _can_exceed(problem: Problem, index: int, limit: float) -> bool:
-    if limit == math.inf:
-        return False
-    most = 0.0
-    for layer in problem.layers:
-        loads = [item.loads[index] for item in layer.items]
-        if layer.optional:
-            loads.append(0.0)
-        most += max(loads, default=0.0)
-    return most > limit
+def _most_loads(layer: Layer, count: int) -> list[float]:
+    """Return the most that a layer adds to each of so many loads."""
+    items = layer.items
+    if isinstance(items, ItemTable) and len(items):
+        most: list[float] = items.loads.max(axis=0).tolist()
+    else:
+        most = [max((item.loads[index] for item in items), default=0.0) for index in range(count)]
+    return [max(load, 0.0) for load in most] if layer.optional else most
 
 
 def _loads_of(item: Item, limits: tuple[int, ...]) -> tuple[float, ...]:
