@@ -82,9 +82,8 @@ class PartLookup:
         """Return the part that a typed number means today, and how it was found; see ``planning.typed_numbers``."""
         from spoutline.planning.typed_numbers import followed
 
-        catalogue = self._stores.catalogue(survey)
-        asked = catalogue.as_written(named) if isinstance(named, str) else named
-        return followed(asked, catalogue)
+        asked = self._stores.catalogue(survey).as_written(named) if isinstance(named, str) else named
+        return followed(asked, self._stores.parts_to_plan_with(survey))
 
     def number_traces(self, named: PartRef | str, survey: Survey | None = None) -> tuple[NumberTrace, ...]:
         """Return every way that a number leads to a part of the survey's catalogue; none for its own numbers."""

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     )
     from spoutline.book.quotations import QuotationBook
     from spoutline.book.terms_files import TermsFolders
-    from spoutline.bootstrap.stores import EditionOf
+    from spoutline.bootstrap.stores import EditionOf, PlannedWith
     from spoutline.catalogue.price_lists import PriceListNames
     from spoutline.catalogue.store import CatalogueStore
     from spoutline.explain.plan.story import Story
@@ -60,6 +60,7 @@ class Sources:
 
     tables: Callable[[Survey], RuleTables]
     catalogue: EditionOf
+    parts: PlannedWith
     newest: Callable[[str], CatalogueStore | None]  # edition of a catalogue; None where the book has none of it
     story: Callable[[Display, Language | None], Story]
     price_folders: tuple[Path, ...]  # of the person, whatever catalogue is planned with
@@ -198,12 +199,12 @@ class QuotationService:
         from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
         from spoutline.planning.sets.supersession import with_successors
 
-        catalogue = self._sources.catalogue(survey)
-        updated, superseded = with_successors(survey, catalogue)
+        parts = self._sources.parts(survey)
+        updated, superseded = with_successors(survey, parts)
         return plan_refit(
             updated,
             self._sources.tables(survey),
-            catalogue,
+            parts,
             stocking=stocking_at_list_price(stock_price_minor, survey.site.currency),
             supersessions=superseded,
             steps=self._sources.steps(),

@@ -489,6 +489,7 @@ class Workbench:
             Sources(
                 tables=self._basis.tables,
                 catalogue=self._stores.catalogue,
+                parts=self._stores.parts_to_plan_with,
                 newest=self._stores.newest,
                 story=self.story,
                 price_folders=self._price_folders(),
