@@ -376,6 +376,13 @@ def test_equal_positions_get_the_same_set_under_their_own_names(context: Plannin
     assert "1A" not in {one.subject for one in second.chosen.findings}
 
 
+def test_what_some_rules_found_is_told_in_the_order_of_all(context: PlanningContext) -> None:
+    found = plan(CAR, context).findings
+    rules = {found[-1].rule_id, found[0].rule_id}
+    assert plan(CAR, context).findings_of(rules) == tuple(one for one in found if one.rule_id in rules)
+    assert plan(CAR, context).findings_of(()) == ()
+
+
 def test_a_station_planned_without_alternatives_has_the_same_sets(context: PlanningContext) -> None:
     whole = plan_site(CAR, context.tables, context.parts)
     short = plan_site(CAR, context.tables, context.parts, with_alternatives=False)

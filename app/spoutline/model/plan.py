@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Container, Iterator
 from dataclasses import field
 from enum import StrEnum
 
@@ -246,8 +247,16 @@ class PositionPlan:
     @property
     def findings(self) -> tuple[Finding, ...]:
         """What was found about the position itself, then about its set; each finding once."""
-        sources = (self.refusal, self.requirement, self.chosen)
-        return tuple(dict.fromkeys(finding for source in sources if source for finding in source.findings))
+        return tuple(dict.fromkeys(self._found()))
+
+    def findings_of(self, rules: Container[str]) -> tuple[Finding, ...]:
+        """Return what some rules found, in the same order: soon, since the other findings are not compared."""
+        return tuple(dict.fromkeys(finding for finding in self._found() if finding.rule_id in rules))
+
+    def _found(self) -> Iterator[Finding]:
+        for source in (self.refusal, self.requirement, self.chosen):
+            if source:
+                yield from source.findings
 
     @property
     def is_without_set(self) -> bool:

@@ -69,8 +69,9 @@ def origin_sentences(position: Position, words: Words) -> tuple[str, ...]:
 def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[StationLine, ...]:
     """Return one line for each thing of the station that was assumed, with the positions where it was."""
     lines = []
+    of_station = [(plan.position.label, one) for plan in plans for one in plan.findings_of(_STATION_RULES)]
     for rule, key, fact, shown_as in _OF_STATION:
-        found = [(plan.position.label, one) for plan in plans for one in plan.findings if one.rule_id == rule]
+        found = [(label, one) for label, one in of_station if one.rule_id == rule]
         if not found:
             continue
         assumed = {

@@ -231,6 +231,12 @@ class Tree(_RowKeys, QTreeView):
         for column, share in enumerate(shares):
             self.setColumnWidth(column, room * share // sum(shares))
 
+    def scroll_by_rows(self, wanted: bool) -> None:
+        """Scroll row by row, not smoothly: of a thousand rows Qt then measures those in view alone."""
+        mode = QAbstractItemView.ScrollMode.ScrollPerItem if wanted else QAbstractItemView.ScrollMode.ScrollPerPixel
+        if self.verticalScrollMode() is not mode:
+            self.setVerticalScrollMode(mode)
+
     def span_rows(self, indexes: tuple[QModelIndex, ...]) -> None:
         """Let the first cell of these rows take the whole row."""
         for index in indexes:

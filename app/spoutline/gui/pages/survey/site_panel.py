@@ -182,11 +182,16 @@ class SitePanel(QFrame):
     def refresh(self) -> None:
         """Show the site as it is; the position in focus stays marked."""
         session = self._context.session
-        survey = self._shown = session.survey
+        before, survey = self._shown, session.survey
+        is_big, self._shown = len(survey.positions) > _AT_ONCE, survey
         self._planned.clear()
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
-        self._show_assumed()
+        if is_big and before is not None and before.site.name == survey.site.name:
+            self._assumed_later.start()
+        else:
+            self._show_assumed()
+        self.tree.scroll_by_rows(is_big)
         nodes = site_nodes(survey, self._words)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
@@ -238,8 +243,9 @@ class SitePanel(QFrame):
 
     def _mark_words(self, label: str) -> str:
         plans = self._context.sets
-        if plans.trouble(label) or plans.tone(label) is Tone.OPEN:
-            return tone_words(plans.tone(label))
+        tone = plans.tone(label)
+        if tone is Tone.OPEN or plans.trouble(label):
+            return tone_words(tone)
         return plan_words(plans.plan(label), self._context.story)
 
     def _told(self, label: str) -> str:
