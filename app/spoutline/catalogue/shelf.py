@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import date
 from itertools import islice
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, NamedTuple
 
 from sqlalchemy import Connection, Engine, insert, select, update
 
@@ -164,10 +164,14 @@ class CatalogueShelf:
         """Return what differs between two editions of the book's catalogues, by number and maker."""
         with self._reading() as connection:
             one, other = opened_edition(connection, before), opened_edition(connection, after)
-            old, new = _differing(connection, one, other), _differing(connection, other, one)
-        return tuple(
-            EntryChange(ref, old.get(ref), new.get(ref)) for ref in sorted({*old, *new}) if old.get(ref) != new.get(ref)
-        )
+            old, new = _unshared(connection, one, other), _unshared(connection, other, one)
+            alike = {ref for ref, state in old.items() if ref in new and new[ref].digest == state.digest}
+            for states in (old, new):
+                for ref in alike:
+                    del states[ref]
+            contents = _contents(connection, [state.id for states in (old, new) for state in states.values()])
+        was, now = ({ref: contents[state.id] for ref, state in states.items()} for states in (old, new))
+        return tuple(EntryChange(ref, was.get(ref), now.get(ref)) for ref in sorted({*was, *now}))
 
     def references(self, ref: EditionRef) -> tuple[CrossReference, ...]:
         """Return the cross-references of an edition by old number and maker."""
@@ -335,12 +339,29 @@ def _entries(connection: Connection, opened: OpenedEdition, described: bool | No
         yield entry_from_text(text)
 
 
-def _differing(connection: Connection, one: OpenedEdition, other: OpenedEdition) -> dict[PartRef, CatalogueEntry]:
-    """Return the entries of ``one`` whose state ``other`` does not hold."""
-    held = select(EntryRow.number, EntryRow.maker, EntryRow.content).where(*held_by(EntryRow, one.catalogue_id, one.at))
+class _State(NamedTuple):
+    """A stored state of an entry, and what tells its content."""
+
+    id: int
+    digest: str
+
+
+def _unshared(connection: Connection, one: OpenedEdition, other: OpenedEdition) -> dict[PartRef, _State]:
+    """Return the entries of ``one`` whose state ``other`` does not hold; another catalogue shares none."""
+    columns = (EntryRow.number, EntryRow.maker, EntryRow.id, EntryRow.digest)
+    held = select(*columns).where(*held_by(EntryRow, one.catalogue_id, one.at))
     shared = select(EntryRow.id).where(*held_by(EntryRow, other.catalogue_id, other.at))
     rows = connection.execute(held.where(EntryRow.id.not_in(shared)))
-    return {PartRef(row.number, row.maker): entry_from_text(row.content) for row in rows}
+    return {PartRef(row.number, row.maker): _State(row.id, row.digest) for row in rows}
+
+
+def _contents(connection: Connection, ids: Sequence[int]) -> dict[int, CatalogueEntry]:
+    """Return the entries that states hold, some thousands asked for at once."""
+    found: dict[int, CatalogueEntry] = {}
+    for start in range(0, len(ids), _FETCHED):
+        query = select(EntryRow.id, EntryRow.content).where(EntryRow.id.in_(ids[start : start + _FETCHED]))
+        found |= {row.id: entry_from_text(row.content) for row in connection.execute(query)}
+    return found
 
 
 def _desk(connection: Connection, row: CatalogueKey) -> DraftDesk:

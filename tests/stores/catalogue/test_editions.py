@@ -97,6 +97,25 @@ def test_unchanged_entries_are_shared_by_all_editions(shelf: CatalogueShelf, eng
         assert part.price_minor("USD") == 1765 + edition
 
 
+def test_editions_of_two_catalogs_differ_in_what_their_parts_say_alone(shelf: CatalogueShelf) -> None:
+    """They share no state, however alike they are."""
+    put(shelf, *(swivel(f"FW {number}") for number in range(2500)), priced_only("FW 9000"))
+    publish(shelf)
+    shelf.create("Copy")
+    cheaper, other = swivel("FW 7", price=1700), priced_only("FW 9001")
+    with shelf.draft("Copy") as desk:
+        desk.put(shelf.entries(EditionRef(NAME, 1)))
+        desk.put([cheaper, other])
+        desk.take_out([PartRef("FW 9000", MAKER)])
+    found = shelf.changes(EditionRef(NAME, 1), EditionRef("Copy", is_draft=True))
+    assert [(one.ref.number, one.before, one.after) for one in found] == [
+        ("FW 7", swivel("FW 7"), cheaper),
+        ("FW 9000", priced_only("FW 9000"), None),
+        ("FW 9001", None, other),
+    ]
+    assert shelf.changes(EditionRef("Copy", is_draft=True), EditionRef("Copy", is_draft=True)) == ()
+
+
 def test_what_is_put_back_as_it_was_is_no_change(shelf: CatalogueShelf, engine: Engine) -> None:
     put(shelf, swivel("FW 1"), swivel("FW 2"))
     publish(shelf)
