@@ -143,7 +143,7 @@ def test_no_chain_that_may_be_best_is_lost_in_columns(problem: Problem) -> None:
     case = as_case_problem(problem, broken)
     for path in enumerated(problem):
         regrets = sum(broken[item.key] for item in path.items if item is not None)
-        layers = case.of(case.narrowed(most_minor=path.cost, most_regrets=regrets)).layers
+        layers = case.narrowed(most_minor=path.cost, most_regrets=regrets).problem.layers
         for item, layer in zip(path.items, layers, strict=True):
             assert item is None or item.key in [one.key for one in layer.items]
 

@@ -400,6 +400,21 @@ def test_a_choice_that_ran_out_of_nodes_says_what_it_leaves_open(
     assert reached - found.open_minor <= best
 
 
+def test_sets_that_are_turned_down_over_and_over_end_with_what_is_left_open(
+    catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("spoutline.planning.refit.commonality.ROUND_LIMIT", 3)
+    monkeypatch.setattr("spoutline.planning.refit.commonality.COLUMN_LIMIT", 0)
+    monkeypatch.setattr("spoutline.planning.refit.commonality.is_turned_down", lambda *_: True)
+    stocking = Stocking(price_minor=3000, ladder=single_price)
+    found = plan_refit(station(("car", "truck"), (1, 1)), us_tables, catalogue, stocking=stocking).commonality
+    assert found is not None
+    assert found.rounds == 3
+    assert found.together == found.alone
+    assert found.floor_minor is not None
+    assert found.floor_minor > 0
+
+
 def test_an_article_is_stocked_as_one_number(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
     """By hand: three pieces more cost 3 x 30.00 to stock where the article of them costs 1 x 30.00 and 10.00 more."""
     survey = station(("car",), (1,))

@@ -72,12 +72,17 @@ class CaseProblem:
     def _items(self) -> ItemsOf:
         return ItemsOf(self.problem)
 
-    def of(self, columns: Columns) -> Problem:
-        """Return the chain to fill with some of the items alone."""
-        return some_of(self.problem, apart(columns.row, self.problem))
+    def only(self, keeps: Mask) -> CaseProblem:
+        """Return the problem with some of the items that may still matter, the others let go."""
+        rows = self.columns.row[keeps]
+        problem, at = some_of(self.problem, apart(rows, self.problem)), np.sort(rows)
+        columns = columns_of(problem)
+        if columns is None:
+            raise ValueError("a price is too large for whole numbers of 64 bits")
+        return CaseProblem(problem, columns, self.prices[at], self.is_bought[at], self.regrets[at])
 
-    def narrowed(self, *, most_minor: int, most_regrets: int) -> Columns:
-        """Return the items without those that lie only on ways dearer, past a limit or breaking more.
+    def narrowed(self, *, most_minor: int, most_regrets: int) -> CaseProblem:
+        """Return the problem without items that lie only on ways dearer, past a limit or breaking more.
 
         Each bound is looked at by itself, until nothing goes any more: no way that keeps them all is lost.
         """
@@ -89,7 +94,7 @@ class CaseProblem:
             through = Passes(columns).through(np.column_stack([*own, columns.loads[:, held]]))
             keeps = np.asarray((through <= most).all(axis=1))
             if keeps.all():
-                return columns
+                return self.only(np.isin(self.columns.row, columns.row))
             columns = columns.only(keeps)
 
 

@@ -9,7 +9,7 @@ from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.plan import JudgedSet
 from spoutline.planning.refit.case import Case
-from spoutline.planning.refit.ladders import Ladder, Ladders
+from spoutline.planning.refit.ladders import Ladders
 from spoutline.planning.refit.like_cases import LikeCases
 from spoutline.planning.refit.mixed_integer import CaseGraphs, MixedIntegerModel, Way
 from spoutline.planning.refit.station_graphs import StationGraphs
@@ -18,6 +18,8 @@ from spoutline.planning.sets.choice import is_turned_down
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
 
+ROUND_LIMIT = 24  # models that are solved, each because a full check turned a set of the one before down,
+COLUMN_LIMIT = 100_000  # where they have so many columns together: small ones are solved again as often as it takes
 NODE_LIMIT = 2000  # of branch and bound; stations of 48 hoses are proved at the first node
 
 
@@ -54,7 +56,8 @@ def common_sets(
         Asked several times a second.
     node_limit
         After so many nodes of branch and bound, and never by the clock, the best found so far stands, with what it
-        could at best still save; where nothing better was found, the sets chosen alone.
+        could at best still save; where nothing better was found, the sets chosen alone. Likewise after ``ROUND_LIMIT``
+        models of ``COLUMN_LIMIT`` columns together.
 
     Raises
     ------
@@ -72,20 +75,21 @@ def common_sets(
     def stands(number: int, way: Way) -> bool:
         return _judged(cases[number], graphs[number], way) is not None
 
-    rounds = 0
-    nodes = 0
+    rounds = nodes = columns = 0
+    best = tuple(case.choice.judged for case in cases)
     while True:
         if should_stop():
             raise Cancelled
         model = MixedIntegerModel(alike.groups(), ladders, stock_price_minor)
         answer = model.solve(max(node_limit - nodes, 0), should_stop)
-        rounds += 1
+        rounds, columns = rounds + 1, columns + model.columns
         nodes += answer.nodes
         ways = None if answer.ways is None else alike.shared_out(answer.ways)
         judged = () if ways is None else tuple(map(_judged, cases, graphs, ways))
         sound = tuple(found for found in judged if found is not None)
-        if not answer.is_proved:
-            best = _cheaper(cases, sound, stock_price_minor, ladders)
+        best = _cheaper(cases, judged, best, stock_price_minor, ladders)
+        is_enough = rounds >= ROUND_LIMIT and columns >= COLUMN_LIMIT and len(sound) < len(cases)
+        if is_enough or not answer.is_proved:
             floor = 0 if math.isinf(answer.floor_minor) else max(0, math.floor(answer.floor_minor))
             return CommonSets(best, rounds, floor)
         if len(sound) == len(cases):
@@ -104,18 +108,23 @@ def _items_of(graphs: Sequence[CaseGraphs], ways: Sequence[Way | None]) -> froze
 
 
 def _cheaper(
-    cases: Sequence[Case], found: Sequence[JudgedSet], stock_price_minor: int, ladder: Callable[[str], Ladder]
+    cases: Sequence[Case],
+    judged: Sequence[JudgedSet | None],
+    best: tuple[JudgedSet, ...],
+    stock_price_minor: int,
+    ladder: Ladders,
 ) -> tuple[JudgedSet, ...]:
-    """Return the cheaper of the sets found, where every case has one, and those chosen alone."""
+    """Return the cheaper of the best sets so far and those found, that chosen alone in place of one turned down."""
     counts = [case.positions for case in cases]
 
     def cost(judged: Sequence[JudgedSet]) -> int:
         sets = [bought_in(case, one.hanging_set) for case, one in zip(cases, judged, strict=True)]
         return figures_of(sets, counts, ladder).objective_minor(stock_price_minor)
 
-    alone = tuple(case.choice.judged for case in cases)
-    is_cheaper = len(found) == len(cases) and cost(found) < cost(alone)
-    return tuple(found) if is_cheaper else alone
+    if not judged:
+        return best
+    found = tuple(one or case.choice.judged for one, case in zip(judged, cases, strict=True))
+    return found if cost(found) < cost(best) else best
 
 
 def _judged(case: Case, graphs: CaseGraphs, way: Way) -> JudgedSet | None:

@@ -129,6 +129,11 @@ class MixedIntegerModel:
             self._chain_rows(likes, arcs)
         self._stock_rows(stock_price_minor)
 
+    @property
+    def columns(self) -> int:
+        """How many columns the model has."""
+        return len(self._costs)
+
     def solve(self, node_limit: int, should_stop: Callable[[], bool] = lambda: False) -> Answer:
         """Return the best way of every case, proved best unless the nodes are used up first.
 

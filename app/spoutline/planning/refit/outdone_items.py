@@ -13,12 +13,12 @@ from itertools import pairwise
 import numpy as np
 
 from spoutline.planning.refit.case_columns import CaseProblem
-from spoutline.search.columns import Columns, heads
+from spoutline.search.columns import heads
 
 _HELD_AGAINST = 64  # cheapest items of the same ports
 
 
-def stand_ins(problems: Iterable[tuple[CaseProblem, Columns]]) -> Mapping[str, str]:
+def stand_ins(problems: Iterable[CaseProblem]) -> Mapping[str, str]:
     """Return, by the key of an item that no optimum needs, the key of one that is before it wherever it may stand.
 
     Parameters
@@ -33,16 +33,16 @@ def stand_ins(problems: Iterable[tuple[CaseProblem, Columns]]) -> Mapping[str, s
         that it stands for may be in the optimum after all.
     """
     before: dict[str, frozenset[str]] = {}
-    for problem, columns in problems:
-        for key, others in _before(problem, columns):
+    for problem in problems:
+        for key, others in _before(problem):
             before[key] = before[key] & others if key in before else others
     left_out = {key: others for key, others in before.items() if others}
     return {key: min(others - left_out.keys()) for key, others in left_out.items()}
 
 
-def _before(problem: CaseProblem, columns: Columns) -> Iterator[tuple[str, frozenset[str]]]:
+def _before(problem: CaseProblem) -> Iterator[tuple[str, frozenset[str]]]:
     """Yield each item's key with those of the same layer and ports that are before it; in each layer anew."""
-    rows = columns.row
+    columns, rows = problem.columns, problem.columns.row
     least, dearest = problem.prices[rows, 0], problem.prices[rows, 2]
     bears = np.minimum(columns.bears, columns.demands.max(initial=0.0))  # nobody asks for more
     regrets = problem.regrets[rows]

@@ -133,6 +133,8 @@ def _planned(
             planned = planned_position(position, survey.site, context)
             if with_alternatives:
                 planned = with_other_sets(planned, context)
+            if planned.chooser is not None:
+                planned.chooser.search.forget()
             kept = planned if keeps_choosers else PlannedPosition(planned.plan)
             known[asked] = _Question([position], context, kept)
     _report(progress, len(survey.positions), len(survey.positions))

@@ -15,7 +15,6 @@ from spoutline.planning.refit.mixed_integer import CaseGraphs
 from spoutline.planning.refit.outdone_items import stand_ins
 from spoutline.planning.refit.stock_figures import bought_in, figures_of
 from spoutline.planning.refit.sum_limits import binding_limits
-from spoutline.search.columns import Columns
 
 
 class StationGraphs:
@@ -29,15 +28,15 @@ class StationGraphs:
 
     def __init__(self, cases: Sequence[Case], stock_price_minor: int, ladders: Ladders) -> None:
         self._cases, self._ladders = cases, ladders
-        whole = [case_problems(case, ladders) for case in cases]
-        floors = [_floor(case, problems, ladders) for case, problems in zip(cases, whole, strict=True)]
+        floors = [_floor(case, _problems(case, ladders), ladders) for case in cases]
         left = max(0, self._alone_minor(stock_price_minor) - self._least_minor(floors, stock_price_minor))
         self._most = [floor + left // case.positions for case, floor in zip(cases, floors, strict=True)]
+        # made twice, since all items of all cases at once are some gigabytes at a large station
         self._kept = [
-            [(one, one.narrowed(most_minor=most, most_regrets=case.most_regrets)) for one in problems]
-            for case, problems, most in zip(cases, whole, self._most, strict=True)
+            [one.narrowed(most_minor=most, most_regrets=case.most_regrets) for one in _problems(case, ladders)]
+            for case, most in zip(cases, self._most, strict=True)
         ]
-        self._stand_ins = dict(stand_ins(pair for pairs in self._kept for pair in pairs))
+        self._stand_ins = dict(stand_ins(one for problems in self._kept for one in problems))
 
     def graphs(self) -> tuple[CaseGraphs, ...]:
         """Return the graphs of each case as they are now."""
@@ -62,18 +61,25 @@ class StationGraphs:
         stocked = max((len(case.requirement.chain) for case in self._cases if not case.installed), default=0)
         return everything + stock_price_minor * stocked
 
-    def _graphs_of(self, case: Case, kept: Sequence[tuple[CaseProblem, Columns]], most_minor: int) -> CaseGraphs:
+    def _graphs_of(self, case: Case, kept: Sequence[CaseProblem], most_minor: int) -> CaseGraphs:
         installed, regrets = frozenset(part.key for part in case.installed), case.most_regrets
 
         def least_minor(key: str) -> int:
             return 0 if key in installed else min(price for _, price in self._ladders(key))
 
         found = []
-        for one, columns in kept:
-            stays = [one.key(row) not in self._stand_ins for row in columns.row.tolist()]
-            graph = arc_graph(case, one.of(columns.only(np.array(stays, np.bool_))), least_minor)
+        for one in kept:
+            stays = [one.key(row) not in self._stand_ins for row in one.columns.row.tolist()]
+            graph = arc_graph(case, one.only(np.array(stays, np.bool_)).problem, least_minor)
             found.append(narrowed(graph, most_minor=most_minor, most_regrets=regrets))
         return CaseGraphs(tuple(found), case.positions, regrets, binding_limits(found), installed)
+
+
+def _problems(case: Case, ladders: Ladders) -> tuple[CaseProblem, ...]:
+    try:
+        return case_problems(case, ladders)
+    finally:
+        case.chooser.search.forget()
 
 
 def _floor(case: Case, problems: Sequence[CaseProblem], ladders: Ladders) -> int:

@@ -123,17 +123,14 @@ def _may_go_on(context: PlanningContext) -> None:
 
 
 def with_other_sets(planned: PlannedPosition, context: PlanningContext) -> PlannedPosition:
-    """Return a planned position with its alternatives, what was kept to look for them let go.
+    """Return a planned position with its alternatives.
 
     Raises
     ------
     Cancelled
         If the listener asks to stop.
     """
-    plan = replace(planned.plan, alternatives=_other_sets(planned, context))
-    if planned.chooser is not None:
-        planned.chooser.search.forget()
-    return replace(planned, plan=plan)
+    return replace(planned, plan=replace(planned.plan, alternatives=_other_sets(planned, context)))
 
 
 def _other_sets(planned: PlannedPosition, context: PlanningContext) -> tuple[Alternative, ...]:
