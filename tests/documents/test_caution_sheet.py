@@ -9,6 +9,7 @@ from io import BytesIO
 import pdfplumber
 import pypdfium2
 import pytest
+from reportlab.platypus import Spacer
 
 from documents import plan_factory as factory
 from documents.pack_words import every_kind_of_position, words
@@ -18,6 +19,7 @@ from spoutline.documents.content.blocks import CautionSheet, Document, PaperSize
 from spoutline.documents.drawing.pictograms import Area, Disc, pictogram_marks
 from spoutline.documents.pack.content import caution_blocks
 from spoutline.documents.pack.papers import caution_pdf
+from spoutline.documents.pdf import caution_sheet, styles
 from spoutline.documents.pdf.render import pdf_bytes
 from spoutline.model.caution import CautionCondition, CautionSeverity
 from spoutline.model.language import Language
@@ -74,6 +76,16 @@ def test_no_last_page_bears_one_caution_alone_and_both_its_columns_are_used() ->
         pages = column_counts(replace(sheet, notes=sheet.notes[:count], pages=3, signed_by=()))
         assert sum(left + right for left, right in pages) == count
         assert min(pages[-1]) >= 1, count
+
+
+def test_the_lines_to_be_signed_have_room_below_cautions_however_many_there_are() -> None:
+    sheet = CautionSheet((), pages=1, signed_by=("signature",))
+    for count in range(1, 120):
+        pages = caution_sheet._pages([Spacer(1, 40.0) for _ in range(count)], 200.0, sheet)
+        assert sum(len(column) for page in pages for column in page) == count
+        head = caution_sheet._HEAD_ROOM if len(pages) == 1 else 0.0
+        longest = 40.0 * max(len(column) for column in pages[-1])
+        assert longest + head + caution_sheet._SIGNED_ROOM <= styles.TEXT_HEIGHT_LEAST, count
 
 
 def column_counts(sheet: CautionSheet) -> list[tuple[int, int]]:

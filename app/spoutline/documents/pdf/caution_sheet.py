@@ -95,10 +95,13 @@ def _pages(items: list[Flowable], column_pt: float, block: CautionSheet) -> _Pag
     The first page has less room for its heading, the last for the lines to be signed.
     """
     heights = [float(item.wrap(column_pt, 10_000)[1]) for item in items]
-    for last in range(1, block.pages + 1):
-        columns = _columns(heights, block, last)
-        if len(columns) <= 2 * last:
+    last, columns = 1, _columns(heights, block, 1)
+    while len(columns) > 2 * last:
+        last += 1
+        further = _columns(heights, block, last)
+        if len(further) <= 2 * (last - 1):  # all fits on a page less but for the lines, which take some cautions along
             break
+        columns = further
     pages = [columns[at : at + 2] for at in range(0, len(columns), 2)]
     pages[-1] = _evened([number for column in pages[-1] for number in column], heights)
     return [[[items[number] for number in column] for column in page] for page in pages]
