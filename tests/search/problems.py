@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 from random import Random
 
 from hypothesis import strategies as st
@@ -176,4 +177,35 @@ problems = st.builds(
     ports=st.integers(1, 4),
     loads=st.integers(0, 4),
     tightness=st.sampled_from((0.2, 0.5, 0.8, 1.0, 3.0)),
+)
+
+
+def with_copies(problem: Problem, seed: int) -> Problem:
+    """Return a problem with two near copies of each item: a little dearer or cheaper, loads alike or a little more."""
+    random = Random(seed)
+
+    def near(item: Item, number: int) -> Item:
+        more = random.choice((0.0, 0.0, 0.01, 0.3))
+        loads = tuple(load + more for load in item.loads)
+        return replace(item, key=f"{item.key}-{number}", cost=max(0, item.cost + random.randint(-3, 3)), loads=loads)
+
+    layers = (
+        replace(one, items=tuple(copy for item in one.items for copy in (item, near(item, 2), near(item, 3))))
+        for one in problem.layers
+    )
+    return replace(problem, layers=tuple(layers))
+
+
+copied_problems = st.builds(
+    with_copies,
+    st.builds(
+        random_problem,
+        st.integers(0, 10_000_000),
+        layers=st.integers(2, 4),
+        items=st.integers(1, 2),
+        ports=st.integers(1, 2),
+        loads=st.integers(1, 3),
+        tightness=st.sampled_from((0.5, 0.8, 1.0)),
+    ),
+    st.integers(0, 10_000),
 )

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from examples import up_to
 from search.cp_sat import cp_sat_optimum
-from search.problems import enumerated, near_copies, problems
+from search.problems import copied_problems, enumerated, near_copies, problems
 from search.test_columns import in_columns, place, placed, with_costs
 from spoutline.search.dominance import reduced
 from spoutline.search.effort import Effort
@@ -48,7 +48,7 @@ def test_whether_there_may_be_chains_is_known_with_labels_enough_and_never_denie
 
 
 @pytest.mark.parametrize("labels", [0, 3])
-@given(problem=problems, seed=st.integers(0, 10_000))
+@given(problem=problems | copied_problems, seed=st.integers(0, 10_000))
 @settings(max_examples=up_to(60), deadline=None)
 def test_whether_labels_are_many_never_shows(labels: int, problem: Problem, seed: int) -> None:
     costed = with_costs(problem, seed)
