@@ -233,6 +233,16 @@ def test_nothing_starts_while_a_view_is_built_then_what_is_urgent_first(qtbot: Q
     qtbot.waitUntil(lambda: begun == ["urgent", "plain"])
 
 
+def test_a_view_that_is_never_built_holds_no_work_for_good(
+    qtbot: QtBot, jobs: Jobs, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("spoutline.gui.jobs._BUILDING_MS", 20)
+    begun: list[str] = []
+    jobs.hold()
+    jobs.start(PLAN, lambda _: begun.append("plan"), lambda _: None, pytest.fail)
+    qtbot.waitUntil(lambda: begun == ["plan"])
+
+
 def test_what_is_dropped_while_a_view_is_built_never_runs(qtbot: QtBot, jobs: Jobs) -> None:
     begun: list[str] = []
     jobs.hold()

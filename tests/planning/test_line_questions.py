@@ -77,6 +77,23 @@ def test_each_answer_is_that_of_a_search_of_its_own(
 
 
 @pytest.mark.parametrize(("name", "seed"), each_with_seeds({"too_far": TOO_FAR, **TIGHT}, 8))
+def test_the_cheapest_set_may_be_asked_for_first(
+    name: str, seed: int, catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    """Its items carry the loads alone that could exceed a limit; all are looked at for what it keeps."""
+    random = Random(f"best first {name} {seed}")
+    requirement = required(drawn({"too_far": TOO_FAR, **TIGHT}[name], random), us_tables)
+    context = PlanningContext(us_tables, catalogue)
+    search = searched(requirement, context)
+    limits = tuple(one for one in search.model.set_limits if one.severity is Severity.MUST)
+    questions, own = LineQuestions(search, limits), searched(requirement, context)
+    for lines in groups(random, 12):
+        wanted = own.cheapest(SetQuery(lines, limits))
+        assert questions.best(lines) == wanted
+        assert questions.has_set(lines) == (wanted is not None)
+
+
+@pytest.mark.parametrize(("name", "seed"), each_with_seeds({"too_far": TOO_FAR, **TIGHT}, 8))
 def test_what_is_in_the_way_of_some_lines_is_no_proof_for_others(
     name: str, seed: int, catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:

@@ -16,6 +16,7 @@ from spoutline.whole_files.environment import fault_of_place
 
 URGENT = 10  # priority of what a person looks at and waits for
 _HELD_MS = 500  # the longest that other work waits for it
+_BUILDING_MS = 3_000  # the longest that all work waits for a view that is being built
 _AFTER_MS = 20  # its answer is painted first
 _REST_S = 0.04  # about what a window takes to draw a new set
 
@@ -172,6 +173,9 @@ class Jobs(QObject):
         self._release = QTimer(self)
         self._release.setSingleShot(True)
         self._release.timeout.connect(self._start_held)
+        self._built = QTimer(self)
+        self._built.setSingleShot(True)
+        self._built.timeout.connect(self.let_go)
 
     def start(
         self,
@@ -208,12 +212,17 @@ class Jobs(QObject):
         return ticket
 
     def hold(self) -> None:
-        """Start nothing more until ``let_go``: whoever builds a view has Python for itself meanwhile."""
+        """Start nothing more until ``let_go``: whoever builds a view has Python for itself meanwhile.
+
+        Where the building fails, or the view is never shown, work goes on after a while all the same.
+        """
         self._is_building = True
+        self._built.start(_BUILDING_MS)
 
     def let_go(self) -> None:
         """Start what was asked for since ``hold``: what is urgent now, the rest after it."""
         self._is_building = False
+        self._built.stop()
         held, self._held = self._held, []
         for run, priority in held:
             if priority >= URGENT or not self._urgent:

@@ -565,6 +565,19 @@ class ChainSearch:
         filled = [(slots, item.key) for slots, item in zip(places, path.items, strict=True) if item is not None]
         return [self._found(slots, PartRef.from_key(key)) for slots, key in filled]
 
+    def sums_of(self, path: Path) -> Floats:
+        """Return what a path of one of the ``problems`` adds to each load, whichever of them its items carry."""
+        depths = [depth for depth, item in enumerate(path.items) if item is not None]
+        places = self.places_of(path)
+        nozzle, row = places[-1]
+        flow_m3_s = float(self.model.design_flows_m3_s(nozzle.columns)[row])
+        total: Floats = np.zeros(len(Load))
+        for depth, (parts, at) in zip(depths, places, strict=True):
+            above = self.model.is_above_breakaway(depth // 2)  # before each slot there is room for an adaptor
+            loads = self.model.loads(parts.columns, parts.slot, flow_m3_s)
+            total += loads.of(np.array([at]), above_breakaway=above)[0]
+        return total
+
     def hanging_set(self, path: Path) -> HangingSet:
         """Return the set that a path of one of the ``problems`` stands for."""
         currency = self.requirement.site.currency

@@ -138,9 +138,9 @@ class LineQuestions:
         broken = set(_KEPT_BY_SEARCH) - lines
         for parts, row in self._search.places_of(path):
             broken |= parts.lines_of(row)
+        sums = self._search.sums_of(path)
         for limit in self._limits:
-            total = sum(item.loads[limit.load] for item in path.items if item is not None)
-            if not within(total, limit.limit):
+            if not within(float(sums[limit.load]), limit.limit):
                 broken.add(limit.requirement)
         return frozenset(RequirementId) - broken | lines
 
