@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QStandardItemModel
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QToolButton, QVBoxLayout, QWidget
 
@@ -200,12 +200,19 @@ class SitePanel(QFrame):
             self.tree.expandAll()
             self.tree.fit_columns()
             self.tree.pick(self.model.index_of(session.label))
-            self.tree.scrollTo(self.tree.currentIndex())
+            self._bring_into_view(self.tree.currentIndex())
         else:
             self.tree.pick(self.model.index_of(session.label))
         if keyboard_here:
             self.tree.setFocus()
         self._showing = False
+
+    def _bring_into_view(self, current: QModelIndex) -> None:
+        """Have the current row in view, the first one below its dispenser: a tree not laid out yet would hide that."""
+        if current.row() == 0 and current.parent().row() <= 0:
+            self.tree.scrollToTop()
+        else:
+            self.tree.scrollTo(current)
 
     def _show_assumed(self) -> None:
         plans, survey = self._context.sets, self._context.session.survey
