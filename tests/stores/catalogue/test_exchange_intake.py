@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any, ClassVar
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 from pydantic import ValidationError
 
@@ -124,6 +124,26 @@ def test_a_look_tells_what_then_happens_and_changes_nothing(
     assert done.price_lists == sum(lists_were.get(one) != lists_are.get(one) for one in names)
 
 
+@pytest.mark.parametrize("keep_others", [True, False])
+def test_a_part_that_only_follows_its_family_is_no_change(
+    own_workbench: Workbench, tmp_path: Path, keep_others: bool
+) -> None:
+    service = own_workbench.catalogues()
+    service.create(NAME)
+    one, two = (PartFamily(name="One", kind=swivel().kind, figures=swivel(planes=n).figures[-1:]) for n in ("1", "2"))
+    part = swivel(planes=None, family="One")
+    with service.shelf().draft(NAME) as desk:
+        desk.families.put([one])
+        desk.put([part])
+    path = tmp_path / "exchange.zip"
+    path.write_bytes(exchange_bytes([part], (), (), [two]))
+    counts = service.look_at_exchange(path, NAME)
+    done = service.import_exchange(path, NAME, keep_others=keep_others)
+    assert done == counts.beside == counts.alone
+    assert (done.new, done.changed, done.unchanged, done.gone) == (0, 0, 1, 0)
+    assert [entry.figure("planes") for entry in service.shelf().entries(DRAFT)] == [2]
+
+
 @pytest.mark.parametrize("at", [0, 40, 99])
 @pytest.mark.parametrize("looks", [False, True])
 def test_what_is_stopped_changes_nothing(own_workbench: Workbench, tmp_path: Path, at: int, looks: bool) -> None:
@@ -138,6 +158,7 @@ def test_what_is_stopped_changes_nothing(own_workbench: Workbench, tmp_path: Pat
     with pytest.raises(Cancelled):
         act(path, NAME, stopping)
     assert stopping.told == sorted(set(stopping.told))
+    assert [one for one in stopping.told if one >= at] == stopping.told[-1:]  # it stops at the next look
     assert held(own_workbench) == before
 
 
@@ -210,6 +231,10 @@ _CELLS = st.fixed_dictionaries(
 
 @settings(max_examples=up_to(400), deadline=None)
 @given(_CELLS)
+@example({"number": "FW 1", "maker": MAKER, "status": "superseded"})
+@example({"number": "FW 1", "maker": MAKER, "status": "superseded", "superseded_by": "FW 1"})
+@example({"number": "FW 1", "maker": MAKER, "superseded_by": "FW 2"})
+@example({"number": "FW 1", "maker": MAKER, "status": "superseded", "superseded_by": "FW 2", "lead_days": " 7 "})
 def test_cells_that_are_read_once_make_the_entry_that_its_model_makes(cells: dict[str, str]) -> None:
     beside: dict[str, Any] = {"kind": None, "prices": (), "figures": (), "files": ()}
 
