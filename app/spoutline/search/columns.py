@@ -194,19 +194,17 @@ class Columns:
         A load that keeps its limit whatever else is chosen counts, for bounds, as the most that still does: a figure
         far below all others would otherwise make every bound on its sum worthless.
         """
-        held = ~np.isposinf(self.limits)
-        kept = self.only(np.asarray((self.loads[:, held] < np.inf).all(axis=1)))
-        loads, limits = kept.loads[:, held], self.limits[held]
+        held = np.flatnonzero(~np.isposinf(self.limits))
+        loads, limits, kept = self.loads.take(held, axis=1), self.limits[held], self
+        known = np.asarray((loads < np.inf).all(axis=1))
+        if not known.all():
+            kept, loads = self.only(known), loads.compress(known, axis=0)
         most = kept.most(loads)
         total = most.sum(axis=0)
-        binds = total > limits
-        spare = (limits - (total - most))[:, binds]
-        return replace(
-            kept,
-            loads=loads[:, binds],
-            eased=np.maximum(loads[:, binds], spare[kept.layer]),
-            limits=limits[binds],
-        )
+        binds = np.flatnonzero(total > limits)
+        spare = (limits - (total - most)).take(binds, axis=1)
+        loads = loads.take(binds, axis=1)
+        return replace(kept, loads=loads, eased=np.maximum(loads, spare.take(kept.layer, axis=0)), limits=limits[binds])
 
 
 def heads(keys: Ints) -> Ints:
@@ -231,21 +229,21 @@ def columns_of(problem: Problem) -> Columns | None:
     demands = _joined(known, "demands")
     order = np.lexsort((exit_, entry, layer))
     order = order[demands[order] <= problem.start_bears]
-    loads = _joined(known, "loads")[order] if known else np.zeros((0, len(problem.limits)))
+    loads = _joined(known, "loads").take(order, axis=0) if known else np.zeros((0, len(problem.limits)))
     return Columns(
         start=start,
         meets=meets,
         optional=np.array([one.optional for one in problem.layers], np.bool_),
         limits=np.array(problem.limits, np.float64),
-        layer=layer[order],
-        entry=entry[order],
-        exit=exit_[order],
-        major=_joined(known, "major")[order],
-        cost=_joined(known, "cost")[order],
+        layer=layer.take(order),
+        entry=entry.take(order),
+        exit=exit_.take(order),
+        major=_joined(known, "major").take(order),
+        cost=_joined(known, "cost").take(order),
         loads=loads,
         eased=loads,
-        bears=_joined(known, "bears")[order],
-        demands=demands[order],
+        bears=_joined(known, "bears").take(order),
+        demands=demands.take(order),
         row=order.astype(np.int64),
     )
 
