@@ -13,8 +13,9 @@ from hypothesis import strategies as st
 from search.problems import enumerated, random_problem
 from spoutline.planning.refit.case_columns import CaseProblem
 from spoutline.planning.refit.chain_arcs import Arc, ArcGraph, graph_of, narrowed, within_limits
+from spoutline.planning.refit.outdone_items import stand_ins
 from spoutline.search.columns import columns_of
-from spoutline.search.graph import Item, Layer, Path, Problem
+from spoutline.search.graph import NO_PORT, Item, Layer, Path, Problem
 from spoutline.search.item_table import table_of
 
 
@@ -146,6 +147,45 @@ def test_no_chain_that_may_be_best_is_lost_in_columns(problem: Problem) -> None:
         layers = case.narrowed(most_minor=path.cost, most_regrets=regrets).problem.layers
         for item, layer in zip(path.items, layers, strict=True):
             assert item is None or item.key in [one.key for one in layer.items]
+
+
+many_alike = st.builds(
+    random_problem,
+    st.integers(0, 10_000),
+    layers=st.integers(1, 3),
+    items=st.integers(3, 6),
+    ports=st.just(1),
+    loads=st.integers(0, 2),
+    tightness=st.floats(0.5, 2.0),
+)
+
+
+@given(many_alike)
+def test_without_items_that_another_stands_for_no_set_is_dearer(problem: Problem) -> None:
+    """However many should-rules may be broken. Oracle: every chain, tried."""
+    keys = sorted({item.key for layer in problem.layers for item in layer.items})
+    broken = {key: at % 2 for at, key in enumerate(keys)}
+    left_out = stand_ins([as_case_problem(problem, broken)])
+    assert not set(left_out) & set(left_out.values())
+    found = [
+        (sum(broken[key] for key in path.keys), path.cost, bool(left_out.keys() & set(path.keys)))
+        for path in enumerated(problem)
+    ]
+    for most in range(len(problem.layers) + 1):
+        whole = min((cost for regrets, cost, _ in found if regrets <= most), default=None)
+        assert min((cost for regrets, cost, is_out in found if regrets <= most and not is_out), default=None) == whole
+
+
+def test_an_item_that_is_before_another_in_one_case_alone_stands_for_it_in_none() -> None:
+    """By hand: ``b`` is dearer than ``a`` and no better, but in the second case alone it may hang without ``a``."""
+    ends = (0, NO_PORT)
+    items = [Item("a", 3, *ends, (1.0,)), Item("b", 4, *ends, (1.0,)), Item("c", 5, *ends, (0.5,))]
+    both, alone = (
+        as_case_problem(Problem(0, (Layer("one", tuple(some)),), {0: frozenset({0})}, (0.7,)), dict.fromkeys("abc", 0))
+        for some in (items, items[1:])
+    )
+    assert stand_ins([both]) == {"b": "a"}  # ``c`` costs more and weighs less
+    assert stand_ins([both, alone]) == {}
 
 
 @given(problems)
