@@ -21,9 +21,9 @@ from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, Judge
 from spoutline.model.requirement import RequirementId
 from spoutline.model.survey import Survey
 from spoutline.planning.sets.alternatives import AlternativeFinder, first_true, lead_time_days
-from spoutline.planning.sets.assembly import Promise
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position, planned_position
+from spoutline.planning.sets.set_query import Promise
 
 SURVEYS = {"car": CAR, "truck": TRUCK, "marina": MARINA}
 PARTS = generated_parts(1_500, seed=3)

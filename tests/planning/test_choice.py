@@ -20,9 +20,9 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
-from spoutline.planning.sets.assembly import Held, Promise, SetQuery
 from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.loads import Load, SetLimit
+from spoutline.planning.sets.set_query import Held, Promise, SetQuery
 
 LINES = (RequirementId.REACH, RequirementId.FLOW, RequirementId.GROUND_CLEARANCE)
 HELD = Held(Slot.NOZZLE, PartRef("any"))

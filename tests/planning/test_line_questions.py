@@ -21,7 +21,7 @@ from spoutline.model.no_set import Demand
 from spoutline.model.part import PartKind
 from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.model.survey import Survey
-from spoutline.planning.sets.assembly import ChainSearch, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
@@ -29,6 +29,7 @@ from spoutline.planning.sets.line_questions import LineQuestions
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.plan_position import conflict_of
 from spoutline.planning.sets.pool import whole_pool
+from spoutline.planning.sets.set_query import SetQuery
 from spoutline.rules.derive.requirement import requirement_for
 
 Lines = frozenset[RequirementId]

@@ -16,11 +16,11 @@ from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.sets.assembly import Held, Objective
 from spoutline.planning.sets.choice import Chooser, is_turned_down
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import narrow_pool
+from spoutline.planning.sets.set_query import Held, Objective
 from spoutline.rules.derive.requirement import requirement_for
 
 _OF_A_SLOT = 7

@@ -15,13 +15,14 @@ from spoutline.model.plan import AccessoryLine, JudgedSet, PositionPlan
 from spoutline.model.position_conversion import ConversionOption
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.accessories import accessory_lines
-from spoutline.planning.sets.assembly import ChainSearch, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import Pool, narrow_pool
+from spoutline.planning.sets.set_query import SetQuery
 from spoutline.planning.sets.staying import RefitChooser, StayingParts, WorkPrice
 from spoutline.rules.chain.joints import joints_of
 

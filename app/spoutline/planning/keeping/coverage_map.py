@@ -20,7 +20,7 @@ from spoutline.model.plan import Conflict, HangingSet, PositionPlan
 from spoutline.model.requirement import Refusal, Requirement, Slot
 from spoutline.model.survey import Climate, Outlet, Position, Site, Survey, SurveyLiquid
 from spoutline.planning.protocols import PartStore, Progress
-from spoutline.planning.sets.assembly import ChainSearch, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import ALL_LINES
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext, stop_listener
@@ -28,6 +28,7 @@ from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.plan_position import chooser_for, plan_position
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, SlotParts, narrow_pool, whole_pool
 from spoutline.planning.sets.port_reach import PortReach
+from spoutline.planning.sets.set_query import SetQuery
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.search.listener import Listener
 

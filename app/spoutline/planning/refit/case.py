@@ -6,8 +6,8 @@ from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, Slot
-from spoutline.planning.sets.assembly import SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
+from spoutline.planning.sets.set_query import SetQuery
 
 
 @frozen

@@ -13,9 +13,9 @@ from spoutline.model.part_columns import LEAD_TIME, Mask
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.assembled import Keep
-from spoutline.planning.sets.assembly import Objective, Promise, SetQuery
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.pool import SlotParts
+from spoutline.planning.sets.set_query import Objective, Promise, SetQuery
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it gains at least this share

@@ -13,9 +13,10 @@ from spoutline.model.finding import Severity
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId
-from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import CHECK_LINES
+from spoutline.planning.sets.set_query import Held, SetQuery
 from spoutline.search.graph import Path
 from spoutline.search.listener import Listener
 

@@ -18,12 +18,13 @@ from spoutline.model.port import Port
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.assembled import Keep
-from spoutline.planning.sets.assembly import ChainSearch, Held, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
 from spoutline.planning.sets.line_questions import LineQuestions
 from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
 from spoutline.planning.sets.pool import SlotParts, bits_of
 from spoutline.planning.sets.port_reach import PortReach
+from spoutline.planning.sets.set_query import Held, SetQuery
 from spoutline.rules.chain.joints import OUTLET, JointPair, pair_findings
 from spoutline.rules.declared.registry import rule_of
 from spoutline.rules.parts.sums import pull_demand_n

@@ -23,7 +23,6 @@ from spoutline.model.substitute import Substitute
 from spoutline.model.survey import Position
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.alternatives import lead_time_days, mass_kg
-from spoutline.planning.sets.assembly import Held, SetQuery
 from spoutline.planning.sets.choice import ALL_LINES
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.held import HeldSearch
@@ -31,6 +30,7 @@ from spoutline.planning.sets.loads import CHECK_LINES
 from spoutline.planning.sets.place import Place
 from spoutline.planning.sets.pool import SlotParts, whole_pool
 from spoutline.planning.sets.relabel import same_question
+from spoutline.planning.sets.set_query import Held, SetQuery
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.planning.sets.substitutes import broken_shoulds, substitute_of
 

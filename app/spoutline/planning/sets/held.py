@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet
-from spoutline.planning.sets.assembly import Held
 from spoutline.planning.sets.choice import ALL_LINES
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.set_query import Held
 from spoutline.planning.sets.staying import Choosing
 
 

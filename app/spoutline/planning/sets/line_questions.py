@@ -15,11 +15,12 @@ from spoutline.frozen import frozen
 from spoutline.model.part_columns import Floats, Mask
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import RequirementId
-from spoutline.planning.sets.assembly import ChainSearch, SetQuery
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.line_order import GIVEN
 from spoutline.planning.sets.loads import SetLimit
 from spoutline.planning.sets.pool import Lines, bits_of
 from spoutline.planning.sets.port_reach import PortReach
+from spoutline.planning.sets.set_query import SetQuery
 from spoutline.search.bounds import within
 from spoutline.search.columns import Columns
 from spoutline.search.graph import Path

@@ -6,12 +6,13 @@ from collections.abc import Iterator
 
 from spoutline.model.plan import PinnedPart
 from spoutline.model.requirement import Refusal, Requirement
-from spoutline.planning.sets.assembly import ChainSearch, Held
+from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.part_here import findings_here, forbids, places_for
 from spoutline.planning.sets.pool import whole_pool
+from spoutline.planning.sets.set_query import Held
 from spoutline.rules.derive.requirement import requirement_for
 
 

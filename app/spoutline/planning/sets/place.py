@@ -9,8 +9,8 @@ from spoutline.model.part_ref import PartRef, any_names, told_apart
 from spoutline.model.plan import JudgedSet, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.worded import Worded
-from spoutline.planning.sets.assembly import Held
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.set_query import Held
 from spoutline.rules.derive.requirement import requirement_for
 
 
