@@ -1,8 +1,8 @@
-"""A station of 1,000 positions no two of which ask the same: planned and quoted, and its bill as PDF.
+"""A station of 1,000 positions no two of which ask the same: planned and quoted, its bill and its pack as PDF.
 
 Run on request: ``pytest tests/bench/test_thousand_unlike.py -s``. Seconds of processor time of one run, nothing known
-before; the bill is set from the plan. No time is asserted. ``BENCH_POSITIONS`` is the number of positions, 1,000 where
-it is not set.
+before; bill and pack are set from plans, the pack from one without alternatives. No time is asserted.
+``BENCH_POSITIONS`` is the number of positions, 1,000 where it is not set.
 """
 
 from __future__ import annotations
@@ -21,6 +21,8 @@ from bench.unlike_station import unlike_station
 from planning.quoting_terms import terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.documents.content.grouping import like_positions
+from spoutline.model.language import Language
+from spoutline.model.pack import PackJob
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -50,4 +52,8 @@ def test_a_station_of_unlike_positions(own_workbench: Workbench) -> None:
         tell("unlike station, bill, s", setting_s)
         tell("unlike station, bill, pages", pages)
     told = f"planned and quoted {quoting_s:.1f} s, bill {setting_s:.1f} s, {pages:,} pages"
+    short, planning_s = timed(lambda: own_workbench.plan_site(survey, with_alternatives=False))
+    pack, packing_s = timed(lambda: own_workbench.packing().pack(short, Language.ENGLISH, display, PackJob()))
+    told += f"; planned without alternatives {planning_s:.1f} s, pack {packing_s:.1f} s"
+    told += f", {len(PdfReader(BytesIO(pack)).pages):,} pages"
     print(f"\n{POSITIONS:,} unlike positions: {told}")
