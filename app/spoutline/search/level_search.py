@@ -292,10 +292,11 @@ class LevelSearch:
                     return next(self._by_names(cost, in_bands=False))
             except _TooMany:
                 self._is_dense = True
-        with suppress(_TooMany), self._few_labels(_STAND_INS[1]):
-            found = self._by_labels().next(cost, self._effort)
-            if found is not None:
-                return Chain(0, found.cost, found.rows)
+        if self._test is None:  # what it turns down labels know nothing of
+            with suppress(_TooMany), self._few_labels(_STAND_INS[1]):
+                found = self._by_labels().next(cost, self._effort)
+                if found is not None:
+                    return Chain(0, found.cost, found.rows)
         return next(self._by_names(cost, only_first=True))
 
     @contextmanager
