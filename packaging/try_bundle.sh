@@ -21,6 +21,11 @@ done
 "$program" quote refit.json --terms terms.toml --pdf quotation.pdf --xlsx quotation.xlsx --csv order.csv
 "$program" demo conversion_assist --out assist.json
 "$program" convert assist.json --pdf report.pdf --ics plan.ics --start 2027-03-01
+mkdir stations
+cp station.spoutline.json stations/a.json
+cp assist.json stations/b.json
+"$program" programme stations --processes 2 >programme.txt 2>programme_faults.txt
+[ ! -s programme_faults.txt ] || { cat programme_faults.txt; exit 1; }
 "$program" catalog list >catalogs.txt
 "$program" book check >book.txt || "$program" book --help >book.txt
 for paper in *.pdf; do [ "$(head -c 5 "$paper")" = "%PDF-" ]; done

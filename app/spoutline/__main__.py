@@ -27,6 +27,10 @@ def main() -> int:
     """Run the program on the process's arguments and return its exit code."""
     for name, value in _SETTINGS.items():
         os.environ.setdefault(name, value)
+    if getattr(sys, "frozen", False):  # a worker starts the program anew, and is no command
+        from multiprocessing import freeze_support
+
+        freeze_support()
     gc.set_threshold(*_GARBAGE)
     try:
         from spoutline.cli.main import run

@@ -10,6 +10,10 @@ import gc
 import itertools
 import multiprocessing
 import os
+import pickle
+import signal
+import subprocess
+import sys
 import threading
 import time
 import weakref
@@ -18,6 +22,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from decimal import Decimal
 from operator import itemgetter
+from pathlib import Path
 from random import Random
 from typing import cast
 
@@ -322,6 +327,49 @@ def test_the_solver_ends_as_soon_as_somebody_stops() -> None:
     assert time.monotonic() - begun < 60
     assert asked[-1]  # there was a process,
     assert set(multiprocessing.active_children()) < before | asked[-1]  # and it is gone
+
+
+_KILLED_WHILE_SOLVED = """
+import multiprocessing, os, pickle, signal, sys
+from spoutline.planning.refit.solver import solved_by_highs
+
+asked = []
+
+def should_stop():
+    asked.append(1)
+    if len(asked) > 20:
+        with open(sys.argv[1], "w") as told:
+            print(*(one.pid for one in multiprocessing.active_children()), file=told)
+        os.kill(os.getpid(), signal.SIGKILL)
+    return False
+
+solved_by_highs(pickle.load(sys.stdin.buffer), should_stop)
+"""
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="looks at processes in /proc")
+def test_the_solver_ends_with_a_program_that_was_killed(tmp_path: Path) -> None:
+    told = tmp_path / "solver"
+    command = [sys.executable, "-c", _KILLED_WHILE_SOLVED, str(told)]
+    killed = subprocess.run(command, input=pickle.dumps(hard_program()), stdout=subprocess.DEVNULL, check=False)
+    assert killed.returncode == -signal.SIGKILL
+    (solver,) = map(int, told.read_text(encoding="ascii").split())
+    deadline = time.monotonic() + 60
+    while _is_running(solver) and time.monotonic() < deadline:
+        time.sleep(0.05)
+    is_left = _is_running(solver)
+    if is_left:
+        os.kill(solver, signal.SIGKILL)
+    assert not is_left
+
+
+def _is_running(process: int) -> bool:
+    """Say whether a process goes on; one that ended and that nobody asked after yet does not."""
+    try:
+        state = Path(f"/proc/{process}/stat").read_text(encoding="ascii").rpartition(")")[2].split()[0]
+    except (FileNotFoundError, ProcessLookupError):
+        return False
+    return state not in "ZX"
 
 
 def test_a_solver_that_ends_by_itself_has_no_answer(monkeypatch: pytest.MonkeyPatch) -> None:

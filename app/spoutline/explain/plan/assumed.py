@@ -80,7 +80,7 @@ def station_lines(plans: Sequence[PositionPlan], words: Words) -> tuple[StationL
             for item in one.facts
             if isinstance(item, Quantity) and item.name == fact
         }
-        figures = {value: words.show(value, dimension) for value, dimension in assumed.items()}
+        figures = {value: words.display.reading(value, dimension) for value, dimension in assumed.items()}
         everywhere = len(found) == len(plans)
         positions = words.phrases.text["every_position"] if everywhere else ", ".join(label for label, _ in found)
         shown = f" {words.phrases.text['or']} ".join(figures.values())

@@ -155,8 +155,6 @@ def _worker() -> _Worker | None:
     with _turns:
         if _idle:
             return _idle.pop()
-    if getattr(sys, "frozen", False):  # which would start the program anew
-        return None
     try:
         return _Worker()
     except OSError:
@@ -178,6 +176,7 @@ def _serve(line: Connection) -> None:
     for output in (1, 2):
         os.dup2(nowhere, output)
     _bound_memory()
+    threading.Thread(target=_end_with_parent, name="parent", daemon=True).start()
     with contextlib.suppress(EOFError, OSError):
         while True:
             program = line.recv()
@@ -185,6 +184,14 @@ def _serve(line: Connection) -> None:
                 line.send(_solved(program))
             except StoreFault as fault:
                 line.send(fault)
+
+
+def _end_with_parent() -> None:
+    """End the process, whatever it does, once the one that asks has ended in any way."""
+    parent = multiprocessing.parent_process()
+    if parent is not None:
+        parent.join()
+        os._exit(0)
 
 
 def _bound_memory() -> None:
