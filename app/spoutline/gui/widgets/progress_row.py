@@ -19,7 +19,6 @@ class ProgressRow(QHBoxLayout):
         self.bar = QProgressBar(parent)
         self.bar.setAccessibleName(told)
         self.bar.setTextVisible(False)  # the bar of the theme is too low for words
-        self.bar.setTextVisible(False)  # it is too slim for a text
         self.stop_button = QPushButton(tr("S&top"), parent)
         self.stop_button.setAutoDefault(False)
         self.stop_button.clicked.connect(lambda _=False: stop())
