@@ -22,6 +22,7 @@ from spoutline.documents.pdf import render
 from spoutline.explain.plan.texts import WorkedText
 from spoutline.model.language import Language
 from spoutline.model.pack import PackJob
+from spoutline.planning.protocols import Progress
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -92,7 +93,7 @@ def papers_of(bench: Workbench, name: str, display: Display, monkeypatch: pytest
     found: dict[str, Document] = {}
     papers: list[Document] = []
 
-    def caught(document: Document) -> bytes:
+    def caught(document: Document, _progress: Progress | None) -> bytes:
         papers.append(document)
         return b""
 

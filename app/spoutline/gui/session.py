@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable
 from enum import Enum, Flag, auto
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal, Slot
+from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer, Signal, Slot
 
 from spoutline.book.records import SettingName, StaleSurvey, StoredSurvey
 from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
@@ -70,15 +71,31 @@ _RETRIED = (SaveState.FAILED, SaveState.READ_ONLY)
 
 
 class _Post(QObject):
-    """Carries reports from the writer's thread to the window's (queued by Qt because the threads differ)."""
+    """Carries reports from the writer's thread to the window's (queued by Qt because the threads differ).
+
+    It is a child of the session, so that the writer's thread never deletes it; and it is not deleted while it tells.
+    """
 
     reported = Signal(object)
 
+    def __init__(self, session: QObject) -> None:
+        super().__init__(session)
+        self._lock = threading.Lock()
+        self._is_gone = False
+        session.destroyed.connect(self._end, Qt.ConnectionType.DirectConnection)
+
     def tell(self, report: SaveReport) -> None:
-        try:
-            self.reported.emit(report)
-        except RuntimeError:  # the window is gone and nobody waits for the report
-            return
+        with self._lock:
+            if self._is_gone:  # with the window, and nobody waits for the report
+                return
+            try:
+                self.reported.emit(report)
+            except RuntimeError:
+                return
+
+    def _end(self) -> None:
+        with self._lock:
+            self._is_gone = True
 
 
 class Session(QObject):

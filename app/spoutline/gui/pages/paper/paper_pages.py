@@ -7,6 +7,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QImage, QResizeEvent
 from PySide6.QtWidgets import QWidget
+from shiboken6 import isValid
 
 from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.dialogs.handing import MakePaper, WantedPaper
@@ -135,5 +136,5 @@ class PaperPages(PaperView):
             )
 
     def _show_image(self, document: bytes, place: int, image: QImage) -> None:
-        if document is self._document:
+        if document is self._document and isValid(self):  # a window may have gone while the image was made
             self.show_page(place, image)
