@@ -11,7 +11,7 @@ import shiboken6
 from PySide6.QtCore import QObject
 
 from spoutline.book.save_queue import SaveOutcome, SaveReport
-from spoutline.gui.session import _Post
+from spoutline.gui.session import _Reports
 
 
 @pytest.fixture
@@ -27,10 +27,10 @@ def test_a_session_may_go_while_its_writer_tells() -> None:
     report = SaveReport(outcome=SaveOutcome.SAVED, turn=1, number=1, stored=None, reason="")
     for _ in range(1_000):
         session = QObject()
-        post = _Post(session)
+        post = _Reports(session)
         told = threading.Event()
 
-        def tell(post: _Post = post, told: threading.Event = told) -> None:
+        def tell(post: _Reports = post, told: threading.Event = told) -> None:
             for _ in range(200):
                 post.tell(report)
                 told.set()

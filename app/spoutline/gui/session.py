@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
+from contextlib import suppress
 from enum import Enum, Flag, auto
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QEventLoop, QObject, QTimer, Signal, Slot
 
 from spoutline.book.records import SettingName, StaleSurvey, StoredSurvey
 from spoutline.book.save_queue import SaveOutcome, SaveQueue, SaveReport
@@ -71,29 +73,31 @@ _RETRIED = (SaveState.FAILED, SaveState.READ_ONLY)
 
 
 class _Post(QObject):
-    """Carries reports from the writer's thread to the window's (queued by Qt because the threads differ).
-
-    It is a child of the session, so that the writer's thread never deletes it; and it is not deleted while it tells.
-    """
+    """Carries reports from the writer's thread to the window's (queued by Qt because the threads differ)."""
 
     reported = Signal(object)
 
+
+class _Reports:
+    """What the writer's thread tells a session; the post is not deleted while it does.
+
+    It is no object of Qt, so that it outlives those: nothing of one that is being deleted could be called.
+    """
+
     def __init__(self, session: QObject) -> None:
-        super().__init__(session)
+        self.post = _Post(session)  # the session's, so that the writer's thread never deletes it
         self._lock = threading.Lock()
         self._is_gone = False
-        session.destroyed.connect(self._end, Qt.ConnectionType.DirectConnection)
+        session.destroyed.connect(partial(_Reports._end, self))  # held by the session: a method would be so weakly
 
     def tell(self, report: SaveReport) -> None:
+        """Hand a report on, unless the session is gone and nobody waits for it."""
         with self._lock:
-            if self._is_gone:  # with the window, and nobody waits for the report
-                return
-            try:
-                self.reported.emit(report)
-            except RuntimeError:
-                return
+            if not self._is_gone:
+                with suppress(RuntimeError):  # where a program that ends deletes it without a word
+                    self.post.reported.emit(report)
 
-    def _end(self) -> None:
+    def _end(self, _session: QObject | None = None) -> None:
         with self._lock:
             self._is_gone = True
 
@@ -135,9 +139,9 @@ class Session(QObject):
         self._newer: StoredSurvey | None = None
         self._part: PartRef | None = None
         self.may_leave: Callable[[], bool] = lambda: True
-        self._post = _Post(self)  # the session's, so that the writer's thread never deletes it
-        self._post.reported.connect(self._on_report)
-        self._queue = SaveQueue(workbench.saving_book, self._post.tell)
+        reports = _Reports(self)
+        reports.post.reported.connect(self._on_report)
+        self._queue = SaveQueue(workbench.saving_book, reports.tell)
         self._turn = self._queue.follow(stored)
         self._number = 0
 
