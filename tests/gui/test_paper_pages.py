@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import threading
 
+import shiboken6
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 from pytestqt.qtbot import QtBot
@@ -31,6 +32,17 @@ def test_an_image_of_an_older_paper_is_dropped(qtbot: QtBot) -> None:
     pages.forget_document()
     pages._show_image(newer, 5, QImage())
     assert shown == [4]
+    jobs.close()
+
+
+def test_an_image_that_comes_when_the_pages_are_gone_is_dropped(qtbot: QtBot) -> None:
+    jobs = Jobs()
+    pages = PaperPages("trial", "Pages", jobs, lambda _: None)
+    paper = one_page()
+    pages._document = paper
+    pages.show_pages((1.4,))
+    shiboken6.delete(pages)
+    pages._show_image(paper, 0, QImage())
     jobs.close()
 
 
