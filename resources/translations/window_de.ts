@@ -3760,6 +3760,10 @@
    <translation>Papier erstellen</translation>
   </message>
   <message>
+   <source>Make the parts list</source>
+   <translation>Stückliste erstellen</translation>
+  </message>
+  <message>
    <source>Maker</source>
    <translation>Hersteller</translation>
   </message>
@@ -6536,10 +6540,6 @@
    <translation>Angehalten.</translation>
   </message>
   <message>
-   <source>Stopped. This is made when you turn to the page again.</source>
-   <translation>Angehalten. Das entsteht, wenn Sie die Seite wieder aufrufen.</translation>
-  </message>
-  <message>
    <source>Stopped. What was answered is not asked again.</source>
    <translation>Angehalten. Was beantwortet ist, wird nicht noch einmal gefragt.</translation>
   </message>
@@ -8364,6 +8364,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Ausrechnen</translation>
   </message>
   <message>
+   <source>Work out the conversion</source>
+   <translation>Umbau ausrechnen</translation>
+  </message>
+  <message>
    <source>Workbook (XLSX)</source>
    <translation>Arbeitsmappe (XLSX)</translation>
   </message>
@@ -9678,6 +9682,14 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>{count} positions: {told}.</source>
    <translation>{count} Positionen: {told}.</translation>
+  </message>
+  <message>
+   <source>{done} of {total} combinations asked</source>
+   <translation>{done} von {total} Kombinationen gefragt</translation>
+  </message>
+  <message>
+   <source>{done} of {total} sites converted</source>
+   <translation>{done} von {total} Tankstellen umgebaut</translation>
   </message>
   <message>
    <source>{field}: “{word}” becomes “{by}” everywhere</source>

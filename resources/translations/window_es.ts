@@ -3760,6 +3760,10 @@
    <translation>Hacer el documento</translation>
   </message>
   <message>
+   <source>Make the parts list</source>
+   <translation>Hacer la lista de piezas</translation>
+  </message>
+  <message>
    <source>Maker</source>
    <translation>Fabricante</translation>
   </message>
@@ -6536,10 +6540,6 @@
    <translation>Detenido.</translation>
   </message>
   <message>
-   <source>Stopped. This is made when you turn to the page again.</source>
-   <translation>Detenido. Esto se hace cuando vuelva a la página.</translation>
-  </message>
-  <message>
    <source>Stopped. What was answered is not asked again.</source>
    <translation>Parado. Lo contestado no se pregunta de nuevo.</translation>
   </message>
@@ -8364,6 +8364,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>Calcularlo</translation>
   </message>
   <message>
+   <source>Work out the conversion</source>
+   <translation>Calcular la conversión</translation>
+  </message>
+  <message>
    <source>Workbook (XLSX)</source>
    <translation>Libro (XLSX)</translation>
   </message>
@@ -9678,6 +9682,14 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>{count} positions: {told}.</source>
    <translation>{count} posiciones: {told}.</translation>
+  </message>
+  <message>
+   <source>{done} of {total} combinations asked</source>
+   <translation>{done} de {total} combinaciones preguntadas</translation>
+  </message>
+  <message>
+   <source>{done} of {total} sites converted</source>
+   <translation>{done} de {total} estaciones convertidas</translation>
   </message>
   <message>
    <source>{field}: “{word}” becomes “{by}” everywhere</source>

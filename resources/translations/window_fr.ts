@@ -3760,6 +3760,10 @@
    <translation>Composer le document</translation>
   </message>
   <message>
+   <source>Make the parts list</source>
+   <translation>Composer la liste des pièces</translation>
+  </message>
+  <message>
    <source>Maker</source>
    <translation>Fabricant</translation>
   </message>
@@ -6536,10 +6540,6 @@
    <translation>Arrêté.</translation>
   </message>
   <message>
-   <source>Stopped. This is made when you turn to the page again.</source>
-   <translation>Arrêté. Ceci est établi quand vous revenez à la page.</translation>
-  </message>
-  <message>
    <source>Stopped. What was answered is not asked again.</source>
    <translation>Arrêté. Ce qui a reçu une réponse n'est pas redemandé.</translation>
   </message>
@@ -8364,6 +8364,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>Le calculer</translation>
   </message>
   <message>
+   <source>Work out the conversion</source>
+   <translation>Calculer la conversion</translation>
+  </message>
+  <message>
    <source>Workbook (XLSX)</source>
    <translation>Classeur (XLSX)</translation>
   </message>
@@ -9678,6 +9682,14 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>{count} positions: {told}.</source>
    <translation>{count} positions : {told}.</translation>
+  </message>
+  <message>
+   <source>{done} of {total} combinations asked</source>
+   <translation>{done} combinaisons sur {total} demandées</translation>
+  </message>
+  <message>
+   <source>{done} of {total} sites converted</source>
+   <translation>{done} stations sur {total} converties</translation>
   </message>
   <message>
    <source>{field}: “{word}” becomes “{by}” everywhere</source>

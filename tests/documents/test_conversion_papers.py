@@ -24,7 +24,7 @@ from spoutline.documents.drawing.shapes import Dot
 from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
 from spoutline.explain.conversion.sentences import SENTENCES
 from spoutline.model.conversion import SiteConversion
-from spoutline.model.faults import InputFault
+from spoutline.model.faults import Cancelled, InputFault
 from spoutline.model.language import Language
 from spoutline.model.removal_standing import Standing
 from spoutline.model.survey import Survey, VapourStatus
@@ -45,6 +45,20 @@ def bench(shared_database: Path) -> Workbench:
 @lru_cache(maxsize=4)
 def conversion_of(bench: Workbench, demo: str) -> SiteConversion:
     return bench.converting().convert(demo_survey(demo))
+
+
+class Impatient:
+    """Asks to stop once it was told of so many units."""
+
+    def __init__(self, most: int) -> None:
+        self.told: list[tuple[int, int]] = []
+        self._most = most
+
+    def on_progress(self, done: int, total: int) -> None:
+        self.told.append((done, total))
+
+    def should_stop(self) -> bool:
+        return len(self.told) >= self._most
 
 
 def refused(bench: Workbench) -> SiteConversion:
@@ -81,6 +95,21 @@ def test_every_page_says_that_it_is_no_permission_and_who_decides(bench: Workben
     for text in pages_of(pdf):
         assert "no permission" in text
         assert "air agency" in text
+
+
+def test_the_report_stops_while_it_is_written(bench: Workbench) -> None:
+    """Of a big station, writing takes as long as setting what was written."""
+    conversion, words = conversion_of(bench, "conversion_balance"), bench.converting().words(SI)
+    sheets = len(conversion.positions)
+    for most in (0, 1, sheets, sheets + 1):
+        impatient = Impatient(most)
+        with pytest.raises(Cancelled):
+            conversion_content(conversion, words, CAUTIONS, progress=impatient)
+        assert impatient.told == [(done, sheets) for done in range(most)]
+    patient = Impatient(sheets + 2)
+    whole = conversion_content(conversion, words, CAUTIONS, progress=patient)
+    assert whole == conversion_content(conversion, words, CAUTIONS)
+    assert patient.told[-1] == (sheets, sheets)
 
 
 def test_a_site_where_removal_is_not_allowed_says_so_before_anything_else(bench: Workbench) -> None:

@@ -148,11 +148,14 @@ def test_the_plan_of_the_bill_says_how_far_it_is_and_can_be_stopped(
     qtbot.mouseClick(row.stop_button, Qt.MouseButton.LeftButton)
     assert row.bar.isHidden()
     assert row.stop_button.isHidden()
-    assert page.state_label.text().startswith("Stopped.")
+    assert page.state_label.text() == "Stopped."
+    assert row.again_button.isVisible()
     monkeypatch.undo()
-    workplace.show_bill()
+    qtbot.mouseClick(row.again_button, Qt.MouseButton.LeftButton)
+    assert row.again_button.isHidden()
     qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
     assert row.bar.isHidden()
+    assert row.again_button.isHidden()
 
 
 @pytest.mark.parametrize("ends", ["stopped", "fails"])

@@ -307,11 +307,15 @@ def test_the_conversion_says_how_far_it_is_and_can_be_stopped(
     qtbot.waitUntil(lambda: (row.bar.value(), row.bar.maximum()) == (3, 1_000))
     qtbot.mouseClick(row.stop_button, Qt.MouseButton.LeftButton)
     assert row.bar.isHidden()
-    assert page.state_label.text().startswith("Stopped.")
+    assert page.state_label.text() == "Stopped."
+    assert row.again_button.isVisible()
     monkeypatch.undo()
-    page.refresh()
+    qtbot.mouseClick(row.again_button, Qt.MouseButton.LeftButton)
+    assert row.again_button.isHidden()
     qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
     assert row.bar.isHidden()
+    assert row.again_button.isHidden()
+    assert page.standing_mark.isVisible()
 
 
 def test_nothing_of_former_answers_stays_where_the_conversion_is_stopped(
@@ -328,4 +332,5 @@ def test_nothing_of_former_answers_stays_where_the_conversion_is_stopped(
     page.site_form.field("agency").given.emit("california_retail")
     page.progress_row.stop_button.click()
     assert (page.ways_model.rowCount(), page.positions_model.rowCount()) == (0, 0)
+    assert page.standing_mark.isHidden()
     assert (page.standing_label.text(), page.document, page.paper.images()) == ("", None, ())

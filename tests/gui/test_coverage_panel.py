@@ -87,6 +87,15 @@ def test_the_map_is_copied_under_its_names(panel: CoveragePanel, qtbot: QtBot) -
     assert len(rows) == 1 + model.rowCount()
 
 
+def test_words_tell_how_far_the_map_is_for_the_bar_has_no_room_for_them(panel: CoveragePanel, qtbot: QtBot) -> None:
+    told: list[str] = []
+    panel._context.jobs.progressed.connect(lambda *_: told.append(panel.state_label.text()))
+    made(panel, qtbot)
+    whole = len(OUTLETS) * panel.model.rowCount()
+    assert f"1 of {whole} combinations asked" in told
+    assert not panel.bar.isTextVisible()
+
+
 def test_the_map_can_be_stopped(panel: CoveragePanel, qtbot: QtBot) -> None:
     panel.make()
     panel.stop()

@@ -15,7 +15,7 @@ from spoutline.bootstrap import Workbench
 from spoutline.documents.own_files import FileForm, is_own
 from spoutline.gui.dialogs.programme import ProgrammeDialog
 from spoutline.gui.dialogs.programme_files import ProgrammeFiles
-from spoutline.gui.jobs import Jobs
+from spoutline.gui.jobs import JobKey, JobKind, Jobs
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -54,6 +54,34 @@ def test_a_run_shows_its_sites_and_is_there_at_the_next_opening(
     again = ProgrammeDialog(bench, Jobs(dialog))
     qtbot.addWidget(again)
     assert again.programme == programme
+
+
+def test_words_tell_how_far_a_run_is_for_the_bar_has_no_room_for_them(
+    qtbot: QtBot, dialog: ProgrammeDialog, folder: Path
+) -> None:
+    told: list[str] = []
+    dialog.folder_edit.setText(str(folder))
+    dialog._jobs.progressed.connect(lambda *_: told.append(dialog.state_label.text()))
+    dialog.run_button.click()
+    qtbot.waitUntil(dialog.run_button.isEnabled, timeout=60_000)
+    assert "1 of 3 sites converted" in told
+    assert "converted" not in dialog.state_label.text()
+    assert not dialog.progress_bar.isTextVisible()
+
+
+def test_a_run_that_fails_leaves_the_words_on_the_program_shown(
+    qtbot: QtBot, dialog: ProgrammeDialog, folder: Path, tmp_path: Path
+) -> None:
+    dialog.folder_edit.setText(str(folder))
+    dialog.run_button.click()
+    qtbot.waitUntil(dialog.run_button.isEnabled, timeout=60_000)
+    said = dialog.state_label.text()
+    dialog.folder_edit.setText(str(tmp_path / "nowhere"))
+    dialog.run_button.click()
+    dialog._jobs.progressed.emit(JobKey(JobKind.SITE_PLAN, "programme"), 1, 2)
+    assert dialog.state_label.text() == "1 of 2 sites converted"
+    qtbot.waitUntil(dialog.run_button.isEnabled, timeout=60_000)
+    assert dialog.state_label.text() == said
 
 
 @pytest.mark.parametrize("typed", ["-4", "much", "0"])

@@ -66,9 +66,8 @@ class JobKey:
 class Ticket:
     """A job in hand. The work asks it whether to go on; it also serves the use cases as their progress listener."""
 
-    def __init__(self, key: JobKey, revision: int, post: _Post) -> None:
+    def __init__(self, key: JobKey, post: _Post) -> None:
         self.key = key
-        self.revision = revision
         self._post = post
         self._stopped = threading.Event()
 
@@ -185,7 +184,6 @@ class Jobs(QObject):
         fail: Fail,
         *,
         partly: Deliver | None = None,
-        revision: int = 0,
         priority: int = 0,
     ) -> Ticket:
         """Run ``work(ticket)`` and hand its value to ``deliver``, or its exception to ``fail``.
@@ -195,7 +193,7 @@ class Jobs(QObject):
         A job of the same key that is still in hand is cancelled first: its answer would be late.
         """
         self.cancel(key)
-        ticket = Ticket(key, revision, self._post)
+        ticket = Ticket(key, self._post)
         self._current[key] = ticket
         self._waiting[ticket] = _Waiting(work, deliver, fail, partly)
         if len(self._waiting) == 1:

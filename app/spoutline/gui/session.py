@@ -129,7 +129,6 @@ class Session(QObject):
         self.workbench = workbench
         self.undo_stack = EditStack(self)
         self.undo_stack.setUndoLimit(_MOST_EDITS)
-        self.revision = 0
         self._stored = stored
         self._survey = stored.survey
         self._label = stored.survey.positions[0].label
@@ -207,7 +206,6 @@ class Session(QObject):
     def replace_survey(self, survey: Survey, label: str) -> None:
         """Set the survey; for edit commands only. The book is told before any view is."""
         self._survey = survey
-        self.revision += 1
         focus = survey.position(label) or survey.position(self._label) or survey.positions[0]
         what = Changed.SURVEY if focus.label == self._label else Changed.SURVEY | Changed.FOCUS
         self._label = focus.label
@@ -225,7 +223,6 @@ class Session(QObject):
         """Turn to another survey of the book, whatever is unsaved of this one. Its undo stack is empty."""
         self._stored, self._survey, self._newer = stored, stored.survey, None
         self._turn = self._queue.follow(stored)
-        self.revision += 1
         self._label = stored.survey.positions[0].label
         self.undo_stack.clear()
         self._announce(SaveState.SAVED, "")
@@ -269,7 +266,6 @@ class Session(QObject):
             return None
         self._go_on_from(newer)
         self._survey = found.survey
-        self.revision += 1
         if found.survey.position(self._label) is None:
             self._label = found.survey.positions[0].label
         self.undo_stack.clear()

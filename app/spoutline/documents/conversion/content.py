@@ -19,7 +19,9 @@ from spoutline.explain.conversion.case_words import case_note, titled
 from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.model.conversion import SiteConversion
+from spoutline.model.faults import Cancelled
 from spoutline.planning.conversion.cases import CaseResult
+from spoutline.planning.protocols import Progress
 from spoutline.ruletables.cautions import Caution
 
 
@@ -30,6 +32,7 @@ def conversion_content(
     *,
     dated: date | None = None,
     cases: Sequence[CaseResult] = (),
+    progress: Progress | None = None,
 ) -> Document:
     """Return the report: summary, money, emissions, sequence for the owner; sheets and cautions for the installer.
 
@@ -47,8 +50,16 @@ def conversion_content(
         Printed where given; no clock is read.
     cases
         Cases to be shown beside it; where the conversion is that of one, the head of every page says so.
+    progress
+        Hears how many sheets are written, and is asked after every block whether to go on.
+
+    Raises
+    ------
+    Cancelled
+        Where ``progress`` asks to stop.
     """
-    blocks = tuple(_blocks(conversion, words, cautions, dated, cases))
+    told = _blocks(conversion, words, cautions, dated=dated, cases=cases, progress=progress)
+    blocks = tuple(_until_stopped(told, progress))
     title = titled(words.say("report_title", site=conversion.survey.site.name), conversion, words)
     made_from = conversion.provenance
     foot = f"{words.say('foot')} · {made_from.survey_fingerprint[:8]}"
@@ -66,12 +77,22 @@ def conversion_content(
     )
 
 
+def _until_stopped(blocks: Iterator[Block], progress: Progress | None) -> Iterator[Block]:
+    """Yield blocks until ``progress`` asks to stop: what stands before the sheets takes seconds at a big station."""
+    for block in blocks:
+        if progress is not None and progress.should_stop():
+            raise Cancelled
+        yield block
+
+
 def _blocks(
     conversion: SiteConversion,
     words: ConversionStory,
     cautions: tuple[Caution, ...],
+    *,
     dated: date | None,
     cases: Sequence[CaseResult],
+    progress: Progress | None,
 ) -> Iterator[Block]:
     note = case_note(conversion, words)
     if note:
@@ -82,5 +103,5 @@ def _blocks(
     yield from assumed_blocks(conversion, words)
     yield from emission_blocks(conversion, words)
     yield from sequence_blocks(conversion, words)
-    yield from position_sheets(conversion, words)
+    yield from position_sheets(conversion, words, progress)
     yield from caution_blocks(followed_plan(conversion), words.story, cautions)

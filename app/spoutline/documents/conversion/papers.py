@@ -34,7 +34,8 @@ def conversion_pdf(
     from spoutline.documents.conversion.content import conversion_content
     from spoutline.documents.paper import paper_bytes
 
-    return paper_bytes(conversion_content(conversion, words, cautions, dated=dated, cases=cases), form, progress)
+    content = conversion_content(conversion, words, cautions, dated=dated, cases=cases, progress=progress)
+    return paper_bytes(content, form, progress)
 
 
 def one_page_pdf(

@@ -36,11 +36,18 @@ from spoutline.model.position_conversion import (
     PositionOutcome,
     StaysLive,
 )
+from spoutline.planning.protocols import Progress
+from spoutline.planning.watched import watched
 
 
-def position_sheets(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
-    """Return one sheet for each position; what is closed once for the site follows at the end."""
-    for one in conversion.positions:
+def position_sheets(
+    conversion: SiteConversion, words: ConversionStory, progress: Progress | None = None
+) -> Iterator[Block]:
+    """Return one sheet for each position; what is closed once for the site follows at the end.
+
+    ``progress`` hears how many sheets are written; raise ``Cancelled`` where it asks to stop.
+    """
+    for one in watched(conversion.positions, progress):
         yield PageBreak()
         yield Heading(words.say("sheet_title", position=one.position.label), 1)
         yield Paragraph(words.say("sheet_lead"), Role.LEAD)

@@ -57,7 +57,7 @@ class ProgrammeDialog(FormDialog):
         self.body.addLayout(self._run_row())
         self.progress_bar = QProgressBar(self)
         self.progress_bar.setAccessibleName(tr("Sites converted"))
-        self.progress_bar.setFormat("%v / %m")  # of many thousands, a percent says little
+        self.progress_bar.setTextVisible(False)  # the bar of the theme is too low for words: the state tells them
         self.progress_bar.hide()
         self.body.addWidget(self.progress_bar)
         self.state_label = plain_label("", "quiet", wraps=True)
@@ -135,6 +135,10 @@ class ProgrammeDialog(FormDialog):
         self.tree.expandAll()
         self._show_why(None)
         self.tree.fit_columns()
+        self._tell_placed(programme)
+
+    def _tell_placed(self, programme: Programme) -> None:
+        """Say how many sites have a year."""
         done = sum(one.year is not None for one in programme.ranked)
         words = tr("{name}: {done} of {ready} ready sites are placed; {others} are not ready.")
         text = words.format(name=programme.name, done=done, ready=len(programme.ranked), others=len(programme.others))
@@ -182,6 +186,9 @@ class ProgrammeDialog(FormDialog):
 
     def _show_trouble(self, fault: Exception) -> None:
         self._set_running(False)
+        self.state_label.clear()
+        if self.programme is not None:
+            self._tell_placed(self.programme)
         if not isinstance(fault, Cancelled):
             self.show_fault(str(fault))
 
@@ -195,6 +202,7 @@ class ProgrammeDialog(FormDialog):
         if key == _RUN and self.progress_bar.isVisible():
             self.progress_bar.setRange(0, total)
             self.progress_bar.setValue(done)
+            self.state_label.setText(tr("{done} of {total} sites converted").format(done=done, total=total))
 
     def _choose_folder(self) -> None:
         path = QFileDialog.getExistingDirectory(self, tr("Folder of survey files"))

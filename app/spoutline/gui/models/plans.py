@@ -189,7 +189,6 @@ class Plans(QObject):
             deliver,
             lambda fault: self._fail(key, fault),
             partly=lambda staged: self._keep(key, staged),
-            revision=self._session.revision,
             priority=10,
         )
 
@@ -217,7 +216,7 @@ class Plans(QObject):
             for key in keys:
                 self._fail(key, fault)
 
-        self._jobs.start(_IN_FOCUS, work, deliver, fail, revision=self._session.revision, priority=10)
+        self._jobs.start(_IN_FOCUS, work, deliver, fail, priority=10)
 
     def _start_behind(self, label: str) -> None:
         survey, key = self._session.survey, self._key(label)
@@ -235,7 +234,7 @@ class Plans(QObject):
             self._fail(key, fault)
             self._fetch_behind()
 
-        self._jobs.start(_BEHIND, work, deliver, fail, revision=self._session.revision)
+        self._jobs.start(_BEHIND, work, deliver, fail)
 
     def _keep(self, key: PlanKey, staged: StagedPlan, weight: int = SET_BYTES) -> None:
         """Keep what came of a position; the first that comes of the one in focus lets the others have their turn."""

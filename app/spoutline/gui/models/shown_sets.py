@@ -134,7 +134,7 @@ class ShownSets(QObject):
         def deliver(found: SetsInHand) -> None:
             self._take(found, survey)
 
-        self._jobs.start(_READ, work, deliver, self._fail, revision=self._session.revision, priority=20)
+        self._jobs.start(_READ, work, deliver, self._fail, priority=20)
 
     def whole_site(self, *, with_alternatives: bool = True) -> Callable[[Progress | None], SitePlan]:
         """Return work that makes the plan of the whole site with the sets shown; it may run on any thread.

@@ -56,7 +56,7 @@ class AgreementSteps(QObject):
             lead = tr("The sets as planned for the answers of today. Papers show what is agreed from then on.")
             self._ask(lead, site_plan.positions, labels, lambda by, why, only: agree(by=by, reason=why, only=only))
 
-        self._context.jobs.start(_OFFER, work, offer, self._fail, revision=session.revision, priority=20)
+        self._context.jobs.start(_OFFER, work, offer, self._fail, priority=20)
 
     def agree_conversion(self, conversion: SiteConversion, way: str) -> None:
         """Ask on which sets of the way shown to agree; ``way`` is its name."""

@@ -86,7 +86,7 @@ class PlaceGuide(QObject):
             self.show()
 
         # what cannot be read is told by the page that needs it
-        self._context.jobs.start(_READ, work, take, lambda _: None, revision=session.revision, priority=-1)
+        self._context.jobs.start(_READ, work, take, lambda _: None, priority=-1)
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.SURVEY:

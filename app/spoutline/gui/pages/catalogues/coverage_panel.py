@@ -64,6 +64,7 @@ class CoveragePanel(QWidget):
         column.addWidget(self.state_label)
         self.bar = QProgressBar(self)
         self.bar.setAccessibleName(tr("Combinations asked"))
+        self.bar.setTextVisible(False)  # the bar of the theme is too low for words: the state tells them
         self.bar.hide()
         column.addWidget(self.bar)
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
@@ -225,6 +226,8 @@ class CoveragePanel(QWidget):
         if key == COVER:
             self.bar.setMaximum(total)
             self.bar.setValue(done)
+            words = tr("{done} of {total} combinations asked")
+            self.state_label.setText(words.format(done=done, total=total))
 
     def _on_picked(self, current: QModelIndex, _before: QModelIndex) -> None:
         cell, asked = self.model.cell(current), self._asked

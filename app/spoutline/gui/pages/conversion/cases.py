@@ -152,7 +152,7 @@ class CasesSide(ScrolledPage):
         def work(ticket: Ticket) -> tuple[CaseResult, ...]:
             return service.cases(survey, base, survey.conversion.cases, ticket)
 
-        self._context.jobs.start(_RUN, work, self._show_results, self._show_trouble, revision=session.revision)
+        self._context.jobs.start(_RUN, work, self._show_results, self._show_trouble)
 
     def _show_results(self, results: tuple[CaseResult, ...]) -> None:
         if not results or results[0].conversion is not self._base:

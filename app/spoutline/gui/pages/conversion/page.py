@@ -110,7 +110,10 @@ class ConversionPage(QWidget):
         card.body.addLayout(head)
         self.state_label = WholeLabel("quiet", self)
         card.body.addWidget(self.state_label)
-        self.progress_row = ProgressRow(self._context.jobs, _PLAN, tr("Positions looked at"), self._stop, card)
+        again = tr("Work out the conversion"), self.refresh
+        self.progress_row = ProgressRow(
+            self._context.jobs, _PLAN, tr("Positions looked at"), self._stop, card, again=again
+        )
         self.progress_row.show_running(False)
         card.body.addLayout(self.progress_row)
         self.ways_model = NodeTree((tr("Way"), tr("Bought"), tr("Kept"), tr("Departures")), self)
@@ -222,16 +225,16 @@ class ConversionPage(QWidget):
             work,
             self._show_conversion,
             self._show_trouble,
-            revision=session.revision,
         )
 
     def _stop(self) -> None:
-        """Leave the conversion unmade until the page is turned to again, and take away that of answers before."""
+        """Leave the conversion unmade until it is asked for, and take away that of answers before."""
         self._context.jobs.cancel(_PLAN)
         self._made_for = None
-        self.progress_row.show_running(False)
-        self.state_label.setText(tr("Stopped. This is made when you turn to the page again."))
+        self.progress_row.show_stopped()
+        self.state_label.setText(tr("Stopped."))
         self.standing_label.clear()
+        self.standing_mark.hide()
         self.ways_model.show_nodes(())
         self.positions_model.show_nodes(())
         self.figures.show_rows(())
@@ -246,6 +249,7 @@ class ConversionPage(QWidget):
         words = session.workbench.converting().words(session.display)
         standing = conversion.standing.standing
         self.standing_mark.show_tone(STANDING_TONES[standing], words.title(standing))
+        self.standing_mark.show()
         concerned = standing is not Standing.NOT_CONCERNED
         told = (words.kept_against_rule(conversion.standing), words.standing(conversion.standing))
         self.standing_label.setText(" ".join(text for text in told if text))
@@ -269,7 +273,7 @@ class ConversionPage(QWidget):
                 return service.one_page(conversion, display, form=form, progress=ticket)
             return service.pdf(conversion, display, form=form, cases=cases, progress=ticket)
 
-        self.paper.show_document(work, session.revision)
+        self.paper.show_document(work)
 
     def _make_paper_again(self) -> None:
         """Make the report, or the station on one page, of the conversion shown."""

@@ -219,7 +219,7 @@ class InspectionPanel(QWidget):
             return site_plan, workbench.packing().due(site_plan, in_service)
 
         self.state_label.setText(tr("Working out what is due…"))
-        self._context.jobs.start(_DUE, work, self._show_due, self._show_trouble, revision=session.revision)
+        self._context.jobs.start(_DUE, work, self._show_due, self._show_trouble)
 
     def note_done(self) -> None:
         """Note the picked inspection as done today."""

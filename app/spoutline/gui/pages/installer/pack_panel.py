@@ -218,7 +218,7 @@ class PackPanel(QWidget):
             }
             return make[kind]()
 
-        self.paper.show_document(make_paper, session.revision)
+        self.paper.show_document(make_paper)
 
     def _labels(self) -> tuple[str, ...]:
         """Return the positions that the paper is for; none where it is for all."""

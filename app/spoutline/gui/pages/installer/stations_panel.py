@@ -104,7 +104,7 @@ class StationsPanel(QWidget):
             return service.due(today, every=every, progress=ticket)
 
         self.state_label.setText(tr("Working out what is due…"))
-        self._context.jobs.start(_DUE, work, self._show, self._show_trouble, revision=session.revision)
+        self._context.jobs.start(_DUE, work, self._show, self._show_trouble)
 
     def open_picked(self) -> None:
         """Ask for the station and position of the row picked."""

@@ -161,7 +161,7 @@ class StockPanel(QWidget):
 
         self.take_button.setEnabled(False)
         self.order_button.setEnabled(False)
-        self._context.jobs.start(_LINES, work, self._show_lines, self._show_trouble, revision=session.revision)
+        self._context.jobs.start(_LINES, work, self._show_lines, self._show_trouble)
 
     def _spares_source(self) -> str:
         """Return where the spares of the job stand: its quotation; empty where there is none."""

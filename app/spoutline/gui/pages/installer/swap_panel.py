@@ -150,7 +150,6 @@ class SwapPanel(QWidget):
             lambda _: workbench.packing().swap_options(survey, plan, missing, stock),
             self._show_options,
             lambda fault: self.state_label.setText(told(str(fault))),
-            revision=session.revision,
         )
 
     def fit(self) -> None:

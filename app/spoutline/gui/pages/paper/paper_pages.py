@@ -47,7 +47,7 @@ class PaperPages(PaperView):
         self._name, self._jobs, self._fail = name, jobs, fail
         self._document: bytes | None = None
         self._make: MakePaper | None = None
-        self._revision, self._is_stopped = 0, False
+        self._is_stopped = False
         self.progress = PaperProgress(jobs, self._key, self._stop, self._make_again, self)
         self.page_wanted.connect(self._fetch_page)
 
@@ -65,15 +65,15 @@ class PaperPages(PaperView):
             return None
         return WantedPaper(make=make, stem=stem, name=name, recipient=recipient, pdf=document, only_pdf=only_pdf)
 
-    def show_document(self, make: MakePaper, revision: int = 0) -> None:
+    def show_document(self, make: MakePaper) -> None:
         """Show what ``make`` returns as PDF; it is called off the window's thread, and again for another form."""
 
         def work(ticket: Ticket) -> tuple[bytes, tuple[float, ...]]:
             document = make(ticket, PaperForm.PDF)
             return document, page_shapes(document)
 
-        self._document, self._make, self._revision, self._is_stopped = None, make, revision, False
-        self._jobs.start(self._key, work, self._show, self._fail_paper, revision=revision)
+        self._document, self._make, self._is_stopped = None, make, False
+        self._jobs.start(self._key, work, self._show, self._fail_paper)
         self.progress.follow()
         self.making.emit()
 
@@ -108,7 +108,7 @@ class PaperPages(PaperView):
 
     def _make_again(self) -> None:
         if self._make is not None:
-            self.show_document(self._make, self._revision)
+            self.show_document(self._make)
 
     def _fail_paper(self, fault: Exception) -> None:
         self.progress.end()

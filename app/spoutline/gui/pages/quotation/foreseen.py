@@ -131,7 +131,7 @@ class Foreseer(QObject):
             self.fault = told(str(fault))
             self.changed.emit()
 
-        context.jobs.start(FORESEE, work, show, fail, revision=context.session.revision, priority=-1)
+        context.jobs.start(FORESEE, work, show, fail, priority=-1)
         self.changed.emit()
 
 

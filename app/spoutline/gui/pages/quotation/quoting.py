@@ -51,7 +51,7 @@ class Quoting(QObject):
         self._begin(is_of_session=is_of_session)
         session = self._context.session
         work = making(session.workbench.quoting(), wanted, session.display)
-        self._context.jobs.start(MAKE, work, self._deliver, self._fail, revision=session.revision)
+        self._context.jobs.start(MAKE, work, self._deliver, self._fail)
 
     def take(self, hand: InHand, alternate: QuotedAlternate) -> None:
         """Make the quotation in hand again with an alternate in the place of its part."""

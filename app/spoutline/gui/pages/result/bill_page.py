@@ -72,7 +72,10 @@ class BillPage(QWidget):
         card.body.addWidget(SetsHead(self._context, self))
         self.state_label = LinkedText("quiet", self)
         card.body.addWidget(self.state_label)
-        self.progress_row = ProgressRow(self._context.jobs, _PLAN, tr("Positions looked at"), self._stop, card)
+        again = tr("Make the parts list"), self.refresh
+        self.progress_row = ProgressRow(
+            self._context.jobs, _PLAN, tr("Positions looked at"), self._stop, card, again=again
+        )
         self.progress_row.show_running(False)
         card.body.addLayout(self.progress_row)
         self.total_label = plain_label("", "price")
@@ -123,19 +126,19 @@ class BillPage(QWidget):
         self.state_label.show_text(tr("Planning all positions…"))
         self.progress_row.show_running(True)
         work = self._context.sets.whole_site()
-        self._context.jobs.start(_PLAN, work, self._show_plan, self._show_no_plan, revision=session.revision)
+        self._context.jobs.start(_PLAN, work, self._show_plan, self._show_no_plan)
 
     def _stop(self) -> None:
-        """Leave the bill unmade until the page is turned to again."""
+        """Leave the bill unmade until it is asked for, or the page is turned to again."""
         self._context.jobs.cancel(_PLAN)
         self._made_for = None
+        self.progress_row.show_stopped()
         self._show_nothing()
-        self.state_label.show_text(tr("Stopped. This is made when you turn to the page again."))
+        self.state_label.show_text(tr("Stopped."))
 
     def _show_nothing(self) -> None:
         """Take list, sum and paper away: they would be those of answers that hold no more."""
         self._site_plan = None
-        self.progress_row.show_running(False)
         self.model.show_records(())
         self.positions_model.show_nodes(())
         self.total_label.clear()
@@ -217,7 +220,7 @@ class BillPage(QWidget):
             reasons = workbench.station_reasons(plan, ticket) if with_reasons else {}
             return workbench.bills().pdf(plan, display, None, reasons=reasons, form=form, progress=ticket)
 
-        self.paper.show_document(work, session.revision)
+        self.paper.show_document(work)
 
     def _choose_short(self, short: bool) -> None:
         """Make the short bill, which says nothing of reasons, or the full one."""
@@ -231,6 +234,7 @@ class BillPage(QWidget):
             self._make_paper(self._site_plan)
 
     def _show_no_plan(self, fault: Exception) -> None:
+        self.progress_row.show_running(False)
         self._show_nothing()
         self._show_trouble(fault)
 

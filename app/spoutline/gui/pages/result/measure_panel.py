@@ -79,7 +79,7 @@ class MeasurePanel(QWidget):
             return
         self.lead.setText(tr("Moving each figure that nobody measured through its range\N{HORIZONTAL ELLIPSIS}"))
         key = JobKey(JobKind.MEASURE)
-        self._context.jobs.start(key, self._work(), self._show, self._fail, revision=session.revision)
+        self._context.jobs.start(key, self._work(), self._show, self._fail)
 
     def _work(self) -> Callable[[Ticket], StationDoubts]:
         session, plan = self._context.session, self._context.plan

@@ -237,7 +237,7 @@ class SidePanel(QWidget):
         def fail(fault: Exception) -> None:
             self.chart.show_drawing(None, tr("The flow cannot be shown here: {reason}").format(reason=fault))
 
-        self._context.jobs.start(JobKey(JobKind.CHART), work, deliver, fail, revision=self._context.session.revision)
+        self._context.jobs.start(JobKey(JobKind.CHART), work, deliver, fail)
 
     def _pick(self, record: object) -> None:
         if isinstance(record, SetRow):

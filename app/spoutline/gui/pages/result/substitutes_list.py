@@ -120,9 +120,7 @@ class SubstitutesList(QWidget):
             listening = Listening(ticket, ticket.hand_over, ticket.hand_over)
             return session.workbench.substitutes(survey, plan, part, listening, with_misfits=with_misfits)
 
-        self._context.jobs.start(
-            _JOB, work, self._finish, self._fail, partly=self._add, revision=session.revision, priority=3
-        )
+        self._context.jobs.start(_JOB, work, self._finish, self._fail, partly=self._add, priority=3)
 
     def _add(self, result: Substitute | Misfit) -> None:
         self._rows.append(SubstituteRow(result))

@@ -220,7 +220,6 @@ class WhyNotPanel(QWidget):
             lambda ticket: session.workbench.why_not(survey, label, part, ticket),
             self._show_verdict,
             self._show_trouble,
-            revision=session.revision,
             priority=5,
         )
 

@@ -89,7 +89,7 @@ class WhyPanel(QWidget):
                 return workbench.no_set().ask(survey, planned, ticket)
             return workbench.set_reasons(survey, planned, ticket)
 
-        self._context.jobs.start(JobKey(JobKind.WHY), work, self._show, self._fail, revision=session.revision)
+        self._context.jobs.start(JobKey(JobKind.WHY), work, self._show, self._fail)
 
     def _show(self, reasons: SetReasons | NoSetReasons) -> None:
         self._reasons = reasons
