@@ -137,14 +137,14 @@ def test_what_is_taken_off_is_listed_and_a_kept_part_is_not() -> None:
 
 
 @pytest.mark.parametrize("language", Language)
-def test_the_caution_sheet_comes_last_on_at_most_two_pages(language: Language) -> None:
+def test_the_caution_sheet_comes_last_on_few_pages(language: Language) -> None:
     pdf = pack_pdf(factory.site_plan(*every_kind_of_position()), words(language), JOB)
     reader = reader_of(pdf)
     chapters = [entry for entry in reader.outline if not isinstance(entry, list)]
     assert chapters[-1].title == words(language).story.phrases.words["PackWord"]["caution_sheet"]
     start = reader.get_destination_page_number(chapters[-1])
     assert start is not None
-    assert len(reader.pages) - start <= 2
+    assert len(reader.pages) - start <= 4  # every caution there is, in letters of 7 points at least
 
 
 @pytest.mark.parametrize("language", Language)

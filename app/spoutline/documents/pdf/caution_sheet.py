@@ -16,7 +16,9 @@ from spoutline.documents.pdf.fonts import BOLD, REGULAR, markup, printable
 from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 
-_SIZES: Final = (8.0, 7.6, 7.2, 6.8, 6.4, 6.0, 5.6, 5.3)  # points; the largest at which all fits is the measure
+# points; the largest at which all fits is the measure. None is smaller than 7: the sheet is read standing, outdoors and in
+# gloves (common practice, no source)
+_SIZES: Final = (8.0, 7.6, 7.2, 7.0)
 _WORTH_A_PAGE: Final = 0.9  # of that size: letters no smaller than this are taken where they save a page
 _LEAST_SOURCE: Final = 5.6  # points; sources are set smaller than the text down to this
 _GAP: Final = 14.0
@@ -74,19 +76,16 @@ class SignalPanel(Flowable):  # type: ignore[misc]
 def caution_sheet(block: CautionSheet, width_pt: float) -> Iterator[Flowable]:
     """Return the cautions on at most ``block.pages`` pages, lines to sign included.
 
-    Where they do not fit even at the smallest size, they take one page more: none is left out. Letters are set a little
-    smaller than need be where that saves a page, which else often bears one caution alone.
+    Where they do not fit even at the smallest size, they take as few more as that needs: none is left out, and none is
+    set smaller. Letters are set a little smaller than need be where that saves a page, which else often bears one caution
+    alone.
     """
     column = (width_pt - _GAP) / 2
-    at_size: dict[float, _Pages] = {}
-    for size in _SIZES:
-        if at_size and size < max(at_size) * _WORTH_A_PAGE:
-            break
-        items = [_item(signed, size, column) for signed in block.notes]
-        pages = _pages(items, column, block)
-        if len(pages) <= block.pages or size == _SIZES[-1]:
-            at_size[size] = pages
-    yield from _set_pages(min(at_size.values(), key=len), column)
+    at_size = {size: _pages([_item(one, size, column) for one in block.notes], column, block) for size in _SIZES}
+    most = max(block.pages, len(at_size[_SIZES[-1]]))
+    largest = next(size for size in _SIZES if len(at_size[size]) <= most)
+    near = (pages for size, pages in at_size.items() if largest * _WORTH_A_PAGE <= size <= largest)
+    yield from _set_pages(min(near, key=len), column)
 
 
 def _pages(items: list[Flowable], column_pt: float, block: CautionSheet) -> _Pages:
