@@ -16,13 +16,15 @@ from documents.html_reading import figures, page_of
 from paper_text import page_text, pages_of, text_of
 from spoutline.bootstrap import Settings, Workbench, open_workbench
 from spoutline.bootstrap.demos import demo_survey
-from spoutline.documents.content.blocks import PaperSize
+from spoutline.documents.content.blocks import PaperSize, Table
+from spoutline.documents.conversion.content import conversion_content
 from spoutline.documents.conversion.one_page import Setting, one_page_content
 from spoutline.documents.paper_form import PaperForm
 from spoutline.documents.pdf.render import pdf_with_pages
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.language import Language
 from spoutline.model.position_conversion import PositionConversion
+from spoutline.model.survey import Survey
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -214,3 +216,47 @@ def test_a_station_too_large_for_a_sheet_takes_a_second_and_loses_nothing(bench:
     told = " ".join(" ".join(pages).split())
     assert all(one.position.label in told for one in many)
     assert "Customers and staff" in pages[-1]
+
+
+def big_station(times: int) -> Survey:
+    """Return the demo conversion so many times over, with the answers of each position and names of its own."""
+    demo = demo_survey("conversion_balance")
+    copies = tuple(
+        one.model_copy(update={"label": f"{copy}-{one.label}", "dispenser": f"{copy}-{one.dispenser}"})
+        for copy in range(1, times + 1)
+        for one in demo.positions
+    )
+    return demo.model_copy(update={"positions": copies})
+
+
+@lru_cache(maxsize=1)
+def big_conversion(bench: Workbench) -> SiteConversion:
+    return bench.converting().convert(big_station(60))
+
+
+@pytest.mark.parametrize("language", list(Language))
+def test_a_station_of_300_positions_stands_on_one_page_which_tells_how_many_there_are(
+    bench: Workbench, language: Language
+) -> None:
+    service = bench.converting()
+    conversion = big_conversion(bench)
+    page = pages_of(service.one_page(conversion, US, None, language))
+    assert len(page) == 1
+    text = " ".join(page[0].split())
+    assert text.count("60-2A E15") == 2  # what hangs there, and its tank
+    assert "30-2A E15" not in text
+    words = service.words(US, language)
+    assert words.say("many_places", first="1-1A, 1-1B, 2-1A", last="60-1B", count=120) in text
+
+
+def test_every_position_of_a_tank_that_changes_is_named_once_in_the_report_of_a_big_station(bench: Workbench) -> None:
+    report = conversion_content(big_conversion(bench), bench.converting().words(US, Language.ENGLISH), ())
+    named = [
+        cell
+        for block in report.blocks
+        if isinstance(block, Table)
+        for row in block.rows
+        for cell in map(str, row.cells)
+        if "1-2A E15, 2-2A E15" in cell and "…" not in cell
+    ]
+    assert [one.split(", ") for one in named] == [[f"{copy}-2A E15" for copy in range(1, 61)]]

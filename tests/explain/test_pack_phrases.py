@@ -26,8 +26,8 @@ SAME = {
     "text.each_for", "text.hose_of", "text.torque_of",
     "PackWord.notes", "PackWord.photos", "PackWord.source", "PackWord.date",
     "PackWord.signature", "PackWord.service", "PackWord.site", "PackWord.name", "PackWord.role", "PackWord.danger",
-    "PackWord.caution", "PackWord.place", "PackWord.limit", "LiquidFamily.diesel", "Slot.adaptor", "PartKind.adaptor",
-    "CheckId.bend_radius",
+    "PackWord.caution", "PackWord.kit", "PackWord.place", "PackWord.limit", "LiquidFamily.diesel", "Slot.adaptor",
+    "PartKind.adaptor", "CheckId.bend_radius",
 }  # fmt: skip
 
 

@@ -276,6 +276,12 @@ class ConversionService:
 
         return conversion_calendar(conversion, self.words(display))
 
+    def require_first_day(self, survey: Survey) -> None:
+        """Raise ``InputFault`` where the survey names no first day, which a calendar needs."""
+        from spoutline.documents.conversion.icalendar import require_first_day
+
+        require_first_day(survey)
+
     # papers of a programme
 
     def programme_pdf(

@@ -68,6 +68,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     survey = _started(read_survey(arguments.survey), start)
     service, display = workbench.converting(), display_of(arguments, workbench, survey.site.jurisdiction)
     wanted = _cases(arguments, survey)
+    if arguments.ics:
+        service.require_first_day(survey)  # said before a big station is worked out for nothing
     base, notes = service.convert_shown(survey, arguments.sets, TerminalProgress())
     for note in notes:
         sys.stderr.write(f"{noted(told(note))}\n")

@@ -66,12 +66,13 @@ class SequenceFinding(StrEnum):
 
 @frozen(kw_only=True)
 class SequenceNote:
-    """A finding on the sequence with the numbers it used."""
+    """A finding on the sequence with the numbers it used; ``positions`` are those that its subject names one by one."""
 
     finding: SequenceFinding
     subject: str = ""
     number: float | None = None
     limit: float | None = None
+    positions: tuple[str, ...] = ()
 
 
 class DeadlineKind(StrEnum):

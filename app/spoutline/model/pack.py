@@ -88,6 +88,14 @@ class PickLine:
 
 
 @frozen(kw_only=True)
+class Kit:
+    """What some positions take alike, of every part how many; one is packed for each of them."""
+
+    parts: tuple[tuple[Part, int], ...]
+    positions: tuple[str, ...]
+
+
+@frozen(kw_only=True)
 class BoxList:
     """What lies in one box of the van."""
 

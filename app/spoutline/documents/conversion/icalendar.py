@@ -13,6 +13,7 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Deadline, Moment, PlannedTask
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.removal_standing import Standing
+from spoutline.model.survey import Survey
 
 if TYPE_CHECKING:
     from icalendar import Event
@@ -45,12 +46,22 @@ def conversion_calendar(conversion: SiteConversion, words: ConversionStory) -> b
     if sequence is None:
         raise _fault("conversion, sequence", "nothing is planned for this site, so there is no calendar")
     if sequence.first_day is None:
-        raise _fault("conversion, sequence, start_date", "write the first day of the plan: a calendar needs dates")
+        raise _no_first_day()
     name = titled(words.say("report_title", site=conversion.survey.site.name), conversion, words)
     first_day = sequence.first_day
     events = [_event(task, first_day, conversion, words) for task in sequence.tasks]
     events += [_deadline_event(one, first_day, conversion, words) for one in sequence.deadlines]
     return calendar_bytes(name, "conversion plan", events)
+
+
+def require_first_day(survey: Survey) -> None:
+    """Raise ``InputFault`` where no calendar could be made of the survey's conversion, before it is worked out."""
+    if survey.conversion.sequence.start_date is None:
+        raise _no_first_day()
+
+
+def _no_first_day() -> InputFault:
+    return _fault("conversion, sequence, start_date", "write the first day of the plan: a calendar needs dates")
 
 
 def _deadline_event(one: Deadline, first_day: date, conversion: SiteConversion, words: ConversionStory) -> Event:

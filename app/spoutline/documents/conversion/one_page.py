@@ -22,6 +22,7 @@ from spoutline.documents.content.blocks import (
 from spoutline.documents.conversion.money_section import cost_name
 from spoutline.documents.conversion.summary import (
     agency_asks,
+    assumed_rows,
     emission_rows,
     open_positions,
     others_to_tell,
@@ -39,7 +40,6 @@ from spoutline.explain.conversion.story import ConversionStory
 from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.explain.plan.texts import Named
 from spoutline.explain.writing.money import amount
-from spoutline.model.answered import assumed_topics
 from spoutline.model.conversion import SiteConversion
 
 
@@ -108,15 +108,10 @@ def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None
 
 
 def _head_rows(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:
-    """Yield the head of the report; positions with assumptions are not listed where they are all of them."""
-    word = words.story.word
+    """Yield the head of the report."""
     yield from site_rows(conversion, words, dated)
     yield from sets_rows(conversion, words)
-    assumed = [one.position.label for one in conversion.positions if assumed_topics(one.position)]
-    if assumed:
-        every = len(assumed) == len(conversion.positions)
-        labels = word(PaperWord.ALL_POSITIONS) if every else ", ".join(assumed)
-        yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=labels))
+    yield from assumed_rows(conversion, words)
 
 
 def _figure_table(conversion: SiteConversion, words: ConversionStory) -> Table:
@@ -170,14 +165,14 @@ def _open_rows(conversion: SiteConversion, words: ConversionStory) -> Iterator[R
     if not reasons:
         yield Row((label, words.say("none_open")))
     for reason, labels in reasons.items():
-        yield Row((label, f"{', '.join(labels)}{words.story.writing.colon} {reason}"), Emphasis.FAULT)
+        yield Row((label, f"{words.places(labels)}{words.story.writing.colon} {reason}"), Emphasis.FAULT)
 
 
 def _told_table(conversion: SiteConversion, words: ConversionStory) -> Table:
     """Return what is asked of whom: the agency in one row, each other office in one, each change of a tank in one."""
     asked = " ".join(agency_asks(conversion, words))
     changes = (
-        f"{words.say('tank_head', tank=words.tank_of(change))} ({', '.join(change.positions)})"
+        f"{words.say('tank_head', tank=words.tank_of(change))} ({words.places(change.positions)})"
         f"{words.story.writing.colon} {words.liquids(change)}; {'; '.join(words.asked_by_change(change))}"
         for change in conversion.tank_changes
         if words.asked_by_change(change)

@@ -25,6 +25,8 @@ from spoutline.explain.phrases.paper_words import PaperWord
 from spoutline.model.conversion import SiteConversion
 from spoutline.model.conversion_sequence import Phase, PlannedTask, Sequence
 
+_FEW = 16  # positions of a tank whose names a narrow column holds
+
 
 def sequence_blocks(conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
     """Return the chapter on the sequence; nothing where nothing is done."""
@@ -69,9 +71,10 @@ def _tank_changes(conversion: SiteConversion, words: ConversionStory) -> Iterato
         return
     yield Heading(words.say("tank_changes"), 2)
     yield Paragraph(words.say("tank_changes_lead"), Role.NOTE)
+    most = max((len(change.positions) for change in conversion.tank_changes), default=0)
     columns = (
         Column(words.say("tank"), 0.9),
-        Column(words.story.word(PaperWord.POSITIONS), 1.2),
+        Column(words.story.word(PaperWord.POSITIONS), 1.2 if most <= _FEW else 4.0),  # here all of them are named
         Column(words.story.word(PaperWord.LIQUID), 1.7),
         Column(words.say("change_how"), 3.0),
         Column(words.say("change_asks"), 3.2),
@@ -136,7 +139,7 @@ def _task_row(task: PlannedTask, sequence: Sequence, words: ConversionStory) -> 
     cells = (
         f"{name} {waits}".strip(),
         words.word(task.role),
-        ", ".join(task.places),
+        words.places(task.places),
         words.time(task.start, first),
         words.time(task.finish, first),
         words.say("critical") if task.critical else words.hours(task.slack_minutes),

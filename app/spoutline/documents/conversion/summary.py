@@ -109,7 +109,7 @@ def _brought_in_blocks(conversion: SiteConversion, words: ConversionStory) -> It
         yield CautionNote(
             signal=Signal.WARNING,
             signal_word=words.story.word(PaperWord.WARNING),
-            hazard=words.say("brought_in", positions=", ".join(brought_in)),
+            hazard=words.say("brought_in", positions=words.places(brought_in)),
             why=words.agency_source(agency),
             what_to_do=words.what_to_do(Standing.ASK),
             source=words.say("defers"),
@@ -140,13 +140,20 @@ def sets_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Named
     )
 
 
-def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:
+def assumed_rows(conversion: SiteConversion, words: ConversionStory) -> Iterator[Named]:
+    """Yield at which positions usual values stand for what nobody answered; they are not named where it is all."""
     word = words.story.word
-    yield from site_rows(conversion, words, dated)
-    yield from sets_rows(conversion, words)
     assumed = [one.position.label for one in conversion.positions if assumed_topics(one.position)]
     if assumed:
-        yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=", ".join(assumed)))
+        every = len(assumed) == len(conversion.positions)
+        labels = word(PaperWord.ALL_POSITIONS) if every else words.places(assumed)
+        yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=labels))
+
+
+def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:
+    yield from site_rows(conversion, words, dated)
+    yield from sets_rows(conversion, words)
+    yield from assumed_rows(conversion, words)
     counts: dict[str, int] = {}
     for one in conversion.positions:
         text = ", ".join(map(words.word, one.kinds)) or words.word(one.outcome)

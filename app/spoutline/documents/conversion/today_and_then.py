@@ -52,7 +52,7 @@ def today_and_then(conversion: SiteConversion, open_labels: frozenset[str], word
         shared.setdefault(told, []).append(one.position.label)
     rows = tuple(
         Row(
-            (", ".join(labels), told.change, told.keep, told.remove, told.add),
+            (words.places(labels), told.change, told.keep, told.remove, told.add),
             Emphasis.FAULT if told.is_open else Emphasis.NONE,
         )
         for told, labels in shared.items()

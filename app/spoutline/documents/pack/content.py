@@ -19,7 +19,8 @@ from spoutline.documents.content.blocks import (
     Signal,
     SignedCaution,
 )
-from spoutline.documents.pack.cover import cover_blocks, loading_blocks
+from spoutline.documents.pack.cover import cover_blocks
+from spoutline.documents.pack.loading_list import loading_blocks
 from spoutline.documents.pack.part_files import file_blocks
 from spoutline.documents.pack.position_sheet import position_blocks
 from spoutline.documents.pack.setting_words import sourced

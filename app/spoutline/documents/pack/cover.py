@@ -1,11 +1,9 @@
-"""The first pages of the pack: cover, people, local code, positions, and what to load."""
+"""The first pages of the pack: cover, people, local code and positions."""
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator
 from datetime import date
-from itertools import zip_longest
 
 from spoutline.documents.content.blocks import (
     Alignment,
@@ -14,30 +12,22 @@ from spoutline.documents.content.blocks import (
     Emphasis,
     Heading,
     KeyValues,
-    PageBreak,
     Paragraph,
     Role,
     Row,
     Table,
 )
 from spoutline.documents.content.demands import Demand, demands_of
-from spoutline.documents.pack.make_up import SpareSeal, spare_seals
 from spoutline.documents.pack.setting_words import liquid_text, written
 from spoutline.explain.pack.words import PackWord as Word
-from spoutline.explain.plan.part_name import part_name
 from spoutline.explain.plan.sets_head import sets_head
 from spoutline.explain.plan.story import Story
 from spoutline.explain.plan.texts import Named
-from spoutline.model.pack import PackJob, PickLine
+from spoutline.model.pack import PackJob
 from spoutline.model.plan import PlanStatus, SitePlan
-from spoutline.model.port import Seal
-from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId
-from spoutline.planning.pack.pick_list import pick_list, tools_for
-from spoutline.rules.work.job_conditions import job_conditions
 
 _TO_WRITE = "______________________________"
-_ABREAST = 2  # things of the checklist side by side
 _TICK = "☐"
 
 
@@ -58,77 +48,14 @@ def cover_blocks(site_plan: SitePlan, job: PackJob, story: Story, dated: date | 
         yield Paragraph(job.notes)
 
 
-def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
-    """Return the loading list box by box, then tools and protection."""
-    yield PageBreak()
-    yield Heading(story.word(Word.LOADING), 1)
-    boxes = pick_list(site_plan)
-    note = [_sets_text(site_plan, story), story.word(Word.LOADING_NOTE)]
-    if any(count > 1 for box in boxes for line in box.lines for _, count in line.positions):
-        note.append(story.word(Word.LOADING_COUNTS))
-    yield Paragraph("\n".join((note[0], " ".join(note[1:]))), Role.NOTE)
-    columns = (
-        Column(story.word(Word.QUANTITY), 0.65, Alignment.RIGHT),
-        Column(story.word(Word.PART_NUMBER), 1.1),
-        Column(story.word(Word.PART_NAME), 3.2),
-        Column(story.word(Word.FOR_POSITIONS), 2.3),
-        Column(story.word(Word.WEIGHT), 0.9, Alignment.RIGHT),
-        Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT),
-    )
-    for number, box in enumerate(boxes, start=1):  # numbered as loaded, so that no number is missed
-        title = story.phrases.fill("box", number=number, contents=story.word(box.box))
-        yield Heading(f"{title} ({_weight(box.lines, story)})", 2)
-        yield Table(columns, tuple(_pick_row(line, story) for line in box.lines))
-    yield Heading(story.word(Word.TOOLS), 2)
-    tools = [story.title(tool) for tool in tools_for(job_conditions(site_plan))]
-    spares = [_spare(one, story) for one in spare_seals(site_plan.positions)]
-    yield _checklist((*spares, *tools), story)
-
-
-def _checklist(things: Sequence[str], story: Story) -> Table:
-    """Return things to tick off when they are loaded, two in a row, read down the columns."""
-    pair = (Column(story.word(Word.WHAT), 3.4), Column(story.word(Word.LOADED), 0.7, Alignment.RIGHT))
-    deep = math.ceil(len(things) / _ABREAST)
-    columns = [things[at : at + deep] for at in range(0, len(things), deep)]
-    ticked = ([(thing, _TICK) if thing else ("", "") for thing in row] for row in zip_longest(*columns, fillvalue=""))
-    rows = (Row(tuple(cell for entry in row for cell in entry)) for row in ticked)
-    return Table(pair * len(columns), tuple(rows), dense=True, whole=True)
-
-
 def sets_note(site_plan: SitePlan, story: Story) -> Block:
     """Return the line that says which sets a paper shows."""
-    return Paragraph(_sets_text(site_plan, story), Role.NOTE)
+    return Paragraph(sets_text(site_plan, story), Role.NOTE)
 
 
-def _sets_text(site_plan: SitePlan, story: Story) -> str:
+def sets_text(site_plan: SitePlan, story: Story) -> str:
+    """Return which sets a paper shows, as one line of text."""
     return f"{story.phrases.text['sets_title']}{story.writing.colon} {sets_head(site_plan, story)}"
-
-
-def _weight(lines: Iterable[PickLine], story: Story) -> str:
-    return story.display.reading(math.fsum(line.part.mass_kg * line.quantity for line in lines), Dimension.MASS)
-
-
-def _spare(spare: SpareSeal, story: Story) -> str:
-    seal = story.title(Word.O_RING if spare.seal is Seal.O_RING else Word.GASKET)
-    return story.phrases.fill("spare_seals", seal=seal, size=spare.thread_text(story), count=spare.count)
-
-
-def _pick_row(line: PickLine, story: Story) -> Row:
-    places = ", ".join(
-        label if count == 1 else story.phrases.fill("each_for", position=label, count=count)
-        for label, count in line.positions
-    )
-    part = line.part
-    return Row(
-        (
-            str(line.quantity),
-            part.number,
-            story.writing.listed((part_name(part, story), part.maker)),
-            places,
-            _weight((line,), story),
-            _TICK,
-        )
-    )
 
 
 def _site_rows(site_plan: SitePlan, job: PackJob, story: Story, dated: date | None) -> Iterator[Named]:

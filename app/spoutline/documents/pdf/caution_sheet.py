@@ -16,8 +16,8 @@ from spoutline.documents.pdf.fonts import BOLD, REGULAR, markup, printable
 from spoutline.documents.pdf.paragraphs import Paragraph
 from spoutline.documents.pdf.sign_painter import SignFlowable, paint_alert
 
-# points; the largest at which all fits is the measure. None is smaller than 7: the sheet is read standing, outdoors and in
-# gloves (common practice, no source)
+# points; the largest at which all fits is the measure. None is smaller than 7: the sheet is read standing, outdoors
+# (common practice, no source)
 _SIZES: Final = (8.0, 7.6, 7.2, 7.0)
 _WORTH_A_PAGE: Final = 0.9  # of that size: letters no smaller than this are taken where they save a page
 _LEAST_SOURCE: Final = 5.6  # points; sources are set smaller than the text down to this
@@ -76,8 +76,8 @@ class SignalPanel(Flowable):  # type: ignore[misc]
 def caution_sheet(block: CautionSheet, width_pt: float) -> Iterator[Flowable]:
     """Return the cautions on at most ``block.pages`` pages, lines to sign included.
 
-    Where they do not fit even at the smallest size, they take as few more as that needs: none is left out, and none is
-    set smaller. Letters are set a little smaller than need be where that saves a page, which else often bears one caution
+    Where they do not fit even at the smallest size, they take as few more as that needs: none is left out or set
+    smaller. Letters are set a little smaller than need be where that saves a page, which else often bears one caution
     alone.
     """
     column = (width_pt - _GAP) / 2

@@ -42,6 +42,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     "age": ("years",),
     "standing_not_allowed": ("positions",),
     "standing_ask": ("positions",),
+    "many_places": ("first", "last", "count"),
     "standing_may_go": ("positions",),
     "standing_must_go": ("positions",),
     "standing_not_concerned": (),

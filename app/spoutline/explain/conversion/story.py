@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence as Names
 from datetime import date, timedelta
 from decimal import Decimal
 from enum import StrEnum
@@ -30,6 +31,8 @@ from spoutline.units.unit_lines import to_core
 _DAY_STARTS = 8 * 60  # a working day is told as starting at eight, until another hour is answered
 _MINUTES_PER_HOUR = 60
 
+_MOST_NAMED: Final = 16  # positions whose names are read one by one; of more, sheets and tables name every one
+_FIRST_NAMED: Final = 3
 _ALL_FIGURES: Final = "figures"  # what a part lacks of which nothing is known
 
 
@@ -52,6 +55,13 @@ class ConversionStory:
     def say(self, key: str, **parts: str | int) -> str:
         """Return a sentence with its placeholders filled."""
         return self.phrases.fill(key, **parts)
+
+    def places(self, labels: Names[str]) -> str:
+        """Return the names of positions: of many the first ones and the last, with how many they are."""
+        if len(labels) <= _MOST_NAMED:
+            return ", ".join(labels)
+        first = ", ".join(labels[:_FIRST_NAMED])
+        return self.say("many_places", first=first, last=labels[-1], count=len(labels))
 
     # figures
 
@@ -128,11 +138,11 @@ class ConversionStory:
 
     def standing(self, standing: RemovalStanding) -> str:
         """Return what the rules say about taking recovery away, in one sentence."""
-        return self.say(f"standing_{standing.standing.value}", positions=", ".join(standing.positions))
+        return self.say(f"standing_{standing.standing.value}", positions=self.places(standing.positions))
 
     def kept_against_rule(self, standing: RemovalStanding) -> str:
         """Return which positions keep recovery although a rule asks for it to go; empty where none does."""
-        return self.say("kept_against", positions=", ".join(standing.kept)) if standing.kept else ""
+        return self.say("kept_against", positions=self.places(standing.kept)) if standing.kept else ""
 
     def ground(self, ground: StandingGround) -> str:
         """Return one ground of the standing with its source."""
@@ -271,6 +281,10 @@ class ConversionStory:
 
     # sequence
 
+    def note_subject(self, note: SequenceNote) -> str:
+        """Return what a finding on the sequence is about; of many positions only some by name."""
+        return self.places(note.positions) or note.subject
+
     def note(self, note: SequenceNote) -> str:
         """Return a finding on the sequence with its figures."""
         percent = note.finding is SequenceFinding.SHARE_TOO_SMALL
@@ -282,7 +296,7 @@ class ConversionStory:
 
         return self.say(
             f"note_{note.finding.value}",
-            subject=note.subject,
+            subject=self.note_subject(note),
             number=figure(note.number),
             limit=figure(note.limit),
         )
@@ -333,7 +347,8 @@ class ConversionStory:
                 text = one.check.replace("_", " ") or self.title(change.way)
             told.setdefault(text, []).append(one.position)
         return tuple(
-            self.say("hindered", position=", ".join(dict.fromkeys(labels)), why=text) for text, labels in told.items()
+            self.say("hindered", position=self.places(tuple(dict.fromkeys(labels))), why=text)
+            for text, labels in told.items()
         )
 
     def asked_by_change(self, change: TankChange) -> tuple[str, ...]:

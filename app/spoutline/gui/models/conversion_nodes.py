@@ -79,7 +79,7 @@ def _change_nodes(conversion: SiteConversion, words: ConversionStory) -> Iterato
     notes = conversion.sequence.notes if conversion.sequence is not None else ()
     if notes:
         rows = tuple(
-            Node(cells=(words.title(note.finding), note.subject, words.note(note)), tone=Tone.QUESTION)
+            Node(cells=(words.title(note.finding), words.note_subject(note), words.note(note)), tone=Tone.QUESTION)
             for note in notes
         )
         yield Node(cells=(words.say("sequence_notes"),), spans=True, tone=Tone.QUESTION, children=rows, is_head=True)

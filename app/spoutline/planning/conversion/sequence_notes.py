@@ -80,10 +80,12 @@ def tank_notes(changes: tuple[TankChange, ...]) -> Iterator[SequenceNote]:
     }
     for change in changes:
         for problem in change.problems:
-            named = ", ".join(change.positions)
             if problem is TankProblem.MIXED:
                 named = f"{change.tank}: {', '.join(change.others)}"
-            yield SequenceNote(finding=findings[problem], subject=named)
+                yield SequenceNote(finding=findings[problem], subject=named)
+            else:
+                named = ", ".join(change.positions)
+                yield SequenceNote(finding=findings[problem], subject=named, positions=change.positions)
 
 
 def deadlines_of(agency: AgencyRow, tasks: tuple[Task, ...], times: Times) -> Iterator[Deadline]:

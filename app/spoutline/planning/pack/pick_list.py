@@ -8,7 +8,7 @@ from collections.abc import Set as AbstractSet
 from dataclasses import replace
 
 from spoutline.model.caution import CautionCondition as Condition
-from spoutline.model.pack import BoxList, PickLine, Tool, VanBox
+from spoutline.model.pack import BoxList, Kit, PickLine, Tool, VanBox
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan, SitePlan
@@ -70,6 +70,18 @@ def pick_list(site_plan: SitePlan) -> tuple[BoxList, ...]:
     ]
     boxes = ((box, tuple(line for line in lines if box_of(line.part) is box)) for box in VanBox)
     return tuple(BoxList(box=box, lines=inside) for box, inside in boxes if inside)
+
+
+def kits_of(boxes: Iterable[BoxList]) -> tuple[Kit, ...]:
+    """Return what positions take alike, in the order in which the boxes name them first; every position is in one."""
+    taken: dict[str, list[tuple[Part, int]]] = {}
+    for line in (line for box in boxes for line in box.lines):
+        for label, count in line.positions:
+            taken.setdefault(label, []).append((line.part, count))
+    alike: dict[tuple[tuple[PartRef, int], ...], list[str]] = {}
+    for label, parts in taken.items():
+        alike.setdefault(tuple((part.ref, count) for part, count in parts), []).append(label)
+    return tuple(Kit(parts=tuple(taken[labels[0]]), positions=tuple(labels)) for labels in alike.values())
 
 
 def parts_of(plan: PositionPlan) -> Iterator[tuple[Part, int]]:
