@@ -290,7 +290,7 @@ class Finder:
     ) -> Path | None:
         if self._count <= _FEW_ITEMS:
             with suppress(Exhausted):
-                return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS, most_cost)
+                return self._walked(listener, most_cost)
         columns = self._columns()
         if columns is None:
             return walk.cheapest(self.problem, listener, most_cost=most_cost)
@@ -312,8 +312,7 @@ class Finder:
         """
         if self._count <= _FEW_ITEMS:
             with suppress(Exhausted):
-                cheapest = walk.cheapest(self.problem, listener, _CHEAPEST_LABELS)
-                return None if cheapest is None else self._with_all_loads(cheapest)
+                return self._walked(listener)
         columns = self._columns()
         return self.cheapest(listener) if columns is None else self._any_of(columns, listener)
 
@@ -366,11 +365,16 @@ class Finder:
 
         return count_chains(columns, self._shared.names, most, listener)
 
-    def _with_all_loads(self, path: Path) -> Path:
-        """Return a chain whose items carry the loads of some limits alone with the items of the problem."""
-        pairs = zip(path.items, self.problem.layers, strict=True)
-        whole = (one and next(item for item in layer.items if item.key == one.key) for one, layer in pairs)
-        return Path(path.cost, tuple(whole))
+    def _walked(self, listener: Listener | None, most_cost: int | None = None) -> Path | None:
+        """Return the cheapest chain by the walk; raise ``Exhausted`` where that takes many labels."""
+        rows = self._shared.rows
+        if rows is None:
+            return walk.cheapest(self.problem, listener, _CHEAPEST_LABELS, most_cost)
+        from spoutline.search import column_walk
+
+        columns = rows.with_limits(self._limits)
+        found = column_walk.cheapest(columns, self._shared.names, listener, _CHEAPEST_LABELS, most_cost)
+        return None if found is None else self.path_of(found)
 
     def passing(
         self, test: ChainTest, listener: Listener | None = None, least_cost: int | None = None

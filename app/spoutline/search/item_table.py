@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_right
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
+from itertools import accumulate
 from typing import TypeVar, overload
 
 import numpy as np
@@ -153,11 +155,11 @@ def joined(tables: Sequence[ItemTable], loads_count: int) -> ItemTable:
     if not tables:
         whole, figures = np.zeros(0, np.int64), np.zeros(0)
         return ItemTable(_no_key, whole, whole, whole, whole, np.zeros((0, loads_count)), figures, figures)
-    starts = np.cumsum([0, *(len(table) for table in tables)])
+    starts = [0, *accumulate(map(len, tables))]
 
     def key_of(at: int) -> str:
-        which = int(np.searchsorted(starts, at, side="right")) - 1
-        return tables[which].key_of(at - int(starts[which]))
+        which = bisect_right(starts, at) - 1
+        return tables[which].key_of(at - starts[which])
 
     return ItemTable(
         key_of=key_of,
@@ -236,10 +238,10 @@ class ItemsOf:
 
     def __init__(self, problem: Problem) -> None:
         self._layers = problem.layers
-        self._starts = np.cumsum([0, *(len(layer.items) for layer in problem.layers)])
+        self._starts = [0, *accumulate(len(layer.items) for layer in problem.layers)]
 
     def __len__(self) -> int:
-        return int(self._starts[-1])
+        return self._starts[-1]
 
     def __getitem__(self, row: int) -> Item:
         layer, at = self._place(row)
@@ -264,8 +266,8 @@ class ItemsOf:
         return places
 
     def _place(self, row: int) -> tuple[int, int]:
-        layer = int(np.searchsorted(self._starts, row, side="right")) - 1
-        return layer, row - int(self._starts[layer])
+        layer = bisect_right(self._starts, row) - 1
+        return layer, row - self._starts[layer]
 
 
 class Names:

@@ -7,6 +7,8 @@ import numpy as np
 from spoutline.frozen import frozen
 from spoutline.search.item_table import Floats, Ints, Mask
 
+_FIRST = 64  # rows that all others are held against one by one,
+_FEW = 128  # while there are more than these
 _PORTION = 512  # rows held against those kept, in one go
 _KEPT = 256  # kept rows that they are held against, in one go
 _FIRST_KNOWN = 8  # known rows that many are held against at first
@@ -49,13 +51,15 @@ def undominated(rows: Rows) -> Ints:
     spread = np.where(np.isfinite(high - low) & (high > low), high - low, 1.0)
     with np.errstate(invalid="ignore"):
         score = np.nan_to_num((figures - low) / spread, nan=0.0).sum(axis=1)
-    order = np.lexsort((np.arange(count), rows.tie, *figures.T[::-1], score))
+    order = _by_score(figures, rows.tie, score)
     figures, tie = np.ascontiguousarray(figures[order].T), rows.tie[order]
     may = np.ones(count, np.bool_) if rows.outdoes is None else rows.outdoes[order]
+    left = _left_by_the_first(figures, tie, rows.decisive, may)
+    order, figures, tie, may = order[left], figures.take(left, axis=1), tie[left], may[left]
     kept = np.zeros(0, np.int64)
     killers = np.zeros(0, np.int64)
-    for start in range(0, count, _PORTION):
-        alive = np.arange(start, min(start + _PORTION, count))
+    for start in range(0, len(order), _PORTION):
+        alive = np.arange(start, min(start + _PORTION, len(order)))
         for block in range(0, len(killers), _KEPT):
             alive = alive[~_outdone(figures, tie, rows.decisive, killers[block : block + _KEPT], alive)]
         own = alive[may[alive]]
@@ -63,6 +67,38 @@ def undominated(rows: Rows) -> Ints:
         kept = np.concatenate([kept, alive])
         killers = np.concatenate([killers, alive[may[alive]]])
     return np.sort(order[kept])
+
+
+def _by_score(figures: Floats, tie: Floats, score: Floats) -> Ints:
+    """Return the numbers of the rows by score, equals by their figures from the first on, then by what decides."""
+    order = np.argsort(score, kind="stable")
+    sorted_ = score[order]
+    same = np.flatnonzero(sorted_[1:] == sorted_[:-1])
+    equal = np.union1d(same, same + 1)  # places, which rows of equal scores share among themselves
+    some = order[equal]
+    order[equal] = some[np.lexsort((some, tie[some], *figures[some].T[::-1], score[some]))]
+    return order
+
+
+def _left_by_the_first(figures: Floats, tie: Floats, decisive: Mask, may: Mask) -> Ints:
+    """Return the rows that none of the first ones left outdoes, one after another; that mostly leaves few rows."""
+    rest, met = np.arange(len(tie)), [np.zeros(0, np.int64)]
+    for _ in range(_FIRST):
+        if len(rest) <= _FEW:
+            break
+        at = int(may.argmax())
+        if not may[at]:
+            break
+        own = figures[:, at, None]
+        outdone: Mask = np.asarray((own <= figures).all(axis=0))
+        outdone[: at + 1] = True
+        some = np.flatnonzero(outdone[at + 1 :]) + at + 1
+        leads = (tie[at] <= tie[some]) | (own < figures.take(some, axis=1))[decisive].any(axis=0)
+        outdone[some] = leads
+        met.append(rest[: at + 1])
+        left = np.flatnonzero(~outdone)
+        rest, tie, may, figures = rest[left], tie[left], may[left], figures.take(left, axis=1)
+    return np.concatenate([*met, rest])
 
 
 def _outdone(figures: Floats, tie: Floats, decisive: Mask, by: Ints, what: Ints, *, earlier: bool = False) -> Mask:

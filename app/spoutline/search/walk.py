@@ -156,7 +156,17 @@ def cheapest(
 
     Parameters and errors are those of ``best_first``.
     """
-    return next(_walked(reduced(problem), Effort(listener or Listener(), most_labels), {}, most_cost), None)
+    return cheapest_of_reduced(reduced(problem), listener, most_labels, most_cost)
+
+
+def cheapest_of_reduced(
+    problem: Problem, listener: Listener | None = None, most_labels: int | None = None, most_cost: int | None = None
+) -> Path | None:
+    """Return the same of a problem without the items that another dominates, and without limits that cannot bind.
+
+    Parameters and errors are those of ``best_first``.
+    """
+    return next(_walked(problem, Effort(listener or Listener(), most_labels), {}, most_cost), None)
 
 
 def _walked(

@@ -17,7 +17,7 @@ from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.assembled import Assembled, Keep
 from spoutline.planning.sets.chain_problems import ChainProblems
 from spoutline.planning.sets.in_use import tension_test
-from spoutline.planning.sets.loads import Load, LoadModel
+from spoutline.planning.sets.loads import Load, LoadModel, Loads
 from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
 from spoutline.planning.sets.set_query import REGRET, Objective, Promise, SetQuery
 from spoutline.search.finder import Finder
@@ -105,14 +105,17 @@ class ChainSearch:
         best = self._best(query, listener)
         return None if best is None else self.hanging_set(best)
 
-    def one_of_the_cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
-        """Return a set with as good an objective as the ``cheapest``, whichever is met first; None for no set.
+    def cheapest_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
+        """Return the chain of the ``cheapest`` set; None where there is none."""
+        return self._best(query, listener)
+
+    def one_of_the_cheapest(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
+        """Return a chain with as good an objective as the ``cheapest``, whichever is met first; None for no set.
 
         The query must hold no part.
         """
         found = [finder.one_of_the_cheapest(listener) for finder in self._finders(query)]
-        best = min((path for path in found if path is not None), key=lambda path: path.cost, default=None)
-        return None if best is None else self.hanging_set(best)
+        return min((path for path in found if path is not None), key=lambda path: path.cost, default=None)
 
     def may_have_sets(self, query: SetQuery) -> bool:
         """Say whether a set may keep every limit of ``query``, whatever is asked of its parts beside the lines.
@@ -334,16 +337,28 @@ class ChainSearch:
 
     def sums_of(self, path: Path) -> Floats:
         """Return what a path of one of the ``problems`` adds to each load, whichever of them its items carry."""
+        total: Floats = np.zeros(len(Load))
+        for loads, row, above in self._loads_along(path):
+            total += loads.of(np.array([row]), above_breakaway=above)[0]
+        return total
+
+    def load_of(self, path: Path, load: Load) -> float:
+        """Return what a path of one of the ``problems`` adds to one load."""
+        return math.fsum(
+            float(loads.column(load, above_breakaway=above)[row]) for loads, row, above in self._loads_along(path)
+        )
+
+    def _loads_along(self, path: Path) -> Iterator[tuple[Loads, int, bool]]:
+        """Yield the loads of each part of a path: those of its portion, its row, whether it hangs above the breakaway.
+
+        Before each slot there is room for an adaptor.
+        """
         depths = [depth for depth, item in enumerate(path.items) if item is not None]
         places = self.places_of(path)
         nozzle, row = places[-1]
         flow_m3_s = float(self.model.design_flows_m3_s(nozzle.columns)[row])
-        total: Floats = np.zeros(len(Load))
         for depth, (parts, at) in zip(depths, places, strict=True):
-            above = self.model.is_above_breakaway(depth // 2)  # before each slot there is room for an adaptor
-            loads = self.model.loads(parts.columns, parts.slot, flow_m3_s)
-            total += loads.of(np.array([at]), above_breakaway=above)[0]
-        return total
+            yield self.model.loads(parts.columns, parts.slot, flow_m3_s), at, self.model.is_above_breakaway(depth // 2)
 
     def hanging_set(self, path: Path) -> HangingSet:
         """Return the set that a path of one of the ``problems`` stands for."""

@@ -223,12 +223,12 @@ class ConflictFinder:
         nearest = self.search.one_of_the_cheapest(replace(query, objective=limit.load), self.listener)
         if nearest is None:
             return None
-        least = self.search.model.load_of(nearest, limit.load)
+        least = self.search.load_of(nearest, limit.load)
         within = ((limit.load, least + _SAME_SUM * max(abs(least), 1.0)),)
         # of the many sets that come equally near, the one that a person would buy
-        freed = self.search.cheapest(replace(query, at_most=within), self.listener) or nearest
-        needed = self.search.model.load_of(freed, limit.load)
-        return LineFigure(freed, limit.shown(limit.limit), limit.shown(needed), limit.dimension)
+        freed = self.search.cheapest_path(replace(query, at_most=within), self.listener) or nearest
+        needed = limit.shown(self.search.load_of(freed, limit.load))
+        return LineFigure(self.search.hanging_set(freed), limit.shown(limit.limit), needed, limit.dimension)
 
     def _uses_forbidden(self, line: RequirementId, lines: frozenset[RequirementId]) -> bool:
         """Say whether the cheapest set for ``lines`` holds a part that ``line`` forbids by a rule.

@@ -1,0 +1,112 @@
+"""The walk over a problem in columns: what another item can stand in for is left out before any item is made."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from spoutline.search import walk
+from spoutline.search.columns import Columns
+from spoutline.search.enumeration import EMPTY
+from spoutline.search.graph import MAJOR, Item, Layer, Problem
+from spoutline.search.item_table import Floats, Ints, Mask, Names
+from spoutline.search.listener import Listener
+
+
+def cheapest(
+    columns: Columns,
+    names: Names,
+    listener: Listener | None = None,
+    most_labels: int | None = None,
+    most_cost: int | None = None,
+) -> tuple[int, ...] | None:
+    """Return the items of the first chain of the walk; None where there is none that costs ``most_cost`` at most.
+
+    They are by layer, as ``Columns.row`` counts them; ``EMPTY`` for an empty layer.
+
+    Parameters
+    ----------
+    columns
+        The chain to fill, of few items: each is held against all others.
+    names
+        Names of the items as ``Columns.row`` counts them.
+    listener, most_labels, most_cost
+        As of ``walk.cheapest``.
+
+    Raises
+    ------
+    Cancelled, Exhausted
+        As of ``walk.cheapest``.
+    """
+    kept = columns.trimmed()
+    if not kept.can_be_filled():
+        return None
+    kept = kept.only(_not_outdone(kept, names))
+    problem, rows = _problem_of(kept, names)
+    found = walk.cheapest_of_reduced(problem, listener, most_labels, most_cost)
+    if found is None:
+        return None
+    pairs = zip(found.items, rows, strict=True)
+    return tuple(EMPTY if item is None else of_layer[item.key] for item, of_layer in pairs)
+
+
+def _not_outdone(columns: Columns, names: Names) -> Mask:
+    """Say which items no other of their ports can stand in for, one that comes before them by cost and then by name.
+
+    It says the same as ``dominance.reduced``, but that ports which meet the same are one.
+    """
+    ports = columns.ports()
+    one, other = np.nonzero(ports[:, None] == ports)
+    for figures in _figures(columns):
+        no_more = figures[one] <= figures[other]
+        one, other = one[no_more], other[no_more]
+    place = np.zeros(len(columns), np.int64)
+    tied = np.unique(one[_are_tied(columns, one, other)])
+    place[tied] = names.places(columns.row[tied])  # mostly few: names are looked up where nothing else decides
+    rank = np.zeros(len(columns), np.int64)
+    rank[np.lexsort((place, columns.cost, columns.major))] = np.arange(len(columns))
+    keeps = np.ones(len(columns), np.bool_)
+    keeps[other[rank[one] < rank[other]]] = False
+    return keeps
+
+
+def _are_tied(columns: Columns, one: Ints, other: Ints) -> Mask:
+    """Say of which pairs of items costs do not tell which comes first."""
+    major, cost = columns.major, columns.cost
+    return np.asarray((one != other) & (major[one] == major[other]) & (cost[one] == cost[other]))
+
+
+def _figures(columns: Columns) -> list[Floats]:
+    """Return what an item must have no more of than one that it stands in for, cost left aside."""
+    return [*columns.loads.T, columns.demands, -columns.bears]
+
+
+def _problem_of(columns: Columns, names: Names) -> tuple[Problem, list[dict[str, int]]]:
+    """Return a problem in columns as one of items; and by layer the number of each item by its name."""
+    rows: list[dict[str, int]] = [{} for _ in range(columns.depth)]
+    items: list[list[Item]] = [[] for _ in range(columns.depth)]
+    figures = zip(
+        columns.layer.tolist(),
+        columns.row.tolist(),
+        columns.major.tolist(),
+        columns.cost.tolist(),
+        columns.entry.tolist(),
+        columns.exit.tolist(),
+        columns.loads.tolist(),
+        columns.bears.tolist(),
+        columns.demands.tolist(),
+        strict=True,
+    )
+    for layer, row, major, cost, entry, exit_, loads, bears, demands in figures:
+        name = names[row]
+        rows[layer][name] = row
+        items[layer].append(Item(name, major * MAJOR + cost, entry, exit_, tuple(loads), bears, demands))
+    layers = zip(items, columns.optional.tolist(), strict=True)
+    return (
+        Problem(
+            columns.start,
+            tuple(Layer("", tuple(some), optional) for some, optional in layers),
+            {port: frozenset(np.flatnonzero(met).tolist()) for port, met in enumerate(columns.meets)},
+            tuple(columns.limits.tolist()),
+        ),
+        rows,
+    )
