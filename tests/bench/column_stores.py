@@ -60,10 +60,11 @@ def _multiplied(columns: PartColumns, times: int) -> PartColumns:
 
 
 class ColumnStore:
-    """A part store over columns alone."""
+    """A part store over columns alone, which keeps parts that were asked for, as a store of an edition does."""
 
     def __init__(self, columns: Mapping[PartKind, PartColumns]) -> None:
         self._columns = columns
+        self._parts: dict[PartRef, Part] = {}
 
     @classmethod
     def mapped(cls, count: int, folder: Path) -> ColumnStore:
@@ -90,8 +91,12 @@ class ColumnStore:
         return found[0] if len(found) == 1 else None
 
     def parts(self, refs: Sequence[PartRef]) -> tuple[Part, ...]:
-        rows = {(kind, row) for ref in refs for kind, columns in self._columns.items() for row in columns.rows_of(ref)}
-        return tuple(part_at(self._columns[kind], row) for kind, row in sorted(rows))
+        if not all(ref in self._parts for ref in refs):
+            rows = {(kind, row) for ref in refs for kind, one in self._columns.items() for row in one.rows_of(ref)}
+            found = [part_at(self._columns[kind], row) for kind, row in sorted(rows)]
+            self._parts.update({part.ref: part for part in found})
+            return tuple(found)
+        return tuple(sorted((self._parts[ref] for ref in dict.fromkeys(refs)), key=lambda part: part.ref))
 
     def under_other_numbers(self, refs: Sequence[PartRef]) -> Mapping[PartRef, Part]:
         return {}

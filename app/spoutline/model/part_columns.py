@@ -285,7 +285,13 @@ class PartColumns:
 
     def row_of(self, ref: PartRef) -> int | None:
         """Return the row of the very part ``ref``; None where it is none of them."""
-        return next((row for row in self.rows_of(ref) if self.maker_at(row) == ref.maker), None)
+        known: dict[str, int] = self.derived.setdefault("rows", {})  # of keys that were asked for
+        row = known.get(ref.key)
+        return (
+            row
+            if row is not None
+            else next((row for row in self.rows_of(ref) if self.maker_at(row) == ref.maker), None)
+        )
 
     def is_one_of(self, refs: Iterable[PartRef]) -> Mask:
         """Say which of them are these very parts."""
@@ -316,6 +322,7 @@ class PartColumns:
         keys: dict[int, str] = self.derived.setdefault("keys", {})
         if row not in keys:
             keys[row] = self.ref_at(row).key
+            self.derived.setdefault("rows", {})[keys[row]] = row
         return keys[row]
 
     def by_maker(self, maker: str) -> Mask:

@@ -18,6 +18,8 @@ def cheapest(
     listener: Listener | None = None,
     most_labels: int | None = None,
     most_cost: int | None = None,
+    *,
+    any_of_equals: bool = False,
 ) -> tuple[int, ...] | None:
     """Return the items of the first chain of the walk; None where there is none that costs ``most_cost`` at most.
 
@@ -31,6 +33,8 @@ def cheapest(
         Names of the items as ``Columns.row`` counts them.
     listener, most_labels, most_cost
         As of ``walk.cheapest``.
+    any_of_equals
+        Whether any of the chains of the least cost will do, whatever its names.
 
     Raises
     ------
@@ -40,7 +44,7 @@ def cheapest(
     kept = columns.trimmed()
     if not kept.can_be_filled():
         return None
-    kept = kept.only(_not_outdone(kept, names))
+    kept = kept.only(_not_outdone(kept, None if any_of_equals else names))
     problem, rows = _problem_of(kept, names)
     found = walk.cheapest_of_reduced(problem, listener, most_labels, most_cost)
     if found is None:
@@ -49,8 +53,10 @@ def cheapest(
     return tuple(EMPTY if item is None else of_layer[item.key] for item, of_layer in pairs)
 
 
-def _not_outdone(columns: Columns, names: Names) -> Mask:
+def _not_outdone(columns: Columns, names: Names | None) -> Mask:
     """Say which items no other of their ports can stand in for, one that comes before them by cost and then by name.
+
+    Without names, any of equal cost comes first.
 
     It says the same as ``dominance.reduced``, but that ports which meet the same are one.
     """
@@ -60,8 +66,9 @@ def _not_outdone(columns: Columns, names: Names) -> Mask:
         no_more = figures[one] <= figures[other]
         one, other = one[no_more], other[no_more]
     place = np.zeros(len(columns), np.int64)
-    tied = np.unique(one[_are_tied(columns, one, other)])
-    place[tied] = names.places(columns.row[tied])  # mostly few: names are looked up where nothing else decides
+    if names is not None:
+        tied = np.unique(one[_are_tied(columns, one, other)])
+        place[tied] = names.places(columns.row[tied])  # mostly few: names are looked up where nothing else decides
     rank = np.zeros(len(columns), np.int64)
     rank[np.lexsort((place, columns.cost, columns.major))] = np.arange(len(columns))
     keeps = np.ones(len(columns), np.bool_)

@@ -119,6 +119,11 @@ class Finder:
         """The chain to fill."""
         return replace(self._shared.problem, limits=self._limits)
 
+    @property
+    def is_of_few(self) -> bool:
+        """Whether items are so few that any chain is mostly looked for as long as the cheapest."""
+        return self._count <= _FEW_ITEMS
+
     def within(self, limits: tuple[float, ...]) -> Finder:
         """Return a finder for the same items and other limits of their sums, at next to no cost."""
         return self._other(self._shared, limits, self._count)
@@ -288,9 +293,9 @@ class Finder:
         *,
         any_of_equals: bool = False,
     ) -> Path | None:
-        if self._count <= _FEW_ITEMS:
+        if self.is_of_few:
             with suppress(Exhausted):
-                return self._walked(listener, most_cost)
+                return self._walked(listener, most_cost, any_of_equals=any_of_equals)
         columns = self._columns()
         if columns is None:
             return walk.cheapest(self.problem, listener, most_cost=most_cost)
@@ -310,7 +315,7 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
-        if self._count <= _FEW_ITEMS:
+        if self.is_of_few:
             with suppress(Exhausted):
                 return self._walked(listener)
         columns = self._columns()
@@ -365,7 +370,9 @@ class Finder:
 
         return count_chains(columns, self._shared.names, most, listener)
 
-    def _walked(self, listener: Listener | None, most_cost: int | None = None) -> Path | None:
+    def _walked(
+        self, listener: Listener | None, most_cost: int | None = None, *, any_of_equals: bool = False
+    ) -> Path | None:
         """Return the cheapest chain by the walk; raise ``Exhausted`` where that takes many labels."""
         rows = self._shared.rows
         if rows is None:
@@ -373,7 +380,9 @@ class Finder:
         from spoutline.search import column_walk
 
         columns = rows.with_limits(self._limits)
-        found = column_walk.cheapest(columns, self._shared.names, listener, _CHEAPEST_LABELS, most_cost)
+        found = column_walk.cheapest(
+            columns, self._shared.names, listener, _CHEAPEST_LABELS, most_cost, any_of_equals=any_of_equals
+        )
         return None if found is None else self.path_of(found)
 
     def passing(

@@ -114,6 +114,8 @@ class ChainSearch:
 
         The query must hold no part.
         """
+        if query in self._answers:
+            return self._answers[query]
         found = [finder.one_of_the_cheapest(listener) for finder in self._finders(query)]
         return min((path for path in found if path is not None), key=lambda path: path.cost, default=None)
 
@@ -142,11 +144,16 @@ class ChainSearch:
         return found
 
     def any_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
-        """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does."""
+        """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does.
+
+        Of few parts it is the ``cheapest``, which is then known.
+        """
         if query in self._answers or query.holds is not None:
             return self._best(query, listener)
         whole = query.is_whole  # its items carry every load
-        finders = (finder for _, finder in (self.finders_of(query) if whole else self._narrowed(query)))
+        finders = [finder for _, finder in (self.finders_of(query) if whole else self._narrowed(query))]
+        if all(finder.is_of_few for finder in finders):
+            return self._best(query, listener)
         found = (finder.any_chain(listener) for finder in finders)
         return next((path for path in found if path is not None), None)
 
