@@ -101,11 +101,23 @@ def test_site_lists_positions_below_their_dispensers_with_marks() -> None:
         ),
     )
     tones = {"1A": Tone.GOOD, "1B": Tone.BAD, "2A": Tone.WORKING}
-    words = RowWords(tone=tones.__getitem__, liquid=lambda label: "E10", mark=lambda label: tone_words(tones[label]))
+    words = RowWords(tone=tones.__getitem__, liquid=lambda label: "E10")
     nodes = site_nodes(survey, words)
     assert [node.cells[0] for node in nodes] == ["Dispenser 1", "Dispenser 2"]
     assert [(child.record, child.tone) for child in nodes[0].children] == [("1A", Tone.GOOD), ("1B", Tone.BAD)]
-    assert "no set" in nodes[0].children[1].hint
+    asked: list[str] = []
+
+    def hint_of(label: str) -> str:
+        asked.append(label)
+        return tone_words(tones[label])
+
+    model = NodeTree(("Position", "Liquid"), hint_of=hint_of)
+    model.show_nodes(nodes)
+    assert asked == []  # of a thousand rows nobody looks at most
+    place = model.index_of("1B")
+    assert place.data(Qt.ItemDataRole.ToolTipRole) == "no set"
+    assert "no set" in str(place.data(Qt.ItemDataRole.AccessibleTextRole))
+    assert set(asked) == {"1B"}
 
 
 def test_an_index_of_a_row_that_is_gone_names_no_row_of_the_tree() -> None:

@@ -119,3 +119,27 @@ def test_a_way_out_in_view_stays_while_somebody_looks_anew(survey: Survey, plan:
         assert known.obstacle is not None
         told.append(len(known.obstacle.relaxations))
     assert told == [1, 2, 2, 2, 3]
+
+
+def test_what_was_read_anew_is_compared_with_each_key_of_before_once(
+    survey: Survey, plan: StagedPlan, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Of a survey that was opened again the window looks for a thousand plans at a time."""
+    kept, position = KeptPlans(), survey.positions[0]
+    kept.keep(PlanKey(survey.site, position), plan)
+    again = PlanKey(survey.site.model_copy(), position.model_copy())
+    compared: list[object] = []
+    equal = Position.__eq__
+
+    def counted(one: Position, other: object) -> bool:
+        compared.append(other)
+        return equal(one, other)
+
+    monkeypatch.setattr(Position, "__eq__", counted)
+    assert kept.result(again) is plan
+    assert len(compared) == 1
+    assert kept.result(again) is plan
+    assert len(compared) == 1
+    other = PlanKey(survey.site, position.model_copy(update={"dispenser": "another"}))
+    assert kept.result(other) is None
+    assert kept.result(again) is plan

@@ -50,13 +50,18 @@ ALONE = Together()
 
 
 class PlanKey:
-    """What the plan of a position depends on, with the positions on whose sets its set depends."""
+    """What the plan of a position depends on, with the positions on whose sets its set depends.
 
-    __slots__ = ("_hash", "_question", "position", "site", "together")
+    Keys that were found equal share a token, so that models are compared once: what was read from the book anew is
+    looked for under every key of before.
+    """
+
+    __slots__ = ("_hash", "_question", "_token", "position", "site", "together")
 
     def __init__(self, site: Site, position: Position, together: Together = ALONE) -> None:
         self.site, self.position, self.together = site, position, together
         self._hash = hash((site, position, together))
+        self._token = object()
         self._question: PlanKey | None = None
 
     @property
@@ -70,13 +75,14 @@ class PlanKey:
         return self._hash
 
     def __eq__(self, other: object) -> bool:
-        return self is other or (
-            isinstance(other, PlanKey)
-            and self._hash == other._hash
-            and self.position == other.position
-            and self.site == other.site
-            and self.together == other.together
-        )
+        if not isinstance(other, PlanKey) or self._hash != other._hash:
+            return False
+        if self._token is other._token:
+            return True
+        is_equal = self.position == other.position and self.site == other.site and self.together == other.together
+        if is_equal:
+            self._token = other._token
+        return is_equal
 
 
 def weight_of(staged: StagedPlan) -> int:

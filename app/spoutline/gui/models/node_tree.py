@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from itertools import count
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -51,11 +51,17 @@ class _Placed:
 
 
 class NodeTree(QAbstractItemModel):
-    """Shows nodes below titled columns."""
+    """Shows nodes below titled columns.
 
-    def __init__(self, titles: Sequence[str], parent: QObject | None = None) -> None:
+    ``hint_of`` tells the hint of a row that has none of its own, by its record, a text; it is asked when a row is
+    looked at.
+    """
+
+    def __init__(
+        self, titles: Sequence[str], parent: QObject | None = None, *, hint_of: Callable[[str], str] | None = None
+    ) -> None:
         super().__init__(parent)
-        self._titles = tuple(titles)
+        self._titles, self._hint_of = tuple(titles), hint_of
         self._place(())
 
     def show_nodes(self, nodes: Sequence[Node]) -> None:
@@ -177,9 +183,9 @@ class NodeTree(QAbstractItemModel):
                 return node.cells[index.column()] if index.column() < len(node.cells) else ""
             case Qt.ItemDataRole.AccessibleTextRole:
                 cell = node.cells[index.column()] if index.column() < len(node.cells) else ""
-                return told_with_mark(cell, node.tone, node.hint) if index.column() == 0 else cell
+                return told_with_mark(cell, node.tone, self._hint(node)) if index.column() == 0 else cell
             case Qt.ItemDataRole.ToolTipRole:
-                return node.hint or None
+                return self._hint(node) or None
             case Qt.ItemDataRole.FontRole if node.is_head:
                 font = QFont()
                 font.setBold(True)
@@ -193,6 +199,10 @@ class NodeTree(QAbstractItemModel):
             case Role.RECORD:
                 return node.record
         return None
+
+    def _hint(self, node: Node) -> str:
+        asks = self._hint_of is not None and not node.hint and isinstance(node.record, str)
+        return self._hint_of(str(node.record)) if self._hint_of is not None and asks else node.hint
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Qt: return the title of a column."""

@@ -39,13 +39,13 @@ def plan_words(plan: PositionPlan | None, story: Story) -> str:
 class RowWords:
     """What the rows of positions show, by label.
 
-    ``tone`` is the mark, ``liquid`` the liquid and blend, ``mark`` what the mark says, ``told`` what stands below a
-    position; nothing where it is empty.
+    ``tone`` is the mark, ``liquid`` the liquid and blend, ``told`` what stands below a position; nothing where it is
+    empty. What a mark says is asked of each row when it is looked at (``NodeTree``): at once it would be told a
+    thousand times after every edit.
     """
 
     tone: Callable[[str], Tone]
     liquid: Callable[[str], str]
-    mark: Callable[[str], str]
     told: Callable[[str], str] = lambda _: ""
 
 
@@ -70,7 +70,6 @@ def position_node(label: str, words: RowWords) -> Node:
         cells=(label, words.liquid(label)),
         record=label,
         tone=words.tone(label),
-        hint=f"{label}: {words.mark(label)}",
         children=_told_rows(label, words.told(label)),
     )
 

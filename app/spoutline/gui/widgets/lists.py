@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import (
+    QAccessible,
     QColor,
     QFontMetrics,
     QKeyEvent,
@@ -30,6 +31,8 @@ _HEADER_EDGES_PX = 14  # left and right of a title, as the style sheet has it
 
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     _View = QAbstractItemView
 else:
     _View = object  # Qt's classes take no other of Qt beside them
@@ -249,9 +252,57 @@ class Tree(_RowKeys, QTreeView):
     def pick(self, index: QModelIndex) -> None:
         """Make a row current."""
         if index.isValid() and index != self.currentIndex():
+            self._come_near(index)
             self.selectionModel().setCurrentIndex(
                 index, QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
             )
+
+    def dataChanged(self, first: Index, last: Index, roles: Sequence[int] = ()) -> None:
+        """Qt: paint what changed. By rows all in view is painted: to find the row Qt would measure all before it."""
+        if self._scrolls_by_rows and not QAccessible.isActive():
+            self.viewport().update()
+        else:
+            super().dataChanged(first, last, roles)
+
+    def verticalOffset(self) -> int:
+        """Qt: how many pixels lie above. By rows they are told by the height of a line: Qt would measure each row."""
+        if not self._scrolls_by_rows:
+            return super().verticalOffset()
+        return self.verticalScrollBar().value() * self.fontMetrics().lineSpacing()
+
+    @property
+    def _scrolls_by_rows(self) -> bool:
+        return self.verticalScrollMode() is QAbstractItemView.ScrollMode.ScrollPerItem
+
+    def _come_near(self, index: QModelIndex) -> None:
+        """Scroll to about a row, where that is done by rows: to find it Qt would measure all rows on the way.
+
+        The row left is forgotten without a word for the same reason: Qt would look where it is to be painted.
+        """
+        if not self._scrolls_by_rows:
+            return
+        self.executeDelayedItemsLayout()
+        bar, row = self.verticalScrollBar(), self._rows_above(index)
+        if not bar.value() <= row < bar.value() + bar.pageStep():
+            self.selectionModel().reset()
+            bar.setValue(row - bar.pageStep() // 2)
+            self.viewport().update()
+
+    def _rows_above(self, index: QModelIndex) -> int:
+        """Return how many rows of the list stand above one; what is below a closed row is in no list."""
+        model, above = self.model(), 0
+        while index.isValid():
+            parent = index.parent()
+            above += sum(1 + self._rows_below(model.index(row, 0, parent)) for row in range(index.row()))
+            above += parent.isValid()
+            index = parent
+        return above
+
+    def _rows_below(self, index: QModelIndex) -> int:
+        count = self.model().rowCount(index)
+        if not count or not self.isExpanded(index):
+            return 0
+        return sum(1 + self._rows_below(self.model().index(row, 0, index)) for row in range(count))
 
     def currentChanged(self, current: Index, previous: Index) -> None:
         """Qt: tell which row is current."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QEvent, QModelIndex, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QModelIndex, QObject, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
@@ -34,6 +34,7 @@ from spoutline.gui.widgets.eliding import elided_where_equal
 from spoutline.gui.widgets.theme import Colours, colours_now, tone_colour
 
 _CELL_EDGES_PX = 16
+_MOST_HEIGHTS = 10_000  # texts whose height is kept
 _NEAR = (-3, -2, -1, 1, 2, 3)  # rows that a text is told apart from
 
 
@@ -154,6 +155,11 @@ class MarkDelegate(QStyledItemDelegate):
 
     _SIZE = 16
 
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._measured_in: QFont | None = None
+        self._heights: dict[tuple[str, int, bool], int] = {}
+
     def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> None:
         """Qt: put the mark before the text."""
         super().initStyleOption(option, index)
@@ -205,18 +211,31 @@ class MarkDelegate(QStyledItemDelegate):
         view = option.widget
         if not isinstance(view, QTreeView):
             return super().sizeHint(option, index)
-        spans = bool(index.data(Role.SPANS))
-        room = view.viewport().width() if spans else view.columnWidth(index.column())
-        if index.column() == 0:
+        data = index.model().data  # asked of the model itself: by way of Qt each answer takes ten times as long
+        column = index.column()
+        room = view.viewport().width() if data(index, Role.SPANS) else view.columnWidth(column)
+        if column == 0:
             room -= _depth(index) * view.indentation()
-        if index.data(Role.TONE):
+        if data(index, Role.TONE):
             room -= self._SIZE + 4
-        font = QFont(view.font())
-        font.setBold(index.data(Qt.ItemDataRole.FontRole) is not None)
-        words = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        place = QRect(0, 0, max(room - _CELL_EDGES_PX, 40), 10_000)
-        box = QFontMetrics(font).boundingRect(place, int(Qt.TextFlag.TextWordWrap), words)
-        return QSize(60, max(box.height(), self._SIZE) + 8)
+        words = str(data(index, Qt.ItemDataRole.DisplayRole) or "")
+        is_bold = data(index, Qt.ItemDataRole.FontRole) is not None
+        return QSize(60, max(self._height(view.font(), words, room, is_bold=is_bold), self._SIZE) + 8)
+
+    def _height(self, font: QFont, words: str, room: int, *, is_bold: bool) -> int:
+        """Return the height of a text in a width; what was measured is kept for the font in use."""
+        if font != self._measured_in:
+            self._measured_in, self._heights = QFont(font), {}
+        key = words, room, is_bold
+        known = self._heights.get(key)
+        if known is None:
+            font.setBold(is_bold)
+            place = QRect(0, 0, max(room - _CELL_EDGES_PX, 40), 10_000)
+            known = QFontMetrics(font).boundingRect(place, int(Qt.TextFlag.TextWordWrap), words).height()
+            if len(self._heights) >= _MOST_HEIGHTS:
+                self._heights.clear()
+            self._heights[key] = known
+        return known
 
 
 def _depth(index: QModelIndex | QPersistentModelIndex) -> int:

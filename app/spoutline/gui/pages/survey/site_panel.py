@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QStandardItemModel
@@ -78,7 +78,7 @@ class SitePanel(QFrame):
         self.setObjectName("card")
         self._context = context
         self._showing = False
-        self._words = RowWords(tone=context.sets.tone, liquid=self._liquid, mark=self._mark_words, told=self._told)
+        self._words = RowWords(tone=context.sets.tone, liquid=self._liquid, told=self._told)
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._follow)
@@ -97,7 +97,7 @@ class SitePanel(QFrame):
         self.site_button = self._wide_button(ActionId.SITE, "site", column)
         column.addLayout(self._sets_row())
         column.addWidget(SetsHead(context, self))
-        self.model = NodeTree((tr("Position"), tr("Liquid")), self)
+        self.model = NodeTree((tr("Position"), tr("Liquid")), self, hint_of=self._hint)
         self.tree = Tree(tr("Dispensers and positions"), self, shares=(3, 1))
         self.tree.setModel(self.model)
         self.tree.header().hide()
@@ -187,15 +187,20 @@ class SitePanel(QFrame):
         self._planned.clear()
         self.title_label.setText(survey.site.name)
         self.place_label.setText(survey.site.address or tr("no address yet"))
-        if is_big and before is not None and before.site.name == survey.site.name:
+        if before is None or before.site.name != survey.site.name:
+            self.station_label.clear()
+        if is_big:
             self._assumed_later.start()
         else:
             self._show_assumed()
-        self.tree.scroll_by_rows(is_big)
+        if is_big:
+            self.tree.scroll_by_rows(True)
         nodes = site_nodes(survey, self._words)
         self._showing = True
         keyboard_here = self.tree.hasFocus()
-        if self.model.follow_nodes(nodes):
+        as_before = not self.model.follow_nodes(nodes)
+        self.tree.scroll_by_rows(is_big)  # smoothly once few rows are left: all of them are measured for it
+        if not as_before:
             self.tree.span_rows(self.model.spanning())
             self.tree.expandAll()
             self.tree.fit_columns()
@@ -235,7 +240,7 @@ class SitePanel(QFrame):
             return
         self._showing = True
         known = [label for label in planned if survey.position(label) is not None]
-        as_before = all(self.model.follow_row(position_node(label, self._words)) for label in known)
+        as_before = self._mark_rows(known)
         self._showing = False
         if not as_before:
             self.refresh()
@@ -244,16 +249,36 @@ class SitePanel(QFrame):
         elif not self._assumed_later.isActive():
             self._assumed_later.start()
 
+    def _mark_rows(self, labels: Sequence[str]) -> bool:
+        """Mark positions anew; say whether nothing but their marks is another."""
+        return all(self.model.follow_row(position_node(label, self._words)) for label in labels)
+
+    def _follow_edit(self) -> bool:
+        """Mark the positions that an edit wrote into anew, where nothing else of the site is another by it."""
+        sets, survey, before = self._context.sets, self._context.session.survey, self._shown
+        if before is None or sets.agreed is not None or sets.source is not SetsSource.PLAN or survey.site.stock_price:
+            return False
+        labels = _written_alone(before, survey)
+        if labels is None or not self._mark_rows(labels):
+            return False
+        self._shown = survey
+        if len(survey.positions) > _AT_ONCE:
+            self._assumed_later.start()
+        else:
+            self._show_assumed()
+        return True
+
     def _liquid(self, label: str) -> str:
         position = self._context.session.survey.position(label)
         return liquid_words(position) if position is not None else ""
 
-    def _mark_words(self, label: str) -> str:
+    def _hint(self, label: str) -> str:
+        """Return what the mark of a position says."""
         plans = self._context.sets
         tone = plans.tone(label)
         if tone is Tone.OPEN or plans.trouble(label):
-            return tone_words(tone)
-        return plan_words(plans.plan(label), self._context.story)
+            return f"{label}: {tone_words(tone)}"
+        return f"{label}: {plan_words(plans.plan(label), self._context.story)}"
 
     def _told(self, label: str) -> str:
         """Return what is to be said of the agreed set of a position; nothing where it is as agreed."""
@@ -272,9 +297,19 @@ class SitePanel(QFrame):
             self.position_wanted.emit(record)
 
     def _on_changed(self, what: Changed) -> None:
-        if what & Changed.SURVEY:
+        if what & Changed.SURVEY and not self._follow_edit():
             self.refresh()
         elif what & Changed.FOCUS:
             self._showing = True
             self.tree.pick(self.model.index_of(self._context.session.label))
             self._showing = False
+
+
+def _written_alone(before: Survey, now: Survey) -> list[str] | None:
+    """Return the positions that say something else, where they are few and nothing else does; None for all else."""
+    if before.site != now.site or len(before.positions) != len(now.positions):
+        return None
+    written = [(old, new) for old, new in zip(before.positions, now.positions, strict=True) if old is not new]
+    if len(written) > _AT_ONCE or any((old.label, old.dispenser) != (new.label, new.dispenser) for old, new in written):
+        return None
+    return [new.label for _, new in written]
