@@ -4144,6 +4144,10 @@
    <translation>Kein Typ</translation>
   </message>
   <message>
+   <source>No van and no store is known yet: count or receive something first.</source>
+   <translation>Noch ist kein Wagen und kein Lager bekannt: erst etwas zählen oder annehmen.</translation>
+  </message>
+  <message>
    <source>No&amp;tes</source>
    <translation>&amp;Notizen</translation>
   </message>

@@ -4144,6 +4144,10 @@
    <translation>Sin tipo</translation>
   </message>
   <message>
+   <source>No van and no store is known yet: count or receive something first.</source>
+   <translation>Todavía no se conoce ninguna furgoneta ni almacén: primero cuente o reciba algo.</translation>
+  </message>
+  <message>
    <source>No&amp;tes</source>
    <translation>No&amp;tas</translation>
   </message>

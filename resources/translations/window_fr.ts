@@ -4144,6 +4144,10 @@
    <translation>Aucun type</translation>
   </message>
   <message>
+   <source>No van and no store is known yet: count or receive something first.</source>
+   <translation>Aucun fourgon ni dépôt n'est encore connu : comptez ou recevez d'abord quelque chose.</translation>
+  </message>
+  <message>
    <source>No&amp;tes</source>
    <translation>No&amp;tes</translation>
   </message>

@@ -15,7 +15,9 @@ import pytest
 
 from program_runs import Run
 from short_terms import short_terms
+from spoutline.bootstrap import Settings, open_workbench
 from spoutline.bootstrap.demos import demo_survey
+from spoutline.model.answered import answered_document, assumptions, same_answers
 
 MORE = """
 [[overrides]]
@@ -126,3 +128,38 @@ def ordered_parts(run: Run) -> set[str]:
 
 def test_what_is_not_offered_is_told_with_what_is(run: Run) -> None:
     assert "QW-B101" in run("quotation", "alternate", "TA-1", "QW-N143", expect=2)
+
+
+def test_the_survey_of_the_book_keeps_what_nobody_answered_and_what_was_answered_since(
+    run: Run, own_database: Path
+) -> None:
+    """The quotation holds the survey as it was; the usual value is confirmed at one position after that."""
+    bench = open_workbench(Settings(database=str(own_database)))
+    try:
+        book = bench.book()
+        survey = demo_survey("small_town")
+        stored = book.create(survey)
+        numbered = survey.model_copy(update={"survey_id": stored.id})
+        Path("survey.json").write_text(json.dumps(answered_document(numbered)))
+        Path("own.toml").write_text(short_terms("TA-2", MORE))
+        run("quotation", "keep", "survey.json", "--terms", "own.toml", "--by", "Odile")
+        pinned = bench.quoting().stored(2).quotation.pins
+        assert (pinned.survey_id, pinned.survey_revision) == (stored.id, stored.revision)
+        assert same_answers(pinned.survey, survey)
+
+        first, *others = survey.positions
+        confirmed = survey.model_copy(
+            update={"positions": (first.model_copy(update={"overhead": first.overhead}), *others)}
+        )
+        assert confirmed == survey
+        assert not same_answers(confirmed, survey)
+        book.save(book.stored(stored.id), confirmed)
+        run("quotation", "alternate", "TA-2", "QW-B101", "--by", "Odile")
+
+        kept, quoted = book.stored(stored.id), bench.quoting().stored(2).quotation.pins
+        assert any(one.decisions.pinned for one in kept.survey.positions)
+        assert [assumptions(one) for one in kept.survey.positions] == [assumptions(one) for one in confirmed.positions]
+        assert quoted.survey_revision == kept.revision
+        assert same_answers(quoted.survey, kept.survey)
+    finally:
+        bench.close()

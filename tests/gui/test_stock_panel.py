@@ -79,6 +79,13 @@ def test_scanning_counts_and_the_field_is_ready_for_the_next_code(
     qtbot.waitUntil(lambda: [line.balance.quantity for line in panel.model.records] == [2], timeout=10_000)
 
 
+def test_a_book_without_a_van_tells_no_figures_of_a_job(panel: StockPanel, qtbot: QtBot) -> None:
+    panel.job_box.setChecked(True)  # all of it is short, and not none
+    qtbot.waitUntil(lambda: "count or receive something first" in panel.lines_label.text(), timeout=10_000)
+    assert not any(letter.isdigit() for letter in panel.lines_label.text())
+    assert not panel.order_button.isEnabled()
+
+
 def test_the_separator_of_a_scanner_stays_in_the_code(panel: StockPanel, qtbot: QtBot) -> None:
     qtbot.keyClicks(panel.scan.scan_edit, "10A")
     qtbot.keyClick(panel.scan.scan_edit, Qt.Key.Key_BracketRight, Qt.KeyboardModifier.ControlModifier)

@@ -36,6 +36,7 @@ if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
     from spoutline.model.quotation import Quotation
+    from spoutline.model.quoted_option import QuotedAlternate
 
 _SORTS: dict[str, Callable[[QuotationEntry], tuple[object, ...]]] = {
     "number": lambda one: (one.number,),
@@ -292,7 +293,7 @@ def _take_alternate(workbench: Workbench, arguments: argparse.Namespace) -> Exit
         write_standard_output("\n".join(money_lines(found.change, workbench.story(display))) + "\n")
     if arguments.preview:
         return ExitCode.FITS
-    quotation = _with_survey_kept(workbench, before, found.quotation)
+    quotation = _with_survey_kept(workbench, before, found.quotation, taken)
     if stored.status is QuotationStatus.DRAFT:
         kept = service.save_draft(stored, quotation, arguments.by)
     else:
@@ -301,16 +302,24 @@ def _take_alternate(workbench: Workbench, arguments: argparse.Namespace) -> Exit
     return ExitCode.FITS if arguments.json else _print_state(workbench, arguments, kept)
 
 
-def _with_survey_kept(workbench: Workbench, before: Quotation, made: Quotation) -> Quotation:
-    """Save the survey with the alternate where the book has it as it was quoted; else the quotation alone has it."""
+def _with_survey_kept(workbench: Workbench, before: Quotation, made: Quotation, taken: QuotedAlternate) -> Quotation:
+    """Save the survey with the alternate where the book has it as it was quoted; else the quotation alone has it.
+
+    Values decide what is as it was quoted; what was answered since stays answered.
+    """
+    from spoutline.model.answered import surveyed_only
+    from spoutline.planning.refit.alternates import with_alternate
+
     number = before.pins.survey_id
     known = {entry.id for entry in workbench.book().entries()}
     if number is None or number not in known:
         return made
     stored = workbench.book().stored(number)
-    if stored.survey != before.pins.survey:
+    if before.pins.survey not in (stored.survey, surveyed_only(stored.survey)):
         return made
-    return made.of_survey_revision(workbench.book().save(stored, made.pins.survey).revision)
+    kept = workbench.book().save(stored, with_alternate(stored.survey, before, taken))
+    as_quoted = kept.survey if before.pins.survey == stored.survey else surveyed_only(kept.survey)
+    return made.of_survey_revision(kept.revision, as_quoted or kept.survey)
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:

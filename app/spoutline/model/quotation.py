@@ -11,6 +11,7 @@ from spoutline.model.part_ref import PartRef
 from spoutline.model.quotation_pins import Pins
 from spoutline.model.quotation_terms import Terms
 from spoutline.model.quoted_option import QuotedAlternate, QuotedLine, QuotedOption
+from spoutline.model.survey import Survey
 
 
 class IncompleteWord(KeptRecord):
@@ -75,9 +76,10 @@ class Quotation(KeptRecord):
                 found.setdefault((one.line, one.part), one)
         return tuple(found.values())
 
-    def of_survey_revision(self, revision: int) -> Quotation:
-        """Return the quotation with another revision of the very survey that it was made from."""
-        return self.model_copy(update={"pins": self.pins.model_copy(update={"survey_revision": revision})})
+    def of_survey_revision(self, revision: int, survey: Survey) -> Quotation:
+        """Return the quotation with another revision of the survey that it was made from, as it was answered there."""
+        pins = self.pins.model_copy(update={"survey": survey, "survey_revision": revision})
+        return self.model_copy(update={"pins": pins})
 
     @property
     def unanswered_options(self) -> tuple[QuotedOption, ...]:

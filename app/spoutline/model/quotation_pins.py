@@ -5,7 +5,11 @@ from __future__ import annotations
 import json
 from datetime import date
 from decimal import Decimal
+from typing import Any
 
+from pydantic import field_serializer
+
+from spoutline.model.answered import answered_document
 from spoutline.model.catalogue_edition import DEMONSTRATION
 from spoutline.model.kept_record import KeptRecord
 from spoutline.model.limit import LimitStatus
@@ -69,3 +73,8 @@ class Pins(KeptRecord):
     parts: tuple[PinnedPart, ...]
     prices: tuple[PinnedPrice, ...]
     limits: tuple[PinnedLimit, ...]
+
+    @field_serializer("survey", when_used="json")
+    def _survey_as_answered(self, survey: Survey) -> dict[str, Any]:
+        """Write what was answered alone: written out in full, what was assumed would be read again as answered."""
+        return answered_document(survey)

@@ -44,8 +44,10 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     yield Heading(story.word(Word.LOADING), 1)
     boxes = pick_list(site_plan)
     kits = _worth_packing(kits_of(boxes))
-    marks = {label: _mark(number) for number, kit in enumerate(kits, start=1) for label in kit.positions}
-    yield Paragraph("\n".join((sets_text(site_plan, story), " ".join(_notes(boxes, marks, story)))), Role.NOTE)
+    kit_of = {label: number for number, kit in enumerate(kits, start=1) for label in kit.positions}
+    yield Paragraph(
+        "\n".join((sets_text(site_plan, story), " ".join(_notes(boxes, story, with_kits=bool(kits))))), Role.NOTE
+    )
     columns = (
         Column(story.word(Word.QUANTITY), 0.65, Alignment.RIGHT),
         Column(story.word(Word.PART_NUMBER), 1.1),
@@ -57,7 +59,7 @@ def loading_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
     for number, box in enumerate(boxes, start=1):  # numbered as loaded, so that no number is missed
         title = story.phrases.fill("box", number=number, contents=story.word(box.box))
         yield Heading(f"{title} ({_weight(box.lines, story)})", 2)
-        yield Table(columns, tuple(_pick_row(line, marks, story) for line in box.lines))
+        yield Table(columns, tuple(_pick_row(line, kit_of, story) for line in box.lines))
     if kits:
         yield Heading(story.word(Word.KITS), 2)
         yield _kit_table(kits, story)
@@ -76,9 +78,9 @@ def _mark(number: int) -> str:
     return f"K{number}"
 
 
-def _notes(boxes: Iterable[BoxList], marks: Mapping[str, str], story: Story) -> Iterator[str]:
+def _notes(boxes: Iterable[BoxList], story: Story, *, with_kits: bool) -> Iterator[str]:
     yield story.word(Word.LOADING_NOTE)
-    if marks:
+    if with_kits:
         yield story.word(Word.KITS_NOTE)
     elif any(count > 1 for box in boxes for line in box.lines for _, count in line.positions):
         yield story.word(Word.LOADING_COUNTS)
@@ -120,9 +122,12 @@ def _spare(spare: SpareSeal, story: Story) -> str:
     return story.phrases.fill("spare_seals", seal=seal, size=spare.thread_text(story), count=spare.count)
 
 
-def _pick_row(line: PickLine, marks: Mapping[str, str], story: Story) -> Row:
-    # positions of a kit take the same number of a part, so that the kit is named once
-    places = dict.fromkeys(_each(marks.get(label, label), count, story) for label, count in line.positions)
+def _pick_row(line: PickLine, kit_of: Mapping[str, int], story: Story) -> Row:
+    if kit_of:  # positions of a kit take the same number of a part, so that the kit is named once
+        of_kits = {kit_of[label]: count for label, count in line.positions}
+        places = [_each(_mark(number), count, story) for number, count in sorted(of_kits.items())]
+    else:
+        places = [_each(label, count, story) for label, count in line.positions]
     part = line.part
     return Row(
         (

@@ -150,9 +150,9 @@ class StockPanel(QWidget):
         with_job, again, name = self.job_box.isChecked(), self.again_box.isChecked(), self.scan.job_name()
         source = self._spares_source() if with_job and self.spares_box.isChecked() else ""
 
-        def work(ticket: Ticket) -> tuple[StockLine, ...]:
+        def work(ticket: Ticket) -> tuple[StockLine, ...] | None:
             if not service.places():
-                return ()
+                return None
             if not with_job:
                 return service.lines()
             site_plan = shown(ticket)
@@ -251,9 +251,13 @@ class StockPanel(QWidget):
         if path is not None:
             self.save_table(path)
 
-    def _show_lines(self, lines: tuple[StockLine, ...]) -> None:
+    def _show_lines(self, found: tuple[StockLine, ...] | None) -> None:
+        lines = found or ()
         self.model.show_records(lines)
         self.table.fit_columns()
+        if found is None:  # nothing is known to be at hand or short where no place is known
+            self.lines_label.setText(tr("No van and no store is known yet: count or receive something first."))
+            return
         short, ordered = sum(line.short for line in lines), sum(line.order for line in lines)
         words = tr("Pieces short: {0}. Pieces to order: {1}.").format(short, ordered)
         by_part = {line.balance.part: line for line in lines}.values()

@@ -87,9 +87,11 @@ def keep_in_survey(context: Context, taken: TakenAlternate) -> Quotation:
     """
     session, before, made = context.session, taken.hand.quotation, taken.foreseen.quotation
     is_open = before is not None and before.pins.survey_id == session.stored.id
+    # values decide: the quotation is made anew for the answers that were given since, which the survey keeps
     if before is None or not is_open or surveyed_only(session.survey) != before.pins.survey:
         return made
     words = tr("Take {0} instead of {1}").format(*told_apart((taken.alternate.part, taken.alternate.line)))
     make_edit(session, with_alternate(session.survey, before, taken.alternate), words)
     session.settle()  # only what is in the book has a revision
-    return made.of_survey_revision(session.stored.revision)
+    kept = surveyed_only(session.survey)
+    return made.of_survey_revision(session.stored.revision, made.pins.survey if kept is None else kept)

@@ -16,7 +16,7 @@ from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand, terms_for_revision
-from spoutline.gui.pages.quotation.work import Made, Wanted, making
+from spoutline.gui.pages.quotation.work import Made, Wanted, making, origin_in_book
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.wording import told, tr
 from spoutline.model.answered import surveyed_only
@@ -136,8 +136,7 @@ class Foreseer(QObject):
 
 
 def _foreseeing(service: QuotationService, question: _Question, context: Context) -> Callable[[Ticket], Made]:
-    stored = context.session.stored
-    origin = (stored.id, stored.revision) if stored.survey == context.session.survey else None
+    origin = origin_in_book(context.session.stored, context.session.survey)
     wanted = Wanted(survey=question.survey, origin=origin, terms=question.terms, follows=question.hand, is_anew=False)
     return making(service, wanted, context.session.display)
 

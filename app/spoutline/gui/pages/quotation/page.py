@@ -38,6 +38,7 @@ from spoutline.gui.pages.quotation.work import (
     StepTaken,
     Wanted,
     looking,
+    origin_in_book,
     reading_older,
 )
 from spoutline.gui.session import Changed
@@ -134,9 +135,8 @@ class QuotationPage(QWidget):
         self.terms.follow_site()
         session = self._context.session
         session.settle()  # a survey still on its way into the book has no revision to tie its quotation to
-        stored, survey = session.stored, session.survey
-        origin = (stored.id, stored.revision) if stored.survey == survey else None
-        quoted = surveyed_only(survey)
+        origin = origin_in_book(session.stored, session.survey)
+        quoted = surveyed_only(session.survey)
         if quoted is None:
             self.panel.say(tr("No position is surveyed yet: say what each of them sells, then quote."))
             return

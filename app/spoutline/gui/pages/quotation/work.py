@@ -6,11 +6,13 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from spoutline.book.quotation_records import QuotationEvent, StaleQuotation, StoredQuotation
+from spoutline.book.records import StoredSurvey
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.frozen import frozen
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket, Work
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.terms import TermsInHand
+from spoutline.model.answered import same_answers
 from spoutline.model.number_pattern import is_pattern
 from spoutline.model.quotation import Quotation
 from spoutline.model.survey import Survey
@@ -24,6 +26,11 @@ TERMS = JobKey(JobKind.QUOTATION, "terms")
 FILE = JobKey(JobKind.FILE, "quotation")
 
 Step = Callable[[], StoredQuotation]
+
+
+def origin_in_book(stored: StoredSurvey, survey: Survey) -> tuple[int, int] | None:
+    """Return id and revision of the survey in the book; None where what was answered there is not what is in hand."""
+    return (stored.id, stored.revision) if same_answers(stored.survey, survey) else None
 
 
 @frozen(kw_only=True)
