@@ -22,7 +22,9 @@ from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.loads import Load, SetLimit
-from spoutline.planning.sets.set_query import Held, Promise, SetQuery
+from spoutline.planning.sets.set_query import REGRET, Held, Promise, SetAnswer, SetQuery
+from spoutline.search.answer import Decision
+from spoutline.search.effort import Exhausted
 
 LINES = (RequirementId.REACH, RequirementId.FLOW, RequirementId.GROUND_CLEARANCE)
 HELD = Held(Slot.NOZZLE, PartRef("any"))
@@ -82,6 +84,10 @@ class Table:
         allowed = [one for one in self.found(query) if query.most_cost is None or one.cost <= query.most_cost]
         return allowed[0].hanging_set if allowed else None
 
+    def answer(self, query: SetQuery, listener: object) -> SetAnswer:
+        best = self.cheapest(query, listener)
+        return SetAnswer(best, Decision.DECIDED, None)
+
     def sets(self, query: SetQuery, _listener: object) -> Iterator[HangingSet]:
         yield from (one.hanging_set for one in self.found(query))
 
@@ -103,6 +109,25 @@ class Table:
         (offer,) = (one for one in self.offers if one.number == found.numbers[0])
         failed = SimpleNamespace(id=CheckId.HOSE_REACH, severity=Severity.MUST, outcome=Outcome.FAILS)
         return SimpleNamespace(hanging_set=found, checks=(failed,) if offer.is_turned_down else ())
+
+
+@dataclass
+class Hazy(Table):
+    """Leaves questions open by turns: a bound that lies below the best by some, and a set that is not the best."""
+
+    seed: int = 0
+    open_questions: int = field(default=0, init=False)
+
+    def answer(self, query: SetQuery, listener: object) -> SetAnswer:
+        self.seed, is_open = divmod(self.seed, 2)
+        if not is_open:
+            return super().answer(query, listener)
+        self.open_questions += 1
+        self.seed, below = divmod(self.seed, 3)
+        self.seed, shown = divmod(self.seed, 2)
+        allowed = [one for one in self.found(query) if query.most_cost is None or one.cost <= query.most_cost]
+        floor = min((one.regrets * REGRET + one.price_minor for one in allowed), default=0) - below
+        return SetAnswer(allowed[-1].hanging_set if allowed and shown else None, Decision.UNDECIDED, floor)
 
 
 def chosen(table: Table, holds: Held | None) -> str | None:
@@ -148,3 +173,28 @@ def test_shoulds_of_set_and_parts_weigh_alike_then_price_then_number(
     reach = frozenset(LINES[:1])
     dropped = giving_up and replace(giving_up, breaks=reach)
     assert chosen(Table(tuple(one for one in (keeping, dropped) if one)), holds) == best
+
+
+@given(st.lists(offers, max_size=6), st.integers(0, 2**40))
+def test_what_was_left_open_is_told_with_a_floor_that_no_set_goes_below(some: list[Offer], seed: int) -> None:
+    """Held against all sets: what is chosen is never called the best where it is not, nor said to be missing."""
+    numbered = tuple(replace(one, number=f"N{place}") for place, one in enumerate(some))
+    wanted = min((one for one in numbered if not one.is_turned_down), key=lambda one: one.rank, default=None)
+    table = Hazy(numbered, LINES, seed=seed)
+    try:
+        choice = Chooser(cast("Any", table), cast("Any", table)).choose()
+    except Exhausted:
+        assert table.open_questions
+        return
+    if choice is None:
+        assert wanted is None
+        return
+    assert wanted is not None
+    found = next(one for one in numbered if one.number == choice.judged.hanging_set.numbers[0])
+    rank = len(choice.dropped) + found.regrets, found.price_minor
+    if choice.floor is None:
+        assert rank == wanted.rank[:2]
+    else:
+        assert table.open_questions
+        assert choice.floor <= wanted.rank[:2]
+        assert choice.floor < rank

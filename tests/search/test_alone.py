@@ -63,7 +63,7 @@ def test_what_was_answered_before_never_shows(few: int, problem: Problem, seed: 
                 assembled.may_hold(limits)
             wanted = min(map(place, enumerated(replace(costed, limits=limits))), default=None)
             most = random.choice((None, MAJOR // 2, 100, (wanted or (50, ()))[0], (wanted or (50, ()))[0] - 1))
-            found = assembled.cheapest(limits, None, most, 0)
+            found = assembled.cheapest(limits, None, most, 0).proven
             if wanted is not None and most is not None and wanted[0] > most:
                 wanted = None
             assert (found and place(found)) == wanted
@@ -82,11 +82,11 @@ def test_limits_that_no_chain_exceeds_make_no_other_question(monkeypatch: pytest
     last = Layer("last", (Item("end", 2, 0, NO_PORT, (2.0, 1.0)),))
     problem = in_tables(Problem(0, (first, last), {0: frozenset({0})}, (5.0, 9.0)))
     assembled = Assembled(Finder(problem), 0.0, tuple(LayerParts(one, (), above=False) for one in problem.layers))
-    found = [assembled.cheapest(limits, None, None, 0) for limits in ((5.0, 9.0), (5.0, 2.5), (5.0, np.inf))]
+    found = [assembled.cheapest(limits, None, None, 0).proven for limits in ((5.0, 9.0), (5.0, 2.5), (5.0, np.inf))]
     assert [path and path.cost for path in found] == [7, 7, 7]
     assert len(searched) == 1
-    assert assembled.cheapest((5.0, 2.5), None, 6, 0) is None
+    assert assembled.cheapest((5.0, 2.5), None, 6, 0).proven is None
     assert len(searched) == 1
-    assert assembled.cheapest((5.0, 1.5), None, None, 0) is None
-    assert assembled.cheapest((7.0, 2.5), None, None, 0) is not None
+    assert assembled.cheapest((5.0, 1.5), None, None, 0).proven is None
+    assert assembled.cheapest((7.0, 2.5), None, None, 0).proven is not None
     assert len(searched) == 2

@@ -91,7 +91,7 @@ def test_whether_there_is_a_chain_and_one_that_costs_little(problem: Problem, se
     for few in (0, 500):  # the columns, then the walk
         with pytest.MonkeyPatch.context() as patch:
             patch.setattr("spoutline.search.finder._FEW_ITEMS", few)
-            found = Finder(costed).cheapest(most_cost=major * MAJOR + rest)
+            found = Finder(costed).cheapest(most_cost=major * MAJOR + rest).proven
             assert [place(one) for one in (found,) if one] == allowed
 
 
@@ -120,7 +120,7 @@ def test_one_of_the_cheapest_costs_no_more_than_the_first_of_them(problem: Probl
     wanted = sorted(map(place, enumerated(costed)))
     columns, names = in_columns(costed)
     best = best_chain(columns, names, any_of_equals=True).chain
-    found = Finder(costed).one_of_the_cheapest()
+    found = Finder(costed).one_of_the_cheapest().proven
     for one in (best and placed(best, names), found and place(found)):
         assert (one and one[0]) == (wanted[0][0] if wanted else None)
         assert one is None or one in wanted
@@ -165,7 +165,7 @@ def test_limits_may_be_infinite_or_out_of_reach(problem: Problem, limits: list[f
     wanted = min(map(place, enumerated(limited)), default=None)
     answer = best_of(limited)
     assert (answer.chain and answer.chain.cost) == (wanted and wanted[0])
-    found = Finder(problem).within(limited.limits).cheapest()
+    found = Finder(problem).within(limited.limits).cheapest().proven
     assert (found and place(found)) == wanted
 
 
@@ -325,7 +325,7 @@ def test_costs_too_large_for_floats_are_left_to_the_walk() -> None:
     problem = Problem(0, (first, last), {0: frozenset({0})}, ())
     columns = columns_of(problem)
     assert columns is None or not columns.is_exact()
-    best = Finder(problem).cheapest()
+    best = Finder(problem).cheapest().proven
     assert best is not None
     assert best.keys == ("b", "c")
 
@@ -345,7 +345,7 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
         patch.setattr("spoutline.search.level_search._KEPT", 4)
         finder = Finder(costed)
         assert [place(path) for path in finder.in_order()] == wanted
-        best = finder.cheapest()
+        best = finder.cheapest().proven
         assert [place(one) for one in (best,) if one] == wanted[:1]
 
 
@@ -374,7 +374,7 @@ def test_some_items_at_other_costs_answer_as_a_problem_of_their_own(few: int, pr
         assert [place(path) for path in whole.in_order()] == sorted(map(place, enumerated(costed)))
         finder = whole.only(masks)
         assert [place(path) for path in finder.in_order()] == wanted
-        best = finder.cheapest()
+        best = finder.cheapest().proven
         assert [place(one) for one in (best,) if one] == wanted[:1]
         assert [place(path) for path in Finder(finder.problem).in_order()] == wanted
         tight = whole.of_limits(whole.binding())
@@ -382,7 +382,7 @@ def test_some_items_at_other_costs_answer_as_a_problem_of_their_own(few: int, pr
         assert hope is not None
         hoped = tight.only(hope).only([mask & may for mask, may in zip(masks, hope, strict=True)])
         assert [place(path) for path in hoped.in_order()] == wanted
-        best = hoped.cheapest()
+        best = hoped.cheapest().proven
         assert [place(one) for one in (best,) if one] == wanted[:1]
 
 

@@ -11,6 +11,7 @@ from examples import up_to
 from search.problems import enumerated, near_copies, problems
 from search.test_columns import in_columns, with_costs
 from spoutline.model.faults import Cancelled
+from spoutline.search.answer import Count, Decision
 from spoutline.search.counting import count_chains, from_one
 from spoutline.search.finder import Finder
 from spoutline.search.graph import Problem
@@ -28,8 +29,8 @@ def test_as_many_are_counted_as_there_are(labels: int, problem: Problem, seed: i
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.counting._QUICK_LABELS", labels)
         columns, names = in_columns(costed)
-        assert count_chains(columns, names, most) == min(most, there_are)
-        assert Finder(costed).count(most) == min(most, there_are)
+        assert count_chains(columns, names, most) == Count(min(most, there_are), Decision.DECIDED)
+        assert Finder(costed).count(most) == Count(min(most, there_are), Decision.DECIDED)
 
 
 @given(problem=problems, seed=st.integers(0, 10_000), most=st.integers(1, 40))
@@ -54,7 +55,7 @@ def test_of_near_copies_one_chain_leads_to_very_many(majors: bool, monkeypatch: 
     columns, names = in_columns(near_copies(60, 30, majors=majors))
     monkeypatch.setattr("spoutline.search.counting._QUICK_LABELS", 0)
     monkeypatch.setattr(LevelSearch, "in_order", None)
-    assert count_chains(columns, names, 101) == 101
+    assert count_chains(columns, names, 101) == Count(101, Decision.DECIDED)
 
 
 @given(problem=problems, seed=st.integers(0, 10_000))

@@ -28,7 +28,7 @@ def test_labels_find_what_enumeration_finds(problem: Problem, seed: int, above: 
     costs = sorted(
         path.cost for path in enumerated(costed) if all(one is None or one.cost < MAJOR // 2 for one in path.items)
     )
-    for kept in (level, without_outdone(level)):
+    for kept in (level, without_outdone(level, Effort())):
         found = any_by_labels(kept, Effort())
         assert (found is not None) == bool(costs)
         assert found is None or found.cost in costs
@@ -90,7 +90,7 @@ def test_a_part_goes_where_another_of_its_ports_can_stand_in() -> None:
     )
     last = Layer("last", (Item("end", 1, 0, NO_PORT, (1.0,)), Item("other", 1, 1, NO_PORT, (1.0,), demands=8.0)))
     columns, names = in_columns(Problem(0, (first, last), {0: frozenset({0}), 1: frozenset({1})}, (4.0,)))
-    left = {names[row] for row in without_outdone(columns).row.tolist()}
+    left = {names[row] for row in without_outdone(columns, Effort()).row.tolist()}
     assert left == {"plain", "light", "strong", "mild", "other end", "end", "other"}
 
 

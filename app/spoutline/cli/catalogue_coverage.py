@@ -90,7 +90,8 @@ def run_coverage(workbench: Workbench, arguments: argparse.Namespace) -> Said:
         with arguments.output_plan.staged({arguments.out: content}) as files:
             files.place()
         lines.append(said("written to {path}", path=arguments.out))
-    code = ExitCode.DOES_NOT_FIT if found.count(CellState.NOTHING_FITS) else ExitCode.FITS
+    gaps = found.count(CellState.NOTHING_FITS) + found.count(CellState.NOT_DECIDED)
+    code = ExitCode.DOES_NOT_FIT if gaps else ExitCode.FITS
     return code, lines, coverage_document(found, english)
 
 

@@ -14,7 +14,7 @@ from spoutline.cli.command import DiscreetParser, add_shared, shared_options, sp
 from spoutline.cli.commands import COMMANDS
 from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.voice import refusing_in, told, words
-from spoutline.model.faults import InputFault, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputProblem, StoreFault, Undecided
 from spoutline.model.language import Language, language_of
 from spoutline.model.worded import Worded
 
@@ -156,6 +156,8 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
         return _done(workbench, arguments, open_window)
     except (InputFault, StoreFault) as fault:
         return _end(_lines(fault), ExitCode.BAD_INPUT)
+    except Undecided as fault:
+        return _end(_lines(fault), ExitCode.DOES_NOT_FIT)
     except BrokenPipeError:
         return _reader_left()
     except KeyboardInterrupt:
@@ -165,7 +167,7 @@ def _guarded(workbench: Workbench, arguments: argparse.Namespace, open_window: O
         return _defect(fault) if foreseen is None else _end(foreseen, ExitCode.BAD_INPUT)
 
 
-def _lines(fault: InputFault | StoreFault) -> str:
+def _lines(fault: InputFault | StoreFault | Undecided) -> str:
     return "".join(f"spoutline: {line}\n" for line in words().lines(fault))
 
 

@@ -104,7 +104,8 @@ def _text(found: Substitutes, story: Story) -> Iterator[str]:
     from spoutline.explain.plan.what_differs import ListedParts
 
     price = story.money(found.chosen.price_minor, found.chosen.currency)
-    parts = (found.part, *(one.part for one in found.fitting), *(one.part for one in found.misfits or ()))
+    misfits = tuple(one.part for one in found.misfits or ())
+    parts = (found.part, *(one.part for one in found.fitting), *misfits, *found.not_decided)
     listed = ListedParts(parts, story)
     named = listed.of(found.part, with_name=True)
     yield story.phrases.fill("terminal_set", place=story.title(found.slot), part=named, price=price)
@@ -116,6 +117,9 @@ def _text(found: Substitutes, story: Story) -> Iterator[str]:
     )
     for one in found.fitting:
         yield from _fitting_lines(one, listed, story)
+    if found.not_decided:
+        numbers = ", ".join(listed.of(one) for one in found.not_decided)
+        yield story.phrases.fill("substitutes_not_decided", numbers=numbers)
     if found.misfits is not None:
         yield _counted(("terminal_misfits_one", "terminal_misfits_many"), len(found.misfits), story)
         for misfit in found.misfits:

@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 
 from spoutline.frozen import frozen
 from spoutline.gui.wording import tr
-from spoutline.model.faults import Cancelled, InputFault, StoreFault
+from spoutline.model.faults import Cancelled, InputFault, StoreFault, Undecided
 from spoutline.whole_files.environment import fault_of_place
 
 URGENT = 10  # priority of what a person looks at and waits for
@@ -294,7 +294,7 @@ class Jobs(QObject):
         if fault is None:
             waiting.deliver(value)
             self.delivered.emit(ticket.key)
-        elif isinstance(fault, InputFault | StoreFault):
+        elif isinstance(fault, InputFault | StoreFault | Undecided):
             waiting.fail(fault)
         elif isinstance(fault, OSError) and (of_place := fault_of_place(fault)) is not None:
             waiting.fail(of_place)

@@ -69,6 +69,7 @@ class CellState(StrEnum):
 
     FITS = "fits"
     NOTHING_FITS = "nothing_fits"
+    NOT_DECIDED = "not_decided"  # it takes too much work to say
     NOT_ASKED = "not_asked"  # the rules refuse the question itself, such as vapour recovery for diesel
 
 
@@ -87,7 +88,8 @@ class CoverageCell:
     """The answer to one combination.
 
     ``sets_count`` counts the distinct chains that keep every must which the search knows; ``counted_all`` is False
-    where counting ended at the stated bound. ``makers`` are those with a part in at least one such chain. ``parts`` and
+    where counting ended at the stated bound. Where ``is_open``, it takes too much work to count all sets or to find all
+    makers: there are at least so many. ``makers`` are those with a part in at least one such chain. ``parts`` and
     ``price_minor`` are the set that a plan would choose. ``missing`` are the places of the chain for which the edition
     has no part at all that a must allows: what to stock. Where each has one but nothing joins them, ``unjoined`` is
     the first place that no part allowed reaches, through an adaptor or without: what to stock is one. Neither: a figure
@@ -107,6 +109,7 @@ class CoverageCell:
     unjoined: Slot | None = None
     conflict: Conflict | None = None
     refusal: Refusal | None = None
+    is_open: bool = False
 
 
 @frozen(kw_only=True)

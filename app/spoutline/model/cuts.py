@@ -10,6 +10,7 @@ class Cut(StrEnum):
 
     LINE = "line"  # a must of the part alone
     NO_SET = "no_set"  # no set with it keeps every must of the whole chain
+    NOT_DECIDED = "not_decided"  # it takes too much work to say whether a set with it does
     DEPARTURES = "departures"  # each set with it departs from good practice more often than the chosen one
     OUTMATCHED = "outmatched"  # one with the same ends comes first by practice and price, and no load of it is greater
 

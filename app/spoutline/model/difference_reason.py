@@ -21,6 +21,7 @@ class DifferenceReason(StrEnum):
     REFUSED = "refused"
     RENEWED = "renewed"
     CHEAPER_WITHOUT = "cheaper_without"
+    NOT_DECIDED = "not_decided"  # breaks no rule by itself; it takes too much work to say whether it could stay
     NO_SET_WITH_IT = "no_set_with_it"
     NO_SET_AT_ALL = "no_set_at_all"
     NOT_RECORDED = "not_recorded"

@@ -105,3 +105,15 @@ class NewerStore(StoreFault):
 
 class Cancelled(Exception):
     """The person asked for the work to stop."""
+
+
+class Undecided(Exception):
+    """A question took more than one question may take: it is neither answered nor shown to have no answer."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            Worded(
+                "Not decided: so many sets of parts differ by a hair here that it takes more work to say than one "
+                "question may. Ask for a part by its number, or loosen a limit a little, and ask again."
+            )
+        )

@@ -172,6 +172,7 @@ class NoSetEnding(StrEnum):
     WAYS = "ways"
     QUESTIONS = "questions"
     TIME = "time"
+    UNDECIDED = "undecided"  # a question would have taken more work than one may
 
 
 @frozen(kw_only=True)

@@ -190,6 +190,7 @@ class PlanStatus(StrEnum):
     NO_SET = "no_set"
     OUT_OF_RANGE = "out_of_range"
     NOT_ORDERED = "not_ordered"  # left out of the agreed sets
+    NOT_DECIDED = "not_decided"  # no set was found, nor is it shown that none fits
 
 
 @frozen(kw_only=True)
@@ -243,6 +244,7 @@ class PositionPlan:
     accessories: tuple[AccessoryLine, ...]
     basis: SetBasis = SetBasis.PLANNED
     asks_otherwise: bool = False  # the survey of today asks something else than when the set was agreed
+    left_open: tuple[Finding, ...] = ()  # what the search could not decide beside the set itself
 
     @property
     def findings(self) -> tuple[Finding, ...]:
@@ -257,11 +259,14 @@ class PositionPlan:
         for source in (self.refusal, self.requirement, self.chosen):
             if source:
                 yield from source.findings
+        yield from self.left_open
 
     @property
     def is_without_set(self) -> bool:
-        """Whether a set was asked for and none is there: refused, or in conflict."""
-        return self.chosen is None and (self.refusal is not None or self.conflict is not None)
+        """Whether a set was asked for and none is there: refused, in conflict, or none for reasons not found out."""
+        if self.chosen is not None:
+            return False
+        return self.refusal is not None or self.conflict is not None or bool(self.left_open)
 
     @property
     def keeps_every_must(self) -> bool:

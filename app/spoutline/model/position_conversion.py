@@ -154,6 +154,7 @@ class PositionOutcome(StrEnum):
     CONVERTS = "converts"
     NOTHING_TO_DO = "nothing_to_do"
     NOT_ALLOWED = "not_allowed"
+    NOT_DECIDED = "not_decided"  # no set was found, nor is it shown that none fits
     NO_SET = "no_set"
     REFUSED = "refused"
 

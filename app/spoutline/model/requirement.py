@@ -161,6 +161,7 @@ class RefusalStatus(StrEnum):
     NOT_ALLOWED = "not_allowed"  # the jurisdiction does not allow what is asked
     NO_SET = "no_set"  # what was answered of the outlet contradicts itself: no part can be joined to it
     OUT_OF_RANGE = "out_of_range"  # geometry or temperature outside what can be computed
+    NOT_DECIDED = "not_decided"  # no set was found, and it would take too much to say that there is none
 
 
 class WayOut(StrEnum):
@@ -177,11 +178,13 @@ class WayOut(StrEnum):
     CORRECT_GEOMETRY = "correct_geometry"
     CORRECT_CLIMATE = "correct_climate"
     CORRECT_OUTLET = "correct_outlet"
+    ASK_FOR_A_PART = "ask_for_a_part"
+    LOOSEN_A_LIMIT = "loosen_a_limit"
 
 
 @frozen(kw_only=True)
 class Refusal:
-    """No requirement: the reasons, in findings, and the ways out."""
+    """No requirement, or one that a set may meet or not: the reasons, in findings, and the ways out."""
 
     status: RefusalStatus
     findings: tuple[Finding, ...]

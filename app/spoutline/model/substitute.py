@@ -52,7 +52,8 @@ class Misfit:
 class Substitutes:
     """Everything that could hang in place of ``part``: fewest shoulds given up first, then price, then number.
 
-    ``misfits`` are the other catalogue parts of the kind, by number; None where they were not asked for.
+    ``misfits`` are the other catalogue parts of the kind, by number; None where they were not asked for. Of those
+    ``not_decided`` it takes too much work to say whether they could.
     """
 
     slot: Slot
@@ -60,3 +61,4 @@ class Substitutes:
     chosen: HangingSet
     fitting: tuple[Substitute, ...]
     misfits: tuple[Misfit, ...] | None
+    not_decided: tuple[Part, ...] = ()

@@ -15,7 +15,7 @@ from enum import Enum, auto
 from typing import Generic, TypeVar
 
 from spoutline.frozen import frozen
-from spoutline.model.faults import Cancelled
+from spoutline.model.faults import Cancelled, Undecided
 from spoutline.search.conflicts import minimal_conflict
 from spoutline.search.listener import Listener
 from spoutline.search.unknown_groups import UnknownGroups, places_of
@@ -31,6 +31,7 @@ class Ending(Enum):
     CORRECTIONS = auto()
     QUESTIONS = auto()  # as many as may be asked
     TIME = auto()
+    UNDECIDED = auto()  # a question takes more work than one may
 
 
 @frozen
@@ -170,6 +171,8 @@ class ConflictEnumeration(Generic[Demand]):
         self.listener.on_expand(self.questions)
         try:
             return self.is_feasible(frozenset(self._named(group)))
+        except Undecided:
+            raise _Ended(Ending.UNDECIDED) from None
         except Cancelled:
             if self.listener.should_stop() or self.bounds.out_of_time is None or not self.bounds.out_of_time():
                 raise

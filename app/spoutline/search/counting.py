@@ -12,6 +12,7 @@ from itertools import islice
 
 import numpy as np
 
+from spoutline.search.answer import Count, Decision
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY, Enumeration
@@ -26,7 +27,7 @@ _QUICK_LABELS = 20_000  # looked at before one chain is looked for and others fr
 _Rows = tuple[int, ...]  # the items of a chain by layer, ``EMPTY`` for an empty layer
 
 
-def count_chains(columns: Columns, names: Named, most: int, listener: Listener | None = None) -> int:
+def count_chains(columns: Columns, names: Named, most: int, listener: Listener | None = None) -> Count:
     """Return how many chains keep the limits; ``most`` where there are as many or more.
 
     Parameters
@@ -46,18 +47,24 @@ def count_chains(columns: Columns, names: Named, most: int, listener: Listener |
         If the listener asks to stop.
     """
     if np.isneginf(columns.limits).any():
-        return 0
+        return Count(0, Decision.DECIDED)
     listener, columns = listener or Listener(), columns.trimmed()
     soon = _soon_counted(columns, most, listener)
     if soon is not None:
-        return soon
-    first = any_chain(columns, names, listener)
-    if first is None:
-        return 0
-    if len(from_one(columns, first.rows, most, listener)) >= most:
-        return most
-    in_order = LevelSearch(columns, names, Effort(listener)).in_order()
-    return sum(1 for _ in islice(in_order, most))
+        return Count(soon, Decision.DECIDED)
+    least = 0
+    try:
+        first = any_chain(columns, names, listener)
+        if first is None:
+            return Count(0, Decision.DECIDED)
+        least = 1
+        least = min(most, len(from_one(columns, first.rows, most, listener)))
+        if least == most:
+            return Count(most, Decision.DECIDED)
+        in_order = LevelSearch(columns, names, Effort(listener)).in_order()
+        return Count(sum(1 for _ in islice(in_order, most)), Decision.DECIDED)
+    except Exhausted:
+        return Count(least, Decision.UNDECIDED)
 
 
 def _soon_counted(columns: Columns, most: int, listener: Listener) -> int | None:

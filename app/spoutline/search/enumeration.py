@@ -219,7 +219,9 @@ class Enumeration:
         for group in self._groups[depth]:
             who = np.flatnonzero(self.columns.meets[labels.port, group.entry])
             count = np.searchsorted(group.leading, slack[who, self._leading], side="right")
-            left -= int(count.sum())
+            pairs_here = int(count.sum())
+            self._effort.look(pairs_here)
+            left -= pairs_here
             if left < 0 and len(labels) > 1:
                 return None
             pairs = self._pairs(labels, slack, group.items, who, count)

@@ -6,6 +6,7 @@ What it does not finish with them is left to the columns, which cost some millis
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import replace
@@ -14,6 +15,7 @@ from itertools import islice
 from typing import TYPE_CHECKING
 
 from spoutline.search import walk
+from spoutline.search.answer import Count, Decision, PathAnswer
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.graph import MAJOR, Path, Problem, divided
 from spoutline.search.listener import Listener
@@ -31,6 +33,7 @@ _ITEMS_IN_ORDER = 2_500  # likewise, where more than one chain is asked for
 _CHEAPEST_LABELS = 512
 _ORDER_LABELS = 512
 _TESTED_LABELS = 1_000_000  # about a second
+_ROUNDED = 1e-6  # by which a bound on a cost, a whole number, may lie too high for rounding
 
 
 class _Shared:
@@ -262,8 +265,8 @@ class Finder:
 
     def cheapest(
         self, listener: Listener | None = None, most_cost: int | None = None, fewest_majors: int = 0
-    ) -> Path | None:
-        """Return the first chain of ``in_order``, much quicker than that; None where no chain exists.
+    ) -> PathAnswer:
+        """Return the first chain of ``in_order``, much quicker than that, or what is known where that takes too much.
 
         With ``most_cost``, chains that cost more are left out. Where it is known that every chain costs so many majors,
         that spares looking for any with fewer.
@@ -275,7 +278,7 @@ class Finder:
         """
         return self._cheapest(listener, most_cost, fewest_majors)
 
-    def one_of_the_cheapest(self, listener: Listener | None = None) -> Path | None:
+    def one_of_the_cheapest(self, listener: Listener | None = None) -> PathAnswer:
         """Return a chain that costs as little as the ``cheapest``, whichever is met first; quicker where many do.
 
         Raises
@@ -292,20 +295,29 @@ class Finder:
         fewest_majors: int = 0,
         *,
         any_of_equals: bool = False,
-    ) -> Path | None:
+    ) -> PathAnswer:
         if self.is_of_few:
             with suppress(Exhausted):
-                return self._walked(listener, most_cost, any_of_equals=any_of_equals)
+                return PathAnswer.decided(self._walked(listener, most_cost, any_of_equals=any_of_equals))
         columns = self._columns()
         if columns is None:
-            return walk.cheapest(self.problem, listener, most_cost=most_cost)
+            try:
+                return PathAnswer.decided(walk.cheapest(self.problem, listener, most_cost=most_cost))
+            except Exhausted:
+                return PathAnswer(None, Decision.UNDECIDED, None)
         from spoutline.search.optimum import best_chain
 
         most = None if most_cost is None else divided(most_cost)
         found = best_chain(
             columns, self._shared.names, listener, most=most, fewest=fewest_majors, any_of_equals=any_of_equals
-        ).chain
-        return None if found is None else self._path(found)
+        )
+        path = None if found.chain is None else self._path(found.chain)
+        if found.is_proved:
+            return PathAnswer.decided(path)
+        floor = found.floor_major * MAJOR + math.ceil(found.floor_cost - _ROUNDED) if found.is_bounded else None
+        # of equally cheap ones, which comes first by name may be open: that is nothing that anybody asks
+        is_cheapest = path is not None and floor is not None and floor >= path.cost
+        return PathAnswer(path, Decision.DECIDED if is_cheapest else Decision.UNDECIDED, floor)
 
     def any_chain(self, listener: Listener | None = None) -> Path | None:
         """Return any chain, whatever it costs, mostly much sooner than the ``cheapest``; None where there is none.
@@ -314,12 +326,14 @@ class Finder:
         ------
         Cancelled
             If the listener asks to stop.
+        Exhausted
+            If none was found and it would take more work than a question may to say that there is none.
         """
         if self.is_of_few:
             with suppress(Exhausted):
                 return self._walked(listener)
         columns = self._columns()
-        return self.cheapest(listener) if columns is None else self._any_of(columns, listener)
+        return self.cheapest(listener).proven if columns is None else self._any_of(columns, listener)
 
     def any_chain_with(self, layer: int, items: Mask, listener: Listener | None = None) -> Path | None:
         """Return any chain with one of some items in a layer; None where there is none.
@@ -333,8 +347,8 @@ class Finder:
 
         Raises
         ------
-        Cancelled
-            If the listener asks to stop.
+        Cancelled, Exhausted
+            As of ``any_chain``.
         ValueError
             If a cost is too large for whole numbers of 64 bits.
         """
@@ -355,7 +369,7 @@ class Finder:
         found = any_chain(columns, self._shared.names, listener)
         return None if found is None else self._path(found)
 
-    def count(self, most: int, listener: Listener | None = None) -> int:
+    def count(self, most: int, listener: Listener | None = None) -> Count:
         """Return how many chains there are, whatever they cost; ``most`` where there are as many or more.
 
         Raises
@@ -365,7 +379,7 @@ class Finder:
         """
         columns = self._columns()
         if columns is None:
-            return sum(1 for _ in islice(self.in_order(listener), most))
+            return self._counted_in_order(most, listener)
         from spoutline.search.counting import count_chains
 
         return count_chains(columns, self._shared.names, most, listener)
@@ -385,6 +399,15 @@ class Finder:
         )
         return None if found is None else self.path_of(found)
 
+    def _counted_in_order(self, most: int, listener: Listener | None) -> Count:
+        found = 0
+        try:
+            for _ in islice(self.in_order(listener), most):
+                found += 1
+        except Exhausted:
+            return Count(found, Decision.UNDECIDED)
+        return Count(found, Decision.DECIDED)
+
     def passing(
         self, test: ChainTest, listener: Listener | None = None, least_cost: int | None = None
     ) -> Iterator[Path]:
@@ -396,6 +419,8 @@ class Finder:
         ------
         Cancelled
             If the listener asks to stop.
+        Exhausted
+            After the last that is met, unless it is known that there is no other.
         """
         columns = self._columns()
         if columns is None:
@@ -404,12 +429,8 @@ class Finder:
         from spoutline.search.optimum import chains_in_order
 
         least = None if least_cost is None else divided(least_cost)
-        try:
-            yield from map(
-                self._path, chains_in_order(columns, self._shared.names, listener, test, _TESTED_LABELS, least=least)
-            )
-        except Exhausted:
-            return
+        chains = chains_in_order(columns, self._shared.names, listener, test, _TESTED_LABELS, least=least)
+        yield from map(self._path, chains)
 
     def in_order(self, listener: Listener | None = None, least_cost: int | None = None) -> Iterator[Path]:
         """Yield every chain within the limits, cheapest first; equals by keys along the chain, an empty layer first.
@@ -420,6 +441,8 @@ class Finder:
         ------
         Cancelled
             If the listener asks to stop.
+        Exhausted
+            After the last that is met with the work that a question may take, unless there is no other.
         """
         last: Path | None = None
         if self._count <= _ITEMS_IN_ORDER:

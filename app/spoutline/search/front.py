@@ -221,7 +221,9 @@ class LabelSetting:
         figures = np.column_stack(
             [self._grained(self._figures[items]), self._loads[items], self._demands[some], -bears]
         )
-        return undominated(Rows(figures, self._tie[items].astype(np.float64), self._decisive(figures.shape[1]), may))
+        return undominated(
+            Rows(figures, self._tie[items].astype(np.float64), self._decisive(figures.shape[1]), may), self.effort
+        )
 
     def _grained(self, figures: Ints) -> Floats:
         return np.where(self.axes.adds, figures // self.axes.grain * self.axes.grain, figures).astype(np.float64)
@@ -383,6 +385,7 @@ class LabelSetting:
         if not self.known or not len(labels):
             return labels
         tie = labels.tie + self.rest.tie[depth + 1, labels.port]
+        self.effort.look(len(labels) * len(self.known))
         return labels.part(not_outdone(self._hope(labels, depth), tie, *self._known_rows))
 
     def _hope(self, labels: _Labels, depth: int) -> Floats:
@@ -410,7 +413,7 @@ class LabelSetting:
         order = np.argsort(labels.port, kind="stable")
         kept = []
         for some in np.split(order, heads(labels.port[order])[1:]):
-            kept.append(some[undominated(Rows(figures[some], tie[some], decisive, may[some]))])
+            kept.append(some[undominated(Rows(figures[some], tie[some], decisive, may[some]), self.effort)])
         return labels.part(np.sort(np.concatenate(kept)))
 
     def _ended(self, labels: _Labels) -> list[FrontChain]:
@@ -427,7 +430,7 @@ class LabelSetting:
         labels = labels.part(good)
         figures = labels.axes.astype(np.float64)
         every = np.ones(figures.shape[1], np.bool_)
-        best = labels.part(undominated(Rows(figures, labels.tie.astype(np.float64), every)))
+        best = labels.part(undominated(Rows(figures, labels.tie.astype(np.float64), every), self.effort))
         return sorted((self._chain(best, at) for at in range(len(best))), key=lambda one: (one.figures, one.rows))
 
     def _chain(self, labels: _Labels, at: int) -> FrontChain:

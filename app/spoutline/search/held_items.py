@@ -17,12 +17,12 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from spoutline.search.columns import Columns, heads
-from spoutline.search.effort import Effort
+from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.level_search import Chain, Named
 from spoutline.search.listener import Listener
-from spoutline.search.optimum import best_chain, chains_in_order
+from spoutline.search.optimum import Answer, best_chain, chains_in_order
 from spoutline.search.stand_ins import may_have_chains
 
 _Kind = TypeVar("_Kind", bound=np.generic)
@@ -30,6 +30,7 @@ _BLOCK = 64  # chains around the items of a lot that are looked for in one go
 _QUICK_LABELS = 2000  # looked at before it is asked whether there is a chain at all,
 _PROOF_LABELS = 20_000  # and at most for that
 _MOST_BLOCKS = 32  # with more, an item is looked at by itself
+_MOST_OPEN = 8  # lots left undecided, after which no more is looked for
 
 
 class HeldItems:
@@ -60,6 +61,7 @@ class HeldItems:
         self._lot_of = {row: number for number, lot in enumerate(self._lots) for row in columns.row[lot].tolist()}
         self._known: dict[int, Chain | None] = {}
         self._further: dict[int, _Further] = {}  # of those that were answered together
+        self._open = set[int]()  # lots of which it is known that they take too much
         # the last row of each is that of an empty layer
         self._loads = np.concatenate([columns.loads, np.zeros((1, len(columns.limits)))])
         self._bears, self._demands = np.append(columns.bears, np.inf), np.append(columns.demands, 0.0)
@@ -72,11 +74,20 @@ class HeldItems:
         ------
         Cancelled
             If the listener asks to stop.
+        Exhausted
+            If that takes more work than a question may; the same is then said of all of its lot, without a search.
         """
         if row not in self._lot_of:
             return None
         while row not in self._known:
-            self._settle(self._lot_of[row], listener)
+            number = self._lot_of[row]
+            if number in self._open or len(self._open) >= _MOST_OPEN:
+                raise Exhausted
+            try:
+                self._settle(number, listener)
+            except Exhausted:
+                self._open.add(number)
+                raise
         return self._known[row]
 
     def in_order(self, row: int, listener: Listener | None = None) -> Iterator[list[Chain]]:
@@ -84,8 +95,8 @@ class HeldItems:
 
         Raises
         ------
-        Cancelled
-            If the listener asks to stop.
+        Cancelled, Exhausted
+            As of ``first``.
         """
         if self.first(row, listener) is None:
             return
@@ -109,11 +120,16 @@ class HeldItems:
         """Return the first of all chains through any of some items, by one search; None where no chain holds one.
 
         ``most`` are majors and cost that the chain may have, as of ``optimum.best_chain``.
+
+        Raises
+        ------
+        Cancelled, Exhausted
+            As of ``first``.
         """
         wanted = np.isin(self._columns.row, rows) & self._is_own
         if not wanted.any():
             return None
-        return best_chain(self._columns.only(self._around | wanted), self._names, listener, most=most).chain
+        return _proven(best_chain(self._columns.only(self._around | wanted), self._names, listener, most=most))
 
     def _settle(self, number: int, listener: Listener | None) -> None:
         """Answer some items of a lot, or part it; all of them where it is a single item."""
@@ -137,7 +153,7 @@ class HeldItems:
             return quick.chain
         if quick.chain is None and not may_have_chains(columns, Effort(listener or Listener(), _PROOF_LABELS)):
             return None
-        return best_chain(columns, self._names, listener).chain
+        return _proven(best_chain(columns, self._names, listener))
 
     def _answer(self, around: Chain, lot: Ints) -> None:
         if len(lot):
@@ -211,6 +227,12 @@ class HeldItems:
         if reason < count:
             return np.asarray(columns.loads[:, reason])
         return -columns.bears if reason == count else columns.demands
+
+
+def _proven(answer: Answer) -> Chain | None:
+    if not answer.is_proved:
+        raise Exhausted
+    return answer.chain
 
 
 def _with(column: NDArray[_Kind], at: int, value: ArrayLike) -> NDArray[_Kind]:

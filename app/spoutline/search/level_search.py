@@ -307,11 +307,12 @@ class LevelSearch:
         try:
             yield
         except Exhausted as exhausted:
-            if whole.most is None or self._effort.labels <= whole.most:
-                raise _TooMany from exhausted
-            raise
+            whole.go_on_from(self._effort)
+            if whole.is_used_up:
+                raise
+            raise _TooMany from exhausted
         finally:
-            whole.labels = self._effort.labels
+            whole.go_on_from(self._effort)
             self._effort = whole
 
     def _rise(self) -> None:
@@ -368,7 +369,7 @@ class LevelSearch:
         if labels < self._many_labels:
             return False
         self._many_labels = _MANY_MORE * labels if labels < _STAND_INS[1] else math.inf
-        kept = without_outdone(self._columns)
+        kept = without_outdone(self._columns, self._effort)
         if self._test is None:
             self._floors = self._floors[np.isin(self._columns.row, kept.row)]
             self._columns = kept

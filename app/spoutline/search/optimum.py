@@ -25,14 +25,19 @@ _LABELS_OF_ALL = 200_000  # with which it is asked whether there is a chain of a
 class Answer:
     """The best chain found, and a cost that no chain goes below.
 
-    ``is_proved`` says that no chain comes before it, or that there is none. It is False only where the labels that the
-    search may look at were used up; ``floor_major`` and ``floor_cost`` then say how good any chain could still be.
+    ``is_proved`` says that no chain comes before it, or that there is none. It is False only where the work that the
+    search may do was used up; ``floor_major`` and ``floor_cost`` then say how good any chain could still be.
     """
 
     chain: Chain | None
     is_proved: bool
     floor_major: int
     floor_cost: float
+
+    @property
+    def is_bounded(self) -> bool:
+        """Whether a cost is known that no chain goes below."""
+        return math.isfinite(self.floor_cost)
 
 
 def best_chain(
@@ -57,7 +62,7 @@ def best_chain(
     listener
         Told of the labels looked at; may stop the search.
     most_labels
-        Labels that may be looked at; None for as many as it takes.
+        Labels that may be looked at; None for as many as the listener's work allows.
     most
         Majors and cost that a chain may have: of so many majors, chains that cost more do not count, nor do any of
         more. None for all.
@@ -99,6 +104,8 @@ def any_chain(columns: Columns, names: Named, listener: Listener | None = None) 
     ------
     Cancelled
         If the listener asks to stop.
+    Exhausted
+        If none was found and it would take more work to say that there is none.
     """
     if np.isneginf(columns.limits).any():
         return None
@@ -123,7 +130,7 @@ def chains_in_order(
     test
         Says which chains count, by what no sum of loads tells; None for all.
     most_labels
-        Labels that may be looked at; None for as many as it takes.
+        Labels that may be looked at; None for as many as the listener's work allows.
     least
         Majors and cost that no chain is known to go below; None where nothing is known.
 
@@ -145,11 +152,11 @@ def _is_empty(columns: Columns, effort: Effort) -> bool:
     """Say whether it is soon known that no chain keeps the limits, whatever it costs."""
     few = effort.portion(_LABELS_OF_ALL)
     try:
-        return any_by_labels(without_outdone(columns.at_no_cost().trimmed()), few) is None
+        return any_by_labels(without_outdone(columns.at_no_cost().trimmed(), few), few) is None
     except Exhausted:
         return False
     finally:
-        effort.labels = few.labels
+        effort.go_on_from(few)
 
 
 def _levels(

@@ -29,11 +29,16 @@ class Found:
     rows: tuple[int, ...]
 
 
-def without_outdone(columns: Columns) -> Columns:
+def without_outdone(columns: Columns, effort: Effort) -> Columns:
     """Return the problem without items that another of their ports can stand in for, whole though not for every chain.
 
     A chain of the least cost is left, and one within the limits where there is any; of equal items the first stays.
     Loads must be finite, as ``Columns.trimmed`` leaves them.
+
+    Raises
+    ------
+    Exhausted
+        If more items would have to be held against each other than the effort allows.
     """
     asked = np.minimum(columns.bears, columns.demands.max(initial=0.0))  # nobody asks for more
     figures = np.column_stack([columns.cost, columns.loads, columns.demands, -asked])
@@ -41,7 +46,7 @@ def without_outdone(columns: Columns) -> Columns:
     for start, end in pairwise([*heads(_ports(columns)).tolist(), len(columns)]):
         some = figures[start:end]
         nothing = np.zeros(len(some))
-        keeps[start + undominated(Rows(some, nothing, np.zeros(some.shape[1], np.bool_)))] = True
+        keeps[start + undominated(Rows(some, nothing, np.zeros(some.shape[1], np.bool_)), effort)] = True
     return columns.only(keeps)
 
 
@@ -74,7 +79,7 @@ def may_have_chains(columns: Columns, effort: Effort) -> bool:
     if not kept.can_be_filled():
         return False
     try:
-        return any_by_labels(without_outdone(kept), effort) is not None
+        return any_by_labels(without_outdone(kept, effort), effort) is not None
     except Exhausted:
         return True
 

@@ -184,6 +184,8 @@ class ThroughLayer:
         ------
         Cancelled
             If the listener asks to stop.
+        Exhausted
+            If it takes more work than a question may to say.
         """
         if self._whole.columns is None:
             return self.cheapest_of({key}, listener)
@@ -200,8 +202,8 @@ class ThroughLayer:
 
         Raises
         ------
-        Cancelled
-            If the listener asks to stop.
+        Cancelled, Exhausted
+            As of ``cheapest``.
         """
         import numpy as np
 
@@ -224,12 +226,12 @@ class ThroughLayer:
 
         Raises
         ------
-        Cancelled
-            If the listener asks to stop.
+        Cancelled, Exhausted
+            As of ``cheapest``.
         """
         if self._whole.columns is None:
             problem = _holding_one_of(self._reduced, self.layer, keys)
-            return None if problem is None else Finder(problem).cheapest(listener, most_cost)
+            return None if problem is None else Finder(problem).cheapest(listener, most_cost).proven
         import numpy as np
 
         rows = np.array([self._rows[key] for key in keys if key in self._rows], np.int64)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from spoutline.frozen import frozen
+from spoutline.search.effort import Effort
 from spoutline.search.item_table import Floats, Ints, Mask
 
 _FIRST = 64  # rows that all others are held against one by one,
@@ -40,8 +41,14 @@ class Rows:
     outdoes: Mask | None = None
 
 
-def undominated(rows: Rows) -> Ints:
-    """Return the numbers of the rows that no other outdoes, in rising order."""
+def undominated(rows: Rows, effort: Effort | None = None) -> Ints:
+    """Return the numbers of the rows that no other outdoes, in rising order.
+
+    Raises
+    ------
+    Exhausted
+        If more rows would have to be held against each other than ``effort`` allows.
+    """
     figures = rows.figures
     count = len(figures)
     if count < 2:
@@ -60,6 +67,8 @@ def undominated(rows: Rows) -> Ints:
     killers = np.zeros(0, np.int64)
     for start in range(0, len(order), _PORTION):
         alive = np.arange(start, min(start + _PORTION, len(order)))
+        if effort is not None:
+            effort.look(len(alive) * (len(killers) + len(alive)))
         for block in range(0, len(killers), _KEPT):
             alive = alive[~_outdone(figures, tie, rows.decisive, killers[block : block + _KEPT], alive)]
         own = alive[may[alive]]

@@ -13,6 +13,7 @@ from spoutline.search.graph import Item, Path, Problem
 from spoutline.search.listener import Listener
 
 _ASK_EVERY = 64  # labels between two questions to the listener
+_PAIRS_EACH = 4_096  # that columns look at while one label is expanded here
 
 
 @frozen
@@ -128,7 +129,7 @@ def best_first(problem: Problem, listener: Listener | None = None, most_labels: 
     listener
         Watches and may stop the walk.
     most_labels
-        Labels that may be expanded; None for as many as it takes.
+        Labels that may be expanded; None for as many as the listener's work allows.
 
     Yields
     ------
@@ -201,6 +202,7 @@ def _walked(
         standing = Standing(label.cost, label.loads, label.bears, label.demands)
         return not frontiers.setdefault((label.layer, label.port), Frontier()).admits(standing)
 
+    effort.spend(0)
     enqueue(root, 0)
     expanded = 0
     while queue:
@@ -208,6 +210,7 @@ def _walked(
         expanded += 1
         if expanded % _ASK_EVERY == 0:
             effort.spend(_ASK_EVERY)
+            effort.look(_ASK_EVERY * _PAIRS_EACH)
         child = walk.take(label, walk.steps(label.layer, label.port)[rank])
         enqueue(label, rank + 1)
         if child.layer == depth:

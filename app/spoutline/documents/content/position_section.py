@@ -134,10 +134,10 @@ def requirement_lines(plan: PositionPlan) -> tuple[RequirementLine, ...]:
 
 
 def all_findings(plan: PositionPlan) -> tuple[Finding, ...]:
-    """Return what was found about the position, then about the chosen set."""
+    """Return what was found about the position, then about the chosen set, then what was left open."""
     about_position = plan.requirement.findings if plan.requirement is not None else ()
     about_set = plan.chosen.findings if plan.chosen is not None else ()
-    return tuple(dict.fromkeys((*about_position, *about_set)))
+    return tuple(dict.fromkeys((*about_position, *about_set, *plan.left_open)))
 
 
 def _labels(positions: tuple[Position, ...], shown: int, story: Story) -> str:

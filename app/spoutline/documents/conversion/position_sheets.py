@@ -81,7 +81,12 @@ def basis_rows(one: PositionConversion, words: ConversionStory) -> Iterator[Name
 
 
 def _sheet(one: PositionConversion, conversion: SiteConversion, words: ConversionStory) -> Iterator[Block]:
-    if one.outcome in (PositionOutcome.NO_SET, PositionOutcome.NOT_ALLOWED, PositionOutcome.REFUSED):
+    if one.outcome in (
+        PositionOutcome.NO_SET,
+        PositionOutcome.NOT_DECIDED,
+        PositionOutcome.NOT_ALLOWED,
+        PositionOutcome.REFUSED,
+    ):
         yield Heading(words.say("why_open"), 2)
         yield Paragraph(why_open(one, words))
         return

@@ -263,7 +263,12 @@ def _emission_text(conversion: SiteConversion, words: ConversionStory) -> str:
 
 def open_positions(conversion: SiteConversion) -> tuple[PositionConversion, ...]:
     """Return the positions that cannot be converted as asked, and those whose set breaks a must."""
-    bad = (PositionOutcome.NO_SET, PositionOutcome.NOT_ALLOWED, PositionOutcome.REFUSED)
+    bad = (
+        PositionOutcome.NO_SET,
+        PositionOutcome.NOT_DECIDED,
+        PositionOutcome.NOT_ALLOWED,
+        PositionOutcome.REFUSED,
+    )
     return tuple(one for one in conversion.positions if one.outcome in bad or _breaks_a_must(one))
 
 

@@ -116,7 +116,7 @@ def _band(found: CoverageMap, band: ClimateBand, story: Story) -> Iterator[Block
 def _why_nothing(found: CoverageMap, story: Story) -> Iterator[Block]:
     by_reason: dict[str, list[CoverageCell]] = defaultdict(list)
     for cell in found.cells:
-        if cell.state is CellState.NOTHING_FITS:
+        if cell.state in (CellState.NOTHING_FITS, CellState.NOT_DECIDED):
             by_reason[reason_text(cell, story)].append(cell)
     if not by_reason:
         return

@@ -83,6 +83,7 @@ def _cell_document(cell: CoverageCell, english: Story) -> Mapping[str, Any]:
         "state": cell.state.value,
         "sets": cell.sets_count,
         "counted_all": cell.counted_all,
+        "is_open": cell.is_open,
         "makers": list(cell.makers),
         "price_minor": cell.price_minor,
         "parts": [{"number": ref.number, "maker": ref.maker} for ref in cell.parts],

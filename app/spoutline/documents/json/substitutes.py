@@ -68,6 +68,9 @@ class SubstitutesDocument(HeadedDocument):
     currency: str
     fitting: tuple[FittingRecord, ...] = Field(description="Fewest shoulds given up first, then price.")
     misfits: tuple[MisfitRecord, ...] | None = Field(description="null where they were not asked for.")
+    not_decided: tuple[str, ...] = Field(
+        (), description="Numbers of parts of which it takes too much work to say whether they could hang here."
+    )
 
 
 def substitutes_json(
@@ -87,6 +90,7 @@ def substitutes_json(
         currency=currency,
         fitting=tuple(_fitting(one, currency) for one in found.fitting) if found else (),
         misfits=_misfits(found, story),
+        not_decided=tuple(one.number for one in found.not_decided) if found else (),
     )
     return document.model_dump_json(indent=2) + "\n"
 

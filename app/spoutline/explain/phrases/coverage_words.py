@@ -15,6 +15,8 @@ class CoverageWord(StrEnum):
     SUMMARY = "map_summary"
     FITS = "map_fits"
     NOTHING_FITS = "map_nothing_fits"
+    NOT_DECIDED = "map_not_decided"
+    LEFT_OPEN = "map_left_open"
     NOT_ASKED = "map_not_asked"
     SETS = "map_sets"
     MAKERS = "map_makers"

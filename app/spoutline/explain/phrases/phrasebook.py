@@ -28,6 +28,8 @@ _FACT_LISTS: Final = {
     "family": "LiquidFamily",
     "kind": "PartKind",
     "slot": "Slot",
+    "limits_that_bind": "RequirementId",
+    "alternatives": "AlternativeKind",
 }
 
 

@@ -8,7 +8,7 @@ from typing import Final
 
 from spoutline.explain.phrases.reader import PhraseReader, placeholders
 from spoutline.frozen import frozen
-from spoutline.model.faults import InputFault, InputNote, InputProblem, StoreFault
+from spoutline.model.faults import InputFault, InputNote, InputProblem, StoreFault, Undecided
 from spoutline.model.worded import Worded
 
 _TABLES: Final = ("texts", "answers")
@@ -34,11 +34,11 @@ class RefusalWords:
         template = self.answers.get(text.template) or self.texts.get(text.template, text.template)
         return template.format(**figures)
 
-    def line(self, one: InputProblem | InputNote | StoreFault) -> str:
+    def line(self, one: InputProblem | InputNote | StoreFault | Undecided) -> str:
         """Return a problem, a note or a fault of the environment as one line."""
-        return self.told(str(one) if isinstance(one, StoreFault) else one.worded())
+        return self.told(str(one) if isinstance(one, StoreFault | Undecided) else one.worded())
 
-    def lines(self, fault: InputFault | StoreFault) -> tuple[str, ...]:
+    def lines(self, fault: InputFault | StoreFault | Undecided) -> tuple[str, ...]:
         """Return a line for each thing that is wrong."""
         return tuple(self.line(one) for one in (fault.problems if isinstance(fault, InputFault) else (fault,)))
 

@@ -10,10 +10,11 @@ from spoutline.model.liquid import LiquidFamily, ListingClass
 from spoutline.model.quantity import Dimension
 from spoutline.model.survey import Climate
 
-MARKS = {CellState.FITS: "✓", CellState.NOTHING_FITS: "✗", CellState.NOT_ASKED: "–"}
+MARKS = {CellState.FITS: "✓", CellState.NOTHING_FITS: "✗", CellState.NOT_DECIDED: "?", CellState.NOT_ASKED: "–"}
 _STATES = {
     CellState.FITS: Word.FITS,
     CellState.NOTHING_FITS: Word.NOTHING_FITS,
+    CellState.NOT_DECIDED: Word.NOT_DECIDED,
     CellState.NOT_ASKED: Word.NOT_ASKED,
 }
 
@@ -40,6 +41,8 @@ def state_text(state: CellState, story: Story) -> str:
 
 def sets_text(cell: CoverageCell) -> str:
     """Return the number of sets; more than were counted are told by a sign before it."""
+    if cell.is_open:
+        return f"≥{cell.sets_count}"
     return str(cell.sets_count) if cell.counted_all else f">{cell.sets_count}"
 
 
@@ -72,12 +75,15 @@ def gap_text(gap: StockGap, story: Story) -> str:
 
 def summary_text(found: CoverageMap, story: Story) -> str:
     """Return how many combinations have a set, have none, and are not asked."""
-    return story.word(Word.SUMMARY).format(
+    asked = (CellState.FITS, CellState.NOTHING_FITS, CellState.NOT_DECIDED)
+    told = story.word(Word.SUMMARY).format(
         fits=found.count(CellState.FITS),
-        asked=found.count(CellState.FITS) + found.count(CellState.NOTHING_FITS),
+        asked=sum(map(found.count, asked)),
         open=found.count(CellState.NOTHING_FITS),
         refused=found.count(CellState.NOT_ASKED),
     )
+    left_open = found.count(CellState.NOT_DECIDED)
+    return f"{told} {story.word(Word.LEFT_OPEN).format(count=left_open)}" if left_open else told
 
 
 def spoken_text(cell: CoverageCell, climate: Climate, story: Story) -> str:

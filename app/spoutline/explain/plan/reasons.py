@@ -11,7 +11,7 @@ from spoutline.explain.plan.words import Words
 from spoutline.model.finding import Finding, Verdict
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
-from spoutline.model.requirement import Refusal, RequirementId
+from spoutline.model.requirement import Refusal, RefusalStatus, RequirementId
 
 if TYPE_CHECKING:
     from spoutline.model.substitute import Misfit, SlotChange
@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 
 def refusal_sentences(refusal: Refusal, words: Words) -> tuple[str, ...]:
     """Return why no requirement can be derived; the ways out are told apart."""
-    opening = words.phrases.fill("refusal_opening", status=words.word(refusal.status))
+    key = "undecided_opening" if refusal.status is RefusalStatus.NOT_DECIDED else "refusal_opening"
+    opening = words.phrases.fill(key, status=words.word(refusal.status))
     return (opening, *(text.sentence for text in by_severity(refusal.findings, words)))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import date
+from decimal import Decimal
 from enum import StrEnum
 from typing import Final
 
@@ -40,6 +41,8 @@ _EDITION_TITLES: Final = (
     (re.compile(r"(?P<kept>.+), draft after edition (?P<number>\d+)"), "edition_draft_after"),
     (re.compile(r"Invented catalog (?P<edition>\S+)"), "edition_invented"),
 )
+# facts that are a price: an amount with its currency behind it
+_PRICES: Final = frozenset({"set_price", "price_floor", "set_price_with_work", "price_floor_with_work"})
 _SEVERITY_ORDER = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
 
@@ -173,6 +176,9 @@ class Words:
             return f"{self.phrases.fact_name(fact.name)} {self.show(fact.value, fact.dimension)}"
         if isinstance(fact, Quantity):
             return f"{self.phrases.fact_name(fact.name)} {self.display.reading(fact.value, fact.dimension)}"
+        if fact.name in _PRICES:
+            major, currency = fact.value.split(" ")
+            return f"{self.phrases.fact_name(fact.name)} {self.writing.money(Decimal(major), currency)}"
         return f"{self.phrases.fact_name(fact.name)} {self.phrases.fact_value(fact.name, fact.value)}"
 
     def facts(self, facts: tuple[Quantity | Fact, ...]) -> str:

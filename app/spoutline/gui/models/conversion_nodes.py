@@ -26,6 +26,7 @@ _OUTCOME_TONES = {
     PositionOutcome.NOTHING_TO_DO: Tone.NOTE,
     PositionOutcome.NOT_ALLOWED: Tone.BAD,
     PositionOutcome.NO_SET: Tone.BAD,
+    PositionOutcome.NOT_DECIDED: Tone.QUESTION,
     PositionOutcome.REFUSED: Tone.BAD,
 }
 _ACTION_TONES = {

@@ -17,7 +17,7 @@ from spoutline.planning.keeping.coverage_map import climate_of
 Index = QModelIndex | QPersistentModelIndex
 _ROOT = QModelIndex()
 _Row = tuple[LiquidClass, Duty, VapourStatus]
-_TONES = {CellState.FITS: Tone.GOOD, CellState.NOTHING_FITS: Tone.BAD}
+_TONES = {CellState.FITS: Tone.GOOD, CellState.NOTHING_FITS: Tone.BAD, CellState.NOT_DECIDED: Tone.QUESTION}
 
 
 class CoverageMatrix(QAbstractTableModel):

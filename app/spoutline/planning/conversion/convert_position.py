@@ -34,8 +34,13 @@ from spoutline.planning.sets.staying import WorkPrice
 from spoutline.rules.conversion.kinds import conversion_kinds
 from spoutline.rules.conversion.standing import takes_recovery_away
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.effort import Exhausted
 
-_OUTCOMES = {PlanStatus.NOT_ALLOWED: PositionOutcome.NOT_ALLOWED, PlanStatus.NO_SET: PositionOutcome.NO_SET}
+_OUTCOMES = {
+    PlanStatus.NOT_ALLOWED: PositionOutcome.NOT_ALLOWED,
+    PlanStatus.NO_SET: PositionOutcome.NO_SET,
+    PlanStatus.NOT_DECIDED: PositionOutcome.NOT_DECIDED,
+}
 
 
 @frozen
@@ -103,7 +108,11 @@ def _worked_out(
     requirement = requirement_for(position, site, tables)
     if isinstance(requirement, Refusal) or forbidden:
         return _without_set(position, site, kinds, forbidden=forbidden, context=context.planning)
-    return _converted(options_for(requirement, survey, known, context), kinds, answers, shown)
+    options = options_for(requirement, survey, known, context)
+    try:
+        return _converted(options, kinds, answers, shown)
+    except Exhausted:
+        return _not_decided(options, kinds)
 
 
 def options_for(
@@ -164,6 +173,31 @@ def _untouched(position: Position, site: Site, context: PlanningContext) -> Posi
         position=position,
         kinds=(),
         outcome=PositionOutcome.NOTHING_TO_DO,
+        least_cost=None,
+        good_practice=None,
+        renewal=plan,
+        renewal_option=None,
+        differences=(),
+    )
+
+
+def _not_decided(options: PositionOptions, kinds: tuple[ConversionKind, ...]) -> PositionConversion:
+    requirement = options.requirement
+    plan = PositionPlan(
+        position=requirement.position,
+        status=PlanStatus.NOT_DECIDED,
+        requirement=requirement,
+        refusal=options.not_decided(),
+        chosen=None,
+        alternatives=(),
+        conflict=None,
+        counts=slot_counts(requirement, options.new_pool, options.context.parts),
+        accessories=(),
+    )
+    return PositionConversion(
+        position=requirement.position,
+        kinds=kinds,
+        outcome=PositionOutcome.NOT_DECIDED,
         least_cost=None,
         good_practice=None,
         renewal=plan,

@@ -42,6 +42,7 @@ from spoutline.planning.sets.plan_position import STATUS_OF
 from spoutline.rules.conversion.kinds import conversion_kinds
 from spoutline.rules.conversion.standing import takes_recovery_away
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.effort import Exhausted
 
 
 class CountedPositions:
@@ -126,7 +127,10 @@ class CountedPositions:
         if forbidden:
             return PositionAnswer(outcome=PositionOutcome.NOT_ALLOWED, kinds=kinds)
         options = options_for(requirement, survey, self._known, self._context, counted=True)
-        option = _nearest_way(options, survey.conversion.follow)
+        try:
+            option = _nearest_way(options, survey.conversion.follow)
+        except Exhausted:
+            return PositionAnswer(outcome=PositionOutcome.NOT_DECIDED, kinds=kinds)
         if option is None:
             return PositionAnswer(outcome=PositionOutcome.NO_SET, kinds=kinds)
         stays = staying_places(option, options.verdicts)

@@ -13,6 +13,7 @@ from spoutline.planning.conversion.options import PositionOptions
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.installed_units import UnitVerdict
 from spoutline.rules.conversion.asking import line_asking_for
+from spoutline.search.effort import Exhausted
 
 
 def difference_lines(options: PositionOptions, followed: ConversionOption | None) -> tuple[DifferenceLine, ...]:
@@ -90,6 +91,16 @@ def _reason_to_go(
         return DifferenceReason.NO_SET_AT_ALL, None, ()
     if followed.kind is OptionKind.FULL_RENEWAL:
         return DifferenceReason.RENEWED, None, ()
+    try:
+        return _without_reason(verdict, options)
+    except Exhausted:
+        return DifferenceReason.NOT_DECIDED, None, ()
+
+
+def _without_reason(
+    verdict: UnitVerdict, options: PositionOptions
+) -> tuple[DifferenceReason, int | None, tuple[RequirementId, ...]]:
+    """Return the same of a part that no rule forbids. Raise ``Exhausted`` where that takes too much work to say."""
     pool = options.forced(verdict.unit)
     if pool is None:
         return DifferenceReason.CHEAPER_WITHOUT, None, ()

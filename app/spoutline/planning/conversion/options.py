@@ -13,13 +13,14 @@ from spoutline.model.finding import Severity, SubjectKind, Verdict
 from spoutline.model.part import Part
 from spoutline.model.plan import AccessoryLine, JudgedSet, PositionPlan
 from spoutline.model.position_conversion import ConversionOption
-from spoutline.model.requirement import Requirement, RequirementId, Slot
+from spoutline.model.requirement import Refusal, Requirement, RequirementId, Slot
 from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import ALL_LINES, Choice, Chooser
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.installed_units import InstalledUnit, UnitVerdict
 from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.left_open import not_decided, not_proven
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pool import Pool, narrow_pool
 from spoutline.planning.sets.set_query import SetQuery
@@ -89,12 +90,16 @@ class PositionOptions:
         """
         chooser = self._chooser if self.requirement.position.installed else self._new_chooser
         choice = chooser.choose()
-        return None if choice is None else self._option(OptionKind.GOOD_PRACTICE, choice.judged)
+        return None if choice is None else self._chosen(OptionKind.GOOD_PRACTICE, chooser, choice)
 
     def renewal(self) -> tuple[Choice, ConversionOption] | None:
         """Return the set of new parts only, chosen as for a new position."""
         choice = self._new_chooser.choose()
-        return None if choice is None else (choice, self._option(OptionKind.FULL_RENEWAL, choice.judged))
+        return None if choice is None else (choice, self._chosen(OptionKind.FULL_RENEWAL, self._new_chooser, choice))
+
+    def not_decided(self) -> Refusal:
+        """Return that it takes too much work to say what the position is converted to."""
+        return not_decided(self._new_chooser)
 
     def of_plan(self, plan: PositionPlan) -> ConversionOption | None:
         """Return the set of a plan as a way of its own; None where it has none."""
@@ -168,6 +173,14 @@ class PositionOptions:
         """Chooses among new parts at their list price; ``pool`` holds the same parts dearer by their work."""
         search = ChainSearch(self.requirement, self.new_pool, self.model)
         return Chooser(search, self._new_judge(), self.context.listener)
+
+    def _chosen(self, kind: OptionKind, chooser: Chooser, choice: Choice) -> ConversionOption:
+        """Return a chosen set as a way, with what is told where it is not proven that none comes before it."""
+        option = self._option(kind, choice.judged)
+        doubts = not_proven(chooser, choice, with_work=chooser is not self._new_chooser)
+        if not doubts:
+            return option
+        return replace(option, judged=replace(option.judged, findings=(*option.judged.findings, *doubts)))
 
     def _option(self, kind: OptionKind, found: JudgedSet) -> ConversionOption:
         """Put the true parts in the place of the stand-ins, and count what is bought and what stays."""

@@ -24,12 +24,15 @@ from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.choice import ALL_LINES
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext, stop_listener
+from spoutline.planning.sets.left_open import not_decided
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.plan_position import chooser_for, plan_position
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, SlotParts, narrow_pool, whole_pool
 from spoutline.planning.sets.port_reach import PortReach
 from spoutline.planning.sets.set_query import SetQuery
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.answer import Decision
+from spoutline.search.effort import Exhausted
 from spoutline.search.listener import Listener
 
 # the greatest blend of each listing class; the classes: UL 2586, 2586A and 2586B, scopes
@@ -151,7 +154,16 @@ def _cell(combination: Combination, work: CoverageWork, context: PlanningContext
     chooser = chooser_for(asked, pool, context)
     slots = _slots(asked, pool, work.parts)
     gap = PortReach(asked, pool).first_gap(ALL_LINES)
-    choice = None if gap is not None else chooser.choose()
+    try:
+        choice = None if gap is not None else chooser.choose()
+    except Exhausted:
+        return CoverageCell(
+            combination=combination,
+            state=CellState.NOT_DECIDED,
+            currency=work.currency,
+            slots=slots,
+            refusal=not_decided(chooser),
+        )
     if choice is None:
         missing = tuple(one.slot for one in slots if not one.remaining)
         conflict = _why(asked, context) or conflict_of_checks(chooser.last_refused)
@@ -165,15 +177,17 @@ def _cell(combination: Combination, work: CoverageWork, context: PlanningContext
             conflict=conflict,
         )
     query = SetQuery(ALL_LINES, tuple(one for one in chooser.search.model.set_limits if one.severity is Severity.MUST))
-    counted = chooser.search.count(query, most + 1, context.listener)
+    counted = chooser.search.count(query, most + 1, chooser.listener)
     chosen = choice.judged.hanging_set
+    makers, knows_makers = _makers(chooser.search, query, chosen, chooser.listener)
     return CoverageCell(
         combination=combination,
         state=CellState.FITS,
         currency=work.currency,
-        sets_count=min(counted, most),
-        counted_all=counted <= most,
-        makers=_makers(chooser.search, query, chosen, context.listener),
+        sets_count=min(counted.number, most),
+        counted_all=counted.number <= most and counted.decision is Decision.DECIDED,
+        makers=makers,
+        is_open=counted.decision is Decision.UNDECIDED or not knows_makers,
         price_minor=chosen.price_minor,
         parts=chosen.refs,
         slots=slots,
@@ -181,13 +195,19 @@ def _cell(combination: Combination, work: CoverageWork, context: PlanningContext
 
 
 def _why(asked: Requirement, context: PlanningContext) -> Conflict | None:
-    """Return the conflict without what would free a set, which costs most and is told where somebody asks."""
+    """Return the conflict without what would free a set, which costs most and is told where somebody asks.
+
+    None also where it takes too much work to say what is in the way.
+    """
     pool = whole_pool(asked, context.tables, context.parts)
     by_ports = PortReach(asked, pool).conflict()
     if by_ports is not None:
         return by_ports
     search = ChainSearch(asked, pool, LoadModel(asked, context.tables))
-    return ConflictFinder(search, context.listener).conflict(with_relaxations=False)
+    try:
+        return ConflictFinder(search, context.listener).conflict(with_relaxations=False)
+    except Exhausted:
+        return None
 
 
 def _slots(asked: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotStock, ...]:
@@ -204,8 +224,13 @@ def _slots(asked: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotStock,
     return tuple(found)
 
 
-def _makers(search: ChainSearch, query: SetQuery, chosen: HangingSet, listener: Listener | None) -> tuple[str, ...]:
-    """Return every maker with a part in at least one set; any set with a part of another maker tells of one more."""
+def _makers(
+    search: ChainSearch, query: SetQuery, chosen: HangingSet, listener: Listener | None
+) -> tuple[tuple[str, ...], bool]:
+    """Return every maker with a part in at least one set, and whether these are all that there are.
+
+    Any set with a part of another maker tells of one more.
+    """
     found = {ref.maker for ref in chosen.refs}
 
     def is_of_others(parts: SlotParts) -> Mask:
@@ -213,6 +238,9 @@ def _makers(search: ChainSearch, query: SetQuery, chosen: HangingSet, listener: 
         return np.asarray(parts.free & ~np.logical_or.reduce(known))
 
     for slot in (*search.requirement.chain, Slot.ADAPTOR, Slot.SPLITTER):
-        while (path := search.any_path_with(query, slot, is_of_others, listener)) is not None:
-            found |= {parts.columns.maker_at(row) for parts, row in search.places_of(path)}
-    return tuple(sorted(found))
+        try:
+            while (path := search.any_path_with(query, slot, is_of_others, listener)) is not None:
+                found |= {parts.columns.maker_at(row) for parts, row in search.places_of(path)}
+        except Exhausted:
+            return tuple(sorted(found)), False
+    return tuple(sorted(found)), True

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 
-from spoutline.model.faults import Cancelled
+from spoutline.model.faults import Cancelled, Undecided
 from spoutline.model.finding import Finding
 from spoutline.model.no_set import (
     AskedAnswer,
@@ -45,6 +45,7 @@ _ENDINGS = {
     Ending.CORRECTIONS: NoSetEnding.WAYS,
     Ending.QUESTIONS: NoSetEnding.QUESTIONS,
     Ending.TIME: NoSetEnding.TIME,
+    Ending.UNDECIDED: NoSetEnding.UNDECIDED,
 }
 # The answers that each contradiction is about; a rule that is not named here is told of whatever is in the conflict.
 _ANSWERS_OF: dict[str, frozenset[AskedAnswer]] = {
@@ -117,6 +118,8 @@ class _Search:
             if not self._is_out_of_time():
                 raise
             ending = NoSetEnding.TIME
+        except Undecided:
+            ending = NoSetEnding.UNDECIDED
         if not conflicts and self.plan.conflict is not None:
             conflicts.append(self._of_plan(self.plan.conflict, by_checks=ending is NoSetEnding.COMPLETE))
         return NoSetReasons(

@@ -16,6 +16,7 @@ from spoutline.planning.sets.assembled import Keep
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.pool import SlotParts
 from spoutline.planning.sets.set_query import Objective, Promise, SetQuery
+from spoutline.search.effort import Exhausted
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it gains at least this share
@@ -108,6 +109,7 @@ class AlternativeFinder:
         self.query = chooser.query(choice.dropped)
         self.chosen = choice.judged.hanging_set
         self.regrets = chooser.regrets_of(self.chosen)
+        self.left_open: list[AlternativeKind] = []  # kinds of which it took too much work to say
 
     def all(self) -> tuple[Alternative, ...]:
         """Return one alternative per kind, in the order of ``AlternativeKind``; equal sets are named once."""
@@ -131,13 +133,26 @@ class AlternativeFinder:
             *self._lighter_idea(),
             *self._less_loss_idea(),
         ):
-            judged = self._as_good(idea.query, idea.most)
-            if judged is not None and idea.worth(judged.hanging_set):
-                yield idea.kind, judged
-        yield from self._lowest_price()
-        yield from self._sooner()
-        yield from self._one_maker()
-        yield from self._next_cheapest()
+            yield from self._decided(idea.kind, self._of_idea(idea))
+        yield from self._decided(AlternativeKind.LOWEST_PRICE, self._lowest_price())
+        yield from self._decided(AlternativeKind.SHORTER_LEAD_TIME, self._sooner())
+        yield from self._decided(AlternativeKind.ONE_MAKER, self._one_maker())
+        yield from self._decided(AlternativeKind.NEXT_CHEAPEST, self._next_cheapest())
+
+    def _decided(
+        self, kind: AlternativeKind, found: Iterator[tuple[AlternativeKind, JudgedSet]]
+    ) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        """Yield what is found of a kind; where that takes too much work, the kind is left open."""
+        try:
+            yield from found
+        except Exhausted:
+            self.left_open.append(kind)
+            self.chooser.spare_work()
+
+    def _of_idea(self, idea: _Idea) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        judged = self._as_good(idea.query, idea.most)
+        if judged is not None and idea.worth(judged.hanging_set):
+            yield idea.kind, judged
 
     def _as_good(self, query: SetQuery, most: float | None = None) -> JudgedSet | None:
         """Return the best set for ``query`` that breaks no more shoulds than the chosen one.

@@ -12,6 +12,7 @@ import numpy as np
 from spoutline.frozen import frozen
 from spoutline.model.part_columns import Ints, Mask
 from spoutline.planning.sets.pool import Lines, SlotParts
+from spoutline.search.answer import Decision, PathAnswer
 from spoutline.search.finder import Finder
 from spoutline.search.graph import Layer, Path
 from spoutline.search.listener import Listener
@@ -97,7 +98,7 @@ class Assembled:
 
     def cheapest(
         self, limits: tuple[float, ...], listener: Listener | None, most_cost: int | None, fewest_majors: int
-    ) -> Path | None:
+    ) -> PathAnswer:
         """Return the cheapest chain of all parts, as ``Finder.cheapest``.
 
         Questions that differ in limits alone that no chain exceeds have one answer, which is looked for once.
@@ -106,9 +107,14 @@ class Assembled:
         asked = tuple(map(_where, limits, self._hope(limits).binding))
         known = self._answers.get(asked, _Answer())
         if known.path is None and known.over < most:
-            path = None if finder is None else finder.cheapest(listener, most_cost, fewest_majors)
+            found = PathAnswer.decided(None)
+            if finder is not None:
+                found = finder.cheapest(listener, most_cost, fewest_majors)
+            if found.decision is Decision.UNDECIDED:
+                return found
+            path = found.path
             known = self._answers[asked] = _Answer(path, most if path is None else path.cost - 1)
-        return known.path if known.over < most else None
+        return PathAnswer.decided(known.path if known.over < most else None)
 
     def narrowed(self, keep: Keep, limits: tuple[float, ...], *, hopes: bool = True) -> Finder | None:
         """Return a finder for the parts that may be used; None where a slot of the chain is left without any.

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 
 import numpy as np
 
@@ -19,7 +20,9 @@ from spoutline.planning.sets.chain_problems import ChainProblems
 from spoutline.planning.sets.in_use import tension_test
 from spoutline.planning.sets.loads import Load, LoadModel, Loads
 from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
-from spoutline.planning.sets.set_query import REGRET, Objective, Promise, SetQuery
+from spoutline.planning.sets.set_query import REGRET, Objective, Promise, SetAnswer, SetQuery
+from spoutline.search.answer import Count, Decision, PathAnswer, cheapest_of
+from spoutline.search.effort import Exhausted
 from spoutline.search.finder import Finder
 from spoutline.search.graph import Layer, Path, Problem
 from spoutline.search.listener import Listener
@@ -33,7 +36,11 @@ _Whole = tuple[frozenset[RequirementId], bool, bool, Objective | Load, bool]
 
 
 class ChainSearch:
-    """All searches for one position draw on the same pool and the same loads, which are worked out once."""
+    """All searches for one position draw on the same pool and the same loads, which are worked out once.
+
+    A question that takes more work than its listener allows is left open: ``answer`` says so, everything else raises
+    ``Exhausted``, and never says that there is no set.
+    """
 
     def __init__(self, requirement: Requirement, pool: Pool, model: LoadModel) -> None:
         self.requirement = requirement
@@ -46,7 +53,7 @@ class ChainSearch:
         """Let go what is kept for further questions, some megabytes of a large catalogue."""
         self._problems.forget()
         self._known: dict[_Whole, tuple[Assembled, ...]] = {}  # the last asked for at the end
-        self._answers: dict[SetQuery, Path | None] = {}  # the last ones
+        self._answers: dict[SetQuery, PathAnswer] = {}  # the last ones
         self._least: dict[SetQuery, int] = {}  # what no set costs less than, where that is known
         self._promises: dict[tuple[SetQuery, Slot], dict[PartRef, Promise]] = {}
         self._through: dict[SetQuery, tuple[tuple[Assembled, Through], ...]] = {}
@@ -102,12 +109,18 @@ class ChainSearch:
 
     def cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
-        best = self._best(query, listener)
+        best = self._best(query, listener).proven
         return None if best is None else self.hanging_set(best)
+
+    def answer(self, query: SetQuery, listener: Listener | None = None) -> SetAnswer:
+        """Return the ``cheapest`` set, or the best one found where it takes too much work to say which that is."""
+        found = self._best(query, listener)
+        hanging_set = None if found.path is None else self.hanging_set(found.path)
+        return SetAnswer(hanging_set, found.decision, found.floor)
 
     def cheapest_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
         """Return the chain of the ``cheapest`` set; None where there is none."""
-        return self._best(query, listener)
+        return self._best(query, listener).proven
 
     def one_of_the_cheapest(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
         """Return a chain with as good an objective as the ``cheapest``, whichever is met first; None for no set.
@@ -115,8 +128,8 @@ class ChainSearch:
         The query must hold no part.
         """
         if query in self._answers:
-            return self._answers[query]
-        found = [finder.one_of_the_cheapest(listener) for finder in self._finders(query)]
+            return self._answers[query].proven
+        found = [finder.one_of_the_cheapest(listener).proven for finder in self._finders(query)]
         return min((path for path in found if path is not None), key=lambda path: path.cost, default=None)
 
     def may_have_sets(self, query: SetQuery) -> bool:
@@ -127,21 +140,30 @@ class ChainSearch:
         limits = self._problems.limits(query)
         return any(one.may_hold(limits) for one in self._assembled(query))
 
+    def binding_lines(self, query: SetQuery) -> tuple[RequirementId, ...]:
+        """Return the lines of a query whose limits some chain of parts could exceed, each limit looked at by itself."""
+        binds = [finder.binding() for _, finder in self.finders_of(query)]
+        found = {limit.requirement for limit in query.limits if any(one[limit.load] for one in binds)}
+        return tuple(line for line in RequirementId if line in found)
+
     def has_set(self, query: SetQuery, listener: Listener | None = None) -> bool:
         """Say whether there is a set at all; mostly much quicker than ``cheapest``."""
         return self.any_path(query, listener) is not None
 
-    def count(self, query: SetQuery, most: int, listener: Listener | None = None) -> int:
+    def count(self, query: SetQuery, most: int, listener: Listener | None = None) -> Count:
         """Return how many ``sets`` there are, ``most`` where there are as many or more; much quicker than they are.
 
         The query must hold no part.
         """
-        found = 0
+        found, decision = 0, Decision.DECIDED
         for finder in self._finders(query):
-            found += finder.count(most - found, listener)
+            counted = finder.count(most - found, listener)
+            found += counted.number
             if found >= most:
-                break
-        return found
+                return Count(found, Decision.DECIDED)
+            if counted.decision is Decision.UNDECIDED:
+                decision = Decision.UNDECIDED
+        return Count(found, decision)
 
     def any_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
         """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does.
@@ -149,45 +171,48 @@ class ChainSearch:
         Of few parts it is the ``cheapest``, which is then known.
         """
         if query in self._answers or query.holds is not None:
-            return self._best(query, listener)
+            known = self._best(query, listener)
+            return known.path or known.proven
         whole = query.is_whole  # its items carry every load
         finders = [finder for _, finder in (self.finders_of(query) if whole else self._narrowed(query))]
         if all(finder.is_of_few for finder in finders):
-            return self._best(query, listener)
-        found = (finder.any_chain(listener) for finder in finders)
-        return next((path for path in found if path is not None), None)
+            known = self._best(query, listener)
+            return known.path or known.proven
+        return _first_of(partial(finder.any_chain, listener) for finder in finders)
 
     def any_path_with(self, query: SetQuery, slot: Slot, keep: Keep, listener: Listener | None = None) -> Path | None:
         """Return any chain with one of the parts of ``slot`` that ``keep`` names; None where there is none.
 
         The query must hold no part.
         """
-        for one, finder in self._narrowed(query):
-            for layer in _layers_for(slot, tuple(place.layer for place in one.places)):
-                place = one.places[layer]
-                masks = [keep(parts)[rows] & (parts.slot is slot) for parts, rows in place.portions]
-                named = np.concatenate([np.zeros(0, np.bool_), *masks])
-                path = finder.any_chain_with(layer, named, listener) if named.any() else None
-                if path is not None:
-                    return path
-        return None
+
+        def ways() -> Iterator[Callable[[], Path | None]]:
+            for one, finder in self._narrowed(query):
+                for layer in _layers_for(slot, tuple(place.layer for place in one.places)):
+                    place = one.places[layer]
+                    masks = [keep(parts)[rows] & (parts.slot is slot) for parts, rows in place.portions]
+                    named = np.concatenate([np.zeros(0, np.bool_), *masks])
+                    if named.any():
+                        yield partial(finder.any_chain_with, layer, named, listener)
+
+        return _first_of(ways())
 
     def cheapest_promise(self, query: SetQuery, listener: Listener | None = None) -> Promise | None:
         """Return what the ``cheapest`` set breaks and costs, without making it; asked for next, it is known.
 
         The objective must be the price, with regrets weighed.
         """
-        best = self._best(query, listener)
+        best = self._best(query, listener).proven
         return None if best is None else Promise(*divmod(best.cost, REGRET))
 
-    def _best(self, query: SetQuery, listener: Listener | None) -> Path | None:
+    def _best(self, query: SetQuery, listener: Listener | None) -> PathAnswer:
         if query not in self._answers:
             self._remember(query, self._searched(query, listener))
         return self._answers[query]
 
-    def _remember(self, query: SetQuery, best: Path | None) -> None:
-        if best is not None and query.holds is None:
-            self._least[query.without_bounds] = best.cost
+    def _remember(self, query: SetQuery, best: PathAnswer) -> None:
+        if best.floor is not None and query.holds is None:
+            self._least[query.without_bounds] = best.floor
         while len(self._answers) >= _REMEMBERED:
             del self._answers[next(iter(self._answers))]
         self._answers[query] = best
@@ -196,19 +221,19 @@ class ChainSearch:
         """Return what no set costs more than that breaks no more should-rules, as ``ChainProblems`` counts it."""
         return self._problems.most_cost(query, most_regrets, most)
 
-    def _searched(self, query: SetQuery, listener: Listener | None) -> Path | None:
+    def _searched(self, query: SetQuery, listener: Listener | None) -> PathAnswer:
         held, bounds = query.holds, (query.most_cost, query.fewest_regrets)
         if held is not None:
-            ways = self._layers_through(query, held.slot)
-            paths = [through.cheapest(held.part.key, listener) for _, through in ways]
+            found = [
+                _held_answer(partial(through.cheapest, held.part.key, listener))
+                for _, through in self._layers_through(query, held.slot)
+            ]
         elif query.is_whole:
             limits = self._problems.limits(query)
-            paths = [one.cheapest(limits, listener, *bounds) for one in self._assembled(query)]
+            found = [one.cheapest(limits, listener, *bounds) for one in self._assembled(query)]
         else:
-            paths = [finder.cheapest(listener, *bounds) for finder in self._finders(query)]
-        most = math.inf if query.most_cost is None else query.most_cost
-        found = [path for path in paths if path is not None and path.cost <= most]
-        return min(found, key=lambda path: (path.cost, path.keys), default=None)
+            found = [finder.cheapest(listener, *bounds) for finder in self._finders(query)]
+        return cheapest_of(found, math.inf if query.most_cost is None else query.most_cost)
 
     def part_of_the_cheapest(
         self, query: SetQuery, slot: Slot, parts: Iterable[PartRef], listener: Listener | None = None
@@ -383,6 +408,35 @@ class ChainSearch:
             if found is not None:
                 return found
         raise KeyError(ref)
+
+
+def _first_of(ways: Iterable[Callable[[], Path | None]]) -> Path | None:
+    """Return the first chain that one of several searches finds; one that is left open leaves no answer but that.
+
+    Raises
+    ------
+    Exhausted
+        If none finds a chain and one of them was left open.
+    """
+    is_open = False
+    for way in ways:
+        try:
+            path = way()
+        except Exhausted:
+            is_open = True
+            continue
+        if path is not None:
+            return path
+    if is_open:
+        raise Exhausted
+    return None
+
+
+def _held_answer(way: Callable[[], Path | None]) -> PathAnswer:
+    try:
+        return PathAnswer.decided(way())
+    except Exhausted:
+        return PathAnswer(None, Decision.UNDECIDED, None)
 
 
 def _handed_out(found: Sequence[tuple[SlotParts, PartRef]]) -> Iterator[tuple[SlotParts, Part]]:

@@ -16,21 +16,30 @@ from spoutline.model.requirement import RequirementId
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.judgement import SetJudge
 from spoutline.planning.sets.loads import CHECK_LINES
-from spoutline.planning.sets.set_query import Held, SetQuery
+from spoutline.planning.sets.set_query import Held, Promise, SetQuery
+from spoutline.search.answer import Decision
+from spoutline.search.effort import Exhausted
 from spoutline.search.graph import Path
-from spoutline.search.listener import Listener
+from spoutline.search.listener import Listener, Sparing
 
 ALL_LINES = frozenset(RequirementId)
 _PATIENCE = 60  # sets turned down one after another by a check that the search cannot bound
+_MOST_OPEN = 3  # groups of lines given up that were left open, after which no other is asked about
+_SPARED = 1 / 8  # of the work that a question may take, once one of a position has been left open
 _Rank = tuple[int, int, tuple[PartRef, ...]]  # shoulds broken, price, parts
 
 
 @frozen
 class Choice:
-    """The chosen set and the should-lines that had to be given up for any set to exist."""
+    """The chosen set and the should-lines that had to be given up for any set to exist.
+
+    ``floor`` is None where it is proven that no other set comes before it: else no set goes below that, lines given up
+    counted among the shoulds.
+    """
 
     judged: JudgedSet
     dropped: frozenset[RequirementId]
+    floor: Promise | None = None
 
 
 @dataclass(slots=True)
@@ -59,6 +68,7 @@ class Chooser:
         self.looked_at = 0
         self.last_refused: JudgedSet | None = None  # by a full check, since a choice was last asked for
         self.turned_down = 0  # sets that the bounds let through and a full check did not
+        self._open: dict[frozenset[RequirementId], Promise] = {}  # by lines given up: what no set goes below
 
     def query(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> SetQuery:
         """Return the query for every line, its should-limits on the ``dropped`` lines left out."""
@@ -69,15 +79,24 @@ class Chooser:
     def choose(self, holds: Held | None = None) -> Choice | None:
         """Return the set that breaks no must and the fewest shoulds, the cheapest of those; None without such a set.
 
-        With ``holds``, only sets that hold that part count.
+        With ``holds``, only sets that hold that part count. Where some question takes too much work, the best set found
+        is returned with what no set goes below.
 
         Should-limits on the whole set are few, so every group of them is a candidate to give up, smallest first, until
         it alone weighs more than the best found; broken should-rules of parts count one each.
+
+        Raises
+        ------
+        Cancelled
+            If the listener asks to stop.
+        Exhausted
+            If no set was found and it would take too much work to say that there is none.
         """
         limits = self.search.model.set_limits
         soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
         groups = [frozenset(group) for size in range(len(soft) + 1) for group in itertools.combinations(soft, size)]
         self.last_refused = None
+        self._open.clear()
         asked = {group: _Asked() for group in groups}
         best: tuple[_Rank, Choice] | None = None
         # sets that break a single should are soon looked through, and their price bounds all others
@@ -86,13 +105,36 @@ class Chooser:
                 break
             if holds is None and best is None and len(group) == 1 and not self._may_give_up(soft):
                 break
+            if len(self._open) >= _MOST_OPEN:
+                self._open[group] = Promise(len(group), 0)
+                break
             judged = self._better(group, asked[group], best and best[0], most, holds)
             if judged is None:
                 continue
             rank = self._rank(judged.hanging_set, len(group))
             if best is None or rank < best[0]:
                 best = rank, Choice(judged, group)
-        return best and best[1]
+        return self._with_floor(best)
+
+    def _with_floor(self, best: tuple[_Rank, Choice] | None) -> Choice | None:
+        """Return the best choice with what no set goes below, where a set that was not found may come before it."""
+        floor = min(self._open.values(), default=None)
+        if best is None:
+            if floor is not None:
+                raise Exhausted
+            return None
+        rank, choice = best
+        return choice if floor is None or floor >= rank[:2] else replace(choice, floor=floor)
+
+    def _leave_open(self, dropped: frozenset[RequirementId], floor: Promise) -> None:
+        """Remember what is known of the sets for which some lines are given up, and spare work from now on."""
+        self._open[dropped] = Promise(floor.regrets + len(dropped), floor.price_minor)
+        self.spare_work()
+
+    def spare_work(self) -> None:
+        """Let further questions take a share of the work, since one was left open: the others mostly are as hard."""
+        if not isinstance(self.listener, Sparing):
+            self.listener = Sparing(self.listener or Listener(), _SPARED)
 
     def _better(
         self,
@@ -117,10 +159,20 @@ class Chooser:
             return None
         most = None if most_regrets is None else self.search.most_cost(query, most_regrets, most_price)
         query = replace(query, most_cost=most, fewest_regrets=asked.fewest_regrets)
-        found = self.search.cheapest(query, self.listener)
+        answer = self.search.answer(query, self.listener)
+        found, self._open = answer.hanging_set, {one: it for one, it in self._open.items() if one != dropped}
         asked.is_answered = found is not None or most_regrets is None
-        asked.fewest_regrets = (most_regrets or 0) + 1
-        return None if found is None else self._first_from(found, query, dropped)
+        if answer.decision is Decision.UNDECIDED:
+            self._leave_open(dropped, answer.promise)
+        else:
+            asked.fewest_regrets = (most_regrets or 0) + 1
+        if found is None:
+            return None
+        try:
+            return self._first_from(found, query, dropped)
+        except Exhausted:
+            self._leave_open(dropped, answer.promise)
+            return None
 
     def _may_give_up(self, lines: Iterable[RequirementId]) -> bool:
         """Say whether there may be a set with these lines given up, which is known at next to no cost."""
@@ -145,10 +197,14 @@ class Chooser:
 
         The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
         through in order, and only so far. A hose so nearly taut that its tension decides is the one known case: those
-        that it turns down are left out of the walk.
+        that it turns down are left out of the walk. Raise ``Exhausted`` where it takes too much work to say.
         """
-        best = self.search.cheapest(query, self.listener)
-        return None if best is None else self._first_from(best, query, dropped)
+        try:
+            best = self.search.cheapest(query, self.listener)
+            return None if best is None else self._first_from(best, query, dropped)
+        except Exhausted:
+            self.spare_work()
+            raise
 
     def _first_from(self, best: HangingSet, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return the best accepted set for ``query``, whose best one is known before full checks."""

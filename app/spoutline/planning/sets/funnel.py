@@ -33,6 +33,7 @@ from spoutline.planning.sets.relabel import same_question
 from spoutline.planning.sets.set_query import Held, SetQuery
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.planning.sets.substitutes import broken_shoulds, substitute_of
+from spoutline.search.effort import Exhausted
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
 _GROUPS = 16  # groups of shoulds to give up that bounds are asked for; with more, the exact search answers
@@ -189,6 +190,8 @@ class _PlaceFunnel:
             [ref for ref in free if not question.is_chosen(ref, self._link)]
         )
         rivals, more_departing = self._tried(asked)
+        runner_up = self._runner_up(rivals, outmatched)
+        cheaper = self._cheaper(departing, more_departing)
         return PlaceFunnel(
             slot=slot,
             chosen=self._link.part,
@@ -196,8 +199,8 @@ class _PlaceFunnel:
             steps=self._tally.steps(),
             left=len(rivals) + known,
             rivals=rivals,
-            runner_up=self._runner_up(rivals, outmatched),
-            cheaper=self._cheaper(departing, more_departing),
+            runner_up=runner_up,
+            cheaper=cheaper,
         )
 
     def _count_forbidden(self, kind: Iterable[SlotParts]) -> None:
@@ -231,17 +234,36 @@ class _PlaceFunnel:
         return asked, outmatched, departing
 
     def _with(self, ref: PartRef) -> Substitute | None:
-        """Return the best set that holds a part in this place, and what it changes; None where there is none."""
+        """Return the best set that holds a part in this place, and what it changes; None where there is none.
+
+        Raise ``Exhausted`` where it takes too much work to say.
+        """
         best = self._question.held.best_with(Held(self._link.slot, ref))
         part = best.hanging_set.part_in(self._link.slot) if best else None
         return substitute_of(self._place, part, best) if best and part else None
+
+    def _with_if_decided(self, ref: PartRef, counted: Cut) -> Substitute | None:
+        """Return the same of a part that was counted by bounds; one that takes too much work is counted as such."""
+        try:
+            return self._with(ref)
+        except Exhausted:
+            self._leave_open(1, counted)
+            return None
+
+    def _leave_open(self, count: int, counted: Cut) -> None:
+        self._tally.cuts[counted] -= count
+        self._tally.cuts[Cut.NOT_DECIDED] += count
 
     def _tried(self, refs: Iterable[PartRef]) -> tuple[tuple[Rival, ...], list[Substitute]]:
         """Hold each part in the place; return what is left, best first, and what departs more often."""
         rivals: list[Rival] = []
         departing: list[Substitute] = []
         for ref in refs:
-            found = self._with(ref)
+            try:
+                found = self._with(ref)
+            except Exhausted:
+                self._tally.cuts[Cut.NOT_DECIDED] += 1
+                continue
             if found is None:
                 self._tally.cuts[Cut.NO_SET] += 1
             elif _departs_more(found):
@@ -260,11 +282,15 @@ class _PlaceFunnel:
             if best is not None:
                 dearest = price + best.price_difference_minor
                 untried = [ref for ref in untried if self._promises[ref].price_minor <= dearest]
-            ref = self._question.first_of(self._link.slot, untried, best)
+            try:
+                ref = self._question.first_of(self._link.slot, untried, best)
+            except Exhausted:
+                self._leave_open(len(untried), Cut.OUTMATCHED)
+                break
             if ref is None:
                 break
             untried.remove(ref)
-            found = self._with(ref)
+            found = self._with_if_decided(ref, Cut.OUTMATCHED)
             if found is not None and not _departs_more(found):
                 tried = _rival(found, self._question.chosen)
                 best = tried if best is None else min(best, tried, key=_by_price)
@@ -280,7 +306,7 @@ class _PlaceFunnel:
             promised = promises[ref].price_minor - price
             if promised >= (best.price_difference_minor if best else 0):
                 break
-            found = self._with(ref)
+            found = self._with_if_decided(ref, Cut.DEPARTURES)
             if found is not None and found.price_difference_minor < (best.price_difference_minor if best else 0):
                 best = found
         return best

@@ -8,6 +8,7 @@ from spoutline.planning.sets.choice import ALL_LINES
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.set_query import Held
 from spoutline.planning.sets.staying import Choosing
+from spoutline.search.effort import Exhausted
 
 
 class HeldSearch:
@@ -24,11 +25,19 @@ class HeldSearch:
         ------
         Cancelled
             If the listener asks to stop.
+        Exhausted
+            If it takes too much work to say which set that is, or that there is none.
         """
         chooser = self._choosing.chooser
-        if not chooser.search.has_set(chooser.query(ALL_LINES, held), self._context.listener):
-            return None  # no set even with every should given up: one search instead of one for each group of shoulds
+        try:
+            if not chooser.search.has_set(chooser.query(ALL_LINES, held), chooser.listener):
+                return None  # none even with every should given up: one search instead of one for each group of shoulds
+        except Exhausted:
+            chooser.spare_work()
+            raise
         choice = chooser.choose(held)
+        if choice is not None and choice.floor is not None:
+            raise Exhausted
         if choice is None:
             if chooser.last_refused is not None:
                 self.turned_down[held.part] = chooser.last_refused

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import partial
 
 from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
+from spoutline.model.finding import Finding
 from spoutline.model.plan import (
     Alternative,
     AlternativeKind,
@@ -29,12 +30,14 @@ from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.left_open import alternatives_open, not_decided, not_proven, reasons_open
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.pinned import pinned_in_the_way
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool, whole_pool
 from spoutline.planning.sets.staying import Choosing, choosing_for
 from spoutline.planning.sets.supersession import successors_at
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.effort import Exhausted
 
 STATUS_OF = {
     RefusalStatus.NO_LISTING_CLASS: PlanStatus.NO_LISTING_CLASS,
@@ -42,6 +45,7 @@ STATUS_OF = {
     RefusalStatus.NOT_ALLOWED: PlanStatus.NOT_ALLOWED,
     RefusalStatus.NO_SET: PlanStatus.NO_SET,
     RefusalStatus.OUT_OF_RANGE: PlanStatus.OUT_OF_RANGE,
+    RefusalStatus.NOT_DECIDED: PlanStatus.NOT_DECIDED,
 }
 
 
@@ -84,7 +88,7 @@ def plan_position(
         If the listener asks to stop.
     """
     planned = planned_position(position, site, context)
-    return replace(planned.plan, alternatives=_other_sets(planned, context)) if with_alternatives else planned.plan
+    return with_other_sets(planned, context).plan if with_alternatives else planned.plan
 
 
 def plan_stages(position: Position, site: Site, context: PlanningContext) -> Iterator[StagedPlan]:
@@ -102,19 +106,24 @@ def plan_stages(position: Position, site: Site, context: PlanningContext) -> Ite
     if looked.requirement is None or looked.choosing is None:
         yield StagedPlan.of(looked.planned.plan)
         return
-    has_set = looked.planned.choice is not None
-    yield (staged := StagedPlan(plan=looked.planned.plan, is_explained=has_set))
+    has_set, is_open = looked.planned.choice is not None, looked.planned.plan.refusal is not None
+    yield (staged := StagedPlan(plan=looked.planned.plan, is_explained=has_set or is_open))
     _may_go_on(context)
     yield (staged := replace(staged, counts=slot_counts(looked.requirement, looked.choosing.new_pool, context.parts)))
     _may_go_on(context)
-    if has_set:
-        yield replace(staged, alternatives=_other_sets(looked.planned, context))
+    if is_open:
+        yield replace(staged, alternatives=())
         return
-    for conflict in _reasons(looked, context):
+    if has_set:
+        others, left_open = _other_sets(looked.planned, context)
+        yield replace(staged, alternatives=others, left_open=left_open)
+        return
+    reasons = _Reasons(looked, context)
+    for conflict in reasons.found():
         yield (staged := replace(staged, obstacle=conflict))
         _may_go_on(context)
     plan = replace(staged.plan, conflict=staged.obstacle)
-    yield replace(staged, plan=plan, is_explained=True, obstacle=None, alternatives=())
+    yield replace(staged, plan=plan, is_explained=True, obstacle=None, alternatives=(), left_open=reasons.left_open)
 
 
 def _may_go_on(context: PlanningContext) -> None:
@@ -130,15 +139,20 @@ def with_other_sets(planned: PlannedPosition, context: PlanningContext) -> Plann
     Cancelled
         If the listener asks to stop.
     """
-    return replace(planned, plan=replace(planned.plan, alternatives=_other_sets(planned, context)))
+    others, left_open = _other_sets(planned, context)
+    return replace(planned, plan=replace(planned.plan, alternatives=others, left_open=left_open))
 
 
-def _other_sets(planned: PlannedPosition, context: PlanningContext) -> tuple[Alternative, ...]:
-    """Return the alternatives of a planned position; none where it has no set."""
+def _other_sets(
+    planned: PlannedPosition, context: PlanningContext
+) -> tuple[tuple[Alternative, ...], tuple[Finding, ...]]:
+    """Return the alternatives of a planned position and what of them was left open; none where it has no set."""
     if planned.choosing is None or planned.choice is None:
-        return ()
-    found = AlternativeFinder(planned.choosing.chooser, planned.choice).all()
-    return tuple(_true_alternatives(found, planned.plan, planned.choosing, context))
+        return (), planned.plan.left_open
+    finder = AlternativeFinder(planned.choosing.chooser, planned.choice)
+    found = finder.all()
+    left_open = alternatives_open(planned.choosing.chooser.search.requirement, finder.left_open)
+    return tuple(_true_alternatives(found, planned.plan, planned.choosing, context)), left_open
 
 
 def _true_alternatives(
@@ -177,7 +191,8 @@ def planned_position(position: Position, site: Site, context: PlanningContext) -
     if looked.requirement is None or looked.choosing is None:
         return looked.planned
     counts = slot_counts(looked.requirement, looked.choosing.new_pool, context.parts)
-    planned = looked.planned if looked.planned.choice is not None else _with_reasons(looked, context)
+    is_told = looked.planned.choice is not None or looked.planned.plan.refusal is not None
+    planned = looked.planned if is_told else _with_reasons(looked, context)
     return replace(planned, plan=replace(planned.plan, counts=counts))
 
 
@@ -188,10 +203,17 @@ def _looked_for(position: Position, site: Site, context: PlanningContext) -> _Lo
     if isinstance(requirement, Refusal):
         return _Looked(PlannedPosition(plan(STATUS_OF[requirement.status], refusal=requirement)))
     choosing = choosing_for(requirement, context)
-    choice = choosing.chooser.choose()
+    try:
+        choice = choosing.chooser.choose()
+    except Exhausted:
+        refusal = not_decided(choosing.chooser)
+        found = plan(STATUS_OF[refusal.status], requirement=requirement, refusal=refusal)
+        return _Looked(PlannedPosition(found), requirement, choosing)
     if choice is None:
         return _Looked(PlannedPosition(plan(PlanStatus.DOES_NOT_FIT, requirement=requirement)), requirement, choosing)
     judged = choosing.true_judged(choice.judged, context)
+    doubts = not_proven(choosing.chooser, choice, with_work=choosing.staying is not None)
+    judged = replace(judged, findings=(*judged.findings, *doubts)) if doubts else judged
     fitting = replace(
         plan(PlanStatus.FITS, requirement=requirement),
         chosen=judged,
@@ -202,25 +224,40 @@ def _looked_for(position: Position, site: Site, context: PlanningContext) -> _Lo
 
 def _with_reasons(looked: _Looked, context: PlanningContext) -> PlannedPosition:
     """Return a position that no set fits with why that is so and what would help."""
-    told = tuple(_reasons(looked, context))
-    return PlannedPosition(replace(looked.planned.plan, conflict=told[-1] if told else None))
+    reasons = _Reasons(looked, context)
+    told = tuple(reasons.found())
+    plan = replace(looked.planned.plan, conflict=told[-1] if told else None, left_open=reasons.left_open)
+    return PlannedPosition(plan)
 
 
-def _reasons(looked: _Looked, context: PlanningContext) -> Iterator[Conflict]:
-    """Yield why no set fits a position: first what is in the way, then the same with each way out as it is found."""
-    requirement, choosing = looked.requirement, looked.choosing
-    if requirement is None or choosing is None:
-        return
-    finder = _conflict_finder(choosing.new_pool.whole(), choosing.chooser.search.model, context)
-    found = finder.conflict(with_relaxations=False)
-    conflict = found or conflict_of_checks(choosing.chooser.last_refused)
-    if conflict is None:
-        return
-    asked_for = RequirementId.DECISION in conflict.requirements and requirement.position.decisions.pinned
-    yield (conflict := replace(conflict, pinned=pinned_in_the_way(requirement, context) if asked_for else ()))
-    ways = _by_successors(requirement, context)
-    for way in itertools.chain(ways, finder.relaxations(found.requirements) if found is not None else ()):
-        yield (conflict := replace(conflict, relaxations=(*conflict.relaxations, way)))
+@dataclass
+class _Reasons:
+    """Why no set fits a position, as far as that is found out; ``left_open`` says afterwards that it was not all."""
+
+    looked: _Looked
+    context: PlanningContext
+    left_open: tuple[Finding, ...] = ()
+
+    def found(self) -> Iterator[Conflict]:
+        """Yield what is in the way, then the same with each way out as it is found."""
+        requirement, choosing = self.looked.requirement, self.looked.choosing
+        if requirement is None or choosing is None:
+            return
+        finder = _conflict_finder(choosing.new_pool.whole(), choosing.chooser.search.model, self.context)
+        conflict: Conflict | None = None
+        try:
+            found = finder.conflict(with_relaxations=False)
+            conflict = found or conflict_of_checks(choosing.chooser.last_refused)
+            if conflict is None:
+                return
+            asked_for = RequirementId.DECISION in conflict.requirements and requirement.position.decisions.pinned
+            pinned = pinned_in_the_way(requirement, self.context) if asked_for else ()
+            yield (conflict := replace(conflict, pinned=pinned))
+            ways = _by_successors(requirement, self.context)
+            for way in itertools.chain(ways, finder.relaxations(found.requirements) if found is not None else ()):
+                yield (conflict := replace(conflict, relaxations=(*conflict.relaxations, way)))
+        except Exhausted:
+            self.left_open = reasons_open(requirement)
 
 
 def chooser_for(requirement: Requirement, pool: Pool, context: PlanningContext) -> Chooser:

@@ -51,6 +51,7 @@ def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
         refusal=refusal and replace(refusal, findings=findings(refusal.findings)),
         chosen=plan.chosen and judged(plan.chosen),
         alternatives=tuple(replace(one, judged=judged(one.judged)) for one in plan.alternatives),
+        left_open=findings(plan.left_open),
     )
 
 
@@ -58,4 +59,4 @@ def relabelled_stage(staged: StagedPlan, position: Position) -> StagedPlan:
     """Return what is known of a plan as what is known of that of ``position``, which asks the same."""
     taken = StagedPlan.of(relabelled(staged.whole, position))
     alternatives = None if staged.alternatives is None else taken.alternatives
-    return replace(staged, plan=taken.plan, alternatives=alternatives)
+    return replace(staged, plan=taken.plan, alternatives=alternatives, left_open=taken.left_open)

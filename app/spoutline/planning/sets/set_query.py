@@ -8,9 +8,11 @@ from typing import NamedTuple
 
 from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
+from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import RequirementId, Slot
 from spoutline.planning.sets.assembled import Keep, everything
 from spoutline.planning.sets.loads import Load, SetLimit
+from spoutline.search.answer import Decision
 from spoutline.search.graph import MAJOR
 
 REGRET = MAJOR
@@ -90,3 +92,20 @@ class Promise(NamedTuple):
 
     regrets: int
     price_minor: int
+
+
+@frozen
+class SetAnswer:
+    """The best set for a query, or None where there is none; undecided, the best one found or None where none was.
+
+    No set goes below ``floor``, counted as the search does; None where there is no set, or where nothing is known.
+    """
+
+    hanging_set: HangingSet | None
+    decision: Decision
+    floor: int | None
+
+    @property
+    def promise(self) -> Promise:
+        """What no set goes below, the objective being the price; nothing where that is not known."""
+        return Promise(0, 0) if self.floor is None else Promise(*divmod(max(0, self.floor), REGRET))

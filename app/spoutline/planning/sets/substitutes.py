@@ -30,8 +30,10 @@ from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.pool import SLOT_KINDS, judged, whole_pool
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.rules.declared.registry import rule_of
+from spoutline.search.effort import Exhausted
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
+_MOST_OPEN = 8  # parts of which it was not decided whether a set holds them, after which no other is tried
 
 
 @frozen
@@ -78,7 +80,12 @@ def substitutes(
     misfits = tuple(search.misfits(fitting)) if with_misfits else None
     place = search.place
     return Substitutes(
-        slot=place.slot, part=place.part, chosen=place.chosen.hanging_set, fitting=fitting, misfits=misfits
+        slot=place.slot,
+        part=place.part,
+        chosen=place.chosen.hanging_set,
+        fitting=fitting,
+        misfits=misfits,
+        not_decided=tuple(sorted(search.not_decided.values(), key=lambda part: part.ref)),
     )
 
 
@@ -96,6 +103,7 @@ class _PlaceSearch:
         self._chooser: Chooser = self._choosing.chooser
         self._held = HeldSearch(self._choosing, context)
         self._currency = place.requirement.site.currency
+        self.not_decided: dict[PartRef, Part] = {}  # of which it takes too much work to say whether they could hang
 
     def fitting(self) -> Iterator[Substitute]:
         """Yield the parts that could hang in the place, the lowest promise first."""
@@ -109,7 +117,7 @@ class _PlaceSearch:
         ]
         parts.sort(key=lambda part: (promises[part.ref], part.ref))
         for part in self._counted(parts):
-            best = self._held.best_with(self.place.holding(part))
+            best = self._best_with(part)
             if best is not None:
                 found = substitute_of(self.place, self._as_sold(part, best), best)
                 if self._listening.on_fitting is not None:
@@ -118,14 +126,28 @@ class _PlaceSearch:
 
     def misfits(self, fitting: tuple[Substitute, ...]) -> Iterator[Misfit]:
         """Yield every other catalogue part of the kind, by number, with what speaks against it."""
-        known = {substitute.part.ref for substitute in fitting}
+        known = {*(substitute.part.ref for substitute in fitting), *self.not_decided}
         kind = CandidateFilter(kind=SLOT_KINDS[self.place.slot])
         parts = [part for part in self._context.parts.candidates(kind) if part.ref not in known]
         for part in self._counted([part for part in parts if not self._hangs_already(part)]):
-            found = self._misfit(part)
+            try:
+                found = self._misfit(part)
+            except Exhausted:
+                self.not_decided[part.ref] = part
+                continue
             if self._listening.on_misfit is not None:
                 self._listening.on_misfit(found)
             yield found
+
+    def _best_with(self, part: Part) -> JudgedSet | None:
+        """Return the best set with a part in the place; a part that takes too much work is remembered as such."""
+        if len(self.not_decided) < _MOST_OPEN:
+            try:
+                return self._held.best_with(self.place.holding(part))
+            except Exhausted:
+                pass
+        self.not_decided[part.ref] = part
+        return None
 
     def _hangs_already(self, part: Part) -> bool:
         return part.ref in self.place.chosen.hanging_set.refs

@@ -17,6 +17,7 @@ from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
+from spoutline.planning.sets.left_open import not_decided
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.pool import Pool, SlotParts, whole_pool
@@ -26,6 +27,7 @@ from spoutline.planning.what_if.answer import WhatIfListening
 from spoutline.planning.what_if.answers import changed_survey, touched_positions
 from spoutline.planning.what_if.comparing import Comparing
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.effort import Exhausted
 
 
 def lasting_sets(
@@ -95,7 +97,10 @@ def _lasting_plan(position: Position, changed: Position, survey: Survey, context
     if isinstance(now, Refusal) or isinstance(then, Refusal):
         return plan
     choosing = _lasting_choosing(now, then, context)
-    choice = choosing.chooser.choose()
+    try:
+        choice = choosing.chooser.choose()
+    except Exhausted:
+        return replace(plan, status=PlanStatus.NOT_DECIDED, refusal=not_decided(choosing.chooser))
     if choice is None:
         return plan
     judged = choosing.true_judged(choice.judged, context)

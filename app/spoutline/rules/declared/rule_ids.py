@@ -79,6 +79,11 @@ class RuleId(StrEnum):
     REACH_BEYOND_LIMIT = "reach_beyond_limit"
     PATH_ON_THREAD = "path_on_thread"
     BREAKAWAY_NOT_DEMANDED = "breakaway_not_demanded"
+    # about what the search for sets left open
+    SET_NOT_PROVEN_BEST = "set_not_proven_best"
+    SETS_NOT_DECIDED = "sets_not_decided"
+    REASONS_NOT_DECIDED = "reasons_not_decided"
+    OTHER_SETS_NOT_DECIDED = "other_sets_not_decided"
     # about a part
     PART_IN_SLOT = "part_in_slot"
     PART_STATUS = "part_status"

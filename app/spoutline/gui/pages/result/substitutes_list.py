@@ -139,6 +139,12 @@ class SubstitutesList(QWidget):
         else:
             text = tr("{count} other parts could hang here, {misfits} of the kind could not.")
             self.state_label.setText(text.format(count=count, misfits=len(found.misfits)))
+        if found.not_decided:
+            numbers = ", ".join(one.number for one in found.not_decided)
+            phrases = self._context.story.phrases
+            self.state_label.setText(
+                f"{self.state_label.text()} {phrases.fill('substitutes_not_decided', numbers=numbers)}"
+            )
 
     def _fail(self, fault: Exception) -> None:
         self._fill.stop()
