@@ -11,7 +11,8 @@ from spoutline.model.check import CheckId
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Slot
 from spoutline.model.survey import Climate, Filler, Outlet
-from spoutline.rules.checks.run import checks_for
+from spoutline.rules.chain.set_view import SetViews
+from spoutline.rules.checks.run import checks_for, checks_of
 from spoutline.rules.parts.figures import loss_pa, states_for
 from spoutline.rules.parts.part_rules import judge_part
 
@@ -23,6 +24,15 @@ def values(hanging_set: HangingSet, *wanted: CheckId) -> dict[CheckId, float]:
     found = {check.id: check.value for check in checks_for(hanging_set, ASKED, tables()) if check.id in wanted}
     assert found.keys() == set(wanted)
     return {check_id: value for check_id, value in found.items() if value is not None}
+
+
+def test_sets_looked_at_together_are_checked_as_each_by_itself() -> None:
+    parts = {"curb_hose": hose(length_m=3.5), "nozzle": nozzle()}
+    others = {"curb_hose": hose(length_m=4.5), "nozzle": nozzle(mass_kg=2.0)}
+    views = SetViews(ASKED, tables())
+    for given_up in (set[str](), {"curb_hose"}, {"nozzle"}, {"curb_hose", "nozzle"}):
+        hanging_set = plain_set(**{name: (others if name in given_up else parts)[name] for name in parts})
+        assert checks_of(views.of(hanging_set)) == checks_for(hanging_set, ASKED, tables())
 
 
 @given(LENGTHS, LENGTHS)

@@ -17,11 +17,11 @@ from search.cp_sat import cp_sat_optimum
 from search.problems import enumerated, integer_optimum, problems, random_problem, shuffled
 from spoutline.model.faults import Cancelled
 from spoutline.search import walk
+from spoutline.search.chain import Chain
 from spoutline.search.columns import Columns, columns_of
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, NO_PORT, Item, Layer, Path, Problem, divided
 from spoutline.search.item_table import Ints, ItemsOf, Mask, Names, split_costs, table_of
-from spoutline.search.level_search import Chain
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import Answer, any_chain, best_chain, chains_in_order
 
@@ -71,10 +71,13 @@ def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> N
     costed = with_costs(problem, seed)
     wanted = sorted(map(place, enumerated(costed)))
     columns, names = in_columns(costed)
-    assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
-    answer = best_chain(columns, names)
-    assert answer.is_proved
-    assert [placed(one, names) for one in (answer.chain,) if one] == wanted[:1]
+    for labels in (0, 250):  # all at once, then by plain steps first
+        with pytest.MonkeyPatch.context() as patch:
+            patch.setattr("spoutline.search.level_search._FEW_LABELS", labels)
+            assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
+            answer = best_chain(columns, names)
+        assert answer.is_proved
+        assert [placed(one, names) for one in (answer.chain,) if one] == wanted[:1]
 
 
 @given(problems, st.integers(0, 10_000), st.integers(0, 3), st.integers(-90, 400))

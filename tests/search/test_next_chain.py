@@ -13,12 +13,12 @@ from examples import up_to
 from search.cp_sat import cp_sat_optimum
 from search.problems import copied_problems, enumerated, near_copies, problems
 from search.test_columns import in_columns, place, placed, with_costs
+from spoutline.search.chain import Chain, Named
 from spoutline.search.columns import Columns
 from spoutline.search.dominance import reduced
 from spoutline.search.effort import Effort
 from spoutline.search.graph import Path, Problem
 from spoutline.search.item_table import ItemsOf
-from spoutline.search.level_search import Chain, Named
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
 from spoutline.search.next_chain import NextChain

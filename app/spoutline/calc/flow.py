@@ -10,7 +10,7 @@ from spoutline.calc.constants import STANDARD_GRAVITY, Constant
 from spoutline.calc.elements import Element
 from spoutline.calc.friction import FlowRegime
 from spoutline.calc.liquids import LiquidState
-from spoutline.calc.losses import ElementLoss, element_loss, element_loss_pa
+from spoutline.calc.losses import ElementLoss, element_loss, element_loss_pa, trusted_loss_curve
 from spoutline.calc.ranges import OutOfRange, RangeReason, require_between, require_finite, require_positive
 from spoutline.calc.root import bracketed_root
 from spoutline.frozen import frozen
@@ -228,8 +228,10 @@ def surge_of_stop(*, velocity_m_s: float, state: LiquidState) -> Surge:
 
 
 def _solved_flow_m3_s(elements: tuple[Element, ...], driving_pa: float, state: LiquidState) -> float:
+    curves = [trusted_loss_curve(element, state) for element in elements]
+
     def excess_pa(flow: float) -> float:
-        return math.fsum(element_loss_pa(element, flow, state) for element in elements) - driving_pa
+        return math.fsum([curve(flow) for curve in curves]) - driving_pa
 
     high = FIRST_TRIAL_FLOW.value
     while excess_pa(high) < 0.0:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from enum import StrEnum
 
 from spoutline.calc.constants import Constant
@@ -140,20 +141,38 @@ def trusted_friction_factor(reynolds: float, relative_roughness: float, laminar_
 
     Source: as ``friction_factor``.
     """
+    return trusted_friction_curve(relative_roughness, laminar_constant)(reynolds)
+
+
+def trusted_friction_curve(relative_roughness: float, laminar_constant: float) -> Callable[[float], float]:
+    """Return the friction factor by Reynolds number of one passage, for whoever asks it many times.
+
+    Parameters
+    ----------
+    relative_roughness : float
+        Roughness over diameter [-].
+    laminar_constant : float
+        ``f Re`` of laminar flow [-].
+
+    Returns
+    -------
+    callable
+        Friction factor [-] of a Reynolds number [-] above 0.
+
+    Source: as ``friction_factor``.
+    """
     from fluids.friction import Clamond
 
-    if reynolds <= LAMINAR_UP_TO.value:
-        return laminar_constant / reynolds
-    if reynolds >= TURBULENT_FROM.value:
-        return float(Clamond(reynolds, relative_roughness))
-    turbulent = float(Clamond(TURBULENT_FROM.value, relative_roughness))
-    return _bridge(
-        reynolds,
-        LAMINAR_UP_TO.value,
-        TURBULENT_FROM.value,
-        laminar_constant / LAMINAR_UP_TO.value,
-        turbulent,
-    )
+    low, high = LAMINAR_UP_TO.value, TURBULENT_FROM.value
+
+    def factor(reynolds: float) -> float:
+        if reynolds <= low:
+            return laminar_constant / reynolds
+        if reynolds >= high:
+            return float(Clamond(reynolds, relative_roughness))
+        return _bridge(reynolds, low, high, laminar_constant / low, float(Clamond(high, relative_roughness)))
+
+    return factor
 
 
 def annulus_laminar_constant(diameter_ratio: float) -> float:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from spoutline.calc.constants import BAR, KV_REFERENCE_DENSITY, SECONDS_PER_HOUR
 from spoutline.calc.elements import AnnularRun, Element, FlowCoefficient, HoseRun, LossCoefficient
@@ -15,7 +16,7 @@ from spoutline.calc.friction import (
     annulus_laminar_constant,
     regime_of,
     trusted_coil_friction_factor,
-    trusted_friction_factor,
+    trusted_friction_curve,
 )
 from spoutline.calc.liquids import LiquidState
 from spoutline.calc.ranges import require_between, require_positive
@@ -123,21 +124,31 @@ def element_loss_pa(element: Element, flow_m3_s: float, state: LiquidState) -> f
     """
     if not 0.0 <= flow_m3_s < math.inf:
         require_between("flow_m3_s", flow_m3_s, Dimension.FLOW, low=0.0)
-    if flow_m3_s == 0.0:
-        return 0.0
+    return trusted_loss_curve(element, state)(flow_m3_s)
+
+
+def trusted_loss_curve(element: Element, state: LiquidState) -> Callable[[float], float]:
+    """Return the pressure loss by flow of one element, for whoever asks it many times.
+
+    Parameters
+    ----------
+    element : Element
+        What the liquid passes.
+    state : LiquidState
+        Density [kg/m3] and kinematic viscosity [m2/s].
+
+    Returns
+    -------
+    callable
+        Pressure loss [Pa] of a finite flow [m3/s], 0 or more.
+
+    Source: as ``element_loss_pa``.
+    """
     if isinstance(element, FlowCoefficient):
-        return _kv_loss_pa(element, flow_m3_s, state)
+        return _kv_curve(element, state)
     if isinstance(element, LossCoefficient):
-        return element.k * _dynamic_pa(state, 4.0 * flow_m3_s / (math.pi * element.bore_m**2))
-    if isinstance(element, HoseRun):
-        velocity = 4.0 * flow_m3_s / (math.pi * element.bore_m**2)
-        reynolds = velocity * element.bore_m / state.kinematic_viscosity_m2_s
-        weighted = _hose_friction_lengths_m(element, reynolds)
-        return sum(weighted) / element.bore_m * _dynamic_pa(state, velocity)
-    gap = element.outer_diameter_m - element.inner_diameter_m
-    velocity = flow_m3_s / _ring_area_m2(element)
-    reynolds = velocity * gap / state.kinematic_viscosity_m2_s
-    return _ring_friction(element, reynolds) * element.length_m / gap * _dynamic_pa(state, velocity)
+        return _fitting_curve(element, state)
+    return _hose_curve(element, state) if isinstance(element, HoseRun) else _ring_curve(element, state)
 
 
 def element_loss(element: Element, flow_m3_s: float, state: LiquidState) -> ElementLoss:
@@ -182,29 +193,76 @@ def _dynamic_pa(state: LiquidState, velocity: float) -> float:
     return state.density_kg_m3 * velocity**2 / 2.0
 
 
-def _kv_loss_pa(element: FlowCoefficient, flow_m3_s: float, state: LiquidState) -> float:
-    ratio = flow_m3_s * SECONDS_PER_HOUR.value / element.kv
-    return BAR.value * state.density_kg_m3 / KV_REFERENCE_DENSITY.value * ratio**2
+def _kv_curve(element: FlowCoefficient, state: LiquidState) -> Callable[[float], float]:
+    at_kv_pa, kv, hour_s = (
+        BAR.value * state.density_kg_m3 / KV_REFERENCE_DENSITY.value,
+        element.kv,
+        SECONDS_PER_HOUR.value,
+    )
+
+    def loss_pa(flow_m3_s: float) -> float:
+        ratio = flow_m3_s * hour_s / kv
+        return at_kv_pa * ratio**2
+
+    return loss_pa
 
 
-def _hose_friction_lengths_m(element: HoseRun, reynolds: float) -> tuple[float, float]:
-    """Friction factor times length, of the straight and of the coiled part."""
-    straight_m = element.length_m - element.coiled_length_m
-    factor = trusted_friction_factor(reynolds, element.roughness_m / element.bore_m, LAMINAR_ROUND.value)
-    if element.coil_diameter_m is None or element.coiled_length_m == 0.0:
-        return factor * straight_m, 0.0
-    coil = trusted_coil_friction_factor(reynolds, element.bore_m, element.coil_diameter_m, element.roughness_m)
-    return factor * straight_m, coil * element.coiled_length_m
+def _fitting_curve(element: LossCoefficient, state: LiquidState) -> Callable[[float], float]:
+    four_areas_m2 = math.pi * element.bore_m**2
+    return lambda flow_m3_s: element.k * _dynamic_pa(state, 4.0 * flow_m3_s / four_areas_m2)
+
+
+def _hose_curve(element: HoseRun, state: LiquidState) -> Callable[[float], float]:
+    bore_m, four_areas_m2 = element.bore_m, math.pi * element.bore_m**2
+    weighted = _hose_friction_lengths_m(element)
+
+    def loss_pa(flow_m3_s: float) -> float:
+        if flow_m3_s == 0.0:
+            return 0.0
+        velocity = 4.0 * flow_m3_s / four_areas_m2
+        reynolds = velocity * bore_m / state.kinematic_viscosity_m2_s
+        return sum(weighted(reynolds)) / bore_m * _dynamic_pa(state, velocity)
+
+    return loss_pa
+
+
+def _ring_curve(element: AnnularRun, state: LiquidState) -> Callable[[float], float]:
+    gap_m, area_m2 = element.outer_diameter_m - element.inner_diameter_m, _ring_area_m2(element)
+    factor = _ring_friction(element)
+
+    def loss_pa(flow_m3_s: float) -> float:
+        if flow_m3_s == 0.0:
+            return 0.0
+        velocity = flow_m3_s / area_m2
+        reynolds = velocity * gap_m / state.kinematic_viscosity_m2_s
+        return factor(reynolds) * element.length_m / gap_m * _dynamic_pa(state, velocity)
+
+    return loss_pa
+
+
+def _hose_friction_lengths_m(element: HoseRun) -> Callable[[float], tuple[float, float]]:
+    """Friction factor times length, of the straight and of the coiled part, by Reynolds number."""
+    straight_m, coiled_m = element.length_m - element.coiled_length_m, element.coiled_length_m
+    bore_m, drum_m, roughness_m = element.bore_m, element.coil_diameter_m, element.roughness_m
+    factor = trusted_friction_curve(roughness_m / bore_m, LAMINAR_ROUND.value)
+    if drum_m is None or coiled_m == 0.0:
+        return lambda reynolds: (factor(reynolds) * straight_m, 0.0)
+
+    def lengths_m(reynolds: float) -> tuple[float, float]:
+        coil = trusted_coil_friction_factor(reynolds, bore_m, drum_m, roughness_m)
+        return factor(reynolds) * straight_m, coil * coiled_m
+
+    return lengths_m
 
 
 def _ring_area_m2(element: AnnularRun) -> float:
     return math.pi / 4.0 * (element.outer_diameter_m**2 - element.inner_diameter_m**2)
 
 
-def _ring_friction(element: AnnularRun, reynolds: float) -> float:
+def _ring_friction(element: AnnularRun) -> Callable[[float], float]:
     gap = element.outer_diameter_m - element.inner_diameter_m
     constant = annulus_laminar_constant(element.inner_diameter_m / element.outer_diameter_m)
-    return trusted_friction_factor(reynolds, element.roughness_m / gap, constant)
+    return trusted_friction_curve(element.roughness_m / gap, constant)
 
 
 def _kv_line(element: FlowCoefficient, flow_m3_s: float, state: LiquidState, pressure_pa: float) -> WorkedLine:
@@ -311,7 +369,7 @@ def _hose_friction_lines(
     element: HoseRun, reynolds: Quantity, bore: Quantity, state: LiquidState, velocity: float
 ) -> list[WorkedLine]:
     straight_m = element.length_m - element.coiled_length_m
-    on_straight, on_coil = _hose_friction_lengths_m(element, reynolds.value)
+    on_straight, on_coil = _hose_friction_lengths_m(element)(reynolds.value)
     lines: list[WorkedLine] = []
     if straight_m > 0.0:
         factor = Quantity("f", on_straight / straight_m, Dimension.RATIO)
@@ -354,7 +412,7 @@ def _ring_loss(element: AnnularRun, flow_m3_s: float, state: LiquidState, pressu
     reynolds = _reynolds_line(velocity.result.value, hydraulic, state)
     lines = [velocity, diameter, reynolds]
     if flow_m3_s > 0.0:
-        factor = Quantity("f", _ring_friction(element, reynolds.result.value), Dimension.RATIO)
+        factor = Quantity("f", _ring_friction(element)(reynolds.result.value), Dimension.RATIO)
         lines.append(
             _friction_line(
                 reynolds.result,

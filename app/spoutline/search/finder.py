@@ -10,7 +10,7 @@ import math
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import replace
-from functools import cached_property
+from functools import cached_property, partial
 from itertools import islice
 from typing import TYPE_CHECKING
 
@@ -19,103 +19,32 @@ from spoutline.search.answer import Count, Decision, PathAnswer
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.graph import MAJOR, Path, Problem, divided
 from spoutline.search.listener import Listener
+from spoutline.search.shared_items import SharedItems, Together, items_of, shared_of
 
 if TYPE_CHECKING:
-    from spoutline.search.alone import LimitsAlone
+    from spoutline.search.chain import Chain
     from spoutline.search.columns import Columns
     from spoutline.search.enumeration import ChainTest
     from spoutline.search.front import Axes, FrontChain
-    from spoutline.search.item_table import Ints, ItemsOf, Mask, Names
-    from spoutline.search.level_search import Chain
+    from spoutline.search.ground import Ground
+    from spoutline.search.item_table import Ints, Mask
 
 _FEW_ITEMS = 500  # more than these are only read by the walk's own bounds for longer than the columns take
-_ITEMS_IN_ORDER = 2_500  # likewise, where more than one chain is asked for
+_ITEMS_IN_ORDER = 500  # likewise, where more than one chain is asked for
 _CHEAPEST_LABELS = 512
 _ORDER_LABELS = 512
 _TESTED_LABELS = 1_000_000  # about a second
 _ROUNDED = 1e-6  # by which a bound on a cost, a whole number, may lie too high for rounding
 
 
-class _Shared:
-    """What problems that differ in their limits alone have in common, made when first needed.
-
-    ``columns`` are made from those of other items where these are the same, or some of them. ``of`` are then the
-    others, with none left out. ``alone`` is given where the loads are those of others.
-    """
-
-    def __init__(
-        self,
-        problem: Callable[[], Problem],
-        columns: Callable[[], Columns | None],
-        items: Callable[[], ItemsOf],
-        of: _Shared | None = None,
-        alone: Callable[[], LimitsAlone | None] | None = None,
-    ) -> None:
-        self._make_problem, self._make_columns, self._make_items = problem, columns, items
-        self._make_alone, self._of = alone, of
-
-    @property
-    def of(self) -> _Shared:
-        """The others; not kept where it is this one itself, or all it holds would wait for garbage to be collected."""
-        return self._of or self
-
-    @cached_property
-    def problem(self) -> Problem:
-        return self._make_problem()
-
-    @cached_property
-    def items(self) -> ItemsOf:
-        return self._make_items()
-
-    @cached_property
-    def names(self) -> Names:
-        from spoutline.search.item_table import Names
-
-        return Names(self.items)
-
-    @cached_property
-    def rows(self) -> Columns | None:
-        """The items as columns; None where a cost is too large for that."""
-        return self._make_columns()
-
-    @cached_property
-    def alone(self) -> LimitsAlone | None:
-        """What each limit tells by itself; None where there are no columns."""
-        return self._alone() if self._make_alone is None else self._make_alone()
-
-    def _alone(self) -> LimitsAlone | None:
-        from spoutline.search.alone import LimitsAlone
-
-        return None if self.rows is None else LimitsAlone(self.rows)
-
-    @cached_property
-    def columns(self) -> Columns | None:
-        """The same where sums of costs are exact in them."""
-        return self.rows if self.rows is not None and self.rows.is_exact() else None
-
-
-def _shared_of(problem: Problem) -> _Shared:
-    def columns() -> Columns | None:
-        from spoutline.search.columns import columns_of  # numpy is loaded where it is used
-
-        return columns_of(problem)
-
-    return _Shared(lambda: problem, columns, lambda: _items_of(problem))
-
-
-def _items_of(problem: Problem) -> ItemsOf:
-    from spoutline.search.item_table import ItemsOf
-
-    return ItemsOf(problem)
-
-
 class Finder:
     """Finds chains of one problem."""
 
     def __init__(self, problem: Problem) -> None:
-        self._shared = _shared_of(problem)
+        self._shared = shared_of(problem)
         self._limits = problem.limits
         self._count = sum(len(layer.items) for layer in problem.layers)
+        self._known: Callable[[], Ground] | None = None
 
     @property
     def problem(self) -> Problem:
@@ -139,7 +68,7 @@ class Finder:
         from spoutline.search.item_table import joined_up, some_of
 
         whole, kept = self._shared, joined_up(masks)
-        some = _Shared(
+        some = SharedItems(
             lambda: some_of(whole.of.problem, masks),
             lambda: None if whole.rows is None else whole.rows.only(kept[whole.rows.row]),
             lambda: whole.items,
@@ -147,12 +76,26 @@ class Finder:
         )
         return self._other(some, self._limits, int(kept.sum()))
 
+    def among(self, questions: Sequence[Sequence[Mask]]) -> list[Finder]:
+        """Return what ``only`` does for the masks of each question; bounds are worked out for all of them together.
+
+        Nothing is worked out before the first of them is asked.
+        """
+        from spoutline.search.item_table import joined_up
+
+        finders = [self.only(masks) for masks in questions]
+        if self._columns() is not None:
+            together = Together(lambda: self.lowest, [joined_up(masks) for masks in questions])
+            for at, finder in enumerate(finders):
+                finder._known = partial(together.ground, at)
+        return finders
+
     def of_limits(self, which: Sequence[bool]) -> Finder:
         """Return a finder for the same items, all of which are tables, with some of the limits and their sums alone."""
         from spoutline.search.item_table import of_limits
 
         whole, at = self._shared, [index for index, wanted in enumerate(which) if wanted]
-        some = _Shared(
+        some = SharedItems(
             lambda: of_limits(whole.problem, at),
             lambda: None if whole.rows is None else whole.rows.of_limits(at),
             lambda: whole.items,
@@ -179,10 +122,10 @@ class Finder:
         major, rest = (joined_up([layer[which] for layer in costs]) for which in (0, 1))
         costed = at_costs(whole.problem, costs)
         return self._other(
-            _Shared(
+            SharedItems(
                 lambda: costed,
                 lambda: None if whole.rows is None else whole.rows.at_costs(major, rest),
-                lambda: _items_of(costed),
+                lambda: items_of(costed),
                 alone=lambda: whole.alone,
             ),
             self._limits,
@@ -241,7 +184,7 @@ class Finder:
         from spoutline.search.item_table import at_strengths
 
         whole = self._shared
-        made = _Shared(
+        made = SharedItems(
             lambda: at_strengths(whole.problem, start_bears),
             lambda: None if whole.rows is None else whole.rows.at_strengths(start_bears),
             lambda: whole.items,
@@ -258,9 +201,9 @@ class Finder:
         items = [None if row < 0 else self._shared.items[row] for row in rows]
         return Path(sum(item.cost for item in items if item is not None), tuple(items))
 
-    def _other(self, shared: _Shared, limits: tuple[float, ...], count: int) -> Finder:
+    def _other(self, shared: SharedItems, limits: tuple[float, ...], count: int) -> Finder:
         other = Finder.__new__(Finder)
-        other._shared, other._limits, other._count = shared, limits, count
+        other._shared, other._limits, other._count, other._known = shared, limits, count, None
         return other
 
     def cheapest(
@@ -296,7 +239,7 @@ class Finder:
         *,
         any_of_equals: bool = False,
     ) -> PathAnswer:
-        if self.is_of_few:
+        if self.is_of_few and self._known is None:
             with suppress(Exhausted):
                 return PathAnswer.decided(self._walked(listener, most_cost, any_of_equals=any_of_equals))
         columns = self._columns()
@@ -309,7 +252,13 @@ class Finder:
 
         most = None if most_cost is None else divided(most_cost)
         found = best_chain(
-            columns, self._shared.names, listener, most=most, fewest=fewest_majors, any_of_equals=any_of_equals
+            columns,
+            self._shared.names,
+            listener,
+            most=most,
+            fewest=fewest_majors,
+            any_of_equals=any_of_equals,
+            lowest=lambda: self.lowest,
         )
         path = None if found.chain is None else self._path(found.chain)
         if found.is_proved:
@@ -429,7 +378,9 @@ class Finder:
         from spoutline.search.optimum import chains_in_order
 
         least = None if least_cost is None else divided(least_cost)
-        chains = chains_in_order(columns, self._shared.names, listener, test, _TESTED_LABELS, least=least)
+        chains = chains_in_order(
+            columns, self._shared.names, listener, test, _TESTED_LABELS, least=least, lowest=lambda: self.lowest
+        )
         yield from map(self._path, chains)
 
     def in_order(self, listener: Listener | None = None, least_cost: int | None = None) -> Iterator[Path]:
@@ -459,7 +410,10 @@ class Finder:
             from spoutline.search.optimum import chains_in_order
 
             least = None if least_cost is None else divided(least_cost)
-            rest = map(self._path, chains_in_order(columns, self._shared.names, listener, least=least))
+            rest = map(
+                self._path,
+                chains_in_order(columns, self._shared.names, listener, least=least, lowest=lambda: self.lowest),
+            )
         for path in rest:
             if last is None or _place(path) > _place(last):
                 yield path
@@ -467,6 +421,29 @@ class Finder:
     def _columns(self) -> Columns | None:
         columns = self._shared.columns
         return None if columns is None else columns.with_limits(self._limits)
+
+    @cached_property
+    def lowest(self) -> Ground:
+        """What bounds tell of the items that cost no major, worked out once.
+
+        Raises
+        ------
+        ValueError
+            If a cost is too large for whole numbers of 64 bits.
+        """
+        if self._known is not None:
+            return self._known()
+        from spoutline.search.ground import Ground
+        from spoutline.search.optimum import without_majors
+
+        columns = self._columns()
+        if columns is None:
+            raise ValueError("a cost is too large for whole numbers of 64 bits")
+        return Ground.of(without_majors(columns))
+
+    def least_cost(self) -> float:
+        """Return what no chain without majors costs less than, where bounds tell it at next to no cost; else 0."""
+        return self.lowest.floor if self._known is not None else 0.0
 
     def _path(self, chain: Chain) -> Path:
         items = self._shared.items

@@ -16,11 +16,11 @@ from typing import TypeVar
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from spoutline.search.chain import Chain, Named
 from spoutline.search.columns import Columns, heads
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY
 from spoutline.search.item_table import Floats, Ints, Mask
-from spoutline.search.level_search import Chain, Named
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import Answer, best_chain, chains_in_order
 from spoutline.search.stand_ins import may_have_chains

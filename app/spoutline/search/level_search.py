@@ -11,25 +11,26 @@ import heapq
 import math
 from collections.abc import Generator, Iterable, Iterator
 from contextlib import contextmanager, suppress
-from typing import Protocol
 
 import numpy as np
 
-from spoutline.frozen import frozen
+from spoutline.search.chain import Chain, Equals, Named, chain_of, first_by_names, named
 from spoutline.search.columns import Columns
 from spoutline.search.demand_bands import Part, least, parts_by_band
 from spoutline.search.effort import Effort, Exhausted
-from spoutline.search.enumeration import EMPTY, Chains, ChainTest, Enumeration
+from spoutline.search.enumeration import Chains, ChainTest, Enumeration
+from spoutline.search.few_items import FewItems
+from spoutline.search.ground import Ground
 from spoutline.search.item_table import Floats, Ints
 from spoutline.search.multipliers import priced
 from spoutline.search.next_chain import NextChain
-from spoutline.search.passes import Passes
 from spoutline.search.staircase import Staircases
 from spoutline.search.stand_ins import any_by_labels, cheapest_by_labels, without_outdone
 from spoutline.search.sums import Sums, near
 from spoutline.search.swaps import Rows, Swaps
 
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
+_FEW_LABELS, _MORE_ITEMS = 250, 128  # with which that is done by plain steps, and once more
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
@@ -41,27 +42,6 @@ _ORDER_LABELS, _PASSES, _FURTHER = 16_000, 64, 8  # looked at by cost; labels fo
 _TOLD = 128  # chains left out one by one where the next is found by labels
 
 
-class Named(Protocol):
-    """Names of items by their number."""
-
-    def __getitem__(self, row: int, /) -> str:
-        """Return the name of an item."""
-        ...
-
-    def places(self, rows: Ints, /) -> Ints:
-        """Return, for each of some items, a number that grows with its name among those of its layer."""
-        ...
-
-
-@frozen
-class Chain:
-    """A complete chain; ``rows`` are numbers of items as ``Columns.row`` counts them, ``EMPTY`` for an empty layer."""
-
-    major: int
-    cost: int
-    rows: tuple[int, ...]
-
-
 class _TooMany(Exception):
     """A quick look would have been at too many labels."""
 
@@ -71,7 +51,7 @@ class LevelSearch:
 
     def __init__(
         self,
-        columns: Columns,
+        ground: Ground,
         names: Named,
         effort: Effort,
         test: ChainTest | None = None,
@@ -83,20 +63,18 @@ class LevelSearch:
     ) -> None:
         self._names, self._effort, self._test, self._any_will_do = names, effort, test, any_will_do
         self._any_of_equals = any_of_equals
-        self._columns = columns.trimmed()
+        self._ground = ground
+        self._columns, self._sums, self._floors = ground.columns, ground.sums, ground.floors
         self._highest = self._columns.most_cost()
         if most_cost is not None:
             self._highest = min(self._highest, most_cost)
-        self._sums = Sums.of(self._columns.limits)
-        self._floors: Floats = np.zeros(len(self._columns))
         self._is_priced = False
         self._is_dense = False  # too many labels for prices alone
         self._many_labels: float = _MANY_LABELS
         self._incumbent: Chain | None = None
+        self._first: Chain | None = None  # of the chains of one cost by names, where that is known
         self._none_below = -math.inf  # or there is, and the incumbent is as cheap
-        self.floor = -math.inf
-        if self._columns.can_be_filled():
-            self._keep(self._sums.floor(self._columns, Passes(self._columns)))
+        self.floor = ground.floor
         self._least_cost = least_cost  # which no chain is known to go below
         if least_cost is not None:
             self._none_below, self.floor = least_cost - 1, max(self.floor, least_cost)
@@ -124,7 +102,8 @@ class LevelSearch:
         self.floor = self._incumbent.cost
         if self._any_of_equals:
             return self._incumbent
-        return found or self._first_of_equals(self._incumbent.cost)
+        known = found or self._first
+        return known if known and known.cost == self.floor else self._first_of_equals(self._incumbent.cost)
 
     def any(self) -> Chain | None:
         """Return the chain that is met first."""
@@ -136,6 +115,9 @@ class LevelSearch:
         if self._has_nothing_left():
             return None
         found = self._found_quickly(_QUICK_ITEMS)
+        if found is None and self._incumbent is None and self._test is None:
+            with suppress(_TooMany), self._few_labels(_FEW_LABELS):
+                found = self._first_of_few(self._threshold(_MORE_ITEMS))
         if found is None:
             self._price()
             if self._has_nothing_left():
@@ -152,14 +134,16 @@ class LevelSearch:
     def in_order(self) -> Iterator[Chain]:
         """Yield every chain, cheapest first, equals by names."""
         least_cost = self._least_cost
+        told = dict[Rows, None]()
         if self._test is not None or least_cost is None:
-            self._found()
-            if self._incumbent is None:
+            if (first := self.first()) is None:
                 return
-            least_cost = self._incumbent.cost
+            yield first
+            least_cost, told = first.cost, {first.rows: None}
+        low = yield from self._first_in_order(least_cost - 1, told)
         if not self._is_priced:
             self._price()
-        low, items, told = least_cost - 1, float(_ITEMS), dict[Rows, None]()
+        items = float(_ITEMS)
         labels = math.inf if self._test is not None else _ORDER_LABELS
         while low < self._highest:
             top = max(low + 1, self._threshold(items))
@@ -179,6 +163,22 @@ class LevelSearch:
             if len(told) > _TOLD:
                 labels = math.inf  # which are too many to be left out one by one
             low = top
+
+    def _first_in_order(self, low: int, told: dict[Rows, None]) -> Generator[Chain, None, int]:
+        """Yield the chains among the items of the lowest floors by plain steps, but those ``told``; none with a test.
+
+        Up to ``low`` there are none; returns the cost up to which all are now told.
+        """
+        top = max(low + 1, self._threshold(_QUICK_ITEMS))
+        if self._test is not None or not self._columns.can_be_filled():
+            return low
+        try:
+            with self._few_labels(_FEW_LABELS):
+                found = self._few(top).in_order()
+        except _TooMany:
+            return low
+        yield from (one for one in found if one.cost > low and one.rows not in told)
+        return top
 
     def _cheaper_half(self, low: int, top: int) -> tuple[int, list[Chain] | None]:
         """Return a cost up to ``top`` and the chains up to it; None where those of the very next cost are too many."""
@@ -227,7 +227,7 @@ class LevelSearch:
     def _price(self) -> None:
         """Price the limits, which raises the floors."""
         self._is_priced = True
-        passes = Passes(self._columns)
+        passes = self._ground.passes
         found = priced(self._columns, passes, self._highest)
         if found.bound == np.inf:
             self._keep(np.full(len(self._floors), np.inf))
@@ -241,9 +241,11 @@ class LevelSearch:
             return self._highest
         return min(self._highest, math.floor(float(np.partition(self._floors, int(items))[int(items)])))
 
-    def _limit(self) -> int:
-        """Return the highest cost that is still of interest."""
-        return self._highest if self._incumbent is None else self._incumbent.cost - 1
+    def _limit(self, equals: Equals | None = None) -> int:
+        """Return the highest cost that is still of interest, that of the incumbent where ``equals`` are gathered."""
+        if self._incumbent is None:
+            return self._highest
+        return self._incumbent.cost - (equals is None or not equals.are_all)
 
     def _found_quickly(self, items: int) -> Chain | None:
         """Look among the items of the lowest floors; return the first of the cheapest chains where that is found."""
@@ -254,6 +256,9 @@ class LevelSearch:
             top = min(top, self._incumbent.cost)
         if top <= self._none_below:
             return None
+        if self._test is None:
+            with suppress(_TooMany), self._few_labels(_FEW_LABELS):
+                return self._first_of_few(top)
         try:
             with self._few_labels():
                 for part in self._parts(top, in_bands=False):
@@ -261,28 +266,25 @@ class LevelSearch:
                     for found in search.chains():
                         search.top = int(found.cost.min())
                         cheapest.append((part, found))
-                        self._incumbent = self._chain(part, found, int(found.cost.argmin()))
+                        self._incumbent = chain_of(part, found, int(found.cost.argmin()))
                         if self._any_will_do:
                             return self._incumbent
         except _TooMany:
             return None
         self._none_below = top
-        return self._first_by_names(cheapest)
+        return first_by_names(cheapest, self._names)
 
-    def _first_by_names(self, some: list[tuple[Part, Chains]]) -> Chain | None:
-        """Return the cheapest of some chains, of equals the first by names; None for none."""
-        least = min((int(found.cost.min()) for _, found in some), default=0)
-        firsts = []
-        for part, found in some:
-            equal = found.items[found.cost == least]
-            if len(equal):
-                used, at = np.unique(equal, return_inverse=True)
-                is_item = used != EMPTY
-                places = np.where(is_item, 0, EMPTY)
-                places[is_item] = self._names.places(part.columns.row[used[is_item]])
-                first = np.lexsort(places[at.reshape(equal.shape)].T[::-1])[0]
-                firsts.append(self._chain(part, Chains(np.array([least]), equal[[first]]), 0))
-        return min(firsts, key=self._named, default=None)
+    def _first_of_few(self, top: int) -> Chain | None:
+        """Do so by plain steps, with no test of what is found."""
+        found = self._few(top).first()
+        self._incumbent = found or self._incumbent
+        self._none_below = top
+        return found
+
+    def _few(self, top: int) -> FewItems:
+        """Return the items of floors up to ``top``."""
+        some = self._columns.only(self._floors <= near(top))
+        return FewItems(some, self._sums, top, self._effort, self._names, any_will_do=self._any_will_do)
 
     def _first_of_equals(self, cost: int) -> Chain:
         """Return the first chain of this cost by names; there is one."""
@@ -359,7 +361,7 @@ class LevelSearch:
         """
         if self._least_cost is None or self._test is None:
             return math.inf
-        return max(1.0, self._least_cost - float(self._floors.min()))
+        return max(1.0, (self._least_cost - float(self._floors.min())) / 2)
 
     def _is_told_by_stand_ins(self, labels: int) -> bool:
         """Say whether all is known without the chains that another can stand in for, of which there are many here.
@@ -409,18 +411,24 @@ class LevelSearch:
         return True
 
     def _look_below(self, top: int, *, in_bands: bool) -> None:
-        """Make the cheapest chain up to ``top`` the incumbent, unless the incumbent is as cheap."""
+        """Make the cheapest chain up to ``top`` the incumbent, unless that is as cheap; keep the first of few equals."""
+        equals = None if self._incumbent or self._any_will_do or self._any_of_equals else Equals()
         for part in self._parts(top, in_bands=in_bands, only_first=True):
-            limit = min(top, self._limit())
+            limit = min(top, self._limit(equals))
             if part.floor > near(limit):
                 continue
             search = self._enumeration(part, limit, is_narrow=True)
             for found in search.chains():
-                if found.cost.min() <= self._limit():
-                    self._incumbent = self._chain(part, found, int(found.cost.argmin()))
-                    search.top = self._limit()
+                cost = int(found.cost.min())
+                if cost <= self._limit():
+                    self._incumbent = chain_of(part, found, int(found.cost.argmin()))
                     if self._any_will_do:
                         return
+                if equals is not None:
+                    equals.take_in(cost, part, found)
+                search.top = self._limit(equals)
+        if equals is not None and equals.are_all:
+            self._first = first_by_names(equals.met, self._names)
 
     def _between(self, low: int, top: int) -> list[Chain] | None:
         """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
@@ -442,19 +450,19 @@ class LevelSearch:
                 if count > _KEPT:
                     return None
                 kept.append((part, found, chosen))
-        chains = [self._chain(part, found, int(at)) for part, found, chosen in kept for at in chosen]
-        return sorted(chains, key=lambda chain: (chain.cost, self._named(chain)))
+        chains = [chain_of(part, found, int(at)) for part, found, chosen in kept for at in chosen]
+        return sorted(chains, key=lambda chain: (chain.cost, named(chain.rows, self._names)))
 
     def _by_names(self, cost: int, *, in_bands: bool = True, only_first: bool = False) -> Iterator[Chain]:
         """Yield the chains of exactly this cost, by names; ``only_first`` says that none is cheaper."""
         ways = [self._part_by_names(part, cost) for part in self._parts(cost, in_bands=in_bands, only_first=only_first)]
-        yield from heapq.merge(*ways, key=self._named)
+        yield from heapq.merge(*ways, key=lambda chain: named(chain.rows, self._names))
 
     def _part_by_names(self, part: Part, cost: int) -> Iterator[Chain]:
         order = self._names.places(part.columns.row)
         for found in self._enumeration(part, cost, order, is_narrow=True).chains():
             for at in np.flatnonzero(part.holds(found) & (found.cost == cost)):
-                yield self._chain(part, found, int(at))
+                yield chain_of(part, found, int(at))
 
     def _enumeration(self, part: Part, top: int, order: Ints | None = None, *, is_narrow: bool = False) -> Enumeration:
         return Enumeration(
@@ -474,14 +482,6 @@ class LevelSearch:
         if not self._is_dense or not self._sums.prices[self._sums.costs - 1].any():
             return None
         return Staircases(part.columns, part.passes, self._sums, top)
-
-    def _named(self, chain: Chain) -> tuple[str, ...]:
-        return tuple("" if row == EMPTY else self._names[row] for row in chain.rows)
-
-    @staticmethod
-    def _chain(part: Part, found: Chains, at: int) -> Chain:
-        rows = part.columns.row
-        return Chain(0, int(found.cost[at]), tuple(EMPTY if it == EMPTY else int(rows[it]) for it in found.items[at]))
 
     def _parts(self, top: int, *, in_bands: bool = True, only_first: bool = False) -> list[Part]:
         """Return the problems of the bands, with the items of floors up to ``top`` alone, the lowest floor first.

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 
 import numpy as np
 
 from spoutline.frozen import frozen
+from spoutline.search.chain import Chain, Named
 from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import ChainTest
-from spoutline.search.level_search import Chain, LevelSearch, Named
+from spoutline.search.ground import Ground
+from spoutline.search.level_search import LevelSearch
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
 from spoutline.search.passes import Passes
@@ -49,6 +51,7 @@ def best_chain(
     most: tuple[int, int] | None = None,
     fewest: int = 0,
     any_of_equals: bool = False,
+    lowest: Callable[[], Ground] | None = None,
 ) -> Answer:
     """Return the first of all chains within the limits: fewest majors, then least cost, then by the items' names.
 
@@ -70,6 +73,8 @@ def best_chain(
         Majors; it is known that no chain has fewer.
     any_of_equals
         Whether any of the chains of fewest majors and least cost will do, whatever its names.
+    lowest
+        Returns what is known of the items ``without_majors``; None where it is worked out here.
 
     Raises
     ------
@@ -77,7 +82,7 @@ def best_chain(
         If the listener asks to stop.
     """
     effort = Effort(listener or Listener(), most_labels)
-    for major, level in _levels(columns, fewest, None if most is None else most[0]):
+    for major, level in _levels(columns, fewest, None if most is None else most[0], lowest=lowest):
         most_cost = most[1] if most is not None and major == most[0] else None
         search = LevelSearch(level, names, effort, most_cost=most_cost, any_of_equals=any_of_equals)
         try:
@@ -109,7 +114,7 @@ def any_chain(columns: Columns, names: Named, listener: Listener | None = None) 
     """
     if np.isneginf(columns.limits).any():
         return None
-    return LevelSearch(columns, names, Effort(listener or Listener()), any_will_do=True).any()
+    return LevelSearch(Ground.of(columns), names, Effort(listener or Listener()), any_will_do=True).any()
 
 
 def chains_in_order(
@@ -120,12 +125,13 @@ def chains_in_order(
     most_labels: int | None = None,
     *,
     least: tuple[int, int] | None = None,
+    lowest: Callable[[], Ground] | None = None,
 ) -> Iterator[Chain]:
     """Yield every chain within the limits in the order of ``best_chain``.
 
     Parameters
     ----------
-    columns, names, listener
+    columns, names, listener, lowest
         As of ``best_chain``.
     test
         Says which chains count, by what no sum of loads tells; None for all.
@@ -142,10 +148,15 @@ def chains_in_order(
         If more labels would have to be looked at.
     """
     effort = Effort(listener or Listener(), most_labels)
-    for major, level in _levels(columns, 0 if least is None else least[0], exactly=True):
+    for major, level in _levels(columns, 0 if least is None else least[0], exactly=True, lowest=lowest):
         least_cost = least[1] if least is not None and major == least[0] else None
         for chain in LevelSearch(level, names, effort, test, least_cost=least_cost).in_order():
             yield replace(chain, major=major)
+
+
+def without_majors(columns: Columns) -> Columns:
+    """Return the items that cost no major: what is looked at first."""
+    return columns.only(columns.major == 0)
 
 
 def _is_empty(columns: Columns, effort: Effort) -> bool:
@@ -160,8 +171,13 @@ def _is_empty(columns: Columns, effort: Effort) -> bool:
 
 
 def _levels(
-    columns: Columns, fewest: int = 0, most: int | None = None, *, exactly: bool = False
-) -> Iterator[tuple[int, Columns]]:
+    columns: Columns,
+    fewest: int = 0,
+    most: int | None = None,
+    *,
+    exactly: bool = False,
+    lowest: Callable[[], Ground] | None = None,
+) -> Iterator[tuple[int, Ground]]:
     """Yield the problems with no major, with at most one, and so on; with ``exactly`` no chain is in two of them.
 
     No chain has less than ``fewest`` majors; of those with more than ``most`` none is asked for.
@@ -169,7 +185,7 @@ def _levels(
     if np.isneginf(columns.limits).any():
         return
     if fewest <= 0 and (most is None or most >= 0):
-        yield 0, columns.only(columns.major == 0)
+        yield 0, Ground.of(without_majors(columns)) if lowest is None else lowest()
     if not columns.major.any():
         return
     low, high = max(1, fewest), most
@@ -183,4 +199,4 @@ def _levels(
     for level in range(low, high + 1):
         at_most = columns.only(columns.major <= level)
         limited = at_most.with_load(at_most.major, level)
-        yield level, limited.with_load(-at_most.major, -level) if exactly else limited
+        yield level, Ground.of(limited.with_load(-at_most.major, -level) if exactly else limited)

@@ -15,11 +15,11 @@ from spoutline.search.graph import MAJOR, Item, Layer, Path, Problem, divided
 from spoutline.search.listener import Listener
 
 if TYPE_CHECKING:
+    from spoutline.search.chain import Chain
     from spoutline.search.columns import Columns
     from spoutline.search.enumeration import ChainTest
     from spoutline.search.held_items import HeldItems
     from spoutline.search.item_table import Floats, ItemsOf, Mask, Names
-    from spoutline.search.level_search import Chain
 
 _EXACT = float(2**53)  # whole numbers up to here are exact as floats
 _FEW_ITEMS = 500  # so many are looked at one by one sooner than in columns

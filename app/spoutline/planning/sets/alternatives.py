@@ -19,6 +19,7 @@ from spoutline.planning.sets.set_query import Objective, Promise, SetQuery
 from spoutline.search.effort import Exhausted
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
+_DAYS_FORESEEN = 4  # lead times, from the shortest on, whose bounds are worked out together
 _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it gains at least this share
 
 
@@ -126,17 +127,19 @@ class AlternativeFinder:
 
     def _candidates(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
         """Yield what differs in kind first, so that the plain second-best is named only where it differs in none."""
-        for idea in (
+        of_parts = (
             *_breakaway_idea(self.chosen, self.query),
             *_permeation_idea(self.chosen, self.query),
             *_adaptor_idea(self.chosen, self.query),
-            *self._lighter_idea(),
-            *self._less_loss_idea(),
-        ):
+        )
+        sooner, of_makers = self._sooner_queries(), self._maker_queries()
+        foreseen = (*(idea.query for idea in of_parts), *sooner[:_DAYS_FORESEEN], *of_makers)
+        self.chooser.search.foresee(foreseen)
+        for idea in (*of_parts, *self._lighter_idea(), *self._less_loss_idea()):
             yield from self._decided(idea.kind, self._of_idea(idea))
         yield from self._decided(AlternativeKind.LOWEST_PRICE, self._lowest_price())
-        yield from self._decided(AlternativeKind.SHORTER_LEAD_TIME, self._sooner())
-        yield from self._decided(AlternativeKind.ONE_MAKER, self._one_maker())
+        yield from self._decided(AlternativeKind.SHORTER_LEAD_TIME, self._sooner(sooner))
+        yield from self._decided(AlternativeKind.ONE_MAKER, self._one_maker(of_makers))
         yield from self._decided(AlternativeKind.NEXT_CHEAPEST, self._next_cheapest())
 
     def _decided(
@@ -195,14 +198,17 @@ class AlternativeFinder:
         if judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor:
             yield AlternativeKind.LOWEST_PRICE, judged
 
-    def _sooner(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        """Find the shortest lead time that still gives a set."""
+    def _sooner_queries(self) -> list[SetQuery]:
+        """Return what asks for each lead time that a part has and that is shorter than that of the chosen set."""
         now = lead_time_days(self.chosen)
         met = [parts.columns.number(LEAD_TIME)[parts.inside] for parts in self.chooser.search.pool.all_portions()]
-        days = [int(one) for one in np.unique(np.concatenate(met)).tolist() if one < now]
-        queries = [_within_days(self.query, longest) for longest in days]
-        first = first_true(len(days), lambda at: self._promise(queries[at]) is not None)
-        if first == len(days):
+        days = (int(one) for one in np.unique(np.concatenate(met)).tolist() if one < now)
+        return [_within_days(self.query, longest) for longest in days]
+
+    def _sooner(self, queries: Sequence[SetQuery]) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        """Find the shortest lead time that still gives a set."""
+        first = first_true(len(queries), lambda at: self._promise(queries[at]) is not None)
+        if first == len(queries):
             return
         rest = queries[first:]
         at = first_true(len(rest), lambda at: self._as_good(rest[at]) is not None)  # by all checks, mostly the first
@@ -210,23 +216,27 @@ class AlternativeFinder:
         if best is not None:
             yield AlternativeKind.SHORTER_LEAD_TIME, best
 
-    def _one_maker(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+    def _maker_queries(self) -> list[SetQuery]:
+        """Return what asks for each maker of nozzles alone; nothing where the chosen set is of one maker."""
         if len({link.part.maker for link in self.chosen.links}) == 1:
-            return
+            return []
         nozzles = self.chooser.search.pool.portions(Slot.NOZZLE)
         makers = sorted({maker for parts in nozzles for maker in parts.columns.makers_of(parts.inside)})
-        found = list(self._of_makers(makers))
+        return [_of_maker(self.query, maker) for maker in makers]
+
+    def _one_maker(self, queries: Sequence[SetQuery]) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+        found = list(self._of_makers(sorted(queries, key=self.chooser.search.least_cost)))
         if found:
             best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.refs))
             yield AlternativeKind.ONE_MAKER, best
 
-    def _of_makers(self, makers: Sequence[str]) -> Iterator[JudgedSet]:
+    def _of_makers(self, queries: Sequence[SetQuery]) -> Iterator[JudgedSet]:
         """Yield the best set of each maker, the cheapest by promise first; none that is dearer than one before.
 
         A maker is first asked for what costs no more than another promised: mostly the full checks let that through.
         """
         asked, dearer = list[_Promised](), list[SetQuery]()
-        for query in (_of_maker(self.query, maker) for maker in makers):
+        for query in queries:
             cheapest = min((one.promise.price_minor for one in asked), default=None)
             promise = self._promise(query, cheapest)
             if promise is None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 
@@ -63,6 +63,7 @@ class Assembled:
     places: tuple[LayerParts, ...]
     _hopes: dict[tuple[float, ...], _Hope] = field(default_factory=dict)  # by limits, whatever costs
     _tight: dict[tuple[float, ...], Finder] = field(default_factory=dict, init=False)
+    _foreseen: dict[tuple[Keep, tuple[float, ...]], Finder | None] = field(default_factory=dict, init=False)
     _answers: dict[tuple[float, ...], _Answer] = field(default_factory=dict, init=False)  # by limits that may bind
 
     @cached_property
@@ -121,6 +122,26 @@ class Assembled:
 
         With ``hopes``, parts that no chain within the limits holds are looked for once for all questions.
         """
+        if hopes and (keep, limits) in self._foreseen:
+            return self._foreseen[keep, limits]
+        masks = self._masks(keep, limits, hopes=hopes)
+        return None if masks is None else (self._tightened(limits) if hopes else self.finder.within(limits)).only(masks)
+
+    def foresee(self, keeps: Sequence[Keep], limits: tuple[float, ...]) -> None:
+        """Let bounds be worked out together for parts that several questions may use, once the first is asked."""
+        masks = {keep: self._masks(keep, limits) for keep in keeps}
+        some = {keep: mask for keep, mask in masks.items() if mask is not None}
+        finders = self._tightened(limits).among(list(some.values())) if some else []
+        known = dict(zip(some, finders, strict=True))
+        self._foreseen.update({(keep, limits): known.get(keep) for keep in keeps})
+
+    def least_cost(self, keep: Keep, limits: tuple[float, ...]) -> float:
+        """Return what no chain without majors costs less than, of parts that were foreseen; 0 where unknown."""
+        finder = self._foreseen.get((keep, limits), self.finder)
+        return math.inf if finder is None else finder.least_cost()
+
+    def _masks(self, keep: Keep, limits: tuple[float, ...], *, hopes: bool = True) -> list[Mask] | None:
+        """Return, by layer, the parts that may be used; None where a slot of the chain is left without any."""
         known: dict[int, Mask] = {}
         for place in self.places:
             if id(place) not in known:
@@ -131,7 +152,7 @@ class Assembled:
             masks = [mask & may for mask, may in zip(masks, items, strict=True)]
         if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
             return None
-        return (self._tightened(limits) if hopes else self.finder.within(limits)).only(masks)
+        return masks
 
 
 def _where(limit: float, binds: bool) -> float:

@@ -15,7 +15,7 @@ from spoutline.model.part_columns import Floats
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.sets.assembled import Assembled, Keep
+from spoutline.planning.sets.assembled import Assembled, Keep, everything
 from spoutline.planning.sets.chain_problems import ChainProblems
 from spoutline.planning.sets.in_use import tension_test
 from spoutline.planning.sets.loads import Load, LoadModel, Loads
@@ -204,6 +204,25 @@ class ChainSearch:
         """
         best = self._best(query, listener).proven
         return None if best is None else Promise(*divmod(best.cost, REGRET))
+
+    def foresee(self, queries: Iterable[SetQuery]) -> None:
+        """Take in what may be asked next: bounds are worked out for all questions that differ in their parts alone."""
+        alike: dict[SetQuery, list[Keep]] = {}
+        for query in queries:
+            alike.setdefault(replace(query.without_bounds, keep=everything), []).append(query.keep)
+        for query, keeps in alike.items():
+            if query.is_whole:
+                limits = self._problems.limits(query)
+                for one in self._assembled(query):
+                    one.foresee(keeps, limits)
+
+    def least_cost(self, query: SetQuery) -> float:
+        """Return what no set for a question that was foreseen costs less than, as the walk counts; 0 where unknown.
+
+        Sets whose parts break should-rules are left aside.
+        """
+        limits = self._problems.limits(query)
+        return min((one.least_cost(query.keep, limits) for one in self._assembled(query)), default=math.inf)
 
     def _best(self, query: SetQuery, listener: Listener | None) -> PathAnswer:
         if query not in self._answers:

@@ -14,7 +14,8 @@ from spoutline.planning.sets.pool import Pool
 from spoutline.planning.sets.usual_prices import UsualPrices
 from spoutline.rules.chain.joints import joint_findings, joints_of
 from spoutline.rules.chain.order import set_findings
-from spoutline.rules.checks.run import checks_for
+from spoutline.rules.chain.set_view import SetViews
+from spoutline.rules.checks.run import checks_of
 from spoutline.rules.declared.registry import rule_of
 from spoutline.rules.parts.part_rules import judge_part
 
@@ -40,6 +41,7 @@ class SetJudge:
         self.tables = tables
         self._usual = usual
         self._pool = pool
+        self._views = SetViews(requirement, tables)
         self._known: dict[tuple[tuple[PartRef, bool], ...], JudgedSet] = {}
         self._parts: dict[tuple[int, Slot], tuple[Part, tuple[Finding, ...]]] = {}  # with the part, which so lives on
 
@@ -81,5 +83,5 @@ class SetJudge:
             hanging_set=hanging_set,
             joints=joints_of(links, requirement.outlet),
             findings=tuple(findings),
-            checks=checks_for(hanging_set, requirement, tables),
+            checks=checks_of(self._views.of(hanging_set)),
         )

@@ -89,6 +89,7 @@ class SlotParts:
     breaches: tuple[Breach, ...]
     source: PartSource
     extra_minor: int = 0
+    _prices: dict[str, Ints] = field(init=False, default_factory=dict)  # by currency, once they were asked for
 
     def __len__(self) -> int:
         return int(np.count_nonzero(self.inside))
@@ -116,9 +117,10 @@ class SlotParts:
 
     def prices(self, currency: str) -> Ints:
         """Return prices with what they cost beside, minor units; 0 where there is none."""
-        price = self.columns.price_minor(currency)
-        priced = ~np.isnan(price)
-        return np.where(priced, price + self.extra_minor, 0).astype(np.int64)
+        if currency not in self._prices:
+            price = self.columns.price_minor(currency)
+            self._prices[currency] = np.where(np.isnan(price), 0, price + self.extra_minor).astype(np.int64)
+        return self._prices[currency]
 
     def lines_of(self, row: int) -> frozenset[RequirementId]:
         """Return the lines whose *must* rules the part of a row breaks."""

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
+from functools import cached_property
+from typing import Any, TypeVar
 
 from spoutline.calc.elements import Element
 from spoutline.calc.flow import FlowSolution, solve_flow
@@ -12,6 +15,8 @@ from spoutline.model.limit import Jurisdiction, RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, Slot
+from spoutline.rules.derive.hose import worst_reach
+from spoutline.rules.derive.reach_needed import ReachNeeded
 from spoutline.rules.parts.figures import (
     BREAKAWAY_SLOTS,
     LiquidStates,
@@ -22,6 +27,8 @@ from spoutline.rules.parts.figures import (
     rise_m,
     states_for,
 )
+
+_T = TypeVar("_T")
 
 
 @frozen
@@ -35,7 +42,11 @@ class Delivered:
 
 @frozen
 class SetView:
-    """The set with what every check needs. ``delivered`` is None where a part lacks a figure for its loss."""
+    """The set with what every check needs. ``delivered`` is None where a part lacks a figure for its loss.
+
+    ``hanging_length_m`` are hoses and rigid parts from the dispenser to the nozzle inlet, what hangs between outlet and
+    nozzle, and ``hanging_weight_n`` what these weigh, filled.
+    """
 
     hanging_set: HangingSet
     requirement: Requirement
@@ -44,6 +55,9 @@ class SetView:
     figures: tuple[PartFigures, ...]
     elements: tuple[tuple[Element, ...], ...] | None
     delivered: tuple[Delivered, Delivered] | None
+    hanging_length_m: float
+    hanging_weight_n: float
+    views: SetViews
 
     @property
     def jurisdiction(self) -> Jurisdiction:
@@ -83,63 +97,106 @@ class SetView:
 
     def length_before_m(self, place: int) -> float:
         """Hoses and rigid parts from the dispenser to the inlet of the part at ``place``."""
-        return math.fsum(figure.hose_length_m + figure.rigid_length_m for figure in self.figures[:place])
+        return _length_m(self.figures[:place])
 
-    @property
-    def hanging_length_m(self) -> float:
-        """Hoses and rigid parts from the dispenser to the nozzle inlet: what hangs between outlet and nozzle."""
-        return self.length_before_m(self._nozzle_place)
+    def of_part(self, what: str, part: Part, made: Callable[[], _T]) -> _T:
+        """Return what is worked out from a part and the position alone, once for all sets of the same ``SetViews``."""
+        return self.views.of_part(what, part, made)
 
-    @property
-    def hanging_weight_n(self) -> float:
-        """Weight of what hangs between outlet and nozzle inlet, filled."""
-        return math.fsum(figure.filled_weight_n for figure in self.figures[: self._nozzle_place])
 
-    @property
-    def _nozzle_place(self) -> int:
-        places = (place for place, link in enumerate(self.links) if link.slot is Slot.NOZZLE)
-        return next(places, len(self.links))
+class SetViews:
+    """Views of the sets at one position. What a part or the position alone decides is worked out once for all of them.
+
+    Parameters: ``requirement`` of the position; ``tables``, limits and materials.
+    """
+
+    def __init__(self, requirement: Requirement, tables: RuleTables) -> None:
+        self.requirement, self.tables = requirement, tables
+        self._known: dict[tuple[str, str, str], tuple[Part, Any]] = {}  # by part number and maker, with the very part
+
+    def of(self, hanging_set: HangingSet) -> SetView:
+        """Return a set with its figures and the flow that it delivers cold and hot."""
+        links = hanging_set.links
+        figures, elements = tuple(map(self._figures, links)), self._all_elements(links)
+        hanging = figures[: next((place for place, link in enumerate(links) if link.slot is Slot.NOZZLE), len(links))]
+        return SetView(
+            hanging_set=hanging_set,
+            requirement=self.requirement,
+            tables=self.tables,
+            states=self.states,
+            figures=figures,
+            elements=elements,
+            delivered=None if elements is None else self._delivered(elements),
+            hanging_length_m=_length_m(hanging),
+            hanging_weight_n=math.fsum(figure.filled_weight_n for figure in hanging),
+            views=self,
+        )
+
+    def of_part(self, what: str, part: Part, made: Callable[[], _T]) -> _T:
+        """Return what is worked out from a part and the position alone; the same part is not asked again."""
+        key = what, part.number, part.maker
+        known = self._known.get(key)
+        if known is None or known[0] is not part:
+            known = self._known[key] = part, made()
+        found: _T = known[1]
+        return found
+
+    @cached_property
+    def states(self) -> LiquidStates:
+        """The liquid at both ends of the climate."""
+        return states_for(self.requirement)
+
+    @cached_property
+    def worst_reach(self) -> ReachNeeded:
+        """The filler that asks for the longest chain, with that length."""
+        return worst_reach(self.requirement.position, self.tables.jurisdiction)
+
+    @cached_property
+    def flow_ceiling_m3_s(self) -> float:
+        """The greatest flow that can reach a nozzle here."""
+        return flow_ceiling_m3_s(self.requirement, self.tables)
+
+    def _figures(self, link: SetLink) -> PartFigures:
+        def made() -> PartFigures:
+            return part_figures(link.part, link.slot, self.requirement, self.tables, self.states.cold)
+
+        return self.of_part(f"figures {link.slot}", link.part, made)
+
+    def _elements(self, link: SetLink) -> tuple[Element, ...] | None:
+        def made() -> tuple[Element, ...] | None:
+            return elements_of(link.part, link.slot, self.requirement)
+
+        return self.of_part(f"elements {link.slot}", link.part, made)
+
+    def _all_elements(self, links: tuple[SetLink, ...]) -> tuple[tuple[Element, ...], ...] | None:
+        gathered: list[tuple[Element, ...]] = []
+        for link in links:
+            elements = self._elements(link)
+            if elements is None:
+                return None
+            gathered.append(elements)
+        return tuple(gathered)
+
+    def _delivered(self, elements: tuple[tuple[Element, ...], ...]) -> tuple[Delivered, Delivered]:
+        flat = tuple(element for group in elements for element in group)
+        cold, hot = (self._delivered_in(flat, state) for state in self.states.both)
+        return cold, hot
+
+    def _delivered_in(self, elements: tuple[Element, ...], state: LiquidState) -> Delivered:
+        requirement = self.requirement
+        solution = solve_flow(
+            elements, available_pressure_pa=requirement.supply_pressure_pa, rise_m=rise_m(requirement), state=state
+        )
+        return Delivered(state, solution, min(solution.flow_m3_s, self.flow_ceiling_m3_s))
 
 
 def view_of(hanging_set: HangingSet, requirement: Requirement, tables: RuleTables) -> SetView:
-    """Return the set with its figures and the flow that it delivers cold and hot.
+    """Return one set with its figures and the flow that it delivers cold and hot.
 
     Parameters: ``hanging_set``; ``requirement`` of the position; ``tables``, limits and materials.
     """
-    states = states_for(requirement)
-    figures = tuple(part_figures(link.part, link.slot, requirement, tables, states.cold) for link in hanging_set.links)
-    elements = _all_elements(hanging_set, requirement)
-    return SetView(
-        hanging_set=hanging_set,
-        requirement=requirement,
-        tables=tables,
-        states=states,
-        figures=figures,
-        elements=elements,
-        delivered=None if elements is None else _delivered(elements, requirement, tables, states),
-    )
+    return SetViews(requirement, tables).of(hanging_set)
 
 
-def _all_elements(hanging_set: HangingSet, requirement: Requirement) -> tuple[tuple[Element, ...], ...] | None:
-    gathered: list[tuple[Element, ...]] = []
-    for link in hanging_set.links:
-        elements = elements_of(link.part, link.slot, requirement)
-        if elements is None:
-            return None
-        gathered.append(elements)
-    return tuple(gathered)
-
-
-def _delivered(
-    elements: tuple[tuple[Element, ...], ...], requirement: Requirement, tables: RuleTables, states: LiquidStates
-) -> tuple[Delivered, Delivered]:
-    flat = tuple(element for group in elements for element in group)
-    ceiling = flow_ceiling_m3_s(requirement, tables)
-
-    def at(state: LiquidState) -> Delivered:
-        solution = solve_flow(
-            flat, available_pressure_pa=requirement.supply_pressure_pa, rise_m=rise_m(requirement), state=state
-        )
-        return Delivered(state, solution, min(solution.flow_m3_s, ceiling))
-
-    return at(states.cold), at(states.hot)
+def _length_m(figures: tuple[PartFigures, ...]) -> float:
+    return math.fsum(figure.hose_length_m + figure.rigid_length_m for figure in figures)

@@ -18,7 +18,7 @@ from spoutline.model.requirement import Slot
 from spoutline.rules.chain.set_view import Delivered, SetView
 from spoutline.rules.checks.holding import bound_of, held, part_bound, stated
 from spoutline.rules.derive.flow import road_limit_m3_s, wanted_flow_limit_id
-from spoutline.rules.parts.figures import design_flow_m3_s, flow_ceiling_m3_s, passage_area_m2, rise_m
+from spoutline.rules.parts.figures import design_flow_m3_s, passage_area_m2, rise_m
 from spoutline.rules.verdicts import limit_source
 
 _CAPPED = "least of solved flow, dispenser and law"
@@ -73,7 +73,7 @@ def _flow(view: SetView, check: CheckId, delivered: Delivered | None) -> Check:
     )
     if delivered is None:
         return held(check, Severity.SHOULD, None, Dimension.FLOW, lower=bound)
-    ceiling = flow_ceiling_m3_s(requirement, view.tables)
+    ceiling = view.views.flow_ceiling_m3_s
     return held(
         check,
         Severity.SHOULD,
@@ -234,7 +234,7 @@ def gasoline_flow_limit(view: SetView) -> Check | None:
         most.flow_m3_s,
         Dimension.FLOW,
         upper=bound_of(LimitId.FLOW_GASOLINE_ROAD_MAX, view.jurisdiction),
-        text=_flow_text(most, flow_ceiling_m3_s(view.requirement, view.tables)),
+        text=_flow_text(most, view.views.flow_ceiling_m3_s),
         facts=(Quantity("solved_flow", most.solution.flow_m3_s, Dimension.FLOW),),
     )
 

@@ -58,21 +58,26 @@ def _yearly(view: SetView, hoses: list[Part]) -> tuple[tuple[Quantity, ...], lis
     middle = (view.requirement.temperature_low_c + view.requirement.temperature_high_c) / 2.0
     if not LOWEST_TEMPERATURE.value <= middle <= HIGHEST_TEMPERATURE.value:
         return (), []
-    losses = [loss for part in hoses if (loss := _loss(part, _stated_rate(part), middle)) is not None]
+    losses = [loss for part in hoses if (loss := _stated_loss(view, part, middle)) is not None]
     temperature = Quantity("temperature", middle, Dimension.TEMPERATURE)
     facts = [temperature]
     if len(losses) == len(hoses):
         facts.append(Quantity("yearly_loss", math.fsum(loss.yearly_loss_kg for loss in losses), Dimension.MASS))
     limit = view.jurisdiction.optional_number(LimitId.HOSE_PERMEATION_MAX)
-    at_limit = [loss for part in hoses if (loss := _loss(part, limit, middle)) is not None]
+    at_limit = [loss for part in hoses if (loss := _loss_at(view, part, limit, middle)) is not None]
     if at_limit:
         low = math.fsum(loss.yearly_loss_kg for loss in at_limit)
         facts.append(Quantity("yearly_loss_low_permeation", low, Dimension.MASS))
     return tuple(facts), losses
 
 
-def _stated_rate(part: Part) -> float | None:
-    return None if part.hose is None else part.hose.permeation_kg_m2_s
+def _stated_loss(view: SetView, part: Part, temperature_c: float) -> PermeationLoss | None:
+    rate = None if part.hose is None else part.hose.permeation_kg_m2_s
+    return view.of_part("permeation", part, lambda: _loss(part, rate, temperature_c))
+
+
+def _loss_at(view: SetView, part: Part, limit: float | None, temperature_c: float) -> PermeationLoss | None:
+    return view.of_part("permeation at its limit", part, lambda: _loss(part, limit, temperature_c))
 
 
 def _loss(part: Part, rate_kg_m2_s: float | None, temperature_c: float) -> PermeationLoss | None:

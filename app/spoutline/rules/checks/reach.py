@@ -19,9 +19,9 @@ from spoutline.rules.chain.hanging import FillerHang, fillers_above, hang_at_res
 from spoutline.rules.chain.order import FITTING_SLOTS
 from spoutline.rules.chain.set_view import SetView
 from spoutline.rules.checks.holding import bound_of, held, judgement_bound, part_bound, stated
-from spoutline.rules.derive.hose import is_on_reel, length_limit_id, worst_reach
+from spoutline.rules.derive.hose import is_on_reel, length_limit_id
 from spoutline.rules.derive.turn import turn_angle_rad
-from spoutline.rules.parts.figures import coiled_length_m, corner_allowance_m
+from spoutline.rules.parts.figures import coiled_length_m
 
 _SUM = "sum along the chain"
 BELOW_GROUND = "length_below_ground"  # the fact that says how much hose lies on the ground, or hangs below it
@@ -61,7 +61,7 @@ def hose_length(view: SetView) -> Check:
 
 def hose_reach(view: SetView) -> Check:
     """Hold hoses and rigid parts together (m) against what the furthest filler asks. Source: geometry."""
-    needed = worst_reach(view.requirement.position, view.jurisdiction)
+    needed = view.views.worst_reach
     lengths = tuple(
         Quantity(link.slot, figure.hose_length_m + figure.rigid_length_m, Dimension.LENGTH)
         for link, figure in zip(view.links, view.figures, strict=True)
@@ -90,7 +90,7 @@ def hose_reach(view: SetView) -> Check:
 def _taken(view: SetView) -> tuple[Quantity, ...]:
     """Return the lengths (m) that never reach a filler: round the corners, and turns that stay on the drum."""
     requirement = view.requirement
-    corners = sum(corner_allowance_m(link.part, link.slot, requirement, view.tables) for link in view.links)
+    corners = sum(figure.corners_m for figure in view.figures)
     drum = sum(
         coiled_length_m(figure.hose_length_m, link.slot, requirement)
         for link, figure in zip(view.links, view.figures, strict=True)

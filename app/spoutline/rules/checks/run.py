@@ -57,6 +57,14 @@ CHECKS: dict[CheckId, Callable[[SetView], Check | None]] = {
 }
 
 
+def checks_of(view: SetView) -> tuple[Check, ...]:
+    """Return every check that applies to a set, as ``checks_for``.
+
+    Parameters: ``view`` of the set; views of several sets at one position are made by one ``SetViews``.
+    """
+    return tuple(check for run in CHECKS.values() if (check := run(view)) is not None)
+
+
 def checks_for(hanging_set: HangingSet, requirement: Requirement, tables: RuleTables) -> tuple[Check, ...]:
     """Return every check that applies to the set, in the order of ``CheckId``, each with its worked lines.
 
@@ -65,5 +73,4 @@ def checks_for(hanging_set: HangingSet, requirement: Requirement, tables: RuleTa
 
     Parameters: ``hanging_set``; ``requirement`` of the position; ``tables``, limits and materials.
     """
-    view = view_of(hanging_set, requirement, tables)
-    return tuple(check for run in CHECKS.values() if (check := run(view)) is not None)
+    return checks_of(view_of(hanging_set, requirement, tables))

@@ -8,6 +8,7 @@ from spoutline.model.check import Bound, Check, CheckId, Outcome
 from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId
 from spoutline.model.liquid import is_flammable
+from spoutline.model.part import Part
 from spoutline.model.port import FlowPath
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Slot
@@ -50,7 +51,11 @@ class ForceClass(StrEnum):
 def spout_diameter(view: SetView) -> Check | None:
     """Hold the spout (m) against its window and the fillers. Source: 40 CFR 1090.1550, SAE J285, ISO 22241-4."""
     nozzle = view.nozzle
-    if nozzle is None or nozzle.nozzle is None:
+    return None if nozzle is None else view.of_part("spout", nozzle, lambda: _spout_of(nozzle, view))
+
+
+def _spout_of(nozzle: Part, view: SetView) -> Check | None:
+    if nozzle.nozzle is None:
         return None
     rules = (spout_in_window, spout_stays_out_of_wrong_filler, spout_enters_own_filler)
     broken = findings_of(nozzle, Slot.NOZZLE, view.requirement, view.tables, rules)

@@ -32,13 +32,14 @@ class PartFigures:
     """One part's share of every sum that a chain is held to. SI units in the names.
 
     ``hose_length_m`` counts toward the length limit, ``reach_m`` toward the fillers: a hose's length less what the
-    corners round a vehicle take and what stays on a drum, or a rigid part's length. ``filled_weight_n`` includes the
-    liquid. Unknown figures are None, never zero. ``pull_demand_n`` is what every other part has to bear because of
-    this breakaway.
+    corners round a vehicle take, ``corners_m``, and what stays on a drum, or a rigid part's length.
+    ``filled_weight_n`` includes the liquid. Unknown figures are None, never zero. ``pull_demand_n`` is what every other
+    part has to bear because of this breakaway.
     """
 
     hose_length_m: float
     rigid_length_m: float
+    corners_m: float
     reach_m: float
     filled_weight_n: float
     resistance_ohm: float | None
@@ -266,11 +267,13 @@ def part_figures(
     """
     hose_length = part.hose.length_m if part.hose else 0.0
     rigid_length = 0.0 if part.hose else part.length_m
-    taken = corner_allowance_m(part, slot, requirement, tables) + coiled_length_m(hose_length, slot, requirement)
+    corners = corner_allowance_m(part, slot, requirement, tables)
+    taken = corners + coiled_length_m(hose_length, slot, requirement)
     is_fitting = slot in (Slot.ADAPTOR, Slot.SPLITTER)  # never counted on: adaptors must not serve to lengthen a hose
     return PartFigures(
         hose_length_m=hose_length,
         rigid_length_m=rigid_length,
+        corners_m=corners,
         reach_m=0.0 if is_fitting else hose_length + rigid_length - taken,
         filled_weight_n=filled_weight_n(part, state),
         resistance_ohm=part_resistance_ohm(part),
