@@ -31,6 +31,46 @@ def bracketed_root(function: Callable[[float], float], *, low: float, high: floa
 
     Source: Brent 1973, hyperbolic variant, as in the fluids library.
     """
-    from fluids.numerics import brenth
+    return _found(function, low, high, xtol=tolerance)
 
-    return float(brenth(function, low, high, xtol=tolerance))  # type: ignore[no-untyped-call]
+
+def quadratic_root(
+    function: Callable[[float], float], *, low: float, high: float, tolerance: float, relative: float
+) -> float:
+    """Return where a function that changes sign between two bounds is zero, or jumps past it.
+
+    Parameters
+    ----------
+    function : callable
+        Function [any unit] of one float.
+    low : float
+        One bound [unit of the root].
+    high : float
+        The other [unit of the root].
+    tolerance : float
+        How near the root must come [unit of the root], beside the next.
+    relative : float
+        How near it must come, of the root itself [-].
+
+    Returns
+    -------
+    float
+        The root [unit of ``low``].
+
+    Raises
+    ------
+    ValueError
+        The function has the same sign at both bounds.
+
+    Source: Brent 1973, inverse quadratic interpolation, as in the fluids library.
+    """
+    return _found(function, low, high, xtol=tolerance, rtol=relative, q=True)
+
+
+def _found(function: Callable[[float], float], low: float, high: float, **options: float) -> float:
+    from fluids.numerics import NotBoundedError, brenth
+
+    try:
+        return float(brenth(function, low, high, **options))  # type: ignore[no-untyped-call]
+    except NotBoundedError as fault:
+        raise ValueError(f"the function does not change its sign between {low:g} and {high:g}") from fault

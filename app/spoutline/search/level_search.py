@@ -411,7 +411,7 @@ class LevelSearch:
         return True
 
     def _look_below(self, top: int, *, in_bands: bool) -> None:
-        """Make the cheapest chain up to ``top`` the incumbent, unless that is as cheap; keep the first of few equals."""
+        """Make the cheapest chain up to ``top`` the incumbent, unless that is as cheap; keep the first of equals."""
         equals = None if self._incumbent or self._any_will_do or self._any_of_equals else Equals()
         for part in self._parts(top, in_bands=in_bands, only_first=True):
             limit = min(top, self._limit(equals))

@@ -14,6 +14,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
+from spoutline.calc.root import quadratic_root
 from spoutline.frozen import frozen
 from spoutline.model.answered import answered, assumptions
 from spoutline.model.check import Check, Outcome
@@ -344,9 +345,7 @@ class _NoMarginError(Exception):
 
 
 def _root(function: Callable[[float], float], low: float, high: float) -> float:
-    from scipy.optimize import brentq
-
-    return float(brentq(function, low, high, xtol=abs(high - low) * _XTOL, rtol=_RTOL))
+    return quadratic_root(function, low=low, high=high, tolerance=abs(high - low) * _XTOL, relative=_RTOL)
 
 
 def _read(check: Check) -> _Reading:
