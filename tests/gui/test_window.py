@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, 
 from pytestqt.qtbot import QtBot
 
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.demos import demo_survey
 from spoutline.documents.drawing.position import position_drawing
 from spoutline.gui.actions import ACTIONS, ActionId
 from spoutline.gui.edits.question import Step
@@ -582,10 +583,11 @@ def test_window_opens_within_a_small_screen(window: MainWindow) -> None:
         fresh.deleteLater()
 
 
-@pytest.mark.parametrize("size", [QSize(404, 246), QSize(470, 470), QSize(900, 600)])
-def test_balloons_of_the_whole_drawing_stay_inside_the_widget(workplace: Workplace, size: QSize) -> None:
-    plan = workplace.context.plan
-    assert plan is not None
+@pytest.mark.parametrize("demo", ["small_town", "conversion_balance"])  # the second has an adapter, and a balloon more
+@pytest.mark.parametrize("size", [QSize(404, 246), QSize(404, 280), QSize(470, 470), QSize(900, 600)])
+def test_balloons_of_the_whole_drawing_stay_inside_the_widget(workplace: Workplace, size: QSize, demo: str) -> None:
+    survey = demo_survey(demo)
+    plan = workplace.session.workbench.plan_position(survey, survey.positions[0].label)
     drawing = position_drawing(plan, workplace.context.story)
     view = DrawingView("Drawing")
     view.resize(size)

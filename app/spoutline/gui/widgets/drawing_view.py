@@ -31,6 +31,8 @@ from spoutline.model.part_ref import PartRef
 
 _EDGE_PX = 46.0  # room for balloons and texts, which keep their size
 _BALLOON_ROOM_PX = 13.0  # a balloon's radius and a little air
+_BALLOON_AIR_PX = 1.0
+_ROUNDS_FOR_BALLOONS = 8  # each at least halves what is missing
 _REACH_PX = 8.0  # how near a click has to be
 _FINENESS = 2.0  # dots of a copied picture for one of the screen
 _GREYED_AFTER_MS = 150  # sooner a person sees a flicker and no state
@@ -189,10 +191,18 @@ class DrawingView(QWidget):
         return View(across, up, QPointF(centre.x() - middle_x * across, centre.y() + middle_y * up))
 
     def _overhang_px(self, drawing: Drawing) -> float:
-        """Return by how much balloons would stand out above the widget: they keep their size in a small window."""
-        centres = balloon_centres(drawing, self._view_below(drawing, 0.0, 1.0, QPointF(0, 0))).values()
-        highest = min((centre.y() for centre in centres), default=_BALLOON_ROOM_PX)
-        return max(0.0, _BALLOON_ROOM_PX - highest)
+        """Return what has to be left free for balloons that else stand out above: they keep their size when small.
+
+        A drawing as wide as the widget is not made smaller by that but only moved, by half of it.
+        """
+        above = 0.0
+        for _ in range(_ROUNDS_FOR_BALLOONS):
+            centres = balloon_centres(drawing, self._view_below(drawing, above, 1.0, QPointF(0, 0))).values()
+            missing = _BALLOON_ROOM_PX - min((centre.y() for centre in centres), default=_BALLOON_ROOM_PX)
+            if missing <= 0.0:
+                break
+            above += missing + _BALLOON_AIR_PX
+        return above
 
     def _centre(self, above_px: float) -> QPointF:
         return QPointF(self.rect().center()) + QPointF(0, above_px / 2)
