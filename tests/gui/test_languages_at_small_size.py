@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.page_rooms import laid_over, settle, with_steps, with_tabs
@@ -12,6 +12,8 @@ from planning.quoting_terms import DAY, terms_of
 from spoutline.bootstrap import Workbench
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.weighing import WeighingDialog
+from spoutline.gui.edits.question import Step
+from spoutline.gui.models.quotation_prices import price_columns
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.model.language import Language
 from spoutline.model.survey import Survey
@@ -34,6 +36,19 @@ GASOLINE = {
     Language.SPANISH: "gasolina",
     Language.GERMAN: "Benzin",
     Language.FRENCH: "essence",
+}
+# as papers name them: tables of rules are written in English, and told in the language of the reader
+GENERAL_RULES = {
+    Language.ENGLISH: "United States, general",
+    Language.SPANISH: "Estados Unidos, general",
+    Language.GERMAN: "USA, allgemein",
+    Language.FRENCH: "États-Unis, général",
+}
+RETAIL_STATIONS = {
+    Language.ENGLISH: "California, retail",
+    Language.SPANISH: "California, venta al público",
+    Language.GERMAN: "Kalifornien, öffentliche Tankstellen",
+    Language.FRENCH: "Californie, vente au public",
 }
 
 
@@ -183,3 +198,27 @@ def test_sets_weighed_fit_a_small_screen_in_every_language(
         assert dialog.height() <= HEIGHT_PX
         assert cut_off(dialog) == []
         assert laid_over(dialog) == []
+
+
+def test_local_rules_and_agencies_are_named_in_the_language_of_the_window(
+    spoken: tuple[Language, MainWindow], qtbot: QtBot
+) -> None:
+    language, window = spoken
+    place = window.workplace
+    assert place is not None
+    place.show_step(Step.SITE)
+
+    def titles() -> set[str]:
+        rules = place.steps.pages.site.form.field("jurisdiction")  # made anew when the choices are there
+        return {one.text() for one in rules.findChildren(QAbstractButton)}
+
+    qtbot.waitUntil(lambda: GENERAL_RULES[language] in titles(), timeout=20_000)
+    window.actions_by_id[ActionId.CONVERSION].trigger()
+    agencies = place.conversion_page.site_form.field("agency")
+    (box,) = agencies.findChildren(QComboBox)
+    assert RETAIL_STATIONS[language] in {box.itemText(place) for place in range(box.count())}
+
+
+def test_heads_of_prices_end_in_no_comma_where_no_currency_is_known() -> None:
+    for title in (column.title for column in (*price_columns(""), *price_columns("USD"))):
+        assert title == title.rstrip(", ")

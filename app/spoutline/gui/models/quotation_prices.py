@@ -88,11 +88,16 @@ def price_columns(currency: str) -> tuple[Column[PricedPart], ...]:
     return (
         Column(title=tr("Part"), text=lambda one: one.part.number, hint=lambda one: tip(str(one.part)), tone=_tone),
         Column(title=tr("Name"), text=lambda one: one.name, hint=lambda one: tip(one.name)),
-        Column(title=tr("Price, {0}").format(currency), text=lambda one: one.price_text, is_number=True),
-        Column(title=tr("Cost, {0}").format(currency), text=lambda one: " / ".join(one.costs), is_number=True),
+        Column(title=_in_currency(tr("Price, {0}"), currency), text=lambda one: one.price_text, is_number=True),
+        Column(title=_in_currency(tr("Cost, {0}"), currency), text=lambda one: " / ".join(one.costs), is_number=True),
         Column(title=tr("Margin, %"), text=lambda one: " / ".join(one.margins), is_number=True, tone=_low_tone),
         Column(title=tr("From"), text=lambda one: one.source_text, hint=lambda one: tip(one.source_text)),
     )
+
+
+def _in_currency(title: str, currency: str) -> str:
+    """Return the head of a column of amounts; without a quotation no currency is known yet."""
+    return title.format(currency).rstrip(", ")
 
 
 def _part(

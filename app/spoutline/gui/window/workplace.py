@@ -412,13 +412,14 @@ class Workplace(QWidget):
     def fetch_choices(self) -> None:
         """Ask the stores for the local rules and currencies that can be chosen."""
         workbench, survey = self.session.workbench, self.session.survey
+        tell = self.context.story.phrases.tell
 
         def work(_: Ticket) -> tuple[tuple[Option, ...], tuple[Option, ...]]:
             profiles = workbench.jurisdictions().all()
             parts = workbench.parts().search("", None, 20, survey=survey)
             currencies = sorted({price.currency for part in parts for price in part.prices})
             return (
-                tuple(Option(profile.id, profile.title) for profile in profiles),
+                tuple(Option(profile.id, tell(profile.title)) for profile in profiles),
                 tuple(Option(currency, currency) for currency in currencies),
             )
 

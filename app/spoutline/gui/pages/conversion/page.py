@@ -325,7 +325,8 @@ class ConversionPage(QWidget):
     def _show_answers(self) -> None:
         session = self._context.session
         tables = session.workbench.converting().vapour_tables()
-        agencies = tuple(Option(row.id, row.title) for row in tables.agencies)
+        tell = self._context.story.phrases.tell
+        agencies = tuple(Option(row.id, tell(row.title)) for row in tables.agencies)
         self.site_form.show_questions(conversion_questions(agencies))
         self.costs_panel.refresh()
         self.shares_panel.refresh()
