@@ -46,6 +46,7 @@ class FrontWord(StrEnum):
     PERMEATION_NOTE = "front_permeation_note"
     WORK_NOTE = "front_work_note"
     NO_SET = "front_no_set"
+    NOT_DECIDED = "front_not_decided"
     NO_POINTS = "front_no_points"
     CHART = "front_chart"
     CHART_DESCRIPTION = "front_chart_description"

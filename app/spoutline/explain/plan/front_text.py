@@ -18,7 +18,7 @@ from spoutline.model.front import (
     shown_figure,
 )
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.plan import HangingSet
+from spoutline.model.plan import HangingSet, PlanStatus
 
 NOTHING = "–"
 
@@ -100,7 +100,10 @@ def alike_text(point: FrontPoint, story: Story) -> str:
 def front_sentences(found: PositionFront, story: Story) -> Iterator[str]:
     """Yield what the front says of itself: how many, how exact, what counts, what is left out."""
     if not found.points and found.unchecked is not None:
-        yield story.word(Word.NO_SET if found.plan.chosen is None else Word.NO_POINTS)
+        if found.plan.status is PlanStatus.NOT_DECIDED:
+            yield story.word(Word.NOT_DECIDED)
+        else:
+            yield story.word(Word.NO_SET if found.plan.chosen is None else Word.NO_POINTS)
     if found.unchecked is None:
         yield story.word(Word.SEARCHING)
         if found.points:

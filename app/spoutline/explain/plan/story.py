@@ -75,7 +75,8 @@ class Story(Words):
 
     def marked_verdict(self, plan: PositionPlan) -> str:
         """Return the outcome of a position with a mark that reads without colour."""
-        return f"{'✓' if plan.status is PlanStatus.FITS and plan.keeps_every_must else '✗'} {self.verdict(plan)}"
+        mark = "?" if plan.status is PlanStatus.NOT_DECIDED else "✗"
+        return f"{'✓' if plan.status is PlanStatus.FITS and plan.keeps_every_must else mark} {self.verdict(plan)}"
 
     def marked_outcome(self, check: Check) -> str:
         """Return the outcome of a check with a mark that reads without colour; it says where its limit is recalled."""
