@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 import threading
 import time
+from collections import Counter
 from dataclasses import dataclass, field
 from types import FrameType, TracebackType
 
@@ -13,6 +14,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QObject
 LEAST_S = 0.03  # a block longer than two frames of the screen is felt
 _ASKED_EVERY_S = 0.005
 _CALLS_NAMED = 6
+_SEEN_NAMED = 3
 _ASKED = QEvent.Type(QEvent.registerEventType())
 
 
@@ -22,7 +24,7 @@ class Block:
 
     ``work_s`` is what the thread itself worked since it answered the question before, ``process_s`` what the program
     worked in all its threads while the question waited: where that is less than ``seconds``, the machine was busy with
-    something else. ``where`` is what was seen to run, the innermost call of the program first.
+    something else. ``where`` is what was seen to run most often, the innermost call of the program first.
     """
 
     seconds: float
@@ -65,15 +67,16 @@ class BlockDetector:
         receiver = self._receiver
         while not self._over.wait(_ASKED_EVERY_S):
             receiver.answered.clear()
-            asked, worked, seen = time.perf_counter(), time.process_time(), ""
+            asked, worked, seen = time.perf_counter(), time.process_time(), Counter[str]()
             QCoreApplication.postEvent(receiver, QEvent(_ASKED))
-            if not receiver.answered.wait(self.least_s * 0.7):
-                seen = _told(sys._current_frames().get(self._thread))
+            if not receiver.answered.wait(self.least_s * 0.4):
+                seen[_told(sys._current_frames().get(self._thread))] += 1
                 while not receiver.answered.wait(_ASKED_EVERY_S) and not self._over.is_set():
-                    pass  # at the end nobody answers any more: the window's thread waits for this one
+                    # at the end nobody answers any more: the window's thread waits for this one
+                    seen[_told(sys._current_frames().get(self._thread))] += 1
             spent, worked = receiver.answered_at - asked, receiver.process_at - worked
             if spent >= self.least_s and not self._over.is_set():
-                self.blocks.append(Block(spent, receiver.worked_s, worked, seen))
+                self.blocks.append(Block(spent, receiver.worked_s, worked, _named(seen)))
 
 
 class _Receiver(QObject):
@@ -94,6 +97,12 @@ class _Receiver(QObject):
         self.answered_at, self.process_at = time.perf_counter(), time.process_time()
         self.answered.set()
         return True
+
+
+def _named(seen: Counter[str]) -> str:
+    """Return what was seen most often, with the share of the looks at which it was."""
+    whole = seen.total()
+    return "; ".join(f"{times * 100 // whole} % {told}" for told, times in seen.most_common(_SEEN_NAMED))
 
 
 def _told(frame: FrameType | None) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import threading
+
 import pytest
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QGuiApplication, QPainter
@@ -15,6 +17,7 @@ from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.dispensers import MirrorDialog, RepeatDialog, names_in
 from spoutline.gui.dialogs.table_intake import TableIntakeDialog
 from spoutline.gui.edits.command import make_edit
+from spoutline.gui.models import position_grid
 from spoutline.gui.pages.survey.grid_page import GridPage
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import SaveState, Session
@@ -28,6 +31,7 @@ from spoutline.model.conversion_answers import ConversionAnswers
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.refit.dispensers import with_copies
 from spoutline.planning.survey_import.fields import FIELDS
+from spoutline.units.accepted import UnitSystem
 
 COLUMN = {field.key: number for number, field in enumerate(FIELDS)}
 
@@ -255,6 +259,39 @@ def test_rows_are_filtered_and_sorted_and_written_where_they_stand(page: GridPag
     page.filter_edit.clear()
     page.table.sortByColumn(0, Qt.SortOrder.DescendingOrder)
     assert page.proxy.index(0, 0).data(Role.RECORD) == "2B regular"
+
+
+def test_the_rows_of_a_big_station_are_read_for_the_filter_off_the_windows_thread(
+    page: GridPage, session: Session, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    first = session.survey.positions[0]
+    many = tuple(first.model_copy(update={"label": f"{number}A", "notes": f"Nr{number}"}) for number in range(80))
+    make_edit(session, session.survey.model_copy(update={"positions": many}), "Many")
+    threads: list[int] = []
+    read = position_grid.row_text
+
+    def noted(*given: object) -> str:
+        threads.append(threading.get_ident())
+        return read(*given)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(position_grid, "row_text", noted)
+    page.filter_edit.setText("nr7")
+    qtbot.waitUntil(lambda: page.proxy.rowCount() == 11)
+    assert threading.get_ident() not in threads
+    assert len(threads) == 80
+    page.filter_edit.setText("NR79 gasoline")  # what was read is looked through at once
+    assert page.proxy.rowCount() == 1
+    edited = tuple(one.model_copy(update={"notes": "worn"}) if one.label == "3A" else one for one in many)
+    make_edit(session, session.survey.model_copy(update={"positions": edited}), "Note")
+    page.filter_edit.setText("worn")
+    assert page.proxy.rowCount() == 1
+    assert threads[80:] == [threading.get_ident()]  # the one row that was written into
+    session.use_units(UnitSystem.SI if session.display.system is UnitSystem.US else UnitSystem.US)
+    page.filter_edit.setText("nr8")
+    qtbot.waitUntil(lambda: page.proxy.rowCount() == 1)
+    assert len(threads) == 161
+    page.filter_edit.clear()
+    assert page.proxy.rowCount() == 80
 
 
 def test_of_a_big_forecourt_no_more_is_painted_than_is_in_view(qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -114,7 +114,7 @@ def test_the_station_on_one_page_takes_the_place_of_the_report_and_is_saved(
 def test_another_survey_is_worked_out_for_the_paper_that_was_chosen(
     qtbot: QtBot, workplace: Workplace, page: ConversionPage
 ) -> None:
-    page.site_form.field("agency").given.emit("california_retail")
+    page.site_side.form.field("agency").given.emit("california_retail")
     assert page.conversion is None
     page.one_page_box.click()  # nothing is made of a conversion that holds no more
     qtbot.waitUntil(lambda: page.document is not None, timeout=60_000)
@@ -126,7 +126,7 @@ def test_another_survey_is_worked_out_for_the_paper_that_was_chosen(
 def test_another_agency_changes_what_is_said_and_undo_brings_it_back(
     qtbot: QtBot, workplace: Workplace, page: ConversionPage
 ) -> None:
-    page.site_form.field("agency").given.emit("california_retail")
+    page.site_side.form.field("agency").given.emit("california_retail")
     assert workplace.session.survey.conversion.agency == "california_retail"
     qtbot.waitUntil(lambda: "not allowed" in page.standing_label.text(), timeout=60_000)
     workplace.session.undo_stack.undo()
@@ -174,7 +174,7 @@ def test_a_typed_answer_lands_in_the_survey_and_undo_takes_it_back(workplace: Wo
     """One window for all answers, as a person gives them one after the other."""
     before = workplace.session.survey
     for name, typed, stored in ANSWERS:
-        page.site_form.field(name).given.emit(typed)
+        page.site_side.form.field(name).given.emit(typed)
         value: object = workplace.session.survey.conversion
         for step in name.split("."):
             value = getattr(value, step)
@@ -207,8 +207,8 @@ FAULTY = (
 def test_a_faulty_answer_stays_beside_its_field(workplace: Workplace, page: ConversionPage) -> None:
     before = workplace.session.survey
     for name, typed in FAULTY:
-        page.site_form.field(name).given.emit(typed)
-        assert page.site_form.field(name).fault, (name, typed)
+        page.site_side.form.field(name).given.emit(typed)
+        assert page.site_side.form.field(name).fault, (name, typed)
         assert workplace.session.survey == before, (name, typed)
 
 
@@ -224,13 +224,13 @@ def leaves(model: type[BaseModel], path: str = "") -> list[str]:
 
 
 def test_every_single_answer_of_a_conversion_has_its_field(page: ConversionPage) -> None:
-    assert sorted(page.site_form.names) == sorted(leaves(ConversionAnswers))
+    assert sorted(page.site_side.form.names) == sorted(leaves(ConversionAnswers))
 
 
 def test_installed_parts_are_added_changed_and_taken_away(
     qtbot: QtBot, workplace: Workplace, page: ConversionPage
 ) -> None:
-    panel, session = page.installed_panel, workplace.session
+    panel, session = page.position_side.installed_panel, workplace.session
     page.tabs.setCurrentIndex(3)
     before = session.position.installed
     panel.number_edit.setText("no such part")
@@ -252,7 +252,7 @@ def test_installed_parts_are_added_changed_and_taken_away(
 def test_a_part_without_a_number_is_described_and_gets_an_age(
     qtbot: QtBot, workplace: Workplace, page: ConversionPage
 ) -> None:
-    panel, session = page.installed_panel, workplace.session
+    panel, session = page.position_side.installed_panel, workplace.session
     page.tabs.setCurrentIndex(3)
     before = len(session.position.installed)
     panel.describe_button.click()
@@ -273,7 +273,7 @@ def test_the_planned_set_can_be_recorded_as_installed(
     session = workplace.session
     assert session.position.installed, "what hangs there is recorded, so that a question comes first"
     monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
-    page.installed_panel.planned_button.click()
+    page.position_side.installed_panel.planned_button.click()
     plan = workplace.context.plan_to_show
     assert plan is not None
     assert plan.chosen is not None
@@ -281,7 +281,7 @@ def test_the_planned_set_can_be_recorded_as_installed(
 
 
 def test_the_liquid_sold_today_is_chosen_from_the_usual_ones(workplace: Workplace, page: ConversionPage) -> None:
-    panel, session = page.installed_panel, workplace.session
+    panel, session = page.position_side.installed_panel, workplace.session
     panel.liquid_box.activated.emit(2)
     assert session.position.liquid_today is not None
     assert session.position.liquid_today.blend_percent == 10
@@ -329,7 +329,7 @@ def test_nothing_of_former_answers_stays_where_the_conversion_is_stopped(
         raise Cancelled
 
     monkeypatch.setattr(ConversionService, "convert", slow)
-    page.site_form.field("agency").given.emit("california_retail")
+    page.site_side.form.field("agency").given.emit("california_retail")
     page.progress_row.stop_button.click()
     assert (page.ways_model.rowCount(), page.positions_model.rowCount()) == (0, 0)
     assert page.standing_mark.isHidden()

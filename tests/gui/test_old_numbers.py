@@ -81,7 +81,7 @@ def test_old_numbers_are_put_listed_followed_exported_and_taken_out(
 
 
 def test_what_hangs_there_keeps_its_old_number_and_the_way_is_shown(qtbot: QtBot, workplace: Workplace) -> None:
-    panel = workplace.conversion_page.installed_panel
+    panel = workplace.conversion_page.position_side.installed_panel
     panel.number_edit.setText("Brindlemoss Pumpworks BM 4411")
     panel.add_button.click()
     (item,) = workplace.session.position.installed[-1:]

@@ -49,7 +49,7 @@ def page(qtbot: QtBot, window: MainWindow, workplace: Workplace) -> QuotationPag
     page.make()
     qtbot.waitUntil(lambda: page.quotation is not None, timeout=30_000)
     page.panel.name_edit.setText("Odile")
-    page.keep()
+    page.book_steps.keep()
     qtbot.waitUntil(lambda: page.stored is not None and not page.is_busy, timeout=30_000)
     return page
 
@@ -118,7 +118,7 @@ def test_what_was_foreseen_is_taken_in_hand_and_kept_as_the_next_state(
     answered(monkeypatch, QDialog.DialogCode.Accepted)
     page.money_row.details_button.click()
     assert page.quotation is not before
-    page.keep()
+    page.book_steps.keep()
     qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
     assert page.stored is not None
     assert page.stored.quotation.pins.survey == session.survey
@@ -206,7 +206,7 @@ def test_an_alternate_is_taken_in_one_step_with_its_money_shown_first(
     page.terms.hold(TermsInHand(title="terms", base=terms_of(options=options, overrides=prices, alternates=alternates)))
     page.make()
     qtbot.waitUntil(lambda: page.quotation is not nozzle_of and not page.is_busy, timeout=30_000)
-    page.keep()
+    page.book_steps.keep()
     qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
     before, survey = page.quotation, session.survey
     assert before is not None

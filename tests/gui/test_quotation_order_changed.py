@@ -38,7 +38,7 @@ def test_an_alternate_of_an_order_opens_the_next_revision_and_the_order_stands(
     page.make()
     qtbot.waitUntil(lambda: page.quotation is not before and not page.is_busy, timeout=30_000)
     page.panel.name_edit.setText("Odile")
-    for step in (page.keep, page.issue, lambda: page.answer(QuotationStatus.ACCEPTED)):
+    for step in (page.book_steps.keep, page.book_steps.issue, lambda: page.book_steps.answer(QuotationStatus.ACCEPTED)):
         step()
         qtbot.waitUntil(lambda: not page.is_busy, timeout=30_000)
     ordered = page.stored

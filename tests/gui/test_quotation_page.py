@@ -389,7 +389,7 @@ def test_papers_are_set_off_the_windows_thread_and_only_once(
     assert page.is_busy
     assert not offer.issue_button.isEnabled()
     assert "One moment" in offer.next_label.text()
-    page.issue()  # a second step is not begun
+    page.book_steps.issue()  # a second step is not begun
     assert page.stored is not None
     page.look_at(page.stored.id)  # nor is anything else opened in the meantime
     held.set()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import TYPE_CHECKING
 
 from spoutline.frozen import frozen
@@ -28,8 +29,9 @@ def demo_names() -> tuple[str, ...]:
     return tuple(sorted(path.stem for path in assets.demo_folder().glob("*.json")))
 
 
+@cache
 def ready_stations() -> tuple[ReadyStation, ...]:
-    """Return what a list of the ready demo surveys shows, by the site's name."""
+    """Return what a list of the ready demo surveys shows, by the site's name; they are read once."""
     surveys = {name: demo_survey(name) for name in demo_names()}
     stations = (ReadyStation(name, one.site.name, len(one.positions)) for name, one in surveys.items())
     return tuple(sorted(stations, key=lambda station: station.site_name))

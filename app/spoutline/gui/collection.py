@@ -12,8 +12,9 @@ import gc
 from PySide6.QtCore import QObject, QTimer
 
 _LOOK_MS = 250  # what a person's steps leave behind in so long is collected within a frame or two of the screen
-_STILL_LOOKS = 8  # with next to nothing made: for two seconds nobody did anything
-_MOST_LOOKS = 240  # that the oldest wait for a still moment
+_STILL_LOOKS = 40  # with next to nothing made: for ten seconds nobody did anything
+_MOST_LOOKS = 1_200  # that the oldest wait for a still moment: five minutes
+_MIDDLE_LOOKS = 3  # after which the middle goes; after ten, as Python has it, the plans of a big station are felt
 _OLDEST = 2  # of Python's three generations
 FIRST_LOOK_MS = 5_000  # of a window that starts: by then what stays is left out, and a look is short
 
@@ -25,7 +26,8 @@ def leave_out_what_is_there() -> None:
 
 def _due() -> list[int]:
     """Return the generations whose count has passed their threshold, youngest first."""
-    counts = enumerate(zip(gc.get_count(), gc.get_threshold(), strict=True))
+    young, middle, oldest = gc.get_threshold()
+    counts = enumerate(zip(gc.get_count(), (young, min(middle, _MIDDLE_LOOKS), oldest), strict=True))
     return [generation for generation, (count, threshold) in counts if threshold and count > threshold]
 
 
@@ -38,8 +40,9 @@ def _collect(due: list[int]) -> None:
 class WindowCollector(QObject):
     """Turns automatic collection off for as long as it lives and collects from Qt's loop instead.
 
-    Each look collects the oldest generation whose count has passed Python's own threshold, as the automatic
-    collection would have done. The last generation, which takes longest, waits until nobody does anything.
+    Each look collects the oldest generation whose count has passed its threshold, as the automatic collection would
+    have done, the middle one sooner and in smaller portions. The last generation, which takes longest, waits until
+    nobody does anything.
     """
 
     def __init__(self, parent: QObject | None = None, first_look_ms: int = _LOOK_MS) -> None:

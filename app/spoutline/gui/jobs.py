@@ -53,6 +53,7 @@ class JobKind(StrEnum):
     CATALOGUE = "catalogue"
     STANDING = "standing"
     COMMAND_SEARCH = "command_search"
+    ROW_TEXTS = "row_texts"
 
 
 @frozen

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from enum import StrEnum
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, QSortFilterProxyModel, Qt
@@ -11,6 +11,7 @@ from spoutline.explain.plan.words import Words
 from spoutline.gui.models.marks import told_with_mark
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.wording import tr
+from spoutline.model.faults import Cancelled
 from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.cells import cell_text, cell_value, edit_text
 from spoutline.planning.survey_import.fields import BY_KEY, FIELDS, ImportField
@@ -38,6 +39,7 @@ class PositionGrid(QAbstractTableModel):
         self._write, self._tone, self._words = write, tone, words
         self._positions: tuple[Position, ...] = ()
         self._display: Display | None = None
+        self._texts: dict[str, tuple[Position, str]] = {}  # by label, what the filter looks through
 
     @property
     def fields(self) -> tuple[ImportField, ...]:
@@ -58,8 +60,32 @@ class PositionGrid(QAbstractTableModel):
                 self.dataChanged.emit(self.index(row, 0), self.index(row, len(FIELDS) - 1))
             return
         self.beginResetModel()
+        if display != self._display:
+            self._texts.clear()
         self._positions, self._display = survey.positions, display
         self.endResetModel()
+
+    def unread(self) -> tuple[Position, ...]:
+        """Return the positions whose texts nobody has put together yet."""
+        return tuple(one for one in self._positions if self._text_known(one) is None)
+
+    def take_texts(self, texts: Mapping[str, tuple[Position, str]], display: Display) -> None:
+        """Keep what ``row_texts`` put together for these units."""
+        if display == self._display:
+            self._texts.update(texts)
+
+    def row_text(self, row: int) -> str:
+        """Return all answers of a row, as they are shown, in small letters."""
+        position = self._positions[row]
+        known = self._text_known(position)
+        if known is None and self._display is not None:
+            known = row_text(position, self._display, self._words())
+            self._texts[position.label] = position, known
+        return known or ""
+
+    def _text_known(self, position: Position) -> str | None:
+        of, known = self._texts.get(position.label, (None, ""))
+        return known if of is position else None
 
     def mark_changed(self, label: str) -> None:
         """Paint the mark of a position anew."""
@@ -128,11 +154,7 @@ class PositionGrid(QAbstractTableModel):
         return tuple(self._stored_by_word(field))
 
     def _worded(self, position: Position, field: ImportField) -> str:
-        """Return the answer of a choice in the language of the window; empty for what is no choice, or no answer."""
-        value = cell_value(position, field)
-        if isinstance(value, bool):
-            return self._words().yes_no(value)
-        return self._words().word(value) if field.choices is not None and isinstance(value, StrEnum) else ""
+        return _worded(position, field, self._words())
 
     def _stored_by_word(self, field: ImportField) -> dict[str, str]:
         """Return, by the words that a person reads, what a survey holds for them."""
@@ -155,11 +177,42 @@ class PositionGrid(QAbstractTableModel):
         return tr("yes or no") if field.yes_no else tr(field.title)
 
 
+def _worded(position: Position, field: ImportField, words: Words) -> str:
+    """Return the answer of a choice in the language of the window; empty for what is no choice, or no answer."""
+    value = cell_value(position, field)
+    if isinstance(value, bool):
+        return words.yes_no(value)
+    return words.word(value) if field.choices is not None and isinstance(value, StrEnum) else ""
+
+
+def row_text(position: Position, display: Display, words: Words) -> str:
+    """Return all answers of a position, as their cells show them, in small letters."""
+    cells = (_worded(position, field, words) or cell_text(position, field, display) or "" for field in FIELDS)
+    return " ".join(cells).casefold()
+
+
+def row_texts(
+    positions: Sequence[Position], display: Display, words: Words, should_stop: Callable[[], bool]
+) -> dict[str, tuple[Position, str]]:
+    """Return what the rows of positions say, by label: of a big station off the window's thread.
+
+    Raise ``Cancelled`` where ``should_stop`` says so.
+    """
+    found = {}
+    for one in positions:
+        if should_stop():
+            raise Cancelled
+        found[one.label] = one, row_text(one, display, words)
+    return found
+
+
 class FilteredGrid(QSortFilterProxyModel):
     """Sorts by comparable values; shows the rows any of whose cells holds every word of the filter."""
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, grid: PositionGrid, parent: QObject | None = None) -> None:
         super().__init__(parent)
+        self._grid = grid
+        self.setSourceModel(grid)
         self.setSortRole(Role.SORT)
         self.setDynamicSortFilter(False)  # a row must not leap away while a person writes into it
         self._words: tuple[str, ...] = ()
@@ -173,11 +226,8 @@ class FilteredGrid(QSortFilterProxyModel):
         """Qt: say whether a row is shown."""
         if not self._words:
             return True
-        source = self.sourceModel()
-        cells = " ".join(
-            str(source.index(row, column, parent).data() or "") for column in range(source.columnCount())
-        ).casefold()
-        return all(word in cells for word in self._words)
+        text = self._grid.row_text(row)
+        return all(word in text for word in self._words)
 
     def lessThan(self, left: Index, right: Index) -> bool:
         """Qt: compare two cells; an answer of another kind sorts by its text."""

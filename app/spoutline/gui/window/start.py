@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication, QFileDialog
 
+from spoutline.bootstrap.demos import ready_stations
 from spoutline.bootstrap.fault_log import FaultLog, log_folder
 from spoutline.bootstrap.languages import remember_language
 from spoutline.bootstrap.preferences import OpenWith, home_folder, preferred_opening
@@ -261,6 +262,8 @@ class Opening:
         _make_ready(workbench, system, stored.survey.site.currency)
         for page in self._pages_of_first_view(stored.id):
             import_module(page)
+        if self._open_with is OpenWith.START_VIEW:
+            ready_stations()  # read beside the window that shows them
         return Opened(workbench, stored, system, is_remembered)
 
     def _pages_of_first_view(self, survey_id: int) -> tuple[str, ...]:
@@ -365,7 +368,7 @@ class Opening:
         self._window.jobs.hold()
         session = Session(opened.workbench, opened.stored, opened.system, self._window)
         workplace = self._window.attach(session)
-        AfterPaint(workplace, self._window.jobs.let_go)
+        AfterPaint(workplace, self._painted)
         self.verbs = Verbs(self._window, workplace)
         if not opened.is_remembered:
             self.verbs.surveys.remember_survey(opened.stored)
@@ -379,6 +382,11 @@ class Opening:
         show_laid_out(workplace)
         self._back_up(opened.workbench)
         QTimer.singleShot(_PAGES_AFTER_MS, self._window, self._load_pages)
+
+    def _painted(self) -> None:
+        """Let work begin; the first look for garbage need not go through the workplace, which stays to the end."""
+        leave_out_what_is_there()
+        self._window.jobs.let_go()
 
     def _show_last_view(self, survey_id: int) -> None:
         """Go on at the place, position and step that were in view when the window was closed."""
@@ -416,6 +424,7 @@ class Opening:
                 if ticket.should_stop():
                     return
                 import_module(name)
+            ready_stations()  # the start view lists them
             if workbench is not None:
                 workbench.saving_book()
 

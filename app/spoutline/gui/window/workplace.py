@@ -287,6 +287,7 @@ class Workplace(QWidget):
         from spoutline.gui.pages.catalogues.page import CataloguesPage
 
         page = CataloguesPage(self.context, self._notify, self.views)
+        page.tabs.panel_made.connect(self._fit_parts)
         self.views.addWidget(page)
         return page
 
@@ -326,6 +327,7 @@ class Workplace(QWidget):
         from spoutline.gui.pages.installer.page import InstallerPage
 
         page = InstallerPage(self.context, self._notify, self.views)
+        page.tabs.panel_made.connect(self._fit_parts)
         self.views.addWidget(page)
         return page
 
@@ -336,6 +338,7 @@ class Workplace(QWidget):
 
         page = ConversionPage(self.context, self._notify, self.views)
         page.agree_wanted.connect(self.agreeing.agree_conversion)
+        page.tabs.panel_made.connect(self._fit_parts)
         self.views.addWidget(page)
         return page
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
@@ -21,7 +22,7 @@ from spoutline.gui.pages.catalogues.shelf_panel import ShelfPanel
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label, tab_pages
-from spoutline.gui.widgets.roomy_scroll import PageTabs
+from spoutline.gui.widgets.late_tabs import LateTabs
 from spoutline.gui.wording import tr
 
 # the panels that show the edition in hand
@@ -40,7 +41,7 @@ class CataloguesPage(QWidget):
 
     def __init__(self, context: Context, notify: Notify, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._context = context
+        self._context, self._notify = context, notify
         self.plan_anew: Callable[[], None] = _nothing
         self.in_hand = InHand()
         column = QVBoxLayout(self)
@@ -51,42 +52,88 @@ class CataloguesPage(QWidget):
         self.chosen_label = plain_label("", "quiet")
         head.addWidget(self.chosen_label)
         column.addLayout(head)
-        self.tabs = PageTabs(self)
+        self.tabs = LateTabs(self)
         self.tabs.setDocumentMode(True)
-        pages = tab_pages(self.tabs)
-        self.shelf_panel = ShelfPanel(context, self.in_hand, notify, pages)
-        self.import_panel = ImportPanel(
-            context.intake,
-            PartsWork(context.session.workbench.catalogues, lambda: self.in_hand.draft_name),
-            notify,
-            pages,
-        )
-        self.entries_panel = EntriesPanel(context, self.in_hand, pages)
-        self.references_panel = ReferencesPanel(context, self.in_hand, notify, pages)
-        self.health_panel = HealthPanel(context, self.in_hand, pages)
-        self.effect_panel = EffectPanel(context, self.in_hand, pages)
-        self.prices_panel = PricesPanel(context, self.in_hand, pages)
-        self.coverage_panel = CoveragePanel(context, self.in_hand, notify, pages)
-        for panel, words in (
-            (self.shelf_panel, tr("&Catalogs and editions")),
-            (self.import_panel, tr("A supplier's ta&ble")),
-            (self.entries_panel, tr("Entries")),
-            (self.references_panel, tr("&Old numbers")),
-            (self.health_panel, tr("Health")),
-            (self.effect_panel, tr("E&ffect")),
-            (self.coverage_panel, tr("Coverage")),
-            (self.prices_panel, tr("P&rice lists")),
-        ):
-            self.tabs.addTab(panel, words)
+        self._pages = tab_pages(self.tabs)
+        self._add_tabs()
         column.addWidget(self.tabs, 1)
-        self.shelf_panel.picked.connect(self._on_picked)
-        self.shelf_panel.planned_otherwise.connect(self._plan_anew)
-        self.import_panel.taken_over.connect(lambda _: self.shelf_panel.refresh())
-        self.import_panel.exchange_wanted.connect(self._read_exchange)
-        self.entries_panel.draft_changed.connect(self.shelf_panel.refresh)
-        self.health_panel.entry_wanted.connect(self.show_entry)
         self.tabs.currentChanged.connect(lambda _: self._show_panel())
         context.session.changed.connect(self._on_changed)
+
+    def _add_tabs(self) -> None:
+        context, in_hand, notify, pages, tabs = self._context, self.in_hand, self._notify, self._pages, self.tabs
+        tabs.add_late(ShelfPanel, self._make_shelf, tr("&Catalogs and editions"))
+        tabs.add_late(ImportPanel, self._make_import, tr("A supplier's ta&ble"))
+        tabs.add_late(EntriesPanel, self._make_entries, tr("Entries"))
+        references = partial(ReferencesPanel, context, in_hand, notify, pages)
+        tabs.add_late(ReferencesPanel, references, tr("&Old numbers"))
+        tabs.add_late(HealthPanel, self._make_health, tr("Health"))
+        tabs.add_late(EffectPanel, partial(EffectPanel, context, in_hand, pages), tr("E&ffect"))
+        tabs.add_late(CoveragePanel, partial(CoveragePanel, context, in_hand, notify, pages), tr("Coverage"))
+        tabs.add_late(PricesPanel, partial(PricesPanel, context, in_hand, pages), tr("P&rice lists"))
+
+    def _make_shelf(self) -> ShelfPanel:
+        panel = ShelfPanel(self._context, self.in_hand, self._notify, self._pages)
+        panel.picked.connect(self._on_picked)
+        panel.planned_otherwise.connect(self._plan_anew)
+        return panel
+
+    def _make_import(self) -> ImportPanel:
+        work = PartsWork(self._context.session.workbench.catalogues, lambda: self.in_hand.draft_name)
+        panel = ImportPanel(self._context.intake, work, self._notify, self._pages)
+        panel.taken_over.connect(lambda _: self.shelf_panel.refresh())
+        panel.exchange_wanted.connect(self._read_exchange)
+        return panel
+
+    def _make_entries(self) -> EntriesPanel:
+        panel = EntriesPanel(self._context, self.in_hand, self._pages)
+        panel.draft_changed.connect(self.refresh)
+        return panel
+
+    def _make_health(self) -> HealthPanel:
+        panel = HealthPanel(self._context, self.in_hand, self._pages)
+        panel.entry_wanted.connect(self.show_entry)
+        return panel
+
+    @property
+    def shelf_panel(self) -> ShelfPanel:
+        """The catalogs and editions."""
+        return self.tabs.panel(ShelfPanel)
+
+    @property
+    def import_panel(self) -> ImportPanel:
+        """The way of a supplier's table into the draft."""
+        return self.tabs.panel(ImportPanel)
+
+    @property
+    def entries_panel(self) -> EntriesPanel:
+        """The entries."""
+        return self.tabs.panel(EntriesPanel)
+
+    @property
+    def references_panel(self) -> ReferencesPanel:
+        """Old numbers and what they lead to."""
+        return self.tabs.panel(ReferencesPanel)
+
+    @property
+    def health_panel(self) -> HealthPanel:
+        """What is wrong with the entries."""
+        return self.tabs.panel(HealthPanel)
+
+    @property
+    def effect_panel(self) -> EffectPanel:
+        """What another edition would change."""
+        return self.tabs.panel(EffectPanel)
+
+    @property
+    def coverage_panel(self) -> CoveragePanel:
+        """What the edition has sets for."""
+        return self.tabs.panel(CoveragePanel)
+
+    @property
+    def prices_panel(self) -> PricesPanel:
+        """The price lists."""
+        return self.tabs.panel(PricesPanel)
 
     def refresh(self) -> None:
         """Read the catalogs of the book anew and show them."""

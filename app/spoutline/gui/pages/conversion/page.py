@@ -12,25 +12,21 @@ from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.gui.dialogs.handing import PaperHands, WantedPaper, button_grid
 from spoutline.gui.dialogs.saving import Saving
-from spoutline.gui.edits.conversion_questions import conversion_questions, position_conversion_questions
-from spoutline.gui.edits.question import Option
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
 from spoutline.gui.models.conversion_nodes import STANDING_TONES, conversion_nodes, way_nodes
 from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.pages.context import Context, Notify
+from spoutline.gui.pages.conversion.answers import PositionSide, SiteSide
 from spoutline.gui.pages.conversion.cases import CasesSide
-from spoutline.gui.pages.conversion.lists import OwnCostsPanel, OwnSharesPanel
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.paper.saved_aside import save_aside
-from spoutline.gui.pages.survey.installed_panel import InstalledPanel
-from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import Card, NamedTexts, ScrolledPage, WholeLabel, plain_label, tab_pages
+from spoutline.gui.widgets.late_tabs import LateTabs
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.progress_row import ProgressRow
-from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import told, tr
 from spoutline.model.agreed_sets import SetsSource
 from spoutline.model.answered import AsAnswered
@@ -68,15 +64,13 @@ class ConversionPage(QWidget):
         splitter.setChildrenCollapsible(False)
         workbench = context.session.workbench
         self.hands = PaperHands(workbench, context.jobs, self._wanted, key=_FILE, tell=notify, parent=self)
-        self.tabs = PageTabs(splitter)
-        pages = tab_pages(self.tabs)
+        self.tabs = LateTabs(splitter)
+        self._pages = pages = tab_pages(self.tabs)
         self.tabs.addTab(self._result_side(pages), tr("Resu&lt"))
         self.tabs.addTab(self._part_side(pages), tr("Stays and g&oes"))
-        self.tabs.addTab(self._answer_side(pages), tr("Site a&nswers"))
-        self.cases = CasesSide(context, pages)
-        self.cases.report_wanted.connect(self._show_report)
-        self.tabs.addTab(self._position_side(pages), tr("Pos&ition today"))
-        self.tabs.addTab(self.cases, tr("Cases"))
+        self.tabs.add_late(SiteSide, self._make_site, tr("Site a&nswers"))
+        self.tabs.add_late(PositionSide, self._make_position, tr("Pos&ition today"))
+        self.tabs.add_late(CasesSide, self._make_cases, tr("Cases"))
         self.tabs.currentChanged.connect(lambda _: self._show_answers())
         splitter.addWidget(self.tabs)
         title = tr("Pages of the conversion report")
@@ -169,30 +163,37 @@ class ConversionPage(QWidget):
         self.buttons["pdf"].setObjectName("primary")
         return button_grid([self.buttons[name] for name in ("pdf", "print", "mail", "ics", "xlsx")], 3)
 
-    def _answer_side(self, parent: QWidget) -> QWidget:
-        page = ScrolledPage(parent)
-        page.column.addWidget(plain_label(tr("What the conversion rests on"), "pageTitle"))
-        lead = tr("Every answer may stay open; the report says what it lacks. The agency decides.")
-        page.column.addWidget(plain_label(lead, "quiet", wraps=True))
-        self.site_form = QuestionForm(self._context, page.widget())
-        page.column.addWidget(self.site_form)
-        self.costs_panel = OwnCostsPanel(self._context, page.widget())
-        self.shares_panel = OwnSharesPanel(self._context, page.widget())
-        page.column.addWidget(self.costs_panel)
-        page.column.addWidget(self.shares_panel)
-        page.column.addStretch(1)
-        return page
+    def _make_site(self) -> SiteSide:
+        side = SiteSide(self._context, self._pages)
+        side.refresh()
+        return side
 
-    def _position_side(self, parent: QWidget) -> QWidget:
-        page = ScrolledPage(parent)
-        self.position_title = plain_label("", "pageTitle")
-        page.column.addWidget(self.position_title)
-        self.installed_panel = InstalledPanel(self._context, page.widget())
-        page.column.addWidget(self.installed_panel)
-        self.position_form = QuestionForm(self._context, page.widget())
-        page.column.addWidget(self.position_form)
-        page.column.addStretch(1)
-        return page
+    def _make_position(self) -> PositionSide:
+        side = PositionSide(self._context, self._pages)
+        side.refresh()
+        return side
+
+    def _make_cases(self) -> CasesSide:
+        side = CasesSide(self._context, self._pages)
+        side.report_wanted.connect(self._show_report)
+        side.refresh()
+        side.show_base(self._conversion)
+        return side
+
+    @property
+    def site_side(self) -> SiteSide:
+        """The answers about the site."""
+        return self.tabs.panel(SiteSide)
+
+    @property
+    def position_side(self) -> PositionSide:
+        """The answers about the position in hand."""
+        return self.tabs.panel(PositionSide)
+
+    @property
+    def cases(self) -> CasesSide:
+        """The cases."""
+        return self.tabs.panel(CasesSide)
 
     # working out
 
@@ -207,7 +208,7 @@ class ConversionPage(QWidget):
         if self._made_for == wanted:
             return
         self._made_for, self._conversion = wanted, None
-        self.cases.show_base(None)
+        self._show_base(None)
         self.paper.forget_document()
         self._enable(False)
         self.state_label.setText(tr("Working out all positions…"))
@@ -243,7 +244,7 @@ class ConversionPage(QWidget):
     def _show_conversion(self, conversion: SiteConversion) -> None:
         self.progress_row.show_running(False)
         self._conversion, self._reported, self._cases = conversion, None, ()
-        self.cases.show_base(conversion)
+        self._show_base(conversion)
         self._show_sets()
         session = self._context.session
         words = session.workbench.converting().words(session.display)
@@ -323,17 +324,16 @@ class ConversionPage(QWidget):
     # answers
 
     def _show_answers(self) -> None:
-        session = self._context.session
-        tables = session.workbench.converting().vapour_tables()
-        tell = self._context.story.phrases.tell
-        agencies = tuple(Option(row.id, tell(row.title)) for row in tables.agencies)
-        self.site_form.show_questions(conversion_questions(agencies))
-        self.costs_panel.refresh()
-        self.shares_panel.refresh()
-        self.cases.refresh()
-        self.position_title.setText(tr("Position {0} today").format(session.label))
-        self.position_form.show_questions(position_conversion_questions())
-        self.installed_panel.refresh()
+        """Show the answers in view; those of another tab are shown when it is turned to."""
+        side = self.tabs.currentWidget()
+        if isinstance(side, SiteSide | PositionSide | CasesSide):
+            side.refresh()
+
+    def _show_base(self, conversion: SiteConversion | None) -> None:
+        """Tell the cases which conversion they are held against."""
+        cases = self.tabs.made(CasesSide)
+        if cases is not None:
+            cases.show_base(conversion)
 
     def _look_at(self, record: object) -> None:
         if isinstance(record, str):

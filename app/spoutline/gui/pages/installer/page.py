@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from spoutline.gui.pages.context import Context, Notify
@@ -16,7 +18,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.waiting import wait_for
 from spoutline.gui.widgets.cards import plain_label, tab_pages
 from spoutline.gui.widgets.editors import LineEditor
-from spoutline.gui.widgets.roomy_scroll import PageTabs
+from spoutline.gui.widgets.late_tabs import LateTabs
 from spoutline.gui.widgets.still_box import StillBox
 from spoutline.gui.wording import told, tr
 from spoutline.model.due_work import StationDue
@@ -45,35 +47,82 @@ class InstallerPage(QWidget):
         column.addWidget(SetsHead(context, self))
         self.state_label = plain_label("", "quiet", wraps=True)
         column.addWidget(self.state_label)
-        self.tabs = PageTabs(self)
+        self.tabs = LateTabs(self)
         self.tabs.setDocumentMode(True)
-        pages = tab_pages(self.tabs)
-        self.pack_panel = PackPanel(context, self.language, notify, pages)
-        self.record_panel = RecordPanel(context, self.language, notify, pages)
-        self.swap_panel = SwapPanel(context, pages)
-        self.inspection_panel = InspectionPanel(context, self.language, notify, pages)
-        self.stations_panel = StationsPanel(context, self.language, notify, pages)
-        self.stock_panel = StockPanel(context, self.language, notify, pages)
-        for panel, words in (
-            (self.pack_panel, tr("P&apers")),
-            (self.record_panel, tr("&Record of the position")),
-            (self.swap_panel, tr("Part not on the tr&uck")),
-            (self.inspection_panel, tr("&Inspections and wear")),
-            (self.stations_panel, tr("A&ll stations")),
-            (self.stock_panel, tr("Van and store")),
-        ):
-            self.tabs.addTab(panel, words)
+        self._pages = tab_pages(self.tabs)
+        self._add_tabs()
         column.addWidget(self.tabs, 1)
-        self.swap_panel.fitted.connect(self._on_fitted)
-        self.stations_panel.opened.connect(self.open_due)
-        self.record_panel.kept.connect(self.inspection_panel.refresh)
-        self.record_panel.kept.connect(context.sets.refresh)
-        self.inspection_panel.noted.connect(context.sets.refresh)
         context.sets.changed.connect(lambda: self._on_changed(Changed.SURVEY))
         self.language_box.currentIndexChanged.connect(self.refresh)
         self.tabs.currentChanged.connect(self.refresh)
         context.session.changed.connect(self._on_changed)
         context.sets.updated.connect(self._on_updated)
+
+    def _add_tabs(self) -> None:
+        context, notify, pages, tabs = self._context, self._notify, self._pages, self.tabs
+        tabs.add_late(PackPanel, partial(PackPanel, context, self.language, notify, pages), tr("P&apers"))
+        tabs.add_late(RecordPanel, self._make_record, tr("&Record of the position"))
+        tabs.add_late(SwapPanel, self._make_swap, tr("Part not on the tr&uck"))
+        tabs.add_late(InspectionPanel, self._make_inspection, tr("&Inspections and wear"))
+        tabs.add_late(StationsPanel, self._make_stations, tr("A&ll stations"))
+        tabs.add_late(StockPanel, partial(StockPanel, context, self.language, notify, pages), tr("Van and store"))
+
+    def _make_record(self) -> RecordPanel:
+        panel = RecordPanel(self._context, self.language, self._notify, self._pages)
+        panel.kept.connect(self._on_kept)
+        return panel
+
+    def _make_swap(self) -> SwapPanel:
+        panel = SwapPanel(self._context, self._pages)
+        panel.fitted.connect(self._on_fitted)
+        return panel
+
+    def _make_inspection(self) -> InspectionPanel:
+        panel = InspectionPanel(self._context, self.language, self._notify, self._pages)
+        panel.noted.connect(self._context.sets.refresh)
+        return panel
+
+    def _make_stations(self) -> StationsPanel:
+        panel = StationsPanel(self._context, self.language, self._notify, self._pages)
+        panel.opened.connect(self.open_due)
+        return panel
+
+    def _on_kept(self) -> None:
+        """Count inspections and judge sets anew by a record that was kept."""
+        inspections = self.tabs.made(InspectionPanel)
+        if inspections is not None:
+            inspections.refresh()
+        self._context.sets.refresh()
+
+    @property
+    def pack_panel(self) -> PackPanel:
+        """The papers."""
+        return self.tabs.panel(PackPanel)
+
+    @property
+    def record_panel(self) -> RecordPanel:
+        """The record of the position."""
+        return self.tabs.panel(RecordPanel)
+
+    @property
+    def swap_panel(self) -> SwapPanel:
+        """What to fit in place of a part."""
+        return self.tabs.panel(SwapPanel)
+
+    @property
+    def inspection_panel(self) -> InspectionPanel:
+        """Inspections and wear."""
+        return self.tabs.panel(InspectionPanel)
+
+    @property
+    def stations_panel(self) -> StationsPanel:
+        """The work due at all stations."""
+        return self.tabs.panel(StationsPanel)
+
+    @property
+    def stock_panel(self) -> StockPanel:
+        """What van and store hold."""
+        return self.tabs.panel(StockPanel)
 
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()

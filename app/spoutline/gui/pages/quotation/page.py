@@ -17,10 +17,10 @@ from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.paper_pages import PaperPages
 from spoutline.gui.pages.quotation.alternates import TakenAlternate, keep_in_survey
 from spoutline.gui.pages.quotation.asked_in_money import is_alternate_taken, is_quoted_so
+from spoutline.gui.pages.quotation.book_steps import BookSteps
 from spoutline.gui.pages.quotation.files import FileKind, QuotationFiles
 from spoutline.gui.pages.quotation.foreseen import FORESEE, Foreseer, MoneyRow
 from spoutline.gui.pages.quotation.in_hand import InHand
-from spoutline.gui.pages.quotation.issue_words import IssueQuestions
 from spoutline.gui.pages.quotation.panel import QuotationPanel
 from spoutline.gui.pages.quotation.quoting import Quoting
 from spoutline.gui.pages.quotation.terms import (
@@ -80,7 +80,7 @@ class QuotationPage(QWidget):
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
         self.panel = QuotationPanel(context, today, splitter)
-        self._issue_questions = IssueQuestions(context, self.panel)
+        self.book_steps = BookSteps(context, self.panel, self._steps, lambda: self._hand)
         self._quoting = Quoting(context, self.panel.offer, self)
         splitter.addWidget(self.panel)
         self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, splitter)
@@ -197,11 +197,8 @@ class QuotationPage(QWidget):
         if not is_wanted or taken.hand.quotation is not self._hand.quotation:
             return
         self._show(replace(self._hand, quotation=keep_in_survey(self._context, taken)))
-        made, service, name = self._hand.quotation, self._service, self.panel.name
-        if stored is not None and stored.status is QuotationStatus.ACCEPTED and made is not None:
-            self._steps.take(lambda: service.revise(stored, made, name, changes_order=True))
-        elif stored is not None:
-            self.keep()
+        if self._hand.quotation is not None:
+            self.book_steps.keep_alternate(self._hand.quotation)
 
     def stop(self) -> None:
         """Give up the quotation that is being made."""
@@ -226,37 +223,6 @@ class QuotationPage(QWidget):
             self._show(newest)
             return
         self._context.jobs.start(LOOK, reading_older(self._service, newest, revision), self._show, self._show_trouble)
-
-    def keep(self) -> None:
-        """Put the quotation into the book: as a draft, over the draft looked at, or as its next revision."""
-        made, stored, service, name = self._hand.quotation, self._hand.stored, self._service, self.panel.name
-        if made is None or not self._hand.may_be_kept:
-            return
-        if stored is None or stored.status is QuotationStatus.ACCEPTED:
-            self._steps.take(lambda: service.keep(made, name))
-        elif stored.status is QuotationStatus.DRAFT:
-            self._steps.take(lambda: service.save_draft(stored, made, name))
-        else:
-            self._steps.take(lambda: service.revise(stored, made, name))
-
-    def issue(self) -> None:
-        """Issue the draft looked at; its papers are set off the window's thread."""
-        stored, service, display = self._hand.stored, self._service, self._context.session.display
-        if stored is None or not self._is_named():
-            return
-        words = self._issue_questions.ask(stored.quotation)
-        if words is None:
-            return
-        name = self.panel.name
-        self._steps.take(
-            lambda: service.issue(stored, name, display, incomplete=words.incomplete, low_margin=words.low_margin)
-        )
-
-    def answer(self, answer: QuotationStatus, option: str = "") -> None:
-        """Note the customer's answer with what was said; an order out of several options names one."""
-        stored, service, name, note = self._hand.stored, self._service, self.panel.name, self.panel.offer.note
-        if stored is not None and self._is_named():
-            self._steps.take(lambda: service.answer(stored, answer, name, note, option))
 
     def follow_up(self, day: date | None) -> None:
         """Keep the day on which to ask the customer of the quotation in hand again; None for none."""
@@ -324,10 +290,10 @@ class QuotationPage(QWidget):
         offer.make_button.clicked.connect(self.make)
         offer.anew_button.clicked.connect(lambda _=False: self.quote_anew())
         offer.stop_button.clicked.connect(self.stop)
-        offer.keep_button.clicked.connect(self.keep)
-        offer.issue_button.clicked.connect(self.issue)
-        offer.accepted.connect(lambda option: self.answer(QuotationStatus.ACCEPTED, option))
-        offer.decline_button.clicked.connect(lambda: self.answer(QuotationStatus.DECLINED))
+        offer.keep_button.clicked.connect(self.book_steps.keep)
+        offer.issue_button.clicked.connect(self.book_steps.issue)
+        offer.accepted.connect(lambda option: self.book_steps.answer(QuotationStatus.ACCEPTED, option))
+        offer.decline_button.clicked.connect(lambda: self.book_steps.answer(QuotationStatus.DECLINED))
         offer.table_wanted.connect(self.files.ask)
         offer.alternate_button.taken.connect(self.take_alternate)
         offer.suppliers_button.clicked.connect(lambda _=False: self.show_suppliers())
@@ -360,13 +326,6 @@ class QuotationPage(QWidget):
         else:
             self.answer_price(part, override)
             self.panel.prices.go_on()
-
-    def _is_named(self) -> bool:
-        """Say whether somebody takes the step by name; where nobody does, ask for the name."""
-        if not self.panel.name:
-            self.panel.say(tr("Write your name first: it stands on record with this step."))
-            self.panel.name_edit.setFocus()
-        return bool(self.panel.name)
 
     def _point_at(self, entry: str) -> None:
         """Put the keyboard where an answer about a price is to be mended."""

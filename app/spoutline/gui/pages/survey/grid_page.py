@@ -17,7 +17,8 @@ from PySide6.QtWidgets import (
 )
 
 from spoutline.gui.edits.positions import add_alike, duplicate_positions, remove_positions
-from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid
+from spoutline.gui.jobs import JobKey, JobKind
+from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid, row_texts
 from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.survey.forecourt import islands
@@ -31,11 +32,13 @@ from spoutline.gui.widgets.sheet_table import SheetTable
 from spoutline.gui.widgets.still_box import StillSpin
 from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault, InputNote, InputProblem
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 from spoutline.planning.survey_import.cells import with_cells
 from spoutline.planning.survey_import.clipboard import has_titles
 from spoutline.planning.survey_import.fields import BY_KEY, FIELDS
 
+_READ = JobKey(JobKind.ROW_TEXTS)
+_READ_AT_ONCE = 40  # rows whose texts are put together without being felt
 _FAULTS_SHOWN = 4
 _NOW_AND_THEN_MS = 200
 _MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING, Tone.OPEN)
@@ -48,8 +51,7 @@ class GridPage(QWidget):
         super().__init__(parent)
         self._context = context
         self.model = PositionGrid(self._write, context.sets.tone, lambda: context.story, self)
-        self.proxy = FilteredGrid(self)
-        self.proxy.setSourceModel(self.model)
+        self.proxy = FilteredGrid(self.model, self)
         self._later = QTimer(self)  # a station of many positions is drawn anew now and then, not after each plan
         self._later.setSingleShot(True)
         self._later.setInterval(_NOW_AND_THEN_MS)
@@ -93,7 +95,7 @@ class GridPage(QWidget):
         self.filter_edit.setAccessibleName(tr("Show rows that hold these words"))
         self.filter_edit.setPlaceholderText(tr("Show rows that hold…"))
         self.filter_edit.setClearButtonEnabled(True)
-        self.filter_edit.textChanged.connect(self.proxy.filter_by)
+        self.filter_edit.textChanged.connect(self._filter)
         self.value_edit = QLineEdit(self)
         self.value_edit.setAccessibleName(tr("Value for the chosen cells"))
         self.value_edit.setPlaceholderText(tr("Value for the chosen cells"))
@@ -158,6 +160,31 @@ class GridPage(QWidget):
             wanted = self.table.horizontalHeader().sectionSizeHint(column)
             self.table.setColumnWidth(column, max(wanted, 130) if column else 170)
         return self.table
+
+    def _filter(self, text: str) -> None:
+        """Show the rows that hold every word; where many were not read yet that is done off the window's thread."""
+        session, unread = self._context.session, self.model.unread() if text.strip() else ()
+        if len(unread) <= _READ_AT_ONCE:
+            self._context.jobs.cancel(_READ)
+            self.proxy.filter_by(text)
+            return
+        display, words = session.display, self._context.story
+
+        def take(texts: Mapping[str, tuple[Position, str]]) -> None:
+            self.model.take_texts(texts, display)
+            self._filter(self.filter_edit.text())
+
+        self._context.jobs.start(
+            _READ,
+            lambda ticket: row_texts(unread, display, words, ticket.should_stop),
+            take,
+            self._tell_trouble,
+            priority=20,
+        )
+
+    def _tell_trouble(self, fault: Exception) -> None:
+        self.note_label.setText(told(str(fault)))
+        self.note_label.show()
 
     def _fill_down(self) -> None:
         self.table.fill_down()
