@@ -9692,6 +9692,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{done} von {total} Kombinationen gefragt</translation>
   </message>
   <message>
+   <source>{done} of {total} positions planned over all options; choosing sets together…</source>
+   <translation>{done} von {total} Plätzen über alle Varianten geplant; Sätze werden gemeinsam gewählt…</translation>
+  </message>
+  <message>
    <source>{done} of {total} sites converted</source>
    <translation>{done} von {total} Tankstellen umgebaut</translation>
   </message>

@@ -9692,6 +9692,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{done} de {total} combinaciones preguntadas</translation>
   </message>
   <message>
+   <source>{done} of {total} positions planned over all options; choosing sets together…</source>
+   <translation>{done} de {total} posiciones de todas las opciones planificadas; eligiendo conjuntos en común…</translation>
+  </message>
+  <message>
    <source>{done} of {total} sites converted</source>
    <translation>{done} de {total} estaciones convertidas</translation>
   </message>

@@ -9692,6 +9692,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{done} combinaisons sur {total} demandées</translation>
   </message>
   <message>
+   <source>{done} of {total} positions planned over all options; choosing sets together…</source>
+   <translation>{done} postes prévus sur {total}, toutes options ; choix commun des ensembles…</translation>
+  </message>
+  <message>
    <source>{done} of {total} sites converted</source>
    <translation>{done} stations sur {total} converties</translation>
   </message>

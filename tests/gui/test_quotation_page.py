@@ -1071,3 +1071,13 @@ def test_everything_is_reached_by_keyboard(page: QuotationPage) -> None:
         book.search_edit, book.entry_table, book.check_button, book.anew_button, book.touched_tree,
     ):  # fmt: skip
         assert widget.focusPolicy() & Qt.FocusPolicy.TabFocus
+
+
+def test_it_is_told_that_sets_are_chosen_together_between_two_options(
+    qtbot: QtBot, page: QuotationPage, terms: Write
+) -> None:
+    """Over a big catalog that takes minutes, in which no further position is counted."""
+    quote(qtbot, page, terms("2026-3300"))  # of two options
+    offer = page.panel.offer
+    for done, is_choosing in ((0, False), (299, False), (300, True), (301, False), (600, True)):
+        assert ("choosing sets together" in offer.show_progress(done, 600)) is is_choosing, done

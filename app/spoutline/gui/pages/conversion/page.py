@@ -148,7 +148,7 @@ class ConversionPage(QWidget):
         card = Card("", parent)
         card.body.addWidget(plain_label(tr("Keep or replace"), "pageTitle"))
         self.positions_model = NodeTree((tr("Position"), tr("Outcome or part"), tr("Why")), self)
-        self.positions_tree = Tree(tr("Positions and parts"), card, shares=(5, 4, 8))
+        self.positions_tree = Tree(tr("Positions and parts"), card, shares=(5, 5, 8))
         self.positions_tree.setModel(self.positions_model)
         self.positions_tree.picked.connect(self._look_at)
         card.body.addWidget(self.positions_tree, 1)

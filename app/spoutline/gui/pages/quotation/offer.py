@@ -218,7 +218,16 @@ class OfferPanel(QWidget):
             return tr("Planning…")
         if done >= total:
             return tr("All positions planned; choosing sets together and adding up…")
+        if self._has_ended_an_option(done, total):  # positions are counted again when the next option is begun
+            return tr("{done} of {total} positions planned over all options; choosing sets together…").format(
+                done=done, total=total
+            )
         return tr("Planning {done} of {total} positions over all options…").format(done=done, total=total)
+
+    def _has_ended_an_option(self, done: int, total: int) -> bool:
+        base = None if self._terms is None else self._terms.base
+        positions = total // len(base.options) if base is not None else 0
+        return positions > 0 and done > 0 and done % positions == 0
 
     def hide_progress(self) -> None:
         """Take the progress away."""
