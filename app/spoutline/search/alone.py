@@ -14,7 +14,7 @@ from spoutline.search.columns import Columns
 from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.passes import Passes
 
-_ROOM = 4e-9  # of a limit, and beside it: for rounding, and for what a sum may exceed its limit by
+ROOM = 4e-9  # of a limit, and beside it: for rounding, and for what a sum may exceed its limit by
 
 
 @frozen
@@ -75,7 +75,7 @@ class LimitsAlone:
             spare = np.where(total > limits, limits - (total - most), -np.inf)[:, binds]
             eased = np.maximum(loads[:, binds], spare[columns.layer])
             asked = limits[binds]
-            room = np.where(np.isinf(asked), 0.0, _ROOM * np.maximum(np.abs(asked), 1.0))
+            room = np.where(np.isinf(asked), 0.0, ROOM * np.maximum(np.abs(asked), 1.0))
             holds[:, binds] = self._passes.through(eased) <= asked + room
         for at, (load, limit) in enumerate(zip(which.tolist(), limits.tolist(), strict=True)):
             self._known[load, limit] = _Told(bool(binds[at]), holds[:, at] if binds[at] else None)

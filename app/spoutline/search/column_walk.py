@@ -6,10 +6,16 @@ import numpy as np
 
 from spoutline.search import walk
 from spoutline.search.columns import Columns
+from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY
 from spoutline.search.graph import MAJOR, Item, Layer, Problem
 from spoutline.search.item_table import Floats, Ints, Mask, Names
 from spoutline.search.listener import Listener
+from spoutline.search.passes import Passes
+from spoutline.search.stand_ins import without_outdone
+from spoutline.search.sums import Sums
+
+_FEW = 500  # items whose walk is soon at its end
 
 
 def cheapest(
@@ -45,6 +51,46 @@ def cheapest(
     if not kept.can_be_filled():
         return None
     kept = kept.only(_not_outdone(kept, None if any_of_equals else names))
+    return _walked(kept, names, listener, most_labels, most_cost)
+
+
+def one_without_majors(
+    columns: Columns, names: Names, listener: Listener | None = None, most_labels: int | None = None
+) -> tuple[int, ...] | None:
+    """Return the items of one of the cheapest chains that cost no major, whatever its names; None where there is none.
+
+    It is for costs that few items alone are good at, such as a load that a limit of another load is opposed to:
+    those that another can stand in for are left out, however many they are. Parameters and result as of ``cheapest``.
+
+    Raises
+    ------
+    Cancelled
+        If the listener asks to stop.
+    Exhausted
+        If many items are left, or more labels would have to be looked at.
+    """
+    if np.isneginf(columns.limits).any():
+        return None
+    kept = columns.only(columns.major == 0).trimmed()
+    if not kept.can_be_filled():
+        return None
+    kept = kept.only(Sums.of(kept.limits).floor(kept, Passes(kept)) < np.inf)
+    if not kept.can_be_filled():
+        return None
+    kept = without_outdone(kept, Effort(listener or Listener()))
+    if len(kept) > _FEW:
+        raise Exhausted
+    return _walked(kept, names, listener, most_labels)
+
+
+def _walked(
+    kept: Columns,
+    names: Names,
+    listener: Listener | None,
+    most_labels: int | None,
+    most_cost: int | None = None,
+) -> tuple[int, ...] | None:
+    """Return the items of the first chain of the walk over what is left of the columns."""
     problem, rows = _problem_of(kept, names)
     found = walk.cheapest_of_reduced(problem, listener, most_labels, most_cost)
     if found is None:

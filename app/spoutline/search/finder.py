@@ -229,7 +229,16 @@ class Finder:
         Cancelled
             If the listener asks to stop.
         """
-        return self._cheapest(listener, any_of_equals=True)
+        columns, fewest = None if self.is_of_few else self._columns(), 0
+        if columns is not None:
+            from spoutline.search import column_walk
+
+            with suppress(Exhausted):
+                found = column_walk.one_without_majors(columns, self._shared.names, listener, _CHEAPEST_LABELS)
+                if found is not None:
+                    return PathAnswer.decided(self.path_of(found))
+                fewest = 1
+        return self._cheapest(listener, fewest_majors=fewest, any_of_equals=True)
 
     def _cheapest(
         self,

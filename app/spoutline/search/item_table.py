@@ -212,6 +212,11 @@ def at_strengths(problem: Problem, start_bears: float | None) -> Problem:
     return replace(problem, layers=layers, start_bears=math.inf)
 
 
+def loads_of(layer: Layer) -> Floats:
+    """Return the loads of the items of a layer that is a table, a row each."""
+    return _table(layer).loads
+
+
 def _table(layer: Layer) -> ItemTable:
     if not isinstance(layer.items, ItemTable):
         raise TypeError(f"the items of layer {layer.name!r} are no table")

@@ -10,11 +10,13 @@ from functools import cached_property
 import numpy as np
 
 from spoutline.frozen import frozen
-from spoutline.model.part_columns import Ints, Mask
+from spoutline.model.part_columns import Floats, Ints, Mask
 from spoutline.planning.sets.pool import Lines, SlotParts
+from spoutline.search.alone import ROOM
 from spoutline.search.answer import Decision, PathAnswer
 from spoutline.search.finder import Finder
 from spoutline.search.graph import Layer, Path
+from spoutline.search.item_table import loads_of
 from spoutline.search.listener import Listener
 
 Keep = Callable[[SlotParts], Mask]  # says which parts of a slot may be used
@@ -74,10 +76,24 @@ class Assembled:
 
     def may_hold(self, limits: tuple[float, ...]) -> bool:
         """Say whether any chain may keep these limits, each looked at by itself; False proves that none does."""
+        if not self._may_add_up(limits):
+            return False
         items = self._hope(limits).items
         if items is None:
             return True
         return all(one.layer.optional or may.any() for one, may in zip(self.places, items, strict=True))
+
+    def _may_add_up(self, limits: tuple[float, ...]) -> bool:
+        """Say the same with ports left aside, before the items are joined up: soon told, and mostly enough."""
+        most = np.array(limits)
+        room = np.where(np.isinf(most), 0.0, ROOM * np.maximum(np.abs(most), 1.0))
+        return bool((self._least_sums <= most + room).all())
+
+    @cached_property
+    def _least_sums(self) -> Floats:
+        """What no chain goes below, by load: the least of every layer."""
+        known = {id(place): _least_loads(place.layer) for place in self.places}
+        return np.asarray(np.sum([known[id(place)] for place in self.places], axis=0))
 
     def _hope(self, limits: tuple[float, ...]) -> _Hope:
         if limits not in self._hopes:
@@ -105,12 +121,12 @@ class Assembled:
         Questions that differ in limits alone that no chain exceeds have one answer, which is looked for once.
         """
         finder, most = self.within(limits), math.inf if most_cost is None else most_cost
+        if finder is None:
+            return PathAnswer.decided(None)
         asked = tuple(map(_where, limits, self._hope(limits).binding))
         known = self._answers.get(asked, _Answer())
         if known.path is None and known.over < most:
-            found = PathAnswer.decided(None)
-            if finder is not None:
-                found = finder.cheapest(listener, most_cost, fewest_majors)
+            found = finder.cheapest(listener, most_cost, fewest_majors)
             if found.decision is Decision.UNDECIDED:
                 return found
             path = found.path
@@ -153,6 +169,11 @@ class Assembled:
         if not all(place.layer.optional or mask.any() for place, mask in zip(self.places, masks, strict=True)):
             return None
         return masks
+
+
+def _least_loads(layer: Layer) -> Floats:
+    """Return the least that a layer adds to each load; infinite where it must be filled and has no items."""
+    return np.asarray(loads_of(layer).min(axis=0, initial=0.0 if layer.optional else np.inf))
 
 
 def _where(limit: float, binds: bool) -> float:

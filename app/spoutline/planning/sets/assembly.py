@@ -165,10 +165,10 @@ class ChainSearch:
                 decision = Decision.UNDECIDED
         return Count(found, decision)
 
-    def any_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
+    def any_path(self, query: SetQuery, listener: Listener | None = None, least: Load | None = None) -> Path | None:
         """Return any chain that keeps a query, mostly much sooner than the ``cheapest`` set; None where none does.
 
-        Of few parts it is the ``cheapest``, which is then known.
+        Of few parts it is the ``cheapest``, or the one with the ``least`` of a load: the answer to what is asked next.
         """
         if query in self._answers or query.holds is not None:
             known = self._best(query, listener)
@@ -176,7 +176,7 @@ class ChainSearch:
         whole = query.is_whole  # its items carry every load
         finders = [finder for _, finder in (self.finders_of(query) if whole else self._narrowed(query))]
         if all(finder.is_of_few for finder in finders):
-            known = self._best(query, listener)
+            known = self._best(query if least is None else replace(query, objective=least), listener)
             return known.path or known.proven
         return _first_of(partial(finder.any_chain, listener) for finder in finders)
 

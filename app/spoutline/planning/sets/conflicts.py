@@ -21,7 +21,7 @@ from spoutline.planning.sets.assembled import Keep
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
 from spoutline.planning.sets.line_questions import LineQuestions
-from spoutline.planning.sets.loads import MUST_CHECK_LINES, Load
+from spoutline.planning.sets.loads import MUST_CHECK_LINES
 from spoutline.planning.sets.pool import SlotParts, bits_of
 from spoutline.planning.sets.port_reach import PortReach
 from spoutline.planning.sets.set_query import Held, SetQuery
@@ -216,7 +216,7 @@ class ConflictFinder:
             stronger = replace(self.questions.query(lines | {line}), outlet_bears_all=True)
             pull = self._least(stronger, self._demands)
             return pull and LineFigure(pull[0], requirement.outlet_pull_strength_n, pull[1], Dimension.FORCE)
-        limit = next((one for one in self.limits if one.requirement is line and one.load is not Load.PINNED), None)
+        limit = self.questions.limit_of(line)
         if limit is None or (line not in _NUMBERS_SAY_ALL and self._uses_forbidden(line, lines)):
             return None
         query = self.questions.query(lines)

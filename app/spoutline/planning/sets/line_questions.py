@@ -16,8 +16,8 @@ from spoutline.model.part_columns import Floats, Mask
 from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import RequirementId
 from spoutline.planning.sets.assembly import ChainSearch
-from spoutline.planning.sets.line_order import GIVEN
-from spoutline.planning.sets.loads import SetLimit
+from spoutline.planning.sets.line_order import CHANGEABLE, GIVEN
+from spoutline.planning.sets.loads import Load, SetLimit
 from spoutline.planning.sets.pool import Lines, bits_of
 from spoutline.planning.sets.port_reach import PortReach
 from spoutline.planning.sets.set_query import SetQuery
@@ -82,6 +82,11 @@ class LineQuestions:
         """Return the question for lines, which shares its items with others."""
         return SetQuery(lines, self._limits, common=_GIVEN if lines >= _GIVEN else None)
 
+    def limit_of(self, line: RequirementId) -> SetLimit | None:
+        """Return the first limit of a sum that a line sets; None for one without."""
+        limits = (limit for limit in self._limits if limit.requirement is line and limit.load is not Load.PINNED)
+        return next(limits, None)
+
     def has_set(self, lines: _Group) -> bool:
         """Say whether some set keeps these lines.
 
@@ -127,7 +132,9 @@ class LineQuestions:
         return False if is_whole and self._is_proved(lines) else None
 
     def _asked(self, lines: _Group) -> bool:
-        path = self._search.any_path(self.query(lines), self._listener)
+        given_up = [line for line in CHANGEABLE if line not in lines]
+        limit = self.limit_of(given_up[0]) if len(given_up) == 1 else None
+        path = self._search.any_path(self.query(lines), self._listener, None if limit is None else limit.load)
         if path is None:
             self._unmet.append(lines)
         else:
