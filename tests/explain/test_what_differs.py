@@ -112,6 +112,8 @@ def test_parts_alike_in_every_figure_are_told_by_number_and_by_maker_where_that_
     listed = ListedParts((nozzle("N1"), same, nozzle("N2", hold_open=True)), story())
     assert listed.of(same).startswith("Wickettarn Supply N1 (no latch")
     assert listed.of(nozzle("N2", hold_open=True)) == "N2 (hold-open latch)"
+    for number, shown in (("N2", "Wickettarn Supply N2"), ("N3", "N3")):  # that are not listed
+        assert listed.of(replace(nozzle(number), maker="Wickettarn Supply")) == f"{shown} (invented part)"
 
 
 def test_a_part_alone_has_its_name_and_kinds_stand_before_parts_of_several() -> None:

@@ -54,7 +54,7 @@ from spoutline.rules.declared.part import PART_RULES
 from spoutline.rules.declared.registry import RULES
 from spoutline.rules.declared.rule_ids import RuleId
 from spoutline.rules.parts import figures, sums
-from spoutline.rules.parts.part_rules import KIND_OF_SLOT, breaches, judge_part
+from spoutline.rules.parts.part_rules import KIND_OF_SLOT, breaches, first_forbidding, judge_part
 from spoutline.rules.parts.prices import middle_price, middle_price_of, price_question
 
 _LOOKED_AT = 12  # rows of each slot and survey that are judged one by one as well
@@ -96,6 +96,8 @@ def _over_columns(columns: PartColumns, slot: Slot, asked: Requirement) -> list[
 
 def _one_by_one(part: Part, slot: Slot, asked: Requirement) -> list[Judged]:
     findings = judge_part(part, slot, asked, tables(asked.site.jurisdiction))
+    forbidding = next((one for one in findings if one.severity is Severity.MUST), None)
+    assert first_forbidding(part, slot, asked, tables(asked.site.jurisdiction)) == forbidding
     for one in findings:
         names = [fact.name for fact in one.facts]
         assert names == [name for name in RULES[RuleId(one.rule_id)].facts if name in names], one.rule_id

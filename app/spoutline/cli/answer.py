@@ -13,6 +13,8 @@ from spoutline.cli.files import write_standard_output
 
 def printable(text: str) -> str:
     """Return ``text`` as one line without control characters: a name in a survey must not steer a terminal."""
+    if text.isprintable():  # as nearly every line is, which has none of them then
+        return text
     return "".join(" " if unicodedata.category(character) in ("Cc", "Zl", "Zp") else character for character in text)
 
 

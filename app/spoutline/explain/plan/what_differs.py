@@ -11,7 +11,6 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from enum import Enum, StrEnum, auto
-from functools import partial
 from typing import Final
 
 from spoutline.explain.phrases.part_terms import PartTerm
@@ -21,7 +20,7 @@ from spoutline.explain.plan.words import Words
 from spoutline.model.liquid import ListingClass
 from spoutline.model.part import Part, PartKind
 from spoutline.model.part_figures import PartFigure, figures_of, number_at, value_at
-from spoutline.model.part_ref import PartRef, told_apart
+from spoutline.model.part_ref import PartRef
 from spoutline.model.port import FlowPath, Port
 from spoutline.model.quantity import Dimension
 
@@ -68,7 +67,8 @@ class ListedParts:
 
     def __init__(self, parts: Iterable[Part], words: Words) -> None:
         listed = tuple(parts)
-        self._refs = tuple(dict.fromkeys(part.ref for part in listed))
+        self._refs = frozenset(part.ref for part in listed)
+        self._alike = Counter(ref.number for ref in self._refs)
         self._told = what_differs(listed, words)
         self._words = words
 
@@ -81,7 +81,8 @@ class ListedParts:
 
         ``with_name`` puts its name before the differences: for the part that the others are told against.
         """
-        (number,) = told_apart((part.ref,), self._refs)
+        others = self._alike[part.number] - (part.ref in self._refs)
+        number = str(part.ref) if others else part.number
         name, differs = self._words.part_name(part), self.differs(part)
         said = self._words.writing.listed(dict.fromkeys((name, differs))) if with_name else differs
         return f"{number} ({said})"
@@ -138,16 +139,34 @@ def _without_twins(told: dict[PartRef, str]) -> dict[PartRef, str]:
 def _leading_tells(kind: PartKind, words: Words) -> Iterator[_Tell]:
     leading = (figure for figure in figures_of(kind) if figure.declared.tells)
     for figure in sorted(leading, key=lambda one: one.declared.tells):
-        yield partial(_told, figure=figure, manner=_Manner.BRIEF, words=words)
+        yield _FigureTold(figure, _Manner.BRIEF, words)
 
 
 def _other_tells(kind: PartKind, words: Words) -> tuple[_Tell, ...]:
     """Return what is asked of parts alike so far: ends, what the kind adds, what all have; then the last digits."""
     figures = [figure for figure in figures_of(kind) if figure.declared.tells or figure.is_labelled]
     figures.sort(key=lambda one: (not one.declared.leads, not one.block))
-    full = (partial(_told, figure=one, manner=_Manner.FULL, words=words) for one in figures if one.is_labelled)
-    exact = (partial(_told, figure=one, manner=_Manner.EXACT, words=words) for one in figures if one.is_number)
+    full = (_FigureTold(one, _Manner.FULL, words) for one in figures if one.is_labelled)
+    exact = (_FigureTold(one, _Manner.EXACT, words) for one in figures if one.is_number)
     return (*full, *exact)
+
+
+class _FigureTold:
+    """Tells one figure of parts; what is said of a value, or of both ends of a range, is put into words once."""
+
+    def __init__(self, figure: PartFigure, manner: _Manner, words: Words) -> None:
+        self._figure, self._manner, self._words = figure, manner, words
+        up_to = figure.declared.up_to
+        self._paths = (figure.path, figure.beside(up_to)) if up_to else (figure.path,)
+        self._known: dict[tuple[Hashable, ...], str] = {}
+
+    def __call__(self, part: Part) -> str:
+        """Return what is told of a part."""
+        values = [value_at(part, path) for path in self._paths]
+        key = *values, *map(type, values)
+        if key not in self._known:
+            self._known[key] = _told(part, figure=self._figure, manner=self._manner, words=self._words)
+        return self._known[key]
 
 
 def _told(part: Part, *, figure: PartFigure, manner: _Manner, words: Words) -> str:

@@ -13,7 +13,7 @@ from functools import cached_property
 
 from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
-from spoutline.model.finding import Finding, Severity, Verdict
+from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan
@@ -27,9 +27,10 @@ from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.held import HeldSearch
 from spoutline.planning.sets.loads import CHECK_LINES, LoadModel
 from spoutline.planning.sets.place import Place, place_of
-from spoutline.planning.sets.pool import SLOT_KINDS, judged, whole_pool
+from spoutline.planning.sets.pool import SLOT_KINDS, whole_pool
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.rules.declared.registry import rule_of
+from spoutline.rules.parts.part_rules import first_forbidding
 from spoutline.search.effort import Exhausted
 
 _FITTINGS = (Slot.ADAPTOR, Slot.SPLITTER)
@@ -169,8 +170,7 @@ class _PlaceSearch:
         return next((link.part for link in best.hanging_set.links if link.part.ref == part.ref), part)
 
     def _misfit(self, part: Part) -> Misfit:
-        own = judged(part, self.place.slot, self.place.requirement, self._context.tables)
-        finding = next(filter(_forbids, own.findings), None)
+        finding = first_forbidding(part, self.place.slot, self.place.requirement, self._context.tables)
         if finding is not None:
             return Misfit(part=part, finding=finding, lines=())
         lines = self._conflicts.lines(self.place.holding(part))
@@ -199,10 +199,6 @@ def substitute_of(place: Place, part: Part, best: JudgedSet) -> Substitute:
         given_up=tuple(sorted((after - before).elements())),
         kept=tuple(sorted((before - after).elements())),
     )
-
-
-def _forbids(finding: Finding) -> bool:
-    return finding.severity is Severity.MUST and finding.verdict is Verdict.BROKEN
 
 
 def broken_shoulds(found: JudgedSet) -> Counter[RequirementId]:

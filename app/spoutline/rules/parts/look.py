@@ -135,8 +135,15 @@ def findings_of(
     part: Part, slot: Slot, requirement: Requirement, tables: RuleTables, rules: Iterable[PartRule]
 ) -> tuple[Finding, ...]:
     """Return the findings of ``rules`` about one part, in their order."""
+    return tuple(each_finding(part, slot, requirement, tables, rules))
+
+
+def each_finding(
+    part: Part, slot: Slot, requirement: Requirement, tables: RuleTables, rules: Iterable[PartRule]
+) -> Iterator[Finding]:
+    """Yield the ``findings_of`` a part; a rule is asked when it is its turn."""
     look = Look(OnePart(part), slot, requirement, tables)
-    return tuple(finding_of(breach, part, tables) for rule in rules for breach in rule(look) if breach.where)
+    yield from (finding_of(breach, part, tables) for rule in rules for breach in rule(look) if breach.where)
 
 
 def finding_of(breach: Breach, part: Part, tables: RuleTables) -> Finding:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from spoutline.model.finding import Finding, Severity
+from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.material import Material, MaterialColumn, MaterialTable, Suitability
@@ -29,9 +29,9 @@ from spoutline.rules.parts.look import (
     Look,
     PartRule,
     Shown,
+    each_finding,
     figure,
     finding_of,
-    findings_of,
     members_with,
     quantity,
     word,
@@ -62,11 +62,25 @@ def judge_part(part: Part, slot: Slot, requirement: Requirement, tables: RuleTab
     Result: broken rules, in the order of the rules. A part of a kind that this place does not take gets that one
     finding only, since the other rules would compare what cannot be compared.
     """
-    if part.kind is not KIND_OF_SLOT[slot]:
-        kind = word("kind", part.kind), word("slot", slot)
-        wrong = Breach(RuleId.PART_IN_SLOT, EVERYWHERE, kind, RULES[RuleId.PART_IN_SLOT].severity, ())
-        return (finding_of(wrong, part, tables),)
-    return findings_of(part, slot, requirement, tables, part_rules_for(part.kind))
+    return tuple(_findings(part, slot, requirement, tables))
+
+
+def first_forbidding(part: Part, slot: Slot, requirement: Requirement, tables: RuleTables) -> Finding | None:
+    """Return the first *must* that the part breaks in this place, as ``judge_part`` finds it; None where it may serve.
+
+    Parameters: ``part``; ``slot`` in the chain; ``requirement`` of the position; ``tables``. No rule after it is asked.
+    """
+    found = _findings(part, slot, requirement, tables)
+    return next((one for one in found if one.severity is Severity.MUST and one.verdict is Verdict.BROKEN), None)
+
+
+def _findings(part: Part, slot: Slot, requirement: Requirement, tables: RuleTables) -> Iterator[Finding]:
+    if part.kind is KIND_OF_SLOT[slot]:
+        yield from each_finding(part, slot, requirement, tables, part_rules_for(part.kind))
+        return
+    kind = word("kind", part.kind), word("slot", slot)
+    wrong = Breach(RuleId.PART_IN_SLOT, EVERYWHERE, kind, RULES[RuleId.PART_IN_SLOT].severity, ())
+    yield finding_of(wrong, part, tables)
 
 
 def breaches(parts: PartColumns, slot: Slot, requirement: Requirement, tables: RuleTables) -> tuple[Breach, ...]:
