@@ -250,6 +250,40 @@ def test_the_interrupt_key_leaves_the_draft_as_it_was_while_a_file_is_taken_in(
     assert own_workbench.catalogues().shelf().catalogue("Big").draft_parts == 0
 
 
+def test_the_interrupt_key_ends_a_coverage_map_soon_and_leaves_its_file_as_it_was(
+    own_workbench: Workbench, own_database: Path, tmp_path: Path
+) -> None:
+    """The whole map takes many times as long as what is answered by the time the key is struck."""
+    path = tmp_path / "map.csv"
+    own_workbench.catalogues().shelf()
+    asked = ["catalog", "coverage", "Demonstration", "--liquid", "e10", "--out", str(path)]
+    assert subprocess.run(  # a file of the program's own, which the next map would replace
+        [*PROGRAM, *asked, "--duty", "reel", "--climate", "mild", "--most", "1", "--database", str(own_database)],
+        stdout=subprocess.DEVNULL,
+        check=False,
+    ).returncode in (0, 1)
+    before = path.read_bytes()
+    ours, theirs = pty.openpty()
+    pipe = subprocess.PIPE
+    everything = [*PROGRAM, *asked, "--most", "10000", "--database", str(own_database)]
+    with subprocess.Popen([*HEARING, *everything], stdin=pipe, stdout=pipe, stderr=theirs) as program:
+        os.close(theirs)
+        said = os.read(ours, 1000)
+        program.send_signal(signal.SIGINT)
+        with suppress(OSError):
+            while more := os.read(ours, 1000):
+                said += more
+    os.close(ours)
+    told = [int(one) for one in re.findall(rb"([0-9]+) of 252 combinations asked", said)]
+    assert told
+    assert max(told) < 252 // 2
+    assert program.returncode == 130
+    assert b"stopped; nothing more was written" in said
+    assert b"Traceback" not in said
+    assert path.read_bytes() == before
+    assert [one.name for one in tmp_path.iterdir() if "map" in one.name] == ["map.csv"]
+
+
 def test_a_file_named_alone_opens_as_a_desktop_opens_it_and_its_faults_are_told_in_the_window(
     written: Callable[..., Path], tmp_path: Path
 ) -> None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import threading
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
@@ -17,9 +19,10 @@ from spoutline.gui.pages.catalogues.coverage_panel import CoveragePanel
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
-from spoutline.model.coverage_kinds import OutletKind
-from spoutline.model.coverage_map import CoverageScope, LiquidClass
+from spoutline.model.coverage_kinds import ClimateBand, OutletKind
+from spoutline.model.coverage_map import CoverageCell, CoverageScope, LiquidClass
 from spoutline.model.survey import Duty
+from spoutline.planning.keeping import coverage_map
 
 OUTLETS = (OutletKind.NPT_3_4, OutletKind.BALANCE)
 
@@ -104,6 +107,35 @@ def test_the_map_can_be_stopped(panel: CoveragePanel, qtbot: QtBot) -> None:
     assert "Stopped" in panel.state_label.text()
     assert not panel._context.jobs.is_busy(JobKind.CATALOGUE)
     made(panel, qtbot)
+
+
+def test_what_was_answered_before_a_stop_stays_in_sight_and_no_paper_is_made_of_it(
+    panel: CoveragePanel, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    answer, stopped, answered = coverage_map._cell, threading.Event(), []
+
+    def held_after_one(*asked: Any) -> CoverageCell:
+        if answered:
+            stopped.wait(timeout=60)
+        answered.append(answer(*asked))
+        return answered[-1]
+
+    monkeypatch.setattr(coverage_map, "_cell", held_after_one)
+    panel.band_box.setCurrentIndex(list(ClimateBand).index(ClimateBand.WIDE))  # which no other test asks
+    panel.make()
+    qtbot.waitUntil(lambda: panel.model.rowCount() > 0, timeout=60_000)
+    panel.stop()
+    stopped.set()
+    rows = panel.model.rowCount()
+    assert rows
+    assert panel.found is None
+    assert not panel.paper_button.isEnabled()
+    assert not panel.csv_button.isEnabled()
+    qtbot.wait(200)  # what was on its way comes too late
+    assert len(answered) <= 2
+    assert panel.model.rowCount() == rows
+    assert panel.found is None
+    assert "not asked again" in panel.state_label.text()
 
 
 def test_the_map_goes_into_files(panel: CoveragePanel, qtbot: QtBot, tmp_path: Path) -> None:

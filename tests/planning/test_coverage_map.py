@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from examples import seeds
@@ -16,6 +18,7 @@ from spoutline.model.part import PartKind
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.model.survey import Duty, VapourStatus
 from spoutline.planning.keeping.coverage_map import CoverageWork, coverage_cells, plan_of, survey_of
+from spoutline.planning.sets.choice import Chooser
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import conflict_of
@@ -93,6 +96,60 @@ def test_sets_and_makers_are_those_of_every_chain(
     assert (cell.state is CellState.FITS) is bool(kept)
 
 
+@pytest.mark.parametrize("seed", seeds(3))
+@pytest.mark.parametrize(
+    ("liquid", "duty", "outlets"),
+    [
+        (LiquidClass.E10, Duty.CAR, (OutletKind.NPT_3_4, OutletKind.BALANCE, OutletKind.WITH_RETURN)),
+        (LiquidClass.B20, Duty.TRUCK, (OutletKind.NPT_1, OutletKind.G_1)),
+    ],
+    ids=["car", "truck"],
+)
+def test_alike_questions_are_answered_as_each_by_itself(
+    liquid: LiquidClass,
+    duty: Duty,
+    outlets: tuple[OutletKind, ...],
+    seed: int,
+    catalogue: CatalogueStore,
+    us_tables: RuleTables,
+) -> None:
+    """Every chain of each question, whatever another climate or outlet told, and the plan of each by itself."""
+    asked = [
+        Combination(liquid, duty, VapourStatus.NONE, outlet, climate) for climate in ClimateBand for outlet in outlets
+    ]
+    store = small_catalogue(catalogue, required(asked[seed % len(asked)], us_tables), us_tables, seed + 1)
+    work = work_on(store, us_tables)
+    for cell in coverage_cells(scope_of(*asked), work):
+        requirement = required(cell.combination, us_tables)
+        weighing = Weighing(requirement, us_tables)
+        kept = [
+            one
+            for one in chains(requirement, store)
+            if weighing.by_parts(one) is not None and weighing.by_checks(one) is not None
+        ]
+        assert (cell.sets_count, set(cell.makers)) == (
+            len({one.refs for one in kept}),
+            {ref.maker for one in kept for ref in one.refs},
+        )
+        chosen = plan_of(cell.combination, work).chosen
+        assert cell.parts == (chosen.hanging_set.refs if chosen else ())
+
+
+def test_what_an_outlet_without_a_return_tells_is_not_looked_for_again(
+    catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A car without vapor recovery asks the same of an outlet with a return, which only splitters need."""
+    chosen: list[Chooser] = []
+    choose = Chooser.choose
+    monkeypatch.setattr(Chooser, "choose", lambda self: (chosen.append(self), choose(self))[1])
+    cells = list(
+        coverage_cells(scope_of(CAR, replace(CAR, outlet=OutletKind.WITH_RETURN)), work_on(catalogue, us_tables))
+    )
+    assert [cell.state for cell in cells] == [CellState.FITS] * 2
+    assert cells[0].parts == cells[1].parts
+    assert len(chosen) == 1
+
+
 def test_makers_beyond_the_counted_sets_are_found(catalogue: CatalogueStore, us_tables: RuleTables) -> None:
     store = small_catalogue(catalogue, required(CAR, us_tables), us_tables, 1)
     all_of_them, one_counted = (answer(CAR, work_on(store, us_tables), most) for most in (MOST, 1))
@@ -163,5 +220,5 @@ def test_answers_stay_where_the_work_was_stopped(
     list(coverage_cells(asked, work))
     assert all(work.known[combination] is cell for combination, cell in again.items())
     monkeypatch.setattr(ConflictFinder, "conflict", None)  # every answer is known by now
-    monkeypatch.setattr("spoutline.planning.keeping.coverage_map.narrow_pool", None)
+    monkeypatch.setattr("spoutline.planning.keeping.alike_questions.narrow_pool", None)
     assert len(list(coverage_cells(asked, work))) == len(OutletKind)

@@ -59,9 +59,9 @@ class CoverageService:
         from spoutline.planning.keeping.coverage_map import coverage_cells
 
         work = self._work(asked)
-        cells = []
+        cells = {}
         for cell in coverage_cells(asked.scope, work, progress):
-            cells.append(cell)
+            cells[cell.combination] = cell
             if each is not None:
                 each(cell)
         return CoverageMap(
@@ -70,7 +70,7 @@ class CoverageService:
             rules_edition=_rules_edition(work.tables),
             scope=asked.scope,
             currency=work.currency,
-            cells=tuple(cells),
+            cells=tuple(cells[one] for one in asked.scope.combinations()),
         )
 
     def plan(self, asked: CoverageAsked, combination: Combination, progress: Progress | None = None) -> PositionPlan:

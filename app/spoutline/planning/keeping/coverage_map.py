@@ -2,38 +2,30 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Iterator, MutableMapping
 from dataclasses import replace
+from functools import partial
 from typing import Final
-
-import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.model.coverage_kinds import ClimateBand, OutletKind
-from spoutline.model.coverage_map import CellState, Combination, CoverageCell, CoverageScope, LiquidClass, SlotStock
+from spoutline.model.coverage_map import CellState, Combination, CoverageCell, CoverageScope, LiquidClass
 from spoutline.model.faults import Cancelled
-from spoutline.model.finding import Severity
 from spoutline.model.limit import RuleTables
 from spoutline.model.liquid import LiquidFamily
-from spoutline.model.part_columns import Mask
-from spoutline.model.plan import Conflict, HangingSet, PositionPlan
-from spoutline.model.requirement import Refusal, Requirement, Slot
+from spoutline.model.plan import PositionPlan
+from spoutline.model.requirement import Refusal
 from spoutline.model.survey import Climate, Outlet, Position, Site, Survey, SurveyLiquid
+from spoutline.planning.keeping.alike_questions import AlikeQuestions
 from spoutline.planning.protocols import PartStore, Progress
-from spoutline.planning.sets.assembly import ChainSearch
-from spoutline.planning.sets.choice import ALL_LINES
-from spoutline.planning.sets.conflicts import ConflictFinder, conflict_of_checks
+from spoutline.planning.sets.conflicts import conflict_of_checks
 from spoutline.planning.sets.context import PlanningContext, stop_listener
 from spoutline.planning.sets.left_open import not_decided
-from spoutline.planning.sets.loads import LoadModel
-from spoutline.planning.sets.plan_position import chooser_for, plan_position
-from spoutline.planning.sets.pool import SLOT_KINDS, Pool, SlotParts, narrow_pool, whole_pool
-from spoutline.planning.sets.port_reach import PortReach
-from spoutline.planning.sets.set_query import SetQuery
+from spoutline.planning.sets.plan_position import plan_position
 from spoutline.rules.derive.requirement import requirement_for
 from spoutline.search.answer import Decision
 from spoutline.search.effort import Exhausted
-from spoutline.search.listener import Listener
 
 # the greatest blend of each listing class; the classes: UL 2586, 2586A and 2586B, scopes
 _LIQUIDS: Final[dict[LiquidClass, tuple[LiquidFamily, float]]] = {
@@ -111,7 +103,9 @@ def survey_of(combination: Combination, jurisdiction_id: str, currency: str) -> 
 def coverage_cells(
     scope: CoverageScope, work: CoverageWork, progress: Progress | None = None
 ) -> Iterator[CoverageCell]:
-    """Yield the answer to every combination of ``scope``, in its order.
+    """Yield the answer to every combination of ``scope``, those that differ in climate and outlet alone together.
+
+    Within one climate band they come in the order of the scope.
 
     Raises
     ------
@@ -119,18 +113,26 @@ def coverage_cells(
         If ``progress`` asks to stop; what was answered so far stays in ``work.known``.
     """
     context = PlanningContext(work.tables, work.parts, stop_listener(progress))
-    asked = scope.combinations()
-    for done, combination in enumerate(asked):
-        if progress is not None:
-            progress.on_progress(done, len(asked))
-            if progress.should_stop():
-                raise Cancelled
-        known = work.known.get(combination)
-        if known is None or (not known.counted_all and known.sets_count != scope.most_counted):
-            known = work.known[combination] = _cell(combination, work, context, scope.most_counted)
-        yield _counted_to(known, scope.most_counted)
+    asked, done = scope.combinations(), 0
+    for _, alike_ones in itertools.groupby(sorted(asked, key=partial(_station, scope)), partial(_station, scope)):
+        alike = AlikeQuestions(context)
+        for combination in alike_ones:
+            if progress is not None:
+                progress.on_progress(done, len(asked))
+                if progress.should_stop():
+                    raise Cancelled
+            known = work.known.get(combination)
+            if known is None or (not known.counted_all and known.sets_count != scope.most_counted):
+                known = work.known[combination] = _cell(combination, work, alike, scope.most_counted)
+            yield _counted_to(known, scope.most_counted)
+            done += 1
     if progress is not None:
         progress.on_progress(len(asked), len(asked))
+
+
+def _station(scope: CoverageScope, asked: Combination) -> tuple[int, int, int]:
+    """Return where a combination stands in the order of the scope, whatever its climate and outlet."""
+    return scope.liquids.index(asked.liquid), scope.duties.index(asked.duty), scope.vapours.index(asked.vapour)
 
 
 def plan_of(combination: Combination, work: CoverageWork, progress: Progress | None = None) -> PositionPlan:
@@ -145,102 +147,45 @@ def _counted_to(cell: CoverageCell, most: int) -> CoverageCell:
     return replace(cell, sets_count=most, counted_all=False) if cell.sets_count > most else cell
 
 
-def _cell(combination: Combination, work: CoverageWork, context: PlanningContext, most: int) -> CoverageCell:
+def _cell(combination: Combination, work: CoverageWork, alike: AlikeQuestions, most: int) -> CoverageCell:
     survey = survey_of(combination, work.tables.jurisdiction.id, work.currency)
     asked = requirement_for(survey.positions[0], survey.site, work.tables)
     if isinstance(asked, Refusal):
         return CoverageCell(combination=combination, state=CellState.NOT_ASKED, currency=work.currency, refusal=asked)
-    pool = narrow_pool(asked, work.tables, work.parts)
-    chooser = chooser_for(asked, pool, context)
-    slots = _slots(asked, pool, work.parts)
-    gap = PortReach(asked, pool).first_gap(ALL_LINES)
+    ground = alike.ground(asked)
+    chooser, gap = alike.chooser(ground), ground.first_gap()
     try:
-        choice = None if gap is not None else chooser.choose()
+        found = None if gap is not None else alike.found(chooser, most + 1)
     except Exhausted:
         return CoverageCell(
             combination=combination,
             state=CellState.NOT_DECIDED,
             currency=work.currency,
-            slots=slots,
+            slots=ground.slots,
             refusal=not_decided(chooser),
         )
-    if choice is None:
-        missing = tuple(one.slot for one in slots if not one.remaining)
-        conflict = _why(asked, context) or conflict_of_checks(chooser.last_refused)
+    if found is None:
+        missing = tuple(one.slot for one in ground.slots if not one.remaining)
+        conflict = ground.why_not() or conflict_of_checks(chooser.last_refused)
         return CoverageCell(
             combination=combination,
             state=CellState.NOTHING_FITS,
             currency=work.currency,
-            slots=slots,
+            slots=ground.slots,
             missing=missing,
             unjoined=None if missing else gap,
             conflict=conflict,
         )
-    query = SetQuery(ALL_LINES, tuple(one for one in chooser.search.model.set_limits if one.severity is Severity.MUST))
-    counted = chooser.search.count(query, most + 1, chooser.listener)
-    chosen = choice.judged.hanging_set
-    makers, knows_makers = _makers(chooser.search, query, chosen, chooser.listener)
+    chosen = found.choice.judged.hanging_set
     return CoverageCell(
         combination=combination,
         state=CellState.FITS,
         currency=work.currency,
-        sets_count=min(counted.number, most),
-        counted_all=counted.number <= most and counted.decision is Decision.DECIDED,
-        makers=makers,
-        is_open=counted.decision is Decision.UNDECIDED or not knows_makers,
+        sets_count=min(found.counted.number, most),
+        counted_all=found.counted.number <= most and found.counted.decision is Decision.DECIDED,
+        makers=found.makers.names,
+        is_open=found.counted.decision is Decision.UNDECIDED or not found.makers.is_all,
         price_minor=chosen.price_minor,
         parts=chosen.refs,
-        slots=slots,
+        slots=ground.slots,
     )
-
-
-def _why(asked: Requirement, context: PlanningContext) -> Conflict | None:
-    """Return the conflict without what would free a set, which costs most and is told where somebody asks.
-
-    None also where it takes too much work to say what is in the way.
-    """
-    pool = whole_pool(asked, context.tables, context.parts)
-    by_ports = PortReach(asked, pool).conflict()
-    if by_ports is not None:
-        return by_ports
-    search = ChainSearch(asked, pool, LoadModel(asked, context.tables))
-    try:
-        return ConflictFinder(search, context.listener).conflict(with_relaxations=False)
-    except Exhausted:
-        return None
-
-
-def _slots(asked: Requirement, pool: Pool, parts: PartStore) -> tuple[SlotStock, ...]:
-    found = []
-    for slot in asked.chain:
-        makers = {maker for one in pool.portions(slot) for maker in one.columns.makers_of(one.free)}
-        stock = SlotStock(
-            slot=slot,
-            in_catalogue=parts.count(SLOT_KINDS[slot]),
-            remaining=pool.remaining(slot),
-            makers=tuple(sorted(makers)),
-        )
-        found.append(stock)
-    return tuple(found)
-
-
-def _makers(
-    search: ChainSearch, query: SetQuery, chosen: HangingSet, listener: Listener | None
-) -> tuple[tuple[str, ...], bool]:
-    """Return every maker with a part in at least one set, and whether these are all that there are.
-
-    Any set with a part of another maker tells of one more.
-    """
-    found = {ref.maker for ref in chosen.refs}
-
-    def is_of_others(parts: SlotParts) -> Mask:
-        known = [parts.columns.by_maker(maker) for maker in sorted(found)]
-        return np.asarray(parts.free & ~np.logical_or.reduce(known))
-
-    for slot in (*search.requirement.chain, Slot.ADAPTOR, Slot.SPLITTER):
-        try:
-            while (path := search.any_path_with(query, slot, is_of_others, listener)) is not None:
-                found |= {parts.columns.maker_at(row) for parts, row in search.places_of(path)}
-        except Exhausted:
-            return tuple(sorted(found)), False
-    return tuple(sorted(found)), True

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
+from copy import copy
 from enum import IntEnum
 from functools import cached_property
 
@@ -150,6 +151,15 @@ class LoadModel:
         self._ceiling_m3_s = flow_ceiling_m3_s(requirement, tables)
         self._known: dict[tuple[PartColumns | PartRef, Slot, float], Loads] = {}
         self._design_flows: dict[PartColumns, Floats] = {}
+
+    def at_outlet(self, requirement: Requirement) -> LoadModel:
+        """Return the same for a requirement that differs in the thread of the dispenser's outlet alone.
+
+        No part's load rests on that; what was worked out is shared.
+        """
+        other = copy(self)
+        other.requirement = requirement
+        return other
 
     def design_flows_m3_s(self, nozzles: PartView) -> Floats:
         """Return the flow (m3/s) that decides the group of each nozzle: parts lose pressure at this flow."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
@@ -28,6 +28,11 @@ class PortReach:
     pool: Pool
     _met: dict[tuple[Port, Port], bool] = field(default_factory=dict)
     _different: dict[Slot, list[_EndsAndLines]] = field(default_factory=dict)
+    _known: dict[tuple[Slot, int], tuple[_Ends, ...]] = field(default_factory=dict)  # by the lines in force, as bits
+
+    def at_outlet(self, requirement: Requirement) -> PortReach:
+        """Return the same for a requirement that differs in the dispenser's outlet alone; what was met is shared."""
+        return replace(self, requirement=requirement)
 
     def first_gap(self, lines: frozenset[RequirementId]) -> Slot | None:
         """Return the first place to which no part allowed by ``lines`` can be joined; None where a chain is there."""
@@ -37,12 +42,11 @@ class PortReach:
             fittings = self._allowed(Slot.ADAPTOR, lines)
             if not depth:
                 fittings += self._allowed(Slot.SPLITTER, lines)
-            reached |= self._beyond(reached, fittings, joints_matter=joints_matter)
-            parts = self._allowed(slot, lines)
-            joined = [ends for ends in parts if self._is_met(reached, ends, joints_matter=joints_matter)]
+            reached |= _beyond(self._joined(reached, fittings, joints_matter=joints_matter))
+            joined = self._joined(reached, self._allowed(slot, lines), joints_matter=joints_matter)
             if not joined:
                 return slot
-            reached = {after for _, after in joined if after is not None}
+            reached = _beyond(joined)
         return None
 
     def conflict(self) -> Conflict | None:
@@ -56,27 +60,33 @@ class PortReach:
             members = minimal_conflict(CHANGEABLE, lambda lines: self.first_gap(lines | given) is None)
         return Conflict(requirements=members, exclusions=(), relaxations=())
 
-    def _allowed(self, slot: Slot, lines: frozenset[RequirementId]) -> list[_Ends]:
+    def _allowed(self, slot: Slot, lines: frozenset[RequirementId]) -> tuple[_Ends, ...]:
         """Return the different ends of the parts that ``lines`` allow in a slot."""
-        if slot not in self._different:
-            self._different[slot] = [one for parts in self.pool.portions(slot) for one in _ends_and_lines(parts, slot)]
         broken = int(bits_of(lines))
-        return list(dict.fromkeys(ends for ends, breaks in self._different[slot] if not breaks & broken))
+        if (slot, broken) not in self._known:
+            if slot not in self._different:
+                portions = self.pool.portions(slot)
+                self._different[slot] = [one for parts in portions for one in _ends_and_lines(parts, slot)]
+            found = (ends for ends, breaks in self._different[slot] if not breaks & broken)
+            self._known[slot, broken] = tuple(dict.fromkeys(found))
+        return self._known[slot, broken]
 
-    def _beyond(self, reached: set[Port], parts: Iterable[_Ends], *, joints_matter: bool) -> set[Port]:
-        return {
-            ends[1]
-            for ends in parts
-            if ends[1] is not None and self._is_met(reached, ends, joints_matter=joints_matter)
-        }
-
-    def _is_met(self, reached: set[Port], ends: _Ends, *, joints_matter: bool) -> bool:
-        return not joints_matter or any(self._mates(port, ends[0]) for port in reached)
+    def _joined(self, reached: set[Port], parts: Iterable[_Ends], *, joints_matter: bool) -> list[_Ends]:
+        """Return the ends of those parts whose inlet makes up with an open port."""
+        if not joints_matter:
+            return list(parts)
+        met = {inlet for inlet in {ends[0] for ends in parts} if any(self._mates(port, inlet) for port in reached)}
+        return [ends for ends in parts if ends[0] in met]
 
     def _mates(self, port: Port, other: Port) -> bool:
         if (port, other) not in self._met:
             self._met[port, other] = mates(port, other)
         return self._met[port, other]
+
+
+def _beyond(parts: Iterable[_Ends]) -> set[Port]:
+    """Return the ports that parts leave open."""
+    return {after for _, after in parts if after is not None}
 
 
 def _ends_and_lines(parts: SlotParts, slot: Slot) -> Iterator[_EndsAndLines]:
