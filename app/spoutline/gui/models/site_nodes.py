@@ -10,7 +10,7 @@ from spoutline.gui.models.marks import tone_of_plan
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
-from spoutline.model.plan import PositionPlan
+from spoutline.model.plan import PlanStatus, PositionPlan
 from spoutline.model.survey import Survey
 
 _WORDS = {
@@ -32,6 +32,8 @@ def tone_words(tone: Tone) -> str:
 def plan_words(plan: PositionPlan | None, story: Story) -> str:
     """Return in words what the mark of a position says, with the lines of good practice that its set leaves open."""
     words = tone_words(tone_of_plan(plan))
+    if plan is not None and plan.status is PlanStatus.NOT_DECIDED:
+        return story.word(plan.status)
     return words if plan is None else story.writing.listed((words, *story.good_practice(plan)))
 
 
