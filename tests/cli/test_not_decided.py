@@ -16,6 +16,7 @@ import pytest
 
 from paper_text import text_of
 from spoutline import assets
+from spoutline.model.refit import Commonality
 from spoutline.search.listener import Listener
 
 DEMO = assets.resources_folder() / "demo"
@@ -228,3 +229,16 @@ def test_no_command_meets_a_fault_of_its_own(
     done = spoutline(*arguments)
     assert done.code in (1, 2), done.err
     assert "no set fits" not in done.out.lower()
+
+
+def test_a_plan_tells_what_sets_chosen_together_could_still_save(
+    spoutline: Any, written: Callable[..., Path], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    two = [{"label": label, "liquid": {"family": "gasoline", "blend_percent": 10}} for label in "12"]
+    monkeypatch.setattr(Commonality, "open_minor", 1_234)
+    alone = written(*two)
+    assert "could still be saved" not in spoutline("plan", alone).out
+    assert json.loads(spoutline("plan", alone, "--json").out)["still_to_save_minor"] == 0
+    together = written(*two, stock_price="35")
+    assert "at most 12.34 USD could still be saved" in " ".join(spoutline("plan", together).out.split())
+    assert json.loads(spoutline("plan", together, "--json").out)["still_to_save_minor"] == 1_234

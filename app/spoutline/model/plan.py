@@ -296,13 +296,18 @@ class PositionPlan:
 
 @frozen(kw_only=True)
 class SitePlan:
-    """All positions of a survey in survey order."""
+    """All positions of a survey in survey order.
+
+    ``still_to_save_minor`` is what a better choice of sets chosen together could at most still save, part numbers
+    included; 0 where this one is proved best, or each set was chosen by itself.
+    """
 
     survey: Survey
     jurisdiction: Jurisdiction
     positions: tuple[PositionPlan, ...]
     provenance: Provenance
     sets_from: SetsFrom = field(default_factory=SetsFrom)
+    still_to_save_minor: int = 0
 
     @property
     def shows_invented_parts(self) -> bool:

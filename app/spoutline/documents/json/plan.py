@@ -345,3 +345,7 @@ class PlanDocument(Record):
     sets_from: SetsFrom = Field(SetsFrom(), description="Which sets the document shows.")
     site: SiteRecord
     positions: tuple[PositionRecord, ...]
+    still_to_save_minor: int = Field(
+        0,
+        description="What a better choice of sets chosen together could at most still save; 0 where this one is best.",
+    )

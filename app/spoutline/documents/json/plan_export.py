@@ -71,6 +71,7 @@ def plan_document(site_plan: SitePlan, story: Story) -> record.PlanDocument:
             assumed=site_assumptions(site),
         ),
         positions=tuple(_position(plan, site.currency, story) for plan in site_plan.positions),
+        still_to_save_minor=site_plan.still_to_save_minor,
     )
 
 

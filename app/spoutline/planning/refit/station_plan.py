@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from spoutline.model.conversion_step import StepTable
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.limit import RuleTables
@@ -56,6 +58,8 @@ def station_plan(
     from spoutline.planning.refit.station import plan_refit, stocking_at_list_price
 
     stocking = stocking_at_list_price(price, survey.site.currency)
-    return plan_refit(
+    found = plan_refit(
         survey, tables, parts, stocking=stocking, steps=steps, progress=progress, with_alternatives=with_alternatives
-    ).site_plan
+    )
+    left_open = found.commonality.open_minor if found.commonality is not None else 0
+    return replace(found.site_plan, still_to_save_minor=left_open) if left_open else found.site_plan
