@@ -8,6 +8,7 @@ from dataclasses import replace
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from spoutline.frozen import frozen
 from spoutline.search.bounds import backward, before_entries, forward, within
 from spoutline.search.dominance import reduced
 from spoutline.search.finder import Finder
@@ -144,6 +145,14 @@ class Through:
             return major, sums[:, 0] - major * weight, sums[:, 1:]
 
 
+@frozen
+class HeldPlace:
+    """An item by its number among those of all layers, and by layer which items a chain that holds it may hold."""
+
+    row: int
+    masks: tuple[Mask, ...]
+
+
 class ThroughLayer:
     """Answers for each item of one layer by itself.
 
@@ -176,6 +185,18 @@ class ThroughLayer:
         at = at[_within(loads[at], columns.limits)]
         found = zip(columns.row[at].tolist(), major[at].tolist(), cost[at].tolist(), strict=True)
         return {whole.names[row]: int(majors) * MAJOR + int(rest) for row, majors, rest in found}
+
+    def place_of(self, key: str) -> HeldPlace | None:
+        """Return where the item ``key`` is; None where the layer has none."""
+        row = self._rows.get(key)
+        if row is None:
+            return None
+        import numpy as np
+
+        layers = self._whole.problem.layers
+        masks = [np.ones(len(layer.items), np.bool_) for layer in layers]
+        masks[self.layer] = np.array([one == row for one in self._rows.values()], np.bool_)
+        return HeldPlace(row, tuple(masks))
 
     def cheapest(self, key: str, listener: Listener | None = None) -> Path | None:
         """Return the first of the cheapest chains through the item ``key``; None where no chain holds it.

@@ -11,7 +11,7 @@ from functools import partial
 import numpy as np
 
 from spoutline.model.part import Part
-from spoutline.model.part_columns import Floats
+from spoutline.model.part_columns import Floats, Ints, Mask
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet, SetLink
 from spoutline.model.requirement import Requirement, RequirementId, Slot
@@ -23,6 +23,7 @@ from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
 from spoutline.planning.sets.set_query import REGRET, Objective, Promise, SetAnswer, SetQuery
 from spoutline.search.answer import Count, Decision, PathAnswer, cheapest_of
 from spoutline.search.effort import Exhausted
+from spoutline.search.enumeration import ChainTest
 from spoutline.search.finder import Finder
 from spoutline.search.graph import Layer, Path, Problem
 from spoutline.search.listener import Listener
@@ -101,6 +102,25 @@ class ChainSearch:
         for one, finder in self._narrowed(query):
             test = tension_test(one, self.model, dropped)
             walks.append(finder.in_order(listener, least) if test is None else finder.passing(test, listener, least))
+        yield from self._merged(walks)
+
+    def held_sets_in_use(
+        self, query: SetQuery, dropped: frozenset[RequirementId], listener: Listener | None = None
+    ) -> Iterator[HangingSet]:
+        """Yield the ``sets_in_use`` that hold the part of a query.
+
+        It looks at the chains of this part alone, where ``held_in_use`` draws on what was looked at for others.
+        """
+        held = query.holds
+        if held is None:
+            raise ValueError("the query holds no part")
+        walks = []
+        for one, through in self._layers_through(query, held.slot):
+            at = through.place_of(held.part.key)
+            if at is None:
+                continue
+            test = partial(_holds_and, through.layer, at.row, tension_test(one, self.model, dropped))
+            walks.append(one.finder.only(at.masks).passing(test, listener))
         yield from self._merged(walks)
 
     def _merged(self, walks: Iterable[Iterator[Path]]) -> Iterator[HangingSet]:
@@ -465,6 +485,12 @@ def _handed_out(found: Sequence[tuple[SlotParts, PartRef]]) -> Iterator[tuple[Sl
         asked.setdefault(portion.source, []).append(ref)
     handed = {source: source(refs) for source, refs in asked.items()}
     yield from ((portion, handed[portion.source][ref]) for portion, ref in found)
+
+
+def _holds_and(layer: int, row: int, test: ChainTest | None, chains: Ints) -> Mask:
+    """Say which chains hold an item in a layer and pass a test."""
+    holds = np.asarray(chains[:, layer] == row)
+    return holds if test is None else holds & test(chains)
 
 
 def _layers_for(slot: Slot, layers: tuple[Layer, ...]) -> Iterator[int]:

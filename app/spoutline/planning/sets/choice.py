@@ -220,16 +220,31 @@ class Chooser:
     def _first_held(self, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
         """Return the first accepted set that holds the part of ``query``, as ``accepted`` does.
 
-        Sets whose hose is known to part their breakaway are counted and not judged, but for the last.
+        Sets whose hose is known to part their breakaway are counted and not judged, but for the last. Where they are
+        many, the others are looked for by a search of their own. Raise ``Exhausted`` where that does not tell.
         """
         unjudged: Path | None = None
+        count = 0
         for path, may_hold in islice(self.search.held_in_use(query, dropped, self.listener), _PATIENCE):
+            count += 1
             unjudged = None if may_hold else path
             judged = self._accepted_or_none(self.search.hanging_set(path), dropped) if may_hold else None
             if judged is not None:
                 return judged
         if unjudged is not None:
             self._accepted_or_none(self.search.hanging_set(unjudged), dropped)  # what is told where there is no set
+        return self._held_after_many(query, dropped) if count == _PATIENCE else None
+
+    def _held_after_many(self, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:
+        """Return the first accepted set that holds the part of ``query``, those that hang too taut left out."""
+        refused = self.last_refused
+        for count, hanging_set in enumerate(self.search.held_sets_in_use(query, dropped, self.listener)):
+            judged = self._accepted_or_none(hanging_set, dropped)
+            if judged is not None:
+                return judged
+            if count >= _PATIENCE:
+                raise Exhausted
+        self.last_refused = refused
         return None
 
     def accepted_or_none(self, hanging_set: HangingSet, dropped: frozenset[RequirementId]) -> JudgedSet | None:
