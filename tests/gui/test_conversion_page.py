@@ -334,3 +334,22 @@ def test_nothing_of_former_answers_stays_where_the_conversion_is_stopped(
     assert (page.ways_model.rowCount(), page.positions_model.rowCount()) == (0, 0)
     assert page.standing_mark.isHidden()
     assert (page.standing_label.text(), page.document, page.paper.images()) == ("", None, ())
+
+
+def test_answers_that_change_lay_no_field_out_anew(page: ConversionPage, monkeypatch: pytest.MonkeyPatch) -> None:
+    form = page.site_side.form
+    arranged: list[bool] = []
+    arrange = form._arrange
+    monkeypatch.setattr(form, "_arrange", lambda: arranged.append(True) or arrange())
+    form.field("agency").given.emit("california_retail")
+    page.site_side.refresh()
+    assert arranged == []
+    page.position_side.refresh()
+    place, labels = page.position_side, [one.label for one in page._context.session.survey.positions]
+    other = place.form
+    arrange = other._arrange
+    monkeypatch.setattr(other, "_arrange", lambda: arranged.append(True) or arrange())
+    page._context.session.look_at(labels[-1])  # fields of another position are made anew
+    place.refresh()
+    assert arranged == [True]
+    assert [field.isHidden() for field in map(other.field, other.names)] == [False] * len(other.names)

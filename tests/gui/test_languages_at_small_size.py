@@ -214,7 +214,7 @@ def test_local_rules_and_agencies_are_named_in_the_language_of_the_window(
 
     qtbot.waitUntil(lambda: GENERAL_RULES[language] in titles(), timeout=20_000)
     window.actions_by_id[ActionId.CONVERSION].trigger()
-    agencies = place.conversion_page.site_form.field("agency")
+    agencies = place.conversion_page.site_side.form.field("agency")
     (box,) = agencies.findChildren(QComboBox)
     assert RETAIL_STATIONS[language] in {box.itemText(place) for place in range(box.count())}
 

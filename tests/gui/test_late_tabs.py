@@ -43,6 +43,8 @@ def test_a_panel_is_made_when_it_is_first_seen(tabs: LateTabs) -> None:
     tabs.setCurrentIndex(3)
     assert seen == [tabs.made(Third)]  # who hears of the turn finds the panel there
     assert tabs.made(Second) is None
+    tabs.setCurrentIndex(2)
+    assert seen[1:] == [tabs.currentWidget()] == [tabs.made(Second)]
     assert [tabs.tabText(place) for place in range(tabs.count())] == ["&First", "Plain", "&Second", "Third"]
 
 

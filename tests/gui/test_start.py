@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import json
+import os
 import shutil
 import subprocess
 import sys
@@ -105,6 +107,20 @@ def test_first_paint_needs_neither_database_nor_surveys_nor_pdf_nor_units() -> N
     code = f"import sys; {wanted}; print([name for name in {heavy!r} if name in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
+
+
+def test_no_module_is_loaded_on_the_windows_thread_as_it_opens_and_as_pages_are_turned(
+    own_database: Path, tmp_path: Path
+) -> None:
+    """Each takes some milliseconds, and the window does not answer meanwhile; a job loads them before."""
+    runner = Path(__file__).with_name("module_loads.py")
+    environment = os.environ | {"HOME": str(tmp_path)}
+    environment |= {f"XDG_{name}_HOME": str(tmp_path / name) for name in ("CONFIG", "DATA", "STATE", "CACHE")}
+    done = subprocess.run(
+        [sys.executable, str(runner), str(own_database)], env=environment, capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 0, done.stderr
+    assert json.loads(done.stdout.splitlines()[-1]) == {"opening": [], "turning": []}
 
 
 def test_no_source_is_searched_while_the_window_loads_its_modules() -> None:

@@ -57,6 +57,15 @@ _PAGES_MADE_LATER: Final = {
     Place.CATALOGUES: "spoutline.gui.pages.catalogues.page",
     Place.START: "spoutline.gui.pages.start.page",
 }
+_USED_BY_PAGES: Final = (  # by what pages ask for first: else loaded on the window's thread as a page comes into view
+    "spoutline.bootstrap.due_work",
+    "spoutline.bootstrap.installer",
+    "spoutline.bootstrap.kept_needs",
+    "spoutline.bootstrap.table_maps",
+    "spoutline.documents.pack.content",
+    "spoutline.explain.pack.phrases",
+    "spoutline.ruletables.inspection_items",
+)
 WorkbenchFactory = Callable[[], "Workbench"]
 
 
@@ -417,16 +426,18 @@ class Opening:
 
     def _load_pages(self) -> None:
         """Load what the other pages and the writer need, off the window's thread and before somebody asks for it."""
-        workbench = self.workbench
+        workbench, workplace = self.workbench, self._window.workplace
 
         def work(ticket: Ticket) -> None:
-            for name in (_SET_PAGE, *_PAGES_MADE_LATER.values()):
+            for name in (_SET_PAGE, *_PAGES_MADE_LATER.values(), *_USED_BY_PAGES):
                 if ticket.should_stop():
                     return
                 import_module(name)
             ready_stations()  # the start view lists them
             if workbench is not None:
                 workbench.saving_book()
+                if workplace is not None:  # reads what papers warn of
+                    workbench.packing().words(workbench.language, workplace.session.display)
 
         self._window.jobs.start(
             _PAGES, work, lambda _: leave_out_what_is_there(), lambda _: leave_out_what_is_there(), priority=-2
@@ -476,6 +487,8 @@ def _make_ready(workbench: Workbench, system: UnitSystem, currency: str) -> None
 
     On the window's thread the same would keep it from its loop of events for half a second.
     """
+    import spoutline.bootstrap.agreements
+    import spoutline.bootstrap.printing
     import spoutline.documents.drawing.flow_chart
     import spoutline.documents.drawing.position
     import spoutline.gui.session

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
+from typing import TypeVar
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QPushButton, QSplitter, QVBoxLayout, QWidget
@@ -34,6 +36,8 @@ from spoutline.model.conversion import SiteConversion
 from spoutline.model.faults import Cancelled
 from spoutline.model.removal_standing import Standing
 from spoutline.planning.conversion.cases import CaseResult
+
+_Form = TypeVar("_Form", SiteSide, PositionSide)
 
 _PLAN = JobKey(JobKind.SITE_PLAN, "conversion")
 _FILE = JobKey(JobKind.FILE, "conversion")
@@ -68,8 +72,8 @@ class ConversionPage(QWidget):
         self._pages = pages = tab_pages(self.tabs)
         self.tabs.addTab(self._result_side(pages), tr("Resu&lt"))
         self.tabs.addTab(self._part_side(pages), tr("Stays and g&oes"))
-        self.tabs.add_late(SiteSide, self._make_site, tr("Site a&nswers"))
-        self.tabs.add_late(PositionSide, self._make_position, tr("Pos&ition today"))
+        self.tabs.add_late(SiteSide, partial(self._make_form, SiteSide), tr("Site a&nswers"))
+        self.tabs.add_late(PositionSide, partial(self._make_form, PositionSide), tr("Pos&ition today"))
         self.tabs.add_late(CasesSide, self._make_cases, tr("Cases"))
         self.tabs.currentChanged.connect(lambda _: self._show_answers())
         splitter.addWidget(self.tabs)
@@ -163,13 +167,9 @@ class ConversionPage(QWidget):
         self.buttons["pdf"].setObjectName("primary")
         return button_grid([self.buttons[name] for name in ("pdf", "print", "mail", "ics", "xlsx")], 3)
 
-    def _make_site(self) -> SiteSide:
-        side = SiteSide(self._context, self._pages)
-        side.refresh()
-        return side
-
-    def _make_position(self) -> PositionSide:
-        side = PositionSide(self._context, self._pages)
+    def _make_form(self, kind: type[_Form]) -> _Form:
+        """Return a form with its answers: filled while it is out of view its fields are laid out once."""
+        side = kind(self._context, self._pages)
         side.refresh()
         return side
 

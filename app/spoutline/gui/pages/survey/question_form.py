@@ -48,6 +48,7 @@ class QuestionForm(QWidget):
         self._fields: dict[str, AnswerField] = {}
         self._questions: dict[str, Question] = {}
         self._label = ""
+        self._arranged: tuple[tuple[AnswerField, str, bool], ...] = ()  # fields as they lie, with group and width
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(12)
@@ -76,7 +77,10 @@ class QuestionForm(QWidget):
             if question.name not in self._fields:
                 self._add(question)
         self._questions = wanted
-        self._arrange()
+        places = tuple((self._fields[one.name], one.group, _is_wide(one)) for one in questions)
+        if places != self._arranged:  # laid out in vain it is felt with every turn to another position
+            self._arranged = places
+            self._arrange()
         for question in questions:
             self._show_answer(question)
 
