@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from datetime import date, timedelta
 from enum import StrEnum
 from functools import partial
@@ -153,8 +154,9 @@ def _never_chosen(parts: Sequence[Part], tables: Sequence[RuleTables]) -> Iterat
     asked: dict[Slot, list[_Question]] = defaultdict(list)
     for one in tables:
         for requirement in requirements((one,)):
+            plain = replace(requirement, lines=(), findings=(), limit_statuses=())  # which no rule of parts reads
             for slot in (*requirement.chain, Slot.ADAPTOR, Slot.SPLITTER):
-                asked[slot].append((requirement, one))
+                asked[slot].append((plain, one))
     on_sale: dict[PartKind, list[Part]] = defaultdict(list)
     for part in parts:
         if part.kind not in ACCESSORIES and part.status is PartStatus.ACTIVE:
@@ -170,20 +172,27 @@ def _suited_by_none(
 ) -> Iterator[tuple[Part, _Question | None]]:
     """Yield the parts of a kind that break a must of every question, with the first one of which they break fewest.
 
-    None for no question: no chain has the slot. All parts are judged at once, as columns.
+    None for no question: no chain has the slot. All parts are judged at once, as columns; those that suit a question,
+    as most do soon, are asked nothing more.
     """
     columns = columns_of(parts[0].kind, parts)
     least = np.full(len(columns), _NO_QUESTION)
     best = np.full(len(columns), -1)
+    rows = np.arange(len(columns))  # those of ``left``
+    left = columns
     for number, question in enumerate(asked):
-        may = _may_suit(columns, slot, question[0])
+        may = _may_suit(left, slot, question[0])
         if may.any():
-            far = np.where(may, _how_far(columns, slot, *question), _NO_QUESTION)
-            best[far < least] = number
-            least = np.minimum(far, least)
+            far = np.where(may, _how_far(left, slot, *question), _NO_QUESTION)
+            nearer = far < least[rows]
+            best[rows[nearer]] = number
+            least[rows] = np.minimum(far, least[rows])
+            unsuited = np.flatnonzero(least[rows])
+            if len(unsuited) < len(rows):
+                rows, left = rows[unsuited], left.take(unsuited)
     if asked:  # what may suit a part nowhere is told by the first question
         nowhere = best < 0
-        least[nowhere] = _how_far(columns, slot, *asked[0])[nowhere]
+        least[nowhere] = _how_far(columns.take(nowhere), slot, *asked[0])
         best[nowhere] = 0
     by_ref = {part.ref: part for part in parts}
     for row in np.flatnonzero(least).tolist():
