@@ -10,7 +10,7 @@ import pytest
 from examples import each_with_seeds
 from planning.enumeration import linked
 from planning.stores import ListStore
-from planning.surveys import TIGHT, TOO_FAR
+from planning.surveys import CAR, TIGHT, TOO_FAR
 from planning.test_plan_position import deciding
 from planning.test_plan_stages import drawn
 from planning.test_why_no_set import ASK_LESS, SMALL, broken_by, drawn_parts, unmated
@@ -19,8 +19,10 @@ from spoutline.model.finding import Severity
 from spoutline.model.limit import RuleTables
 from spoutline.model.no_set import Demand
 from spoutline.model.part import PartKind
+from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, RequirementId
 from spoutline.model.survey import Survey
+from spoutline.planning.protocols import CandidateFilter
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
@@ -187,3 +189,37 @@ def test_where_one_conflict_is_in_the_way_it_is_found_by_the_sets_that_free_it(
     assert conflict is not None
     assert conflict.requirements == (RequirementId.HOSE_LENGTH, RequirementId.REACH)
     assert asked == [{RequirementId.HOSE_LENGTH}, {RequirementId.REACH}]
+
+
+@pytest.mark.parametrize("few", [0, 500])
+@pytest.mark.parametrize(("name", "seed"), each_with_seeds({"too_far": TOO_FAR}, 12))
+def test_the_least_figure_that_frees_a_set_is_that_of_every_chain(
+    name: str, seed: int, few: int, catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    # by columns and by the walk over few parts, which take it for an answer to whether there is a set at all
+    monkeypatch.setattr("spoutline.search.finder._FEW_ITEMS", few)
+    requirement, random = required(TOO_FAR, us_tables), Random(f"{name} {seed}")
+    able, _ = drawn_parts(requirement, CAR, PlanningContext(us_tables, catalogue), random)
+    hoses = [catalogue.candidates(CandidateFilter(kind=kind)) for kind in (PartKind.WHIP_HOSE, PartKind.CURB_HOSE)]
+    store = ListStore(dict.fromkeys((*able, *random.sample(hoses[0], 4), *random.sample(hoses[1], 20))))
+    search = searched(requirement, PlanningContext(us_tables, store))
+    finder = ConflictFinder(search)
+    sets = {
+        links: frozenset(map(line_of, broken_by(links, requirement, us_tables))) for links in linked(requirement, store)
+    }
+    for line in (RequirementId.HOSE_LENGTH, RequirementId.REACH):
+        limit = finder.questions.limit_of(line)
+        assert limit is not None
+        freed = [
+            HangingSet(links=links, price_minor=0, currency="USD") for links, broken in sets.items() if broken <= {line}
+        ]
+        least = [
+            (
+                sum(search.pool.regrets_of(link.slot, link.part.ref) for link in one.links),
+                search.model.load_of(one, limit.load),
+            )
+            for one in freed
+        ]
+        assert finder.questions.has_set(EVERY - {line}) == bool(freed)
+        found = finder.figure(line, EVERY - {line})
+        assert (found and found.needed) == (pytest.approx(limit.shown(min(least)[1])) if least else None)
