@@ -6377,7 +6377,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>&amp;Antworten zur Tankstelle</translation>
+   <translation>&amp;Antworten</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -6477,7 +6477,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Was bleibt &amp;und was geht</translation>
+   <translation>Bleibt &amp;und geht</translation>
   </message>
   <message>
    <source>Step</source>

@@ -501,7 +501,7 @@
   </message>
   <message>
    <source>&amp;Record of the position</source>
-   <translation>Registro de la posició&amp;n</translation>
+   <translation>Registro posició&amp;n</translation>
   </message>
   <message>
    <source>&amp;Redo</source>
@@ -4817,7 +4817,7 @@
   </message>
   <message>
    <source>Papers to take along, the record of each position, replacements from the truck, inspections.</source>
-   <translation>Documentos para llevar, el registro de cada posición, cambios de la camioneta, inspecciones.</translation>
+   <translation>Documentos para llevar, el registro de cada posición, cambios de la furgoneta, inspecciones.</translation>
   </message>
   <message>
    <source>Parallel, 55°</source>
@@ -4841,7 +4841,7 @@
   </message>
   <message>
    <source>Part not on the tr&amp;uck</source>
-   <translation>Falta en la camione&amp;ta</translation>
+   <translation>Pieza que fal&amp;ta</translation>
   </message>
   <message>
    <source>Part number</source>
@@ -4857,7 +4857,7 @@
   </message>
   <message>
    <source>Part that is not on the truck</source>
-   <translation>Pieza que no va en la camioneta</translation>
+   <translation>Pieza que no va en la furgoneta</translation>
   </message>
   <message>
    <source>Part there today {0}</source>
@@ -6477,7 +6477,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Qué s&amp;e queda y qué sale</translation>
+   <translation>Queda y sal&amp;e</translation>
   </message>
   <message>
    <source>Step</source>

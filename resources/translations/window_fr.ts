@@ -4649,7 +4649,7 @@
   </message>
   <message>
    <source>Other sets</source>
-   <translation>Variantes</translation>
+   <translation>Autres</translation>
   </message>
   <message>
    <source>Other side of dispenser {0}</source>
@@ -6377,7 +6377,7 @@
   </message>
   <message>
    <source>Site a&amp;nswers</source>
-   <translation>Répo&amp;nses de la station</translation>
+   <translation>Répo&amp;nses</translation>
   </message>
   <message>
    <source>Site data</source>
@@ -6477,7 +6477,7 @@
   </message>
   <message>
    <source>Stays and g&amp;oes</source>
-   <translation>Ce qui reste et p&amp;art</translation>
+   <translation>Reste et p&amp;art</translation>
   </message>
   <message>
    <source>Step</source>
@@ -8293,7 +8293,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Why?</source>
-   <translation>Pourquoi ?</translation>
+   <translation>Pourquoi</translation>
   </message>
   <message>
    <source>Windows-1252</source>

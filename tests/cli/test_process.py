@@ -304,6 +304,13 @@ def test_a_file_named_alone_opens_as_a_desktop_opens_it_and_its_faults_are_told_
     assert "site.name" in opened[1][1]
     assert opened[2][0] is None
     assert "gone.spoutline.json" in opened[2][1]
+    # options of all commands may stand before it; whoever writes them sits at a shell and reads there what is wrong
+    for options in (["--language", "es"], ["--units=si"], ["--language", "de", "--units", "us"]):
+        assert run([*options, str(written(name="Alder Bend"))], open_window) == 0
+        assert opened[-1] == ("Alder Bend", "")
+    known = len(opened)
+    assert run(["--units", "si", str(bad)], open_window) == 2
+    assert len(opened) == known
 
 
 def test_a_fault_of_the_program_is_noted_in_a_file_and_told_in_a_sentence(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QTabBar, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from gui.page_rooms import laid_over, settle, with_steps, with_tabs
@@ -53,14 +53,16 @@ RETAIL_STATIONS = {
 
 
 def cut_off(window: QWidget) -> list[str]:
-    """Return the texts of labels and buttons in view that have less room than they ask for."""
+    """Return the texts of labels and buttons in view with less room than they ask for, and of tabs out of view."""
     buttons = [one for one in window.findChildren(QAbstractButton) if not isinstance(one, QToolButton)]
     labels = [one for one in window.findChildren(QLabel) if not one.wordWrap()]
-    return [
+    cut = [
         one.text()
         for one in (*buttons, *labels)
         if one.isVisible() and one.text() and one.width() < one.minimumSizeHint().width()
     ]
+    bars = [one for one in window.findChildren(QTabBar) if one.isVisible() and one.count()]
+    return cut + [one.tabText(one.count() - 1) for one in bars if one.tabRect(one.count() - 1).right() > one.width()]
 
 
 def test_every_page_fits_a_small_window_in_every_language(spoken: tuple[Language, MainWindow]) -> None:

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 WINDOW = "window"
 _FIRST_DEMO: Final = object()  # where none is named; which that is, is known to the demos
 _SURVEY_ENDING: Final = ".json"
+_OPTIONS_OF_ALL: Final = ("--database", "--catalogue", "--catalog", "--profiles", "--language", "--units")
 _FILES: Final = ("database", "survey")
 
 OpenWindow = Callable[["Workbench", "Survey | None", str, "OpenWith | None"], int]
@@ -52,10 +53,10 @@ def run(argv: Sequence[str], open_window: OpenWindow) -> int:
 
 
 def _run(argv: Sequence[str], open_window: OpenWindow, language: Language) -> int:
-    opened_file = _opened_file(argv)
+    whole = _with_window(argv)
     try:
-        arguments = _arguments([WINDOW, opened_file] if opened_file else argv, language)
-        arguments.from_desktop = bool(opened_file)
+        arguments = _arguments(whole, language)
+        arguments.from_desktop = whole is not argv and len(argv) == 1
         settings = _settings(arguments)
     except SystemExit as leave:
         return leave.code if isinstance(leave.code, int) else ExitCode.BAD_INPUT
@@ -81,10 +82,17 @@ def _tell_notes(workbench: Workbench) -> None:
             tell_note(note)
 
 
-def _opened_file(argv: Sequence[str]) -> str:
-    """Return the survey file where it is all that was named, as a desktop does that opens one; else an empty text."""
-    only = argv[0] if len(argv) == 1 else ""
-    return only if only.lower().endswith(_SURVEY_ENDING) and not only.startswith("-") else ""
+def _with_window(argv: Sequence[str]) -> Sequence[str]:
+    """Return the arguments with the command that opens a survey where its file is all that is named behind options.
+
+    So does a desktop that opens a file.
+    """
+    at = 0
+    while at < len(argv) and argv[at].partition("=")[0] in _OPTIONS_OF_ALL:
+        at += 1 if "=" in argv[at] else 2
+    only = argv[at] if len(argv) == at + 1 else ""
+    opens = only.lower().endswith(_SURVEY_ENDING) and not only.startswith("-")
+    return [*argv[:at], WINDOW, only] if opens else argv
 
 
 def _arguments(argv: Sequence[str], language: Language) -> argparse.Namespace:
