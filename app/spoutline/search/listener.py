@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-MOST_WORK = 500_000_000
+MOST_WORK = 2_000_000_000
 """What one question may cost: pairs of a label with an item or with another label, and what a label costs by itself.
 
-It is counted and never timed, so that the same question has the same answer on every machine; about five seconds of
-one processor. All that is planned in tests and measured over a million parts takes a twentieth of it or less: what
-takes more mostly takes a hundred times as much, since it grows with the number of chains.
+It is counted and never timed, so that the same question has the same answer on every machine; about ten seconds of one
+processor. Questions of positions over ten thousand parts take a thousandth of it, near copies of a few parts by the
+hundred thousand a tenth (`tests/bench`): what takes more than this mostly takes a hundred times as much, since it grows
+with the number of chains.
 """
 
 

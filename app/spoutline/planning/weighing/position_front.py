@@ -39,7 +39,7 @@ from spoutline.search.front import Axes, FrontChain, merged
 from spoutline.search.listener import Listener
 
 _MOST_LABELS = 40_000_000  # looked at for an exact front; beyond it a coarse one is made, its gap stated
-_WORK = 40  # times what one question of a position may cost: a front is all that is asked, and Stop is at hand
+_WORK = 10  # times what one question of a position may cost: a front is all that is asked, and Stop is at hand
 _SHARES = (0.0, 0.01, 0.05, 0.2)  # gap of the fronts tried, of the least figure of each axis
 _ROUNDS = 24  # of looking for what takes the place of sets that full checks turned down
 _QUICK = 12  # sets of a first quick look that are held to their checks and shown
