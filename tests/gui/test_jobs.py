@@ -76,6 +76,26 @@ def test_work_is_told_to_stop_when_it_is_cancelled(qtbot: QtBot, jobs: Jobs) -> 
     assert (inbox.values, inbox.faults) == ([], [])
 
 
+def test_what_a_person_waits_for_is_done_while_long_work_takes_all_threads(qtbot: QtBot, jobs: Jobs) -> None:
+    """A station of a thousand positions is planned for its paper in minutes, and converted at the same time."""
+    inbox, ended, begun = Inbox(), threading.Event(), threading.Semaphore(0)
+
+    def long(_: Ticket) -> str:
+        begun.release()
+        ended.wait(20)
+        return "long"
+
+    for name in ("paper", "conversion", "quotation"):
+        jobs.start(JobKey(JobKind.SITE_PLAN, name), long, inbox.values.append, inbox.faults.append)
+    assert begun.acquire(timeout=20)
+    assert begun.acquire(timeout=20)
+    jobs.start(PLAN, lambda _: "asked", inbox.values.append, inbox.faults.append, priority=URGENT)
+    qtbot.waitUntil(lambda: inbox.values == ["asked"])
+    assert not begun.acquire(blocking=False)  # the third waits its turn
+    ended.set()
+    qtbot.waitUntil(lambda: sorted(map(str, inbox.values)) == ["asked", "long", "long", "long"])
+
+
 def test_failure_is_handed_over_once(qtbot: QtBot, jobs: Jobs) -> None:
     inbox = Inbox()
 

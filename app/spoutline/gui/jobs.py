@@ -138,7 +138,8 @@ class Jobs(QObject):
     """Runs work on a thread pool and delivers each answer once, on the window's thread.
 
     Python runs one thread at a time, so that work which nobody waits for would slow down what somebody waits for:
-    while an urgent job is in hand, what starts with no priority is held back for a moment.
+    while an urgent job is in hand, what starts with no priority is held back for a moment. An urgent job never waits
+    for a thread behind work of no hurry.
 
     Signals
     -------
@@ -161,6 +162,8 @@ class Jobs(QObject):
         super().__init__(parent)
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(threads)
+        self._spare = QThreadPool(self)
+        self._spare.setMaxThreadCount(1)
         self._post = _Post()
         self._post.finished.connect(self._finish)
         self._post.progressed.connect(self._progress)
@@ -207,8 +210,14 @@ class Jobs(QObject):
             if not self._is_building and not self._release.isActive():
                 self._release.start(_HELD_MS)
         else:
-            self._pool.start(run, priority)
+            self._begin(run, priority)
         return ticket
+
+    def _begin(self, run: _Run, priority: int) -> None:
+        """Give work to a thread; what a person waits for has one to spare where papers of minutes take all others."""
+        is_full = self._pool.activeThreadCount() >= self._pool.maxThreadCount()
+        pool = self._spare if is_full and priority >= URGENT else self._pool
+        pool.start(run, priority)
 
     def hold(self) -> None:
         """Start nothing more until ``let_go``: whoever builds a view has Python for itself meanwhile.
@@ -225,7 +234,7 @@ class Jobs(QObject):
         held, self._held = self._held, []
         for run, priority in held:
             if priority >= URGENT or not self._urgent:
-                self._pool.start(run, priority)
+                self._begin(run, priority)
             else:
                 self._held.append((run, priority))
         if self._held and not self._release.isActive():
@@ -236,7 +245,7 @@ class Jobs(QObject):
         self._release.stop()
         held, self._held = self._held, []
         for run, priority in held:
-            self._pool.start(run, priority)
+            self._begin(run, priority)
 
     def cancel(self, key: JobKey) -> None:
         """Drop the job of this key, if there is one in hand."""
@@ -262,8 +271,9 @@ class Jobs(QObject):
         self.cancel_all()
         self._release.stop()
         self._held.clear()
-        self._pool.clear()
-        self._pool.waitForDone()
+        for pool in (self._pool, self._spare):
+            pool.clear()
+            pool.waitForDone()
 
     @Slot(object, int, int)
     def _progress(self, key: JobKey, done: int, total: int) -> None:
