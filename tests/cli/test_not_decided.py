@@ -22,7 +22,7 @@ from spoutline.search.listener import Listener
 DEMO = assets.resources_folder() / "demo"
 MARINA, DOCK, TRUCKS = DEMO / "marina.json", "Dock gasoline", DEMO / "truck_stop.json"
 NOTHING = 1.0
-LITTLE = (20_000.0, 80_000.0, 150_000.0, 200_000.0, 250_000.0, 300_000.0, 400_000.0)  # some of them leave some open
+LITTLE = tuple(20_000.0 * 1.08**step for step in range(46))  # some of them leave something open, from all to nothing
 WORDS = [("en", "not decided"), ("de", "nicht entschieden"), ("es", "sin decidir"), ("fr", "non tranché")]
 pytestmark = pytest.mark.plans_anew
 TERMS = """
