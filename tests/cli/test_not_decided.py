@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterator
+from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
@@ -17,12 +18,15 @@ import pytest
 from paper_text import text_of
 from spoutline import assets
 from spoutline.model.refit import Commonality
+from spoutline.planning.sets import choice
+from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.set_query import SetAnswer, SetQuery
+from spoutline.search.answer import Decision
 from spoutline.search.listener import Listener
 
 DEMO = assets.resources_folder() / "demo"
 MARINA, DOCK, TRUCKS = DEMO / "marina.json", "Dock gasoline", DEMO / "truck_stop.json"
 NOTHING = 1.0
-LITTLE = tuple(20_000.0 * 1.08**step for step in range(46))  # some of them leave something open, from all to nothing
 WORDS = [("en", "not decided"), ("de", "nicht entschieden"), ("es", "sin decidir"), ("fr", "non tranché")]
 pytestmark = pytest.mark.plans_anew
 TERMS = """
@@ -53,14 +57,23 @@ def plan_document(spoutline: Any, survey: Path) -> Any:
     return document
 
 
-def hazy(spoutline: Any, allowing: Callable[[float], None], rule: str) -> dict[str, Any]:
-    """Return the plan of the marina with so little work that something is left open as a rule tells, by label."""
-    for work in LITTLE:
-        allowing(work)
-        positions = plan_document(spoutline, MARINA)["positions"]
-        if any(rule in rules_of(one) for one in positions):
-            return {one["label"]: one for one in positions}
-    raise AssertionError(f"no work leaves open what {rule} tells")
+@pytest.fixture
+def unproven(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let no set be proven to be the best, by five dollars, and let questions after that take next to no work."""
+    whole = ChainSearch.answer
+
+    def answer(search: ChainSearch, query: SetQuery, listener: Listener | None = None) -> SetAnswer:
+        found = whole(search, query, listener)
+        if found.hanging_set is None or found.floor is None:
+            return found
+        return SetAnswer(found.hanging_set, Decision.UNDECIDED, found.floor - 500)
+
+    monkeypatch.setattr(ChainSearch, "answer", answer)
+    monkeypatch.setattr(choice, "_SPARED", 1e-9)
+
+
+def by_label(spoutline: Any) -> dict[str, Any]:
+    return {one["label"]: one for one in plan_document(spoutline, MARINA)["positions"]}
 
 
 def rules_of(position: Any) -> set[str]:
@@ -93,33 +106,34 @@ def rules_of_survey(position: Any) -> set[str]:
     return {one["rule_id"] for one in position["findings"] if one["severity"] != "advice"}
 
 
-def test_a_set_that_is_not_proven_best_stands_and_says_so(spoutline: Any, allowing: Callable[[float], None]) -> None:
-    whole = {one["label"]: one for one in plan_document(spoutline, MARINA)["positions"]}
-    found = hazy(spoutline, allowing, "set_not_proven_best")
-    unproven = [label for label, one in found.items() if "set_not_proven_best" in rules_of(one)]
-    for label in unproven:
-        (told,) = (one for one in found[label]["findings"] if one["rule_id"] == "set_not_proven_best")
-        facts = {one["name"]: one["value"] for one in told["facts"]}
-        assert found[label]["status"] == "fits"
+def test_a_set_that_is_not_proven_best_stands_and_says_so(spoutline: Any, request: pytest.FixtureRequest) -> None:
+    whole = by_label(spoutline)
+    assert not any("set_not_proven_best" in rules_of(one) for one in whole.values())
+    request.getfixturevalue("unproven")
+    with_price = 0
+    for label, one in by_label(spoutline).items():
+        assert (one["status"], one["set"]) == ("fits", whole[label]["set"])
+        (told,) = (finding for finding in one["findings"] if finding["rule_id"] == "set_not_proven_best")
         assert (told["severity"], told["verdict"]) == ("advice", "note")
-        if "price_floor" in facts:  # as many lines given up: what is proven lies at the best set's price or below
-            floor, currency = facts["price_floor"].split()
-            assert float(floor) * 100 <= whole[label]["price_minor"] <= found[label]["price_minor"]
-            assert currency == "USD"
+        facts = {fact["name"]: fact["value"] for fact in told["facts"]}
+        assert facts["limits_that_bind"]
+        if "price_floor" in facts:
+            price, floor = (facts[name].split() for name in ("set_price", "price_floor"))
+            assert (Decimal(price[0]) * 100, price[1]) == (one["price_minor"], "USD")
+            assert (Decimal(floor[0]) * 100, floor[1]) == (one["price_minor"] - 500, "USD")
+            with_price += 1
         else:
             assert facts["fewest_departures"] < facts["departures_of_set"]
-    assert not any("set_not_proven_best" in rules_of(one) for one in whole.values())
-    for label, one in found.items():  # what was proven is what it is with all the work that it takes
-        if one["status"] == "fits" and label not in unproven:
-            assert one["set"] == whole[label]["set"]
+    assert with_price
 
 
 def test_alternatives_that_were_left_open_have_a_line_of_their_own(
-    spoutline: Any, allowing: Callable[[float], None]
+    spoutline: Any, request: pytest.FixtureRequest
 ) -> None:
-    whole = {one["label"]: one for one in plan_document(spoutline, MARINA)["positions"]}
-    found = hazy(spoutline, allowing, "other_sets_not_decided")
-    for label, one in found.items():
+    whole = by_label(spoutline)
+    assert not any("other_sets_not_decided" in rules_of(one) for one in whole.values())
+    request.getfixturevalue("unproven")
+    for label, one in by_label(spoutline).items():
         kinds = {
             kind
             for finding in one["findings"]
@@ -127,10 +141,9 @@ def test_alternatives_that_were_left_open_have_a_line_of_their_own(
             for fact in finding["facts"]
             for kind in fact["value"].split(", ")
         }
-        if one["status"] == "fits" and "set_not_proven_best" not in rules_of(one):
-            there, now = ({other["kind"] for other in plan["alternatives"]} for plan in (whole[label], one))
-            missing = there - now
-            assert missing <= kinds, label
+        there, now = ({other["kind"] for other in plan["alternatives"]} for plan in (whole[label], one))
+        assert kinds
+        assert there - now <= kinds
 
 
 def test_reasons_that_were_left_open_are_no_proof_that_nothing_fits(
@@ -166,10 +179,8 @@ def test_a_bill_and_the_installers_papers_list_the_position(
     assert text_of(pack).count("Not decided. No set was found") >= len(labels) - 1  # like ones are told together
 
 
-def test_a_bill_tells_that_a_set_is_not_proven_best(
-    spoutline: Any, tmp_path: Path, allowing: Callable[[float], None]
-) -> None:
-    hazy(spoutline, allowing, "set_not_proven_best")
+@pytest.mark.usefixtures("unproven")
+def test_a_bill_tells_that_a_set_is_not_proven_best(spoutline: Any, tmp_path: Path) -> None:
     spoutline("bill", MARINA, "--pdf", tmp_path / "bill.pdf")
     assert "it is not proven that none comes before it" in text_of(tmp_path / "bill.pdf")
 
