@@ -20,8 +20,10 @@ from spoutline import assets
 from spoutline.model.refit import Commonality
 from spoutline.planning.sets import choice
 from spoutline.planning.sets.assembly import ChainSearch
+from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.set_query import SetAnswer, SetQuery
 from spoutline.search.answer import Decision
+from spoutline.search.effort import Exhausted
 from spoutline.search.listener import Listener
 
 DEMO = assets.resources_folder() / "demo"
@@ -156,6 +158,20 @@ def test_reasons_that_were_left_open_are_no_proof_that_nothing_fits(
     jsonschema.Draft202012Validator(schema_of(spoutline, "why")).validate(document)
     assert document["no_set"]["ending"] == "undecided"
     assert "more work than a question may" in spoutline("why", MARINA, DOCK).out
+
+
+def test_a_position_that_nothing_fits_says_where_its_reasons_were_left_open(
+    spoutline: Any, written: Callable[..., Path], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def left_open(*_: Any, **__: Any) -> None:
+        raise Exhausted
+
+    monkeypatch.setattr(ConflictFinder, "conflict", left_open)
+    (low,) = (
+        one for one in plan_document(spoutline, DEMO / "refit_48.json")["positions"] if one["label"] == "4A diesel"
+    )
+    assert (low["status"], low["conflict"]) == ("does_not_fit", None)
+    assert "reasons_not_decided" in rules_of(low)
 
 
 def test_a_bill_and_the_installers_papers_list_the_position(

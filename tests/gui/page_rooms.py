@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QLineEdit, QPushB
 
 from spoutline.gui.edits.question import WALK, Step
 from spoutline.gui.jobs import JobKind
+from spoutline.gui.widgets.late_tabs import LateTabs
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 
@@ -22,6 +23,15 @@ def settle(window: MainWindow) -> None:
         QApplication.processEvents()
     for _ in range(4):  # a layout in a layout is done a turn later
         QApplication.processEvents()
+
+
+def make_late_panels(root: QWidget) -> None:
+    """Have every panel made that waits to be looked at; tabs in view stay in view."""
+    for tabs in root.findChildren(LateTabs):
+        now = tabs.currentIndex()
+        for at in range(tabs.count()):
+            tabs.setCurrentIndex(at)
+        tabs.setCurrentIndex(now)
 
 
 def with_tabs(page: QWidget, window: MainWindow) -> Iterator[str]:

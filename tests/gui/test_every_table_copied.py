@@ -21,7 +21,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QHeaderView, QTableView, QTreeView
 from pytestqt.qtbot import QtBot
 
-from gui.page_rooms import settle
+from gui.page_rooms import make_late_panels, settle
 from spoutline import gui
 from spoutline.gui.widgets.lists import Matrix
 from spoutline.gui.window.main_window import MainWindow
@@ -106,6 +106,7 @@ def test_every_table_of_every_page_is_copied_with_its_headings(
     filled = 0
     for show in _PAGES:
         show(workplace)
+        make_late_panels(window)
         settle(window)
         for view in (*window.findChildren(QTableView), *window.findChildren(QTreeView)):
             if view in seen or view.objectName() == _LAID_OVER or view.model() is None:

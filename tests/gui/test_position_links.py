@@ -9,6 +9,7 @@ from PySide6.QtCore import QModelIndex, QPoint, Qt
 from PySide6.QtWidgets import QApplication, QPushButton, QTableView, QTreeView
 from pytestqt.qtbot import QtBot
 
+from gui.page_rooms import make_late_panels
 from spoutline.gui.edits.question import Step
 from spoutline.gui.places import Place
 from spoutline.gui.position_links import LinkedText, PositionLinks, labels_at, named_in
@@ -138,6 +139,7 @@ def test_a_cell_that_names_several_positions_asks_which(qtbot: QtBot, workplace:
 def test_every_list_of_the_window_is_able_to_lead(workplace: Workplace) -> None:
     for show in _PAGES:
         show(workplace)
+        make_late_panels(workplace)
     views = [*workplace.findChildren(Table), *workplace.findChildren(Tree)]
     assert len(views) > 20
     assert all(view.findChild(PositionLinks) is not None for view in views)

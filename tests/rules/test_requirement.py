@@ -454,5 +454,9 @@ def test_every_position_rule_is_met_in_these_tests() -> None:
         RuleId.VAPOUR_RECOVERY_PROHIBITED,
         RuleId.CLIMATE_NOT_COMPUTABLE,
         RuleId.GEOMETRY_IMPOSSIBLE,
+        RuleId.SET_NOT_PROVEN_BEST,  # what a search leaves open is held in tests/cli/test_not_decided.py
+        RuleId.SETS_NOT_DECIDED,
+        RuleId.REASONS_NOT_DECIDED,
+        RuleId.OTHER_SETS_NOT_DECIDED,
     }
     assert set(list(RuleId)[first:last]) - named <= unnamed
