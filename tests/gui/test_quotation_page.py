@@ -582,6 +582,7 @@ def test_each_button_saves_its_own_file(
     assert page.quotation is not None
     begins = {}
     hands = page.files.hands
+    qtbot.waitUntil(hands[FileKind.PDF].save_button.isEnabled, timeout=30_000)  # its pages are there
     presses = {kind: button.click for kind, button in page.panel.offer.save_buttons.items()}
     presses |= {
         FileKind.PDF: hands[FileKind.PDF].save_button.click,
