@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import product
+from itertools import islice, product
 from random import Random
+from typing import Any
 
 import numpy as np
 import pytest
@@ -12,15 +13,18 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from examples import up_to
-from search.problems import enumerated, problems, random_problem, shuffled
+from search.cp_sat import cp_sat_optimum
+from search.problems import enumerated, near_copies, problems, random_problem, shuffled
+from spoutline.search import level_search
 from spoutline.search.chain import named
-from spoutline.search.columns import columns_of
+from spoutline.search.columns import Columns, columns_of
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.few_items import FewItems
 from spoutline.search.finder import Finder
 from spoutline.search.graph import MAJOR, Path, Problem
 from spoutline.search.ground import Ground
 from spoutline.search.item_table import ItemsOf, Mask, Names, table_of
+from spoutline.search.optimum import best_chain, chains_in_order
 
 Place = tuple[int, tuple[str, ...]]  # cost, keys by layer
 
@@ -65,6 +69,29 @@ def test_more_labels_than_allowed_are_not_looked_at() -> None:
     assert len(few_of(problem, 10**6)[0].in_order()) > 100
     with pytest.raises(Exhausted):
         few_of(problem, 10**6, labels=64)[0].in_order()
+
+
+def test_near_copies_are_never_followed_by_plain_steps(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nearly all of them have floors as low as the cheapest chain: plain steps would go through them without end."""
+    problem, seen = near_copies(60, 26), list[int]()
+
+    class Watched(FewItems):
+        def __init__(self, columns: Columns, *rest: Any, **named: Any) -> None:
+            seen.append(len(columns))
+            super().__init__(columns, *rest, **named)
+
+    monkeypatch.setattr(level_search, "FewItems", Watched)
+    columns, names = columns_of(problem), Names(ItemsOf(problem))
+    assert columns is not None
+    first = best_chain(columns, names).chain
+    assert first is not None
+    both = list(islice(chains_in_order(columns, names, least=(0, first.cost)), 2))
+    assert both[0] == first
+    items = ItemsOf(problem)
+    assert cp_sat_optimum(problem, [tuple(items[row] for row in first.rows)]) == both[1].cost
+    assert len(columns) > 1_000
+    assert seen
+    assert max(seen) < len(columns) / 4
 
 
 def in_tables(problem: Problem) -> Problem:

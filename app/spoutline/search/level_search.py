@@ -31,6 +31,7 @@ from spoutline.search.swaps import Rows, Swaps
 
 _QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
 _FEW_LABELS, _MORE_ITEMS = 250, 128  # with which that is done by plain steps, and once more
+_MOST_FEW = 256  # items that plain steps go through sooner than columns
 _ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
@@ -282,8 +283,11 @@ class LevelSearch:
         return found
 
     def _few(self, top: int) -> FewItems:
-        """Return the items of floors up to ``top``."""
-        some = self._columns.only(self._floors <= near(top))
+        """Return the items of floors up to ``top``; raise ``_TooMany`` where near copies make them more than a few."""
+        may = self._floors <= near(top)
+        if np.count_nonzero(may) > _MOST_FEW:
+            raise _TooMany
+        some = self._columns.only(may)
         return FewItems(some, self._sums, top, self._effort, self._names, any_will_do=self._any_will_do)
 
     def _first_of_equals(self, cost: int) -> Chain:
