@@ -30,7 +30,20 @@ class CountingDelegate(MarkDelegate):
 
 def test_of_a_big_station_only_rows_in_view_are_measured(qtbot: QtBot) -> None:
     """Measured by all of a thousand rows, the window stands still for half a second as it opens."""
-    tree, model, delegate = long_list(qtbot)
+    tree = Tree("Positions")
+    qtbot.addWidget(tree)
+    model, delegate = NodeTree(("Position",), tree), CountingDelegate(tree)
+    tree.setItemDelegate(delegate)
+    tree.resize(200, 300)
+    tree.setModel(model)
+    tree.scroll_by_rows(True)
+    heads = (
+        Node(cells=(f"D{one}",), children=tuple(Node(cells=(f"D{one}/{place}",)) for place in range(9)))
+        for one in range(100)
+    )
+    model.show_nodes(tuple(heads))
+    tree.expandAll()
+    tree.show()
     tree.verticalScrollBar().setValue(tree.verticalScrollBar().maximum())
     last = model.index(8, 0, model.index(99, 0))
     assert tree.viewport().rect().contains(tree.visualRect(last))
