@@ -37,6 +37,19 @@ def test_roots_are_those_of_scipy(name: str, at: float, below: float, above: flo
     )
 
 
+@pytest.mark.parametrize("at", [5e-324, -5e-324, 1e-200])
+def test_a_value_next_to_nothing_is_a_root(at: float) -> None:
+    """By hand: the function is ``at`` off zero in the middle, far nearer than the root must come."""
+
+    def function(x: float) -> float:
+        return FUNCTIONS["cube"](x, at)
+
+    for low, high in ((at - 1.0, at + 1.0), (at + 1.0, at - 1.0)):
+        found = quadratic_root(function, low=low, high=high, tolerance=2e-9, relative=1e-12)
+        assert found == pytest.approx(at, abs=4e-9)
+        assert bracketed_root(function, low=low, high=high, tolerance=2e-9) == pytest.approx(at, abs=4e-9)
+
+
 def test_a_function_that_keeps_its_sign_is_refused() -> None:
     with pytest.raises(ValueError, match="does not change its sign"):
         bracketed_root(lambda x: x * x + 1.0, low=-1.0, high=2.0)

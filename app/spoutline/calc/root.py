@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+import sys
 from collections.abc import Callable
 
 
@@ -70,7 +72,14 @@ def quadratic_root(
 def _found(function: Callable[[float], float], low: float, high: float, **options: float) -> float:
     from fluids.numerics import NotBoundedError, brenth
 
+    # The library compares signs by a product, which of two values below this is nothing: it runs to the wrong bound.
+    as_zero = math.sqrt(sys.float_info.min)
+
+    def with_a_sign(at: float) -> float:
+        value = function(at)
+        return 0.0 if abs(value) < as_zero else value
+
     try:
-        return float(brenth(function, low, high, **options))  # type: ignore[no-untyped-call]
+        return float(brenth(with_a_sign, low, high, **options))  # type: ignore[no-untyped-call]
     except NotBoundedError as fault:
         raise ValueError(f"the function does not change its sign between {low:g} and {high:g}") from fault
