@@ -281,7 +281,7 @@
   </message>
   <message>
    <source>&amp;Keep today's answer; find sets that last for this one too</source>
-   <translation>&amp;Garder la réponse actuelle ; chercher des ensembles qui servent aussi pour celle-ci</translation>
+   <translation>&amp;Garder la réponse actuelle ; chercher des ensembles qui servent aussi pour celle-ci</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
@@ -709,7 +709,7 @@
   </message>
   <message>
    <source>&amp;Which price applies?</source>
-   <translation>&amp;Quel prix s’applique ?</translation>
+   <translation>&amp;Quel prix s’applique ?</translation>
   </message>
   <message>
    <source>&amp;Who fuels?</source>
@@ -829,7 +829,7 @@
   </message>
   <message>
    <source>A new type: give it a name and what it answers.</source>
-   <translation>Un nouveau type : donnez son nom et ce à quoi il répond.</translation>
+   <translation>Un nouveau type : donnez son nom et ce à quoi il répond.</translation>
   </message>
   <message>
    <source>A person's name.</source>
@@ -853,7 +853,7 @@
   </message>
   <message>
    <source>A ready station, planned with a catalog that is invented: its makers, parts and prices exist nowhere, and every paper made from it says so.</source>
-   <translation>Une station toute prête, planifiée avec un catalogue inventé : ses fabricants, pièces et prix n'existent nulle part, et chaque document qui en est tiré le dit.</translation>
+   <translation>Une station toute prête, planifiée avec un catalogue inventé : ses fabricants, pièces et prix n'existent nulle part, et chaque document qui en est tiré le dit.</translation>
   </message>
   <message>
    <source>A retractor or a reel moves the breakaway to the nozzle.</source>
@@ -881,7 +881,7 @@
   </message>
   <message>
    <source>A survey file; it can be dropped on the window too.</source>
-   <translation>Un fichier de relevé ; on peut aussi le déposer sur la fenêtre.</translation>
+   <translation>Un fichier de relevé ; on peut aussi le déposer sur la fenêtre.</translation>
   </message>
   <message>
    <source>A whole number from 1 to 50.</source>
@@ -1009,7 +1009,7 @@
   </message>
   <message>
    <source>Adds an annex to the paper: what the catalog has for each place and what decided.</source>
-   <translation>Ajoute une annexe au papier : ce que le catalogue a pour chaque place et ce qui a décidé.</translation>
+   <translation>Ajoute une annexe au papier : ce que le catalogue a pour chaque place et ce qui a décidé.</translation>
   </message>
   <message>
    <source>Adopted codes</source>
@@ -1021,15 +1021,15 @@
   </message>
   <message>
    <source>Advice, no permission: the agency of each site decides before its work begins.</source>
-   <translation>Conseil, pas une autorisation : l'agence de chaque station décide avant le début du travail.</translation>
+   <translation>Conseil, pas une autorisation : l'agence de chaque station décide avant le début du travail.</translation>
   </message>
   <message>
    <source>After how many years a kind of part is replaced; a kind that is not here is as common practice has it.</source>
-   <translation>Après combien d'années un type de pièce est remplacé ; un type absent d'ici suit la pratique courante.</translation>
+   <translation>Après combien d'années un type de pièce est remplacé ; un type absent d'ici suit la pratique courante.</translation>
   </message>
   <message>
    <source>After: {0}</source>
-   <translation>Après : {0}</translation>
+   <translation>Après : {0}</translation>
   </message>
   <message>
    <source>Ag&amp;ree on the planned set…</source>
@@ -1041,7 +1041,7 @@
   </message>
   <message>
    <source>Against {0}: {1}</source>
-   <translation>Par rapport à {0} : {1}</translation>
+   <translation>Par rapport à {0} : {1}</translation>
   </message>
   <message>
    <source>Age</source>
@@ -1073,7 +1073,7 @@
   </message>
   <message>
    <source>Agree on one way; save its report and the calendar of its steps.</source>
-   <translation>Convenez d'une voie ; enregistrez son rapport et le calendrier de ses étapes.</translation>
+   <translation>Convenez d'une voie ; enregistrez son rapport et le calendrier de ses étapes.</translation>
   </message>
   <message>
    <source>Agree on the &amp;way shown…</source>
@@ -1337,7 +1337,7 @@
   </message>
   <message>
    <source>At the dispenser: hang the set, measure, and fill the form.</source>
-   <translation>Au distributeur : posez l'ensemble, mesurez et remplissez le formulaire.</translation>
+   <translation>Au distributeur : posez l'ensemble, mesurez et remplissez le formulaire.</translation>
   </message>
   <message>
    <source>Authority</source>
@@ -1397,7 +1397,7 @@
   </message>
   <message>
    <source>Because: {0}</source>
-   <translation>Raison : {0}</translation>
+   <translation>Raison : {0}</translation>
   </message>
   <message>
    <source>Before</source>
@@ -1409,7 +1409,7 @@
   </message>
   <message>
    <source>Before: {0}</source>
-   <translation>Avant : {0}</translation>
+   <translation>Avant : {0}</translation>
   </message>
   <message>
    <source>Begin a survey</source>
@@ -1461,7 +1461,7 @@
   </message>
   <message>
    <source>Both are the same edition: nothing differs. Choose another one to compare it with.</source>
-   <translation>C'est deux fois la même édition : rien ne diffère. Choisissez-en une autre pour la comparer.</translation>
+   <translation>C'est deux fois la même édition : rien ne diffère. Choisissez-en une autre pour la comparer.</translation>
   </message>
   <message>
    <source>Bought</source>
@@ -1513,15 +1513,15 @@
   </message>
   <message>
    <source>CSV or XLSX: a row for each position</source>
-   <translation>CSV ou XLSX : une ligne par position</translation>
+   <translation>CSV ou XLSX : une ligne par position</translation>
   </message>
   <message>
    <source>CSV or XLSX: a row for each type of dispenser</source>
-   <translation>CSV ou XLSX : une ligne par type de distributeur</translation>
+   <translation>CSV ou XLSX : une ligne par type de distributeur</translation>
   </message>
   <message>
    <source>CSV or XLSX: old number and its maker, the part it leads to and its maker</source>
-   <translation>CSV ou XLSX : ancien numéro et son fabricant, la pièce à laquelle il mène et son fabricant</translation>
+   <translation>CSV ou XLSX : ancien numéro et son fabricant, la pièce à laquelle il mène et son fabricant</translation>
   </message>
   <message>
    <source>CSV…</source>
@@ -1641,7 +1641,7 @@
   </message>
   <message>
    <source>Changed in the book since they were chosen: dispenser type {0}. The survey stays as it is.</source>
-   <translation>Modifié dans le livre depuis son choix : type de distributeur {0}. Le relevé reste tel quel.</translation>
+   <translation>Modifié dans le livre depuis son choix : type de distributeur {0}. Le relevé reste tel quel.</translation>
   </message>
   <message>
    <source>Changed since.</source>
@@ -1857,7 +1857,7 @@
   </message>
   <message>
    <source>Conversion: compare the ways, with what stays, goes and comes, their cost and their emissions.</source>
-   <translation>Conversion : comparez les voies, avec ce qui reste, part et vient, leur coût et leurs émissions.</translation>
+   <translation>Conversion : comparez les voies, avec ce qui reste, part et vient, leur coût et leurs émissions.</translation>
   </message>
   <message>
    <source>Convert</source>
@@ -1877,7 +1877,7 @@
   </message>
   <message>
    <source>Copied. From the next start on the book in {0} is used; what lies in the folder of today stays.</source>
-   <translation>Copié. Dès le prochain démarrage, le livre de {0} est utilisé ; ce qui se trouve dans le dossier actuel reste.</translation>
+   <translation>Copié. Dès le prochain démarrage, le livre de {0} est utilisé ; ce qui se trouve dans le dossier actuel reste.</translation>
   </message>
   <message>
    <source>Copy answers of {0}</source>
@@ -1901,7 +1901,7 @@
   </message>
   <message>
    <source>Cost and margin by line and option: internal, never the customer's</source>
-   <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
+   <translation>Coût et marge par ligne et option : interne, jamais pour le client</translation>
   </message>
   <message>
    <source>Cost of one piece</source>
@@ -1949,7 +1949,7 @@
   </message>
   <message>
    <source>Coverage map: combinations by outlet</source>
-   <translation>Carte de couverture : combinaisons par sortie</translation>
+   <translation>Carte de couverture : combinaisons par sortie</translation>
   </message>
   <message>
    <source>Crews side by side</source>
@@ -2061,7 +2061,7 @@
   </message>
   <message>
    <source>Day on which to ask the customer again; the answer takes it away</source>
-   <translation>Jour où relancer le client ; la réponse l’enlève</translation>
+   <translation>Jour où relancer le client ; la réponse l’enlève</translation>
   </message>
   <message>
    <source>Days</source>
@@ -2141,7 +2141,7 @@
   </message>
   <message>
    <source>Did you mean {0}?</source>
-   <translation>Vouliez-vous dire {0} ?</translation>
+   <translation>Vouliez-vous dire {0} ?</translation>
   </message>
   <message>
    <source>Diesel</source>
@@ -2249,7 +2249,7 @@
   </message>
   <message>
    <source>Do the tanks lie underground?</source>
-   <translation>Les cuves sont-elles enterrées ?</translation>
+   <translation>Les cuves sont-elles enterrées ?</translation>
   </message>
   <message>
    <source>Do this</source>
@@ -2453,7 +2453,7 @@
   </message>
   <message>
    <source>Edition {0} of {1} by {2}: {3}.</source>
-   <translation>Édition {0} du {1} par {2} : {3}.</translation>
+   <translation>Édition {0} du {1} par {2} : {3}.</translation>
   </message>
   <message>
    <source>Edition: {0}.</source>
@@ -2473,7 +2473,7 @@
   </message>
   <message>
    <source>Either way the other stays open to you: stations under Survey, catalogs under Go.</source>
-   <translation>L'autre reste ouvert : stations sous Relevé, catalogues sous Aller.</translation>
+   <translation>L'autre reste ouvert : stations sous Relevé, catalogues sous Aller.</translation>
   </message>
   <message>
    <source>Emissions</source>
@@ -2513,7 +2513,7 @@
   </message>
   <message>
    <source>Entries of this name belong to one job; what it took already is left out.</source>
-   <translation>Les écritures de ce nom sont d'un même travail ; ce qu'il a déjà pris est laissé de côté.</translation>
+   <translation>Les écritures de ce nom sont d'un même travail ; ce qu'il a déjà pris est laissé de côté.</translation>
   </message>
   <message>
    <source>Entry</source>
@@ -2533,7 +2533,7 @@
   </message>
   <message>
    <source>Every change of this survey since it was opened; go back to any of them, and forward again.</source>
-   <translation>Chaque modification de ce relevé depuis son ouverture ; revenir à l'une d'elles, puis avancer de nouveau.</translation>
+   <translation>Chaque modification de ce relevé depuis son ouverture ; revenir à l'une d'elles, puis avancer de nouveau.</translation>
   </message>
   <message>
    <source>Every combination is asked as a plan asks it.</source>
@@ -2789,7 +2789,7 @@
   </message>
   <message>
    <source>For a bank or an agency, in place of the report: what hangs, what comes, when, at what cost.</source>
-   <translation>Pour une banque ou une agence, à la place du rapport : ce qui est en place, ce qui vient, quand, à quel coût.</translation>
+   <translation>Pour une banque ou une agence, à la place du rapport : ce qui est en place, ce qui vient, quand, à quel coût.</translation>
   </message>
   <message>
    <source>For a distributor</source>
@@ -2869,7 +2869,7 @@
   </message>
   <message>
    <source>From the next start on the book in {0} is used; it was there already.</source>
-   <translation>Dès le prochain démarrage, le livre de {0} est utilisé ; il y était déjà.</translation>
+   <translation>Dès le prochain démarrage, le livre de {0} est utilisé ; il y était déjà.</translation>
   </message>
   <message>
    <source>Fuel oil</source>
@@ -3009,7 +3009,7 @@
   </message>
   <message>
    <source>Here the options of the quotation come to stand side by side: what each covers, costs and takes.</source>
-   <translation>Ici viendront les options du devis côte à côte : ce que chacune couvre, coûte et demande.</translation>
+   <translation>Ici viendront les options du devis côte à côte : ce que chacune couvre, coûte et demande.</translation>
   </message>
   <message>
    <source>High contrast</source>
@@ -3089,7 +3089,7 @@
   </message>
   <message>
    <source>How do you want to begin?</source>
-   <translation>Comment voulez-vous commencer ?</translation>
+   <translation>Comment voulez-vous commencer ?</translation>
   </message>
   <message>
    <source>How each of three people works here.</source>
@@ -3197,7 +3197,7 @@
   </message>
   <message>
    <source>Inspections fall due from the day of handing over on; give it above.</source>
-   <translation>Les inspections arrivent à échéance dès le jour de la remise ; indiquez-le ci-dessus.</translation>
+   <translation>Les inspections arrivent à échéance dès le jour de la remise ; indiquez-le ci-dessus.</translation>
   </message>
   <message>
    <source>Install</source>
@@ -3225,7 +3225,7 @@
   </message>
   <message>
    <source>Installer's work: a loading list, a sheet for each position, and the caution sheet to sign.</source>
-   <translation>Travail de l'installateur : une liste de chargement, une feuille par poste et la feuille de précautions à signer.</translation>
+   <translation>Travail de l'installateur : une liste de chargement, une feuille par poste et la feuille de précautions à signer.</translation>
   </message>
   <message>
    <source>Instruments used (type, number)</source>
@@ -3289,7 +3289,7 @@
   </message>
   <message>
    <source>It begins with terms: whose offer it is, prices, labor, charges, days.</source>
-   <translation>Il commence par des conditions : de qui est l'offre, prix, main-d'œuvre, frais, jours.</translation>
+   <translation>Il commence par des conditions : de qui est l'offre, prix, main-d'œuvre, frais, jours.</translation>
   </message>
   <message>
    <source>It can be put together again after it separated, where its maker says so.</source>
@@ -3337,7 +3337,7 @@
   </message>
   <message>
    <source>Its number; a part of the same kind.</source>
-   <translation>Son numéro ; une pièce du même genre.</translation>
+   <translation>Son numéro ; une pièce du même genre.</translation>
   </message>
   <message>
    <source>Job</source>
@@ -3353,7 +3353,7 @@
   </message>
   <message>
    <source>Keep an alternate in place of its part and quote so; the money is shown first</source>
-   <translation>Garder une variante à la place de sa pièce et chiffrer ainsi ; l’argent est montré d’abord</translation>
+   <translation>Garder une variante à la place de sa pièce et chiffrer ainsi ; l’argent est montré d’abord</translation>
   </message>
   <message>
    <source>Keep as usual terms</source>
@@ -3381,7 +3381,7 @@
   </message>
   <message>
    <source>Keep the firm's types of dispensers and choose one for this dispenser, which its positions inherit.</source>
-   <translation>Tenir les types de distributeur de la maison et en choisir un pour ce distributeur ; ses postes en héritent.</translation>
+   <translation>Tenir les types de distributeur de la maison et en choisir un pour ce distributeur ; ses postes en héritent.</translation>
   </message>
   <message>
    <source>Keep the invented catalog &amp;Demonstration in this book</source>
@@ -3625,7 +3625,7 @@
   </message>
   <message>
    <source>Lines are sold below cost or the least margin: issuing it asks why. See Prices.</source>
-   <translation>Des lignes sont sous le coût ou la marge minimale : l’émission demande pourquoi. Voir Prix.</translation>
+   <translation>Des lignes sont sous le coût ou la marge minimale : l’émission demande pourquoi. Voir Prix.</translation>
   </message>
   <message>
    <source>Liquid</source>
@@ -3745,7 +3745,7 @@
   </message>
   <message>
    <source>Made with these packages; open one to read its license.</source>
-   <translation>Fait avec ces paquets ; ouvrez-en un pour lire sa licence.</translation>
+   <translation>Fait avec ces paquets ; ouvrez-en un pour lire sa licence.</translation>
   </message>
   <message>
    <source>Make the change again that was taken back.</source>
@@ -3829,7 +3829,7 @@
   </message>
   <message>
    <source>Materials, labor, freight: any of them.</source>
-   <translation>Fournitures, main-d’œuvre, fret : au choix.</translation>
+   <translation>Fournitures, main-d’œuvre, fret : au choix.</translation>
   </message>
   <message>
    <source>Matter</source>
@@ -3853,7 +3853,7 @@
   </message>
   <message>
    <source>Measure a distance: drag from one point to the other (M)</source>
-   <translation>Mesurer une distance : glissez d’un point à l’autre (M)</translation>
+   <translation>Mesurer une distance : glissez d’un point à l’autre (M)</translation>
   </message>
   <message>
    <source>Measure from the point on the ground below the outlet. The drawing follows.</source>
@@ -3901,7 +3901,7 @@
   </message>
   <message>
    <source>More than {0} entries, {1} of them shown: type more of it</source>
-   <translation>Plus de {0} entrées, dont {1} montrées : tapez davantage</translation>
+   <translation>Plus de {0} entrées, dont {1} montrées : tapez davantage</translation>
   </message>
   <message>
    <source>Move the chosen rows down (Alt+Down)</source>
@@ -4145,7 +4145,7 @@
   </message>
   <message>
    <source>No van and no store is known yet: count or receive something first.</source>
-   <translation>Aucun fourgon ni dépôt n'est encore connu : comptez ou recevez d'abord quelque chose.</translation>
+   <translation>Aucun fourgon ni dépôt n'est encore connu : comptez ou recevez d'abord quelque chose.</translation>
   </message>
   <message>
    <source>No&amp;tes</source>
@@ -4161,7 +4161,7 @@
   </message>
   <message>
    <source>None yet; one is made each day.</source>
-   <translation>Aucune encore ; il s'en fait une chaque jour.</translation>
+   <translation>Aucune encore ; il s'en fait une chaque jour.</translation>
   </message>
   <message>
    <source>Not all changes are in the book yet; choose the language when they are.</source>
@@ -4169,7 +4169,7 @@
   </message>
   <message>
    <source>Not counted, without a dated record or a set: {0}</source>
-   <translation>Non comptés, sans relevé daté ou sans ensemble : {0}</translation>
+   <translation>Non comptés, sans relevé daté ou sans ensemble : {0}</translation>
   </message>
   <message>
    <source>Not everything is saved</source>
@@ -4177,7 +4177,7 @@
   </message>
   <message>
    <source>Not in the catalog and in no order file: {0}</source>
-   <translation>Ni au catalogue ni dans aucun fichier de commande : {0}</translation>
+   <translation>Ni au catalogue ni dans aucun fichier de commande : {0}</translation>
   </message>
   <message>
    <source>Not included</source>
@@ -4257,7 +4257,7 @@
   </message>
   <message>
    <source>Nothing is kept; these are the usual columns.</source>
-   <translation>Rien n’est gardé ; ce sont les colonnes usuelles.</translation>
+   <translation>Rien n’est gardé ; ce sont les colonnes usuelles.</translation>
   </message>
   <message>
    <source>Nothing of the survey is changed by looking. Accept makes one change of it, which can be undone.</source>
@@ -4273,7 +4273,7 @@
   </message>
   <message>
    <source>Nothing was changed: entries that are marked need a look.</source>
-   <translation>Rien n'a été modifié : les saisies marquées sont à revoir.</translation>
+   <translation>Rien n'a été modifié : les saisies marquées sont à revoir.</translation>
   </message>
   <message>
    <source>Nothing was printed.</source>
@@ -4281,11 +4281,11 @@
   </message>
   <message>
    <source>Nothing was printed: the printer, or the file that it prints into, takes nothing.</source>
-   <translation>Rien n'a été imprimé : l'imprimante, ou le fichier où elle imprime, n'accepte rien.</translation>
+   <translation>Rien n'a été imprimé : l'imprimante, ou le fichier où elle imprime, n'accepte rien.</translation>
   </message>
   <message>
    <source>Nothing was printed: {reason}</source>
-   <translation>Rien n'a été imprimé : {reason}</translation>
+   <translation>Rien n'a été imprimé : {reason}</translation>
   </message>
   <message>
    <source>Nothing was recorded: answers that are marked need a look.</source>
@@ -4317,19 +4317,19 @@
   </message>
   <message>
    <source>Notice: caution</source>
-   <translation>Avis : attention</translation>
+   <translation>Avis : attention</translation>
   </message>
   <message>
    <source>Notice: done</source>
-   <translation>Avis : fait</translation>
+   <translation>Avis : fait</translation>
   </message>
   <message>
    <source>Notice: question</source>
-   <translation>Avis : question</translation>
+   <translation>Avis : question</translation>
   </message>
   <message>
    <source>Notice: trouble</source>
-   <translation>Avis : problème</translation>
+   <translation>Avis : problème</translation>
   </message>
   <message>
    <source>Now, {0}</source>
@@ -4385,7 +4385,7 @@
   </message>
   <message>
    <source>Numbers that no part of the draft has: {0}, such as {1}.</source>
-   <translation>Numéros qu’aucune pièce du brouillon n’a : {0}, comme {1}.</translation>
+   <translation>Numéros qu’aucune pièce du brouillon n’a : {0}, comme {1}.</translation>
   </message>
   <message>
    <source>O&amp;utlet height</source>
@@ -4413,7 +4413,7 @@
   </message>
   <message>
    <source>Of the liquid that is lost through hoses; empty: such losses are left out.</source>
-   <translation>Du liquide perdu par les flexibles ; vide : ces pertes sont laissées de côté.</translation>
+   <translation>Du liquide perdu par les flexibles ; vide : ces pertes sont laissées de côté.</translation>
   </message>
   <message>
    <source>Of the nozzle's inlet at rest, above the ground.</source>
@@ -4421,7 +4421,7 @@
   </message>
   <message>
    <source>Of the price; a line below it is asked about before the issue. Empty: only below cost.</source>
-   <translation>Du prix ; une ligne au-dessous fait poser la question avant l’émission. Vide : seulement sous le coût.</translation>
+   <translation>Du prix ; une ligne au-dessous fait poser la question avant l’émission. Vide : seulement sous le coût.</translation>
   </message>
   <message>
    <source>Of the season that counts, such as 15 °C.</source>
@@ -4453,7 +4453,7 @@
   </message>
   <message>
    <source>Old numbers that lead to parts come here; a table of them can be read in.</source>
-   <translation>Les anciens numéros qui mènent à des pièces apparaissent ici ; on peut en lire un tableau.</translation>
+   <translation>Les anciens numéros qui mènent à des pièces apparaissent ici ; on peut en lire un tableau.</translation>
   </message>
   <message>
    <source>Oldest age at which a part may stay, years</source>
@@ -4473,7 +4473,7 @@
   </message>
   <message>
    <source>One HTML page that is filled in without a network; what it saves is read back as a filled form.</source>
-   <translation>Une page HTML qui se remplit sans réseau ; ce qu'elle enregistre est relu comme fiche remplie.</translation>
+   <translation>Une page HTML qui se remplit sans réseau ; ce qu'elle enregistre est relu comme fiche remplie.</translation>
   </message>
   <message>
    <source>One balance never mixes two.</source>
@@ -4489,7 +4489,7 @@
   </message>
   <message>
    <source>One is made each day. The last is of {0}; {1} are kept.</source>
-   <translation>Il s'en fait une chaque jour. La dernière est du {0} ; {1} sont gardées.</translation>
+   <translation>Il s'en fait une chaque jour. La dernière est du {0} ; {1} sont gardées.</translation>
   </message>
   <message>
    <source>One kind, or every kind.</source>
@@ -4625,7 +4625,7 @@
   </message>
   <message>
    <source>Orders by supplier: {0}</source>
-   <translation>Commandes par fournisseur : {0}</translation>
+   <translation>Commandes par fournisseur : {0}</translation>
   </message>
   <message>
    <source>Order…</source>
@@ -4909,7 +4909,7 @@
   </message>
   <message>
    <source>Parts list: a set for each position that fits together, with its price and its reasons.</source>
-   <translation>Liste des pièces : pour chaque poste un ensemble qui s'assemble, avec son prix et ses raisons.</translation>
+   <translation>Liste des pièces : pour chaque poste un ensemble qui s'assemble, avec son prix et ses raisons.</translation>
   </message>
   <message>
    <source>Parts of all positions</source>
@@ -4949,7 +4949,7 @@
   </message>
   <message>
    <source>Parts that were replaced come here; the fields below add the first.</source>
-   <translation>Les pièces remplacées apparaissent ici ; les champs ci-dessous ajoutent la première.</translation>
+   <translation>Les pièces remplacées apparaissent ici ; les champs ci-dessous ajoutent la première.</translation>
   </message>
   <message>
    <source>Parts that were scanned at a van or store are listed here.</source>
@@ -4989,7 +4989,7 @@
   </message>
   <message>
    <source>Percent in a year on what lies in spares; empty: spares are left out.</source>
-   <translation>Pour cent par an sur ce que valent les rechanges ; vide : les rechanges sont laissées de côté.</translation>
+   <translation>Pour cent par an sur ce que valent les rechanges ; vide : les rechanges sont laissées de côté.</translation>
   </message>
   <message>
    <source>Percent of all that is installed of a kind, rounded up once and spread over the parts of which there are most.</source>
@@ -5001,7 +5001,7 @@
   </message>
   <message>
    <source>Percent off the list, line by line: hoses = 14</source>
-   <translation>Pour cent de moins que la liste, ligne par ligne : hoses = 14</translation>
+   <translation>Pour cent de moins que la liste, ligne par ligne : hoses = 14</translation>
   </message>
   <message>
    <source>Percent, 0 to 100.</source>
@@ -5045,7 +5045,7 @@
   </message>
   <message>
    <source>Pictures (PNG, JPEG) and documents (PDF) are checked and kept with the part; files may be dropped.</source>
-   <translation>Les images (PNG, JPEG) et les documents (PDF) sont vérifiés et gardés avec la pièce ; on peut aussi les déposer ici.</translation>
+   <translation>Les images (PNG, JPEG) et les documents (PDF) sont vérifiés et gardés avec la pièce ; on peut aussi les déposer ici.</translation>
   </message>
   <message>
    <source>Pictures and documents of {0}</source>
@@ -5061,7 +5061,7 @@
   </message>
   <message>
    <source>Pieces of one count add up; another name begins anew.</source>
-   <translation>Les pièces d'un comptage s'additionnent ; un autre nom recommence.</translation>
+   <translation>Les pièces d'un comptage s'additionnent ; un autre nom recommence.</translation>
   </message>
   <message>
    <source>Pieces of {0}</source>
@@ -5069,7 +5069,7 @@
   </message>
   <message>
    <source>Pieces short: {0}. Pieces to order: {1}.</source>
-   <translation>Pièces manquantes : {0}. Pièces à commander : {1}.</translation>
+   <translation>Pièces manquantes : {0}. Pièces à commander : {1}.</translation>
   </message>
   <message>
    <source>Pipe drawing of the station</source>
@@ -5241,7 +5241,7 @@
   </message>
   <message>
    <source>Positions with a dated record are counted; a row leads to its station.</source>
-   <translation>Sont comptées les positions avec un relevé daté ; une ligne mène à sa station.</translation>
+   <translation>Sont comptées les positions avec un relevé daté ; une ligne mène à sa station.</translation>
   </message>
   <message>
    <source>Pounds</source>
@@ -5305,7 +5305,7 @@
   </message>
   <message>
    <source>Price list {0}: {1} prices.</source>
-   <translation>Tarif {0} : {1} prix.</translation>
+   <translation>Tarif {0} : {1} prix.</translation>
   </message>
   <message>
    <source>Price lists</source>
@@ -5313,7 +5313,7 @@
   </message>
   <message>
    <source>Price lists of the edition in hand come here; a file of them can be read in.</source>
-   <translation>Les listes de prix de l'édition choisie apparaissent ici ; on peut en lire un fichier.</translation>
+   <translation>Les listes de prix de l'édition choisie apparaissent ici ; on peut en lire un fichier.</translation>
   </message>
   <message>
    <source>Price of an hour of &amp;work</source>
@@ -5497,7 +5497,7 @@
   </message>
   <message>
    <source>Quotation: on your terms, drafted, issued and answered. An accepted one agrees its sets.</source>
-   <translation>Devis : à vos conditions, en projet, émis et répondu. Un devis accepté convient de ses ensembles.</translation>
+   <translation>Devis : à vos conditions, en projet, émis et répondu. Un devis accepté convient de ses ensembles.</translation>
   </message>
   <message>
    <source>Quotations in the book</source>
@@ -5649,7 +5649,7 @@
   </message>
   <message>
    <source>Read the form back: what hangs there is as built, and inspections fall due from then on.</source>
-   <translation>Relisez le formulaire : ce qui est posé devient comme posé, et les inspections arrivent à échéance dès lors.</translation>
+   <translation>Relisez le formulaire : ce qui est posé devient comme posé, et les inspections arrivent à échéance dès lors.</translation>
   </message>
   <message>
    <source>Read the limits of a jurisdiction, or copy one and change rows.</source>
@@ -5689,7 +5689,7 @@
   </message>
   <message>
    <source>Ready stations with a catalog that is invented: its makers, parts and prices exist nowhere.</source>
-   <translation>Stations prêtes avec un catalogue inventé : ses fabricants, pièces et prix n'existent nulle part.</translation>
+   <translation>Stations prêtes avec un catalogue inventé : ses fabricants, pièces et prix n'existent nulle part.</translation>
   </message>
   <message>
    <source>Ready stations:</source>
@@ -6113,7 +6113,7 @@
   </message>
   <message>
    <source>Saved as {path}; no program here opens it.</source>
-   <translation>Enregistré sous {path} ; aucun programme ici ne l'ouvre.</translation>
+   <translation>Enregistré sous {path} ; aucun programme ici ne l'ouvre.</translation>
   </message>
   <message>
    <source>Saved.</source>
@@ -6205,7 +6205,7 @@
   </message>
   <message>
    <source>Semicolon ( ; )</source>
-   <translation>Point-virgule ( ; )</translation>
+   <translation>Point-virgule ( ; )</translation>
   </message>
   <message>
    <source>Sent to the printer.</source>
@@ -6549,11 +6549,11 @@
   </message>
   <message>
    <source>Stopped. What was worked out is kept; Calculate goes on from there.</source>
-   <translation>Arrêté. Ce qui est calculé est gardé ; « Calculer » reprend de là.</translation>
+   <translation>Arrêté. Ce qui est calculé est gardé ; « Calculer » reprend de là.</translation>
   </message>
   <message>
    <source>Stopped: nothing was changed.</source>
-   <translation>Arrêté : rien n'a été modifié.</translation>
+   <translation>Arrêté : rien n'a été modifié.</translation>
   </message>
   <message>
    <source>Stopped; nothing was quoted.</source>
@@ -6561,7 +6561,7 @@
   </message>
   <message>
    <source>Stopped; there may be more.</source>
-   <translation>Arrêté ; il peut y en avoir d'autres.</translation>
+   <translation>Arrêté ; il peut y en avoir d'autres.</translation>
   </message>
   <message>
    <source>Subjects of the terms</source>
@@ -6577,7 +6577,7 @@
   </message>
   <message>
    <source>Such as 15; not for boats.</source>
-   <translation>Comme 15 ; pas pour les bateaux.</translation>
+   <translation>Comme 15 ; pas pour les bateaux.</translation>
   </message>
   <message>
    <source>Such as 20.</source>
@@ -6641,11 +6641,11 @@
   </message>
   <message>
    <source>Survey: say for each position what flows, what it serves, and how far it has to reach.</source>
-   <translation>Relevé : dites pour chaque poste ce qui coule, ce qu'il dessert et jusqu'où il doit aller.</translation>
+   <translation>Relevé : dites pour chaque poste ce qui coule, ce qu'il dessert et jusqu'où il doit aller.</translation>
   </message>
   <message>
    <source>Survey: say what hangs there today and what is wanted, above all for vapor.</source>
-   <translation>Relevé : dites ce qui est posé aujourd'hui et ce qui est voulu, surtout pour la vapeur.</translation>
+   <translation>Relevé : dites ce qui est posé aujourd'hui et ce qui est voulu, surtout pour la vapeur.</translation>
   </message>
   <message>
    <source>Surveys</source>
@@ -6777,11 +6777,11 @@
   </message>
   <message>
    <source>Take {0} out of the book? Surveys keep what they have of it.</source>
-   <translation>Retirer {0} du livre ? Les relevés gardent ce qu'ils en ont.</translation>
+   <translation>Retirer {0} du livre ? Les relevés gardent ce qu'ils en ont.</translation>
   </message>
   <message>
    <source>Take {0} out? Its parts lose the figures that they have of it.</source>
-   <translation>Retirer {0} ? Ses pièces perdent les données qu'elles tiennent d'elle.</translation>
+   <translation>Retirer {0} ? Ses pièces perdent les données qu'elles tiennent d'elle.</translation>
   </message>
   <message>
    <source>Taken</source>
@@ -6793,11 +6793,11 @@
   </message>
   <message>
    <source>Taken already: {0}.</source>
-   <translation>Déjà pris : {0}.</translation>
+   <translation>Déjà pris : {0}.</translation>
   </message>
   <message>
    <source>Taken and not needed, to bring back: {0}.</source>
-   <translation>Pris et non nécessaire, à rapporter : {0}.</translation>
+   <translation>Pris et non nécessaire, à rapporter : {0}.</translation>
   </message>
   <message>
    <source>Taken for {0}.</source>
@@ -7009,7 +7009,7 @@
   </message>
   <message>
    <source>The count {0} is closed. Parts counted so: {1}.</source>
-   <translation>Le comptage {0} est clos. Pièces comptées ainsi : {1}.</translation>
+   <translation>Le comptage {0} est clos. Pièces comptées ainsi : {1}.</translation>
   </message>
   <message>
    <source>The currency of every amount in the quotation, and how amounts are rounded.</source>
@@ -7049,7 +7049,7 @@
   </message>
   <message>
    <source>The field is filled alike in all of them; nothing else changes.</source>
-   <translation>Le champ est rempli de la même façon dans toutes ; rien d'autre ne change.</translation>
+   <translation>Le champ est rempli de la même façon dans toutes ; rien d'autre ne change.</translation>
   </message>
   <message>
    <source>The flow cannot be shown here: {reason}</source>
@@ -7089,7 +7089,7 @@
   </message>
   <message>
    <source>The list as it stands here, as a paper; with its margins it is internal</source>
-   <translation>La liste telle qu'elle est ici, comme document ; avec ses marges elle est interne</translation>
+   <translation>La liste telle qu'elle est ici, comme document ; avec ses marges elle est interne</translation>
   </message>
   <message>
    <source>The offer ended on {0}: requote it before it is issued.</source>
@@ -7101,7 +7101,7 @@
   </message>
   <message>
    <source>The order stands: revision {0} stays as it is. Taken, revision {1} opens as a draft, to be issued.</source>
-   <translation>La commande tient : la révision {0} reste telle quelle. Prise, la révision {1} s'ouvre comme brouillon, à émettre.</translation>
+   <translation>La commande tient : la révision {0} reste telle quelle. Prise, la révision {1} s'ouvre comme brouillon, à émettre.</translation>
   </message>
   <message>
    <source>The order stands; kept, this becomes a quotation of its own. Give it another number in its terms.</source>
@@ -7121,7 +7121,7 @@
   </message>
   <message>
    <source>The page of the manual that fits what has the keyboard; words of the trade; the source of every rule.</source>
-   <translation>La page du manuel pour ce qui a le clavier ; mots du métier ; la source de chaque règle.</translation>
+   <translation>La page du manuel pour ce qui a le clavier ; mots du métier ; la source de chaque règle.</translation>
   </message>
   <message>
    <source>The part</source>
@@ -7189,7 +7189,7 @@
   </message>
   <message>
    <source>The same in every row: an account number, a unit.</source>
-   <translation>Le même à chaque ligne : un numéro de compte, une unité.</translation>
+   <translation>Le même à chaque ligne : un numéro de compte, une unité.</translation>
   </message>
   <message>
    <source>The search was ended before the least cost was proved</source>
@@ -7225,7 +7225,7 @@
   </message>
   <message>
    <source>The sets picked: {0}. Papers show what is agreed from then on.</source>
-   <translation>Les ensembles choisis : {0}. Les documents montrent dès lors ce qui est convenu.</translation>
+   <translation>Les ensembles choisis : {0}. Les documents montrent dès lors ce qui est convenu.</translation>
   </message>
   <message>
    <source>The stock holds no other part of this kind.</source>
@@ -7245,15 +7245,15 @@
   </message>
   <message>
    <source>The survey was changed since. Quoted now:</source>
-   <translation>Le relevé a changé depuis. Chiffré maintenant :</translation>
+   <translation>Le relevé a changé depuis. Chiffré maintenant :</translation>
   </message>
   <message>
    <source>The survey was changed since; what that means in money was not worked out.</source>
-   <translation>Le relevé a changé depuis ; ce que cela signifie en argent n’a pas été calculé.</translation>
+   <translation>Le relevé a changé depuis ; ce que cela signifie en argent n’a pas été calculé.</translation>
   </message>
   <message>
    <source>The survey was changed since; working out what that means in money…</source>
-   <translation>Le relevé a changé depuis ; calcul de ce que cela signifie en argent…</translation>
+   <translation>Le relevé a changé depuis ; calcul de ce que cela signifie en argent…</translation>
   </message>
   <message>
    <source>The survey was changed while it was quoted, so nothing was quoted. Quote it again.</source>
@@ -7301,7 +7301,7 @@
   </message>
   <message>
    <source>Then the tank agency is told before some blends; not answered counts as yes.</source>
-   <translation>L'autorité des cuves est alors avisée avant certains mélanges ; sans réponse, c'est oui.</translation>
+   <translation>L'autorité des cuves est alors avisée avant certains mélanges ; sans réponse, c'est oui.</translation>
   </message>
   <message>
    <source>There is no set to give reasons for.</source>
@@ -7327,7 +7327,7 @@
    <source>These lines are sold below cost or below the least margin:
 {0}
 Name and reason stay in the book alone.</source>
-   <translation>Ces lignes sont vendues sous le coût ou sous la marge minimale :
+   <translation>Ces lignes sont vendues sous le coût ou sous la marge minimale :
 {0}
 Le nom et la raison restent dans le registre seul.</translation>
   </message>
@@ -7345,11 +7345,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>These parts are sold joined to each other, as one article. Dispenser first, vehicle last:</source>
-   <translation>Ces pièces se vendent assemblées, en un seul article. Côté distributeur d'abord, côté véhicule en dernier :</translation>
+   <translation>Ces pièces se vendent assemblées, en un seul article. Côté distributeur d'abord, côté véhicule en dernier :</translation>
   </message>
   <message>
    <source>These parts of {0} were not scanned in this count. Look for them first. Closing counts them as shown on the right; entries are only added, and each can be undone.</source>
-   <translation>Ces pièces de {0} n'ont pas été scannées dans ce comptage. Cherchez-les d'abord. Le clore les compte comme indiqué à droite ; les écritures ne font que s'ajouter, et chacune peut être annulée.</translation>
+   <translation>Ces pièces de {0} n'ont pas été scannées dans ce comptage. Cherchez-les d'abord. Le clore les compte comme indiqué à droite ; les écritures ne font que s'ajouter, et chacune peut être annulée.</translation>
   </message>
   <message>
    <source>These positions take the place of all that are there</source>
@@ -7577,15 +7577,15 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Units: SI</source>
-   <translation>Unités : SI</translation>
+   <translation>Unités : SI</translation>
   </message>
   <message>
    <source>Units: US</source>
-   <translation>Unités : US</translation>
+   <translation>Unités : US</translation>
   </message>
   <message>
    <source>Units: as the titles say</source>
-   <translation>Unités : selon les titres</translation>
+   <translation>Unités : selon les titres</translation>
   </message>
   <message>
    <source>Up</source>
@@ -7717,7 +7717,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Visits and deadlines; the first year must be named</source>
-   <translation>Passages et échéances ; la première année doit être nommée</translation>
+   <translation>Passages et échéances ; la première année doit être nommée</translation>
   </message>
   <message>
    <source>W&amp;ay</source>
@@ -7865,7 +7865,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What if an answer were another?</source>
-   <translation>Et si une réponse changeait ?</translation>
+   <translation>Et si une réponse changeait ?</translation>
   </message>
   <message>
    <source>What if…</source>
@@ -7917,7 +7917,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What is scanned comes here; an entry is taken back by another one.</source>
-   <translation>Ce qui est scanné vient ici ; une écriture s'annule par une autre.</translation>
+   <translation>Ce qui est scanné vient ici ; une écriture s'annule par une autre.</translation>
   </message>
   <message>
    <source>What is supplied and done.</source>
@@ -7961,7 +7961,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What makers take off their lists for you: it makes the cost of the materials.</source>
-   <translation>Ce que les fabricants vous remettent sur leurs tarifs : cela donne le coût des fournitures.</translation>
+   <translation>Ce que les fabricants vous remettent sur leurs tarifs : cela donne le coût des fournitures.</translation>
   </message>
   <message>
    <source>What meter and pump pass at most.</source>
@@ -7973,7 +7973,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What sets are weighed by beside their price. Spares and drive-offs have pages of their own. All empty: wear by common practice alone.</source>
-   <translation>Ce qui sert à comparer les ensembles à côté de leur prix. Les rechanges et les départs intempestifs ont leurs pages. Tout vide : l'usure seule, selon la pratique courante.</translation>
+   <translation>Ce qui sert à comparer les ensembles à côté de leur prix. Les rechanges et les départs intempestifs ont leurs pages. Tout vide : l'usure seule, selon la pratique courante.</translation>
   </message>
   <message>
    <source>What speaks for it</source>
@@ -8013,7 +8013,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What the change means in money cannot be told: {0}</source>
-   <translation>On ne peut dire ce que le changement signifie en argent : {0}</translation>
+   <translation>On ne peut dire ce que le changement signifie en argent : {0}</translation>
   </message>
   <message>
    <source>What the column holds.</source>
@@ -8053,7 +8053,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>What the survey asks is worked out anyway; a case says what would be otherwise beside it.</source>
-   <translation>Ce que le relevé demande est calculé de toute façon ; un cas dit ce qui changerait.</translation>
+   <translation>Ce que le relevé demande est calculé de toute façon ; un cas dit ce qui changerait.</translation>
   </message>
   <message>
    <source>What this position asks of its set</source>
@@ -8345,7 +8345,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Words between blanks, of: {0}</source>
-   <translation>Mots séparés par des espaces, parmi : {0}</translation>
+   <translation>Mots séparés par des espaces, parmi : {0}</translation>
   </message>
   <message>
    <source>Words to look for</source>
@@ -8449,7 +8449,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Writes a mail with this paper attached and opens it in your mail program; nothing is sent by itself.</source>
-   <translation>Écrit un mail avec ce papier joint et l'ouvre dans votre programme de messagerie ; rien n'est envoyé tout seul.</translation>
+   <translation>Écrit un mail avec ce papier joint et l'ouvre dans votre programme de messagerie ; rien n'est envoyé tout seul.</translation>
   </message>
   <message>
    <source>Writes what the book holds of a survey that cannot be read into a file</source>
@@ -8537,7 +8537,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Your own quotation number, or a pattern for the book: {year}-{serial:04}.</source>
-   <translation>Votre propre numéro de devis, ou un modèle pour le registre : {year}-{serial:04}.</translation>
+   <translation>Votre propre numéro de devis, ou un modèle pour le registre : {year}-{serial:04}.</translation>
   </message>
   <message>
    <source>Your text</source>
@@ -8781,7 +8781,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>empty: no limit</source>
-   <translation>vide : sans limite</translation>
+   <translation>vide : sans limite</translation>
   </message>
   <message>
    <source>empty: no picture</source>
@@ -8789,7 +8789,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>empty: none</source>
-   <translation>vide : aucun</translation>
+   <translation>vide : aucun</translation>
   </message>
   <message>
    <source>empty: {0}</source>
@@ -9113,7 +9113,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>planned; others agreed</source>
-   <translation>prévu ; autre convenu</translation>
+   <translation>prévu ; autre convenu</translation>
   </message>
   <message>
    <source>position {0}</source>
@@ -9133,7 +9133,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>price lists new, changed or taken out: {lists}</source>
-   <translation>listes de prix nouvelles, changées ou retirées : {lists}</translation>
+   <translation>listes de prix nouvelles, changées ou retirées : {lists}</translation>
   </message>
   <message>
    <source>price {0:+.0%}</source>
@@ -9153,7 +9153,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>read out of its text: {0}</source>
-   <translation>lu dans son texte : {0}</translation>
+   <translation>lu dans son texte : {0}</translation>
   </message>
   <message>
    <source>reason</source>
@@ -9321,7 +9321,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>to; empty: open</source>
-   <translation>au ; vide : ouverte</translation>
+   <translation>au ; vide : ouverte</translation>
   </message>
   <message>
    <source>undoes no. {0}</source>
@@ -9361,7 +9361,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>would apply too: another currency is wanted, or it began earlier</source>
-   <translation>s’appliquerait aussi : une autre monnaie est demandée, ou elle a commencé plus tôt</translation>
+   <translation>s’appliquerait aussi : une autre monnaie est demandée, ou elle a commencé plus tôt</translation>
   </message>
   <message>
    <source>would not do</source>
@@ -9429,7 +9429,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} is a table of positions: begin a survey first, then drop it here.</source>
-   <translation>{0} est un tableau de positions : commencez d'abord un relevé, puis déposez-le ici.</translation>
+   <translation>{0} est un tableau de positions : commencez d'abord un relevé, puis déposez-le ici.</translation>
   </message>
   <message>
    <source>{0} is gone</source>
@@ -9445,11 +9445,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} is no longer in the list; quotations keep what they have.</source>
-   <translation>{0} n’est plus dans la liste ; les devis gardent ce qu’ils ont.</translation>
+   <translation>{0} n’est plus dans la liste ; les devis gardent ce qu’ils ont.</translation>
   </message>
   <message>
    <source>{0} is sold cut to length with its fittings: each length becomes a part that the search may choose.</source>
-   <translation>{0} se vend coupé à longueur avec ses raccords : chaque longueur devient une pièce que la recherche peut choisir.</translation>
+   <translation>{0} se vend coupé à longueur avec ses raccords : chaque longueur devient une pièce que la recherche peut choisir.</translation>
   </message>
   <message>
    <source>{0} is the customer of this station from now on.</source>
@@ -9465,7 +9465,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} more than the job needs: bring them back.</source>
-   <translation>{0} de plus que le travail n'en demande : rapportez-les.</translation>
+   <translation>{0} de plus que le travail n'en demande : rapportez-les.</translation>
   </message>
   <message>
    <source>{0} new, {1} changed, {2} as they were</source>
@@ -9541,7 +9541,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} parts take over the figures that they lack; each figure says from which part it is.</source>
-   <translation>{0} pièces reprennent les valeurs qui leur manquent ; chacune dit de quelle pièce elle vient.</translation>
+   <translation>{0} pièces reprennent les valeurs qui leur manquent ; chacune dit de quelle pièce elle vient.</translation>
   </message>
   <message>
    <source>{0} position picked</source>
@@ -9565,7 +9565,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} price lists in this edition; those in folders hold beside them.</source>
-   <translation>{0} listes de prix dans cette édition ; celles des dossiers valent en plus.</translation>
+   <translation>{0} listes de prix dans cette édition ; celles des dossiers valent en plus.</translation>
   </message>
   <message>
    <source>{0} prices are missing</source>
@@ -9593,7 +9593,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0} r{1}: {2}</source>
-   <translation>{0} rév. {1} : {2}</translation>
+   <translation>{0} rév. {1} : {2}</translation>
   </message>
   <message>
    <source>{0} sets are agreed; papers show them from now on.</source>
@@ -9649,19 +9649,19 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{0}: {1} parts have its figures.</source>
-   <translation>{0} : {1} pièces ont ses données.</translation>
+   <translation>{0} : {1} pièces ont ses données.</translation>
   </message>
   <message>
    <source>{0}: {1}, {2} parts</source>
-   <translation>{0} : {1}, {2} pièces</translation>
+   <translation>{0} : {1}, {2} pièces</translation>
   </message>
   <message>
    <source>{0}; another unit may stand behind the number.</source>
-   <translation>{0} ; une autre unité peut suivre le nombre.</translation>
+   <translation>{0} ; une autre unité peut suivre le nombre.</translation>
   </message>
   <message>
    <source>{0}; lines: {1}, pieces: {2}</source>
-   <translation>{0} ; lignes : {1}, pièces : {2}</translation>
+   <translation>{0} ; lignes : {1}, pièces : {2}</translation>
   </message>
   <message>
    <source>{count} of {all} positions have no set and are not in the sum.</source>
@@ -9685,7 +9685,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{count} positions: {told}.</source>
-   <translation>{count} positions : {told}.</translation>
+   <translation>{count} positions : {told}.</translation>
   </message>
   <message>
    <source>{done} of {total} combinations asked</source>
@@ -9693,7 +9693,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{done} of {total} positions planned over all options; choosing sets together…</source>
-   <translation>{done} postes prévus sur {total}, toutes options ; choix commun des ensembles…</translation>
+   <translation>{done} postes prévus sur {total}, toutes options ; choix commun des ensembles…</translation>
   </message>
   <message>
    <source>{done} of {total} sites converted</source>
@@ -9713,7 +9713,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{name}: {done} of {ready} ready sites are placed; {others} are not ready.</source>
-   <translation>{name} : {done} stations prêtes sur {ready} ont une année ; {others} ne sont pas prêtes.</translation>
+   <translation>{name} : {done} stations prêtes sur {ready} ont une année ; {others} ne sont pas prêtes.</translation>
   </message>
   <message>
    <source>{new} new or changed, {gone} gone or changed</source>
@@ -9729,7 +9729,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{parts} old numbers in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
-   <translation>{parts} anciens numéros dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
+   <translation>{parts} anciens numéros dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
   </message>
   <message>
    <source>{parts} parts in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
@@ -9737,15 +9737,15 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{parts} positions in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
-   <translation>{parts} positions dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
+   <translation>{parts} positions dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
   </message>
   <message>
    <source>{parts} types in {rows} rows, {left} left out; {faults} faults, {questions} questions.</source>
-   <translation>{parts} types dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
+   <translation>{parts} types dans {rows} lignes, {left} laissées de côté ; {faults} fautes, {questions} questions.</translation>
   </message>
   <message>
    <source>{part} on {day}: {price} from list {name}</source>
-   <translation>{part} le {day} : {price} de la liste {name}</translation>
+   <translation>{part} le {day} : {price} de la liste {name}</translation>
   </message>
   <message>
    <source>{path} is there already, and this program did not write it as such a file. Replace it?</source>
@@ -9753,11 +9753,11 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
-   <translation>{place} a été écrit par une version plus récente de Spoutline ({written_by}; forme {form}). Ceci est Spoutline {program}, qui connaît les formes jusqu’à {known_form} ; rien n’a été modifié. Utilisez le programme plus récent, ou restaurez une sauvegarde antérieure.</translation>
+   <translation>{place} a été écrit par une version plus récente de Spoutline ({written_by}; forme {form}). Ceci est Spoutline {program}, qui connaît les formes jusqu’à {known_form} ; rien n’a été modifié. Utilisez le programme plus récent, ou restaurez une sauvegarde antérieure.</translation>
   </message>
   <message>
    <source>{place}: {remaining} of {all} parts allowed; makers: {makers}</source>
-   <translation>{place} : {remaining} pièces permises sur {all} ; fabricants : {makers}</translation>
+   <translation>{place} : {remaining} pièces permises sur {all} ; fabricants : {makers}</translation>
   </message>
   <message>
    <source>{site}, {count} positions</source>

@@ -6,8 +6,8 @@ from functools import cache
 
 from documents import plan_factory as factory
 from spoutline import assets
+from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.documents.pack.content import PackWords
-from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
 from spoutline.explain.plan.story import Story
 from spoutline.model.language import Language
 from spoutline.model.liquid import LiquidFamily
@@ -22,8 +22,7 @@ from spoutline.units.display import Display
 @cache
 def words(language: Language = Language.ENGLISH, system: UnitSystem = UnitSystem.SI) -> PackWords:
     resources = assets.resources_folder()
-    text = (resources / "pack" / f"{language}.toml").read_text(encoding="utf-8")
-    story = Story(pack_phrasebook_from_toml(text, f"{language}.toml"), Display(system).written(language))
+    story = Story(PhraseTables(assets.resources_folder).pack(language), Display(system).written(language))
     return PackWords(story, load_cautions(resources, language.value), load_caution_signs(resources))
 
 

@@ -12,7 +12,7 @@ import pytest
 from spoutline import assets
 from spoutline.bootstrap.phrase_tables import PhraseTables
 from spoutline.explain.conversion.phrases import conversion_phrases_from_toml
-from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
+from spoutline.explain.pack.phrases import own_pack_phrases_from_toml
 from spoutline.explain.phrases.phrasebook_table import phrasebook_from_toml
 from spoutline.explain.phrases.reader import placeholders
 from spoutline.model.claims import claim_in
@@ -25,7 +25,7 @@ RESOURCES = assets.resources_folder()
 FROM_TOML: dict[str, Callable[[str, str, str], object]] = {
     "phrases": phrasebook_from_toml,
     "conversion": conversion_phrases_from_toml,
-    "pack": pack_phrasebook_from_toml,
+    "pack": own_pack_phrases_from_toml,
 }
 CLAIMS = {"en": "It is approved.", "es": "Está aprobado.", "de": "Es ist zugelassen.", "fr": "C'est approuvé."}
 

@@ -78,7 +78,10 @@ class PhraseTables:
         return self._phrases(CONVERSION_FOLDER, language, _conversion)
 
     def _read_pack(self, language: Language) -> Phrasebook:
-        return self._phrases(PACK_FOLDER, language, _pack)
+        from spoutline.explain.pack.phrases import pack_phrasebook
+
+        own = self._phrases(PACK_FOLDER, language, _pack)
+        return pack_phrasebook(own, self._plan(Language(own.language)))
 
     def _read_cautions(self, language: Language) -> tuple[Caution, ...]:
         from spoutline.ruletables.cautions import load_cautions
@@ -121,9 +124,9 @@ def _conversion(text: str, place: str, english: str) -> ConversionPhrases:
 
 
 def _pack(text: str, place: str, english: str) -> Phrasebook:
-    from spoutline.explain.pack.phrases import pack_phrasebook_from_toml
+    from spoutline.explain.pack.phrases import own_pack_phrases_from_toml
 
-    return pack_phrasebook_from_toml(text, place, english)
+    return own_pack_phrases_from_toml(text, place, english)
 
 
 def _commands(text: str, place: str, _english: str) -> CommandWords:

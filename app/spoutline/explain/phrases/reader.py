@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Container, Iterable, Mapping
 from enum import StrEnum
 from string import Formatter
+from types import MappingProxyType
 
 from spoutline.model.claims import ADVICE_ONLY, claim_in
 from spoutline.model.faults import InputFault, InputProblem
@@ -48,13 +49,15 @@ class PhraseReader:
         if self.problems:
             raise InputFault(tuple(self.problems))
 
-    def names(self, field: str, table: Mapping[str, object], known: Iterable[str]) -> None:
-        """Report names that are missing or not known."""
+    def names(
+        self, field: str, table: Mapping[str, object], known: Iterable[str], elsewhere: Container[str] = ()
+    ) -> None:
+        """Report names that are missing, those aside that are written ``elsewhere``, and names that are not known."""
         import difflib  # loaded where a table is read, which most starts spare
 
         expected, prefix = list(known), f"{field}." if field else ""
         for name in expected:
-            if name not in table:
+            if name not in table and name not in elsewhere:
                 self.report(f"{prefix}{name}", "nothing", "write this phrase")
         for name in table:
             if name not in expected:
@@ -62,20 +65,24 @@ class PhraseReader:
                 wanted = f"did you mean {near[0]!r}?" if near else "remove it: not known"
                 self.report(f"{prefix}{name}", repr(name), wanted)
 
-    def strings(self, field: str, table: object, known: Iterable[str] | None) -> dict[str, str]:
-        """Return the phrases of a table of strings; ``known`` None accepts any name."""
+    def strings(
+        self, field: str, table: object, known: Iterable[str] | None, elsewhere: Container[str] = ()
+    ) -> dict[str, str]:
+        """Return the phrases of a table of strings; ``known`` None accepts any name, and ``elsewhere`` as of names."""
         if not isinstance(table, dict):
             self.report(field, repr(table), "write a table of phrases")
             return {}
         if known is not None:
-            self.names(field, table, known)
+            self.names(field, table, known, elsewhere)
         for name, phrase in table.items():
             self._check(f"{field}.{name}", phrase)
         return {name: phrase for name, phrase in table.items() if isinstance(phrase, str)}
 
-    def sentences(self, field: str, filled: Mapping[str, tuple[str, ...]]) -> dict[str, str]:
+    def sentences(
+        self, field: str, filled: Mapping[str, tuple[str, ...]], elsewhere: Container[str] = ()
+    ) -> dict[str, str]:
         """Return the sentences of the table ``field``; ``filled`` names the placeholders that get filled in each."""
-        phrases = self.strings(field, self.table.get(field), filled)
+        phrases = self.strings(field, self.table.get(field), filled, elsewhere)
         for name, sentence in phrases.items():
             wanted = set(filled.get(name, ()))
             if placeholders(sentence) != wanted:
@@ -83,15 +90,17 @@ class PhraseReader:
                 self.report(f"{field}.{name}", repr(sentence), f"use {names}")
         return phrases
 
-    def words(self, vocabulary: Mapping[str, type[StrEnum]]) -> dict[str, dict[str, str]]:
-        """Return the words of every list of a vocabulary, by list and value."""
+    def words(
+        self, vocabulary: Mapping[str, type[StrEnum]], elsewhere: Mapping[str, Container[str]] = MappingProxyType({})
+    ) -> dict[str, dict[str, str]]:
+        """Return the words of every list of a vocabulary, by list and value; ``elsewhere`` by list."""
         table = self.table.get("words")
         if not isinstance(table, dict):
             self.report("words", repr(table), "write a table of words for each list")
             return {}
-        self.names("words", table, vocabulary)
+        self.names("words", table, vocabulary, elsewhere)
         return {
-            name: self.strings(f"words.{name}", table[name], [member.value for member in members])
+            name: self.strings(f"words.{name}", table[name], [one.value for one in members], elsewhere.get(name, ()))
             for name, members in vocabulary.items()
             if name in table
         }
