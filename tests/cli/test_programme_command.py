@@ -94,7 +94,7 @@ def test_a_dear_site_is_done_in_visits_of_whole_dispensers(run: Any, sites: Path
     [
         ("de", ("Preissteigerung: 3 %", "Ihre Frist ist 2029", "Ein Jahr später: kostet")),
         ("es", ("Alza de precios: 3 %", "Su plazo es 2029", "Un año después: cuesta")),
-        ("fr", ("Hausse des prix : 3 %", "Son échéance est 2029", "Un an plus tard : coûte")),
+        ("fr", ("Hausse des prix\u00a0: 3 %", "Son échéance est 2029", "Un an plus tard\u00a0: coûte")),
     ],
 )
 def test_the_program_is_told_in_every_language(run: Any, language: str, told: tuple[str, ...]) -> None:
