@@ -29,6 +29,7 @@ from typing import cast
 import numpy as np
 import pytest
 
+from bench.unlike_station import unlike_station
 from examples import seeds
 from planning.enumeration import Weighing, chains
 from planning.stores import ListStore
@@ -209,6 +210,16 @@ def test_positions_that_differ_by_little_may_still_get_different_sets(
             continue
         best = min(cost_of(sets, (1,) * count, stock_price, ladder) for sets in itertools.product(*choices))
         assert plan.commonality.together.objective_minor(stock_price) == best
+
+
+def test_unlike_positions_that_keep_their_limits_by_states_take_one_model(
+    catalogue: CatalogueStore, us_tables: RuleTables
+) -> None:
+    """Like questions that share a row may take a long hose for one and one too short for another: a model more."""
+    stocking = Stocking(price_minor=3500, ladder=single_price)
+    found = plan_refit(unlike_station(12), us_tables, catalogue, stocking=stocking).commonality
+    assert found is not None
+    assert (found.rounds, found.floor_minor) == (1, None)
 
 
 def test_a_free_stock_leaves_the_sets_as_cheap_as_alone(catalogue: CatalogueStore, us_tables: RuleTables) -> None:

@@ -7,9 +7,9 @@ from hypothesis import strategies as st
 
 from planning.test_chain_arcs import pairs, problems, whole_graph
 from search.problems import random_problem
+from spoutline.planning.refit.case_graphs import Way, case_graphs
 from spoutline.planning.refit.chain_arcs import ArcGraph, within_limits
 from spoutline.planning.refit.like_cases import LikeCases
-from spoutline.planning.refit.mixed_integer import CaseGraphs, Way
 from spoutline.planning.refit.sum_limits import SumLimit, binding_limits
 from spoutline.search.graph import Problem
 
@@ -83,8 +83,8 @@ def test_a_load_that_frees_a_sum_does_not_drown_the_others() -> None:
 
 
 def test_cases_are_alike_until_a_way_stands_for_one_of_them_only() -> None:
-    graph = whole_graph(pairs((8.0,), {"a": (3.0,)}, {"b": (4.0,), "c": (6.0,)}))
-    cases = [CaseGraphs((graph,), 1, 0, binding_limits((graph,))) for _ in range(3)]
+    graph = whole_graph(pairs((9.0,), {"a": (3.0,)}, {"b": (4.0,), "c": (6.0,)}))
+    cases = [case_graphs((graph,), 1, 0) for _ in range(3)]
     alike = LikeCases(cases)
     (group,) = alike.groups()
     way = Way(0, (0, 1))

@@ -9,9 +9,10 @@ from spoutline.frozen import frozen
 from spoutline.model.faults import Cancelled
 from spoutline.model.plan import JudgedSet
 from spoutline.planning.refit.case import Case
+from spoutline.planning.refit.case_graphs import CaseGraphs, Way
 from spoutline.planning.refit.ladders import Ladders
 from spoutline.planning.refit.like_cases import LikeCases
-from spoutline.planning.refit.mixed_integer import CaseGraphs, MixedIntegerModel, Way
+from spoutline.planning.refit.mixed_integer import MixedIntegerModel
 from spoutline.planning.refit.station_graphs import StationGraphs
 from spoutline.planning.refit.stock_figures import bought_in, figures_of
 from spoutline.planning.sets.choice import is_turned_down

@@ -10,7 +10,8 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Callable, Sequence
 
-from spoutline.planning.refit.mixed_integer import CaseGraphs, Likes, Way
+from spoutline.planning.refit.case_graphs import CaseGraphs, Way
+from spoutline.planning.refit.mixed_integer import Likes
 
 
 class LikeCases:
@@ -80,4 +81,4 @@ def _likeness(case: CaseGraphs) -> object:
         )
         for graph in case.graphs
     )
-    return case.positions, case.most_regrets, case.installed, case.limits, arcs
+    return case.positions, case.most_regrets, case.installed, case.limits, case.states, arcs

@@ -1,7 +1,7 @@
 """The sets of a whole station as one mixed-integer program, solved by HiGHS through scipy.
 
 Variables: an arc of a case is taken; a part number is stocked; a price step of a part is used, with its quantity.
-Rows: flow conservation over open ports, the limits of every load sum, pull strengths, broken should-rules, and what
+Rows: flow conservation over the states of a case's ways, pull strengths, the limits that states do not keep, and what
 links arcs to part numbers. The model admits a little more than the rules do (float tolerance, and whatever only a
 full check can see); a set that is turned down afterwards gets a row of its own and the model is solved again, so
 that the first answer whose sets all stand is an optimum.
@@ -11,56 +11,23 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import partial
+from itertools import groupby
+from operator import attrgetter, itemgetter
 
 import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.model.part_columns import Floats
-from spoutline.planning.refit.chain_arcs import Arc, ArcGraph
+from spoutline.planning.refit.case_graphs import CaseGraphs, Way
+from spoutline.planning.refit.chain_arcs import Arc
 from spoutline.planning.refit.ladders import Ladder
 from spoutline.planning.refit.solver import Program, solved_by_highs
-from spoutline.planning.refit.sum_limits import SumLimit
-from spoutline.search.graph import Path
+from spoutline.planning.refit.way_states import END, ROOT
 
 _TOLERANCE = 1e-6  # of a row scaled to one: looser than HiGHS' own tolerance, and judged exactly afterwards
-
-
-@frozen
-class CaseGraphs:
-    """The graphs of one case, how many positions share it, and how many should-rules its set may break.
-
-    ``limits`` are those of load sums that some way exceeds. ``installed`` are keys of
-    parts that hang there and stay: they cost nothing and are not stocked.
-    """
-
-    graphs: tuple[ArcGraph, ...]
-    positions: int
-    most_regrets: int
-    limits: tuple[SumLimit, ...]
-    installed: frozenset[str] = frozenset()
-
-
-@frozen
-class Way:
-    """The graph that is run through, and its arcs on the way, by their numbers."""
-
-    graph: int
-    arcs: tuple[int, ...]
-
-    def path(self, case: CaseGraphs) -> Path:
-        """Return the items of a case that lie on the way."""
-        found = case.graphs[self.graph].arcs
-        items = tuple(found[number].item for number in self.arcs)
-        return Path(sum(item.cost for item in items if item), items)
-
-    def among(self, case: CaseGraphs, other: CaseGraphs) -> Way:
-        """Return the way in other graphs of the same case, which hold all its arcs."""
-        numbers = {arc.place: number for number, arc in enumerate(other.graphs[self.graph].arcs)}
-        arcs = case.graphs[self.graph].arcs
-        return Way(self.graph, tuple(numbers[arcs[number].place] for number in self.arcs))
 
 
 @frozen
@@ -96,6 +63,30 @@ class _Taken:
     arc: Arc
 
 
+@frozen
+class _Flow:
+    """Arcs that lead from a state to another; ``column`` counts how often, where they lead between others as well."""
+
+    graph: int
+    start: int
+    end: int
+    arcs: tuple[_Taken, ...]
+    column: int | None
+
+    @property
+    def columns(self) -> tuple[int, ...]:
+        """What together counts how often the state is left so."""
+        return tuple(one.column for one in self.arcs) if self.column is None else (self.column,)
+
+
+@frozen
+class _Columns:
+    """The columns of a group of cases: its arcs, and what leads from state to state."""
+
+    taken: list[_Taken]
+    flows: list[_Flow]
+
+
 @dataclass
 class _Rows:
     """Sparse rows with a lower and an upper end."""
@@ -124,9 +115,10 @@ class MixedIntegerModel:
         self._upper: list[float] = []
         self._whole: list[int] = []
         self._rows = _Rows()
-        self._arcs: list[list[_Taken]] = [self._columns_of(likes) for likes in groups]
-        for likes, arcs in zip(groups, self._arcs, strict=True):
-            self._chain_rows(likes, arcs)
+        self._own = [self._columns_of(likes) for likes in groups]
+        for likes, own in zip(groups, self._own, strict=True):
+            self._conservation(likes, own.flows)
+            self._chain_rows(likes, own.taken)
         self._stock_rows(stock_price_minor)
 
     @property
@@ -151,7 +143,7 @@ class MixedIntegerModel:
         solved = solved_by_highs(self._program(node_limit), should_stop)
         if solved is None:  # more memory than it may have
             return Answer(None, is_proved=False, floor_minor=-math.inf)
-        ways = None if solved.solution is None else tuple(map(partial(_ways, solution=solved.solution), self._arcs))
+        ways = None if solved.solution is None else tuple(map(partial(_ways, solution=solved.solution), self._own))
         return Answer(ways, solved.is_proved, solved.floor, solved.nodes)
 
     def _column(self, cost: float, upper: float, *, whole: bool) -> int:
@@ -160,41 +152,52 @@ class MixedIntegerModel:
         self._whole.append(int(whole))
         return len(self._costs) - 1
 
-    def _columns_of(self, likes: Likes) -> list[_Taken]:
-        return [
-            _Taken(self._column(0.0, float(likes.count), whole=True), graph, number, arc)
-            for graph, of_graph in enumerate(likes.case.graphs)
-            for number, arc in enumerate(of_graph.arcs)
-        ]
+    def _columns_of(self, likes: Likes) -> _Columns:
+        """Make a column for each arc, and one for each step of a class of arcs that makes several."""
+        found = _Columns([], [])
+        upper = float(likes.count)
+        for graph, (of_graph, states) in enumerate(zip(likes.case.graphs, likes.case.states, strict=True)):
+            arcs = [
+                _Taken(self._column(0.0, upper, whole=True), graph, number, arc)
+                for number, arc in enumerate(of_graph.arcs)
+            ]
+            found.taken.extend(arcs)
+            for of, steps in groupby(states.steps, key=attrgetter("of")):
+                own = tuple(arcs[number] for number in states.classes[of])
+                made = list(steps)
+                counts = [self._column(0.0, upper, whole=True) for _ in made] if len(made) > 1 else [None]
+                if len(made) > 1:
+                    both = [*((one.column, 1.0) for one in own), *((one, -1.0) for one in counts if one is not None)]
+                    self._rows.add(both, 0.0, 0.0)
+                found.flows.extend(
+                    _Flow(graph, step.start, step.end, own, count) for step, count in zip(made, counts, strict=True)
+                )
+        return found
 
-    # one chain for each case
+    def _conservation(self, likes: Likes, flows: Iterable[_Flow]) -> None:
+        """Let a unit for each case leave the roots of all graphs together; what enters an inner state leaves it."""
+        roots: list[tuple[int, float]] = []
+        inner: dict[tuple[int, int], list[tuple[int, float]]] = defaultdict(list)
+        for flow in flows:
+            leaving = roots if flow.start == ROOT else inner[flow.graph, flow.start]
+            leaving.extend((column, 1.0) for column in flow.columns)
+            if flow.end != END:
+                inner[flow.graph, flow.end].extend((column, -1.0) for column in flow.columns)
+        self._rows.add(roots, likes.count, likes.count)
+        for terms in inner.values():
+            self._rows.add(terms, 0.0, 0.0)
+
+    # what is asked of each chain
 
     def _chain_rows(self, likes: Likes, arcs: list[_Taken]) -> None:
-        self._conservation(likes, arcs)
         self._sums(likes, arcs)
         self._strengths(likes, arcs)
-        broken = [(taken.column, float(taken.arc.regrets)) for taken in arcs if taken.arc.regrets]
-        if broken:
+        if likes.case.most_regrets is not None:
+            broken = [(taken.column, float(taken.arc.regrets)) for taken in arcs if taken.arc.regrets]
             self._rows.add(broken, -math.inf, likes.case.most_regrets * likes.count)
         for way in sorted(likes.forbidden, key=lambda way: (way.graph, way.arcs)):
             used = [(one.column, 1.0) for one in arcs if one.graph == way.graph and one.number in way.arcs]
             self._rows.add(used, -math.inf, (len(way.arcs) - 1.0) * likes.count)
-
-    def _conservation(self, likes: Likes, arcs: list[_Taken]) -> None:
-        """Let a unit for each case leave the roots of all graphs together; what enters an inner node leaves it."""
-        roots = []
-        flows: dict[tuple[int, int, int], list[tuple[int, float]]] = defaultdict(list)
-        for taken in arcs:
-            graph = likes.case.graphs[taken.graph]
-            if taken.arc.layer == 0:
-                roots.append((taken.column, 1.0))
-            else:
-                flows[taken.graph, *taken.arc.start].append((taken.column, 1.0))
-            if taken.arc.layer + 1 < len(graph.problem.layers):
-                flows[taken.graph, *taken.arc.end].append((taken.column, -1.0))
-        self._rows.add(roots, likes.count, likes.count)
-        for terms in flows.values():
-            self._rows.add(terms, 0.0, 0.0)
 
     def _sums(self, likes: Likes, arcs: list[_Taken]) -> None:
         for one in likes.case.limits:
@@ -224,8 +227,8 @@ class MixedIntegerModel:
     def _stock_rows(self, stock_price_minor: int) -> None:
         uses: dict[str, list[tuple[int, float]]] = defaultdict(list)
         places: dict[tuple[int, int, str], list[int]] = defaultdict(list)
-        for number, (likes, arcs) in enumerate(zip(self._groups, self._arcs, strict=True)):
-            for taken in arcs:
+        for number, (likes, own) in enumerate(zip(self._groups, self._own, strict=True)):
+            for taken in own.taken:
                 if taken.arc.item is not None and taken.arc.item.key not in likes.case.installed:
                     key = taken.arc.item.key
                     uses[key].append((taken.column, float(likes.case.positions)))
@@ -276,18 +279,38 @@ class MixedIntegerModel:
         )
 
 
-def _ways(arcs: list[_Taken], solution: Floats) -> tuple[Way, ...]:
-    """Part a flow of whole units into its ways, one by one; at every port the first arc that has units left."""
-    left = {one: units for one in arcs if (units := round(float(solution[one.column])))}
+def _ways(own: _Columns, solution: Floats) -> tuple[Way, ...]:
+    """Part a flow of whole units into its ways, one by one; from every state the first arc that has units left."""
+    counted = [flow.column for flow in own.flows if flow.column is not None]
+    left = {column: round(float(solution[column])) for column in (*(one.column for one in own.taken), *counted)}
+    leaving: dict[tuple[int, int], list[_Flow]] = defaultdict(list)
+    for flow in own.flows:
+        if any(left[column] for column in flow.columns):
+            leaving[flow.graph, flow.start].append(flow)
     ways: list[Way] = []
-    while left:
-        first = min(left, key=lambda one: (one.arc.layer, one.column))
-        way = [first]
-        while following := [one for one in left if one.graph == first.graph and one.arc.start == way[-1].arc.end]:
-            way.append(min(following, key=lambda one: one.column))
-        for one in way:
-            left[one] -= 1
-            if not left[one]:
-                del left[one]
-        ways.append(Way(first.graph, tuple(one.number for one in way)))
+    for graph in sorted({graph for graph, start in leaving if start == ROOT}):
+        while way := _first_way(graph, leaving, left):
+            ways.append(Way(graph, way))
     return tuple(ways)
+
+
+def _first_way(graph: int, leaving: Mapping[tuple[int, int], Sequence[_Flow]], left: dict[int, int]) -> tuple[int, ...]:
+    """Take a unit along the first way of a graph that has units left, and return its arcs; empty for none."""
+    way: list[int] = []
+    state = ROOT
+    while state != END:
+        found = [
+            (taken.column, taken.number, flow)
+            for flow in leaving.get((graph, state), ())
+            for taken in flow.arcs
+            if left[taken.column] and (flow.column is None or left[flow.column])
+        ]
+        if not found:
+            return ()
+        column, number, flow = min(found, key=itemgetter(0))
+        left[column] -= 1
+        if flow.column is not None:
+            left[flow.column] -= 1
+        way.append(number)
+        state = flow.end
+    return tuple(way)

@@ -9,12 +9,11 @@ import numpy as np
 
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.case_columns import CaseProblem, case_problems
+from spoutline.planning.refit.case_graphs import CaseGraphs, case_graphs
 from spoutline.planning.refit.chain_arcs import arc_graph, narrowed
 from spoutline.planning.refit.ladders import Ladders
-from spoutline.planning.refit.mixed_integer import CaseGraphs
 from spoutline.planning.refit.outdone_items import stand_ins
 from spoutline.planning.refit.stock_figures import bought_in, figures_of
-from spoutline.planning.refit.sum_limits import binding_limits
 
 
 class StationGraphs:
@@ -72,7 +71,7 @@ class StationGraphs:
             stays = [one.key(row) not in self._stand_ins for row in one.columns.row.tolist()]
             graph = arc_graph(case, one.only(np.array(stays, np.bool_)).problem, least_minor)
             found.append(narrowed(graph, most_minor=most_minor, most_regrets=regrets))
-        return CaseGraphs(tuple(found), case.positions, regrets, binding_limits(found), installed)
+        return case_graphs(found, case.positions, regrets, installed)
 
 
 def _problems(case: Case, ladders: Ladders) -> tuple[CaseProblem, ...]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Sequence
 
 from spoutline.frozen import frozen
 from spoutline.planning.refit.chain_arcs import ArcGraph, Node
@@ -27,20 +27,30 @@ class SumLimit:
     loads: tuple[tuple[float, ...], ...]
 
 
-def binding_limits(graphs: Sequence[ArcGraph]) -> tuple[SumLimit, ...]:
-    """Return the limits that some way of some graph of a case exceeds."""
-    return tuple(_binding(graphs))
+def binding_limits(graphs: Sequence[ArcGraph], which: Iterable[int] | None = None) -> tuple[SumLimit, ...]:
+    """Return the limits that some way of some graph of a case exceeds; of some of them alone where these are given."""
+    return tuple(_as_row(graphs, index) for index in (exceeded_limits(graphs) if which is None else which))
 
 
-def _binding(graphs: Sequence[ArcGraph]) -> Iterator[SumLimit]:
-    for index, limit in enumerate(graphs[0].problem.limits):
-        if math.isinf(limit):
-            continue
-        loads = [[arc.item.loads[index] if arc.item is not None else 0.0 for arc in graph.arcs] for graph in graphs]
-        pairs = list(zip(graphs, loads, strict=True))
-        if any(_greatest_to_end(*pair).get(pair[0].root, -math.inf) > limit for pair in pairs):
-            lowered = _lowered(limit, pairs)
-            yield SumLimit(lowered, tuple(_raised(graph, of_graph, lowered) for graph, of_graph in pairs))
+def exceeded_limits(graphs: Sequence[ArcGraph]) -> list[int]:
+    """Return the limits, by number, that some way of some graph exceeds."""
+    return [
+        index
+        for index, limit in enumerate(graphs[0].problem.limits)
+        if not math.isinf(limit)
+        and any(_greatest_to_end(graph, loads_of(graph, index)).get(graph.root, -math.inf) > limit for graph in graphs)
+    ]
+
+
+def loads_of(graph: ArcGraph, index: int) -> tuple[float, ...]:
+    """Return what each arc adds to the sum of a limit."""
+    return tuple(arc.item.loads[index] if arc.item is not None else 0.0 for arc in graph.arcs)
+
+
+def _as_row(graphs: Sequence[ArcGraph], index: int) -> SumLimit:
+    pairs = [(graph, list(loads_of(graph, index))) for graph in graphs]
+    lowered = _lowered(graphs[0].problem.limits[index], pairs)
+    return SumLimit(lowered, tuple(_raised(graph, of_graph, lowered) for graph, of_graph in pairs))
 
 
 def _lowered(limit: float, pairs: Sequence[tuple[ArcGraph, list[float]]]) -> float:
