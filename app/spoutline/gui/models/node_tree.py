@@ -10,6 +10,7 @@ from PySide6.QtGui import QFont
 
 from spoutline.frozen import frozen
 from spoutline.gui.models.marks import told_with_mark
+from spoutline.gui.models.painted_roles import PaintedRoles
 from spoutline.gui.roles import Role, Tone
 
 Index = QModelIndex | QPersistentModelIndex
@@ -50,7 +51,7 @@ class _Placed:
         self.children = [_Placed(child, self, place) for place, child in enumerate(node.children)]
 
 
-class NodeTree(QAbstractItemModel):
+class NodeTree(PaintedRoles, QAbstractItemModel):
     """Shows nodes below titled columns.
 
     ``hint_of`` tells the hint of a row that has none of its own, by its record, a text; it is asked when a row is

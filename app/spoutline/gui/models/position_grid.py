@@ -9,6 +9,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 
 from spoutline.explain.plan.words import Words
 from spoutline.gui.models.marks import told_with_mark
+from spoutline.gui.models.painted_roles import LEFT, RIGHT, PaintedProxy, PaintedRoles
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.wording import tr
 from spoutline.model.faults import Cancelled
@@ -22,7 +23,7 @@ Written = Mapping[tuple[str, str], str]
 _ROOT = QModelIndex()
 
 
-class PositionGrid(QAbstractTableModel):
+class PositionGrid(PaintedRoles, QAbstractTableModel):
     """Shows the survey; whatever is written goes to ``write``, which edits the survey through the undo stack.
 
     The label of a row is under ``Role.RECORD`` in every column; the first column carries the mark of the position.
@@ -118,8 +119,7 @@ class PositionGrid(QAbstractTableModel):
             case Qt.ItemDataRole.ToolTipRole:
                 return self._hint(field)
             case Qt.ItemDataRole.TextAlignmentRole:
-                side = Qt.AlignmentFlag.AlignRight if field.dimension else Qt.AlignmentFlag.AlignLeft
-                return int(side | Qt.AlignmentFlag.AlignVCenter)
+                return RIGHT if field.dimension else LEFT
             case Qt.ItemDataRole.AccessibleTextRole:
                 shown = self._worded(position, field) or cell_text(position, field, self._display)
                 return told_with_mark(shown, self._tone(position.label) if index.column() == 0 else None)
@@ -206,7 +206,7 @@ def row_texts(
     return found
 
 
-class FilteredGrid(QSortFilterProxyModel):
+class FilteredGrid(PaintedProxy, QSortFilterProxyModel):
     """Sorts by comparable values; shows the rows any of whose cells holds every word of the filter."""
 
     def __init__(self, grid: PositionGrid, parent: QObject | None = None) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 
 from spoutline.frozen import frozen
 from spoutline.gui.models.marks import told_with_mark
+from spoutline.gui.models.painted_roles import LEFT, RIGHT, PaintedProxy, PaintedRoles
 from spoutline.gui.roles import Role, Tone
 
 RecordT = TypeVar("RecordT")
@@ -34,7 +35,7 @@ class Column(Generic[RecordT]):
     positions: Callable[[RecordT], tuple[str, ...]] | None = None
 
 
-class RecordTable(QAbstractTableModel, Generic[RecordT]):
+class RecordTable(PaintedRoles, QAbstractTableModel, Generic[RecordT]):
     """Shows records in declared columns. The record itself is under ``Role.RECORD`` in every column."""
 
     def __init__(self, columns: Sequence[Column[RecordT]], parent: QObject | None = None) -> None:
@@ -80,8 +81,7 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
             case Qt.ItemDataRole.ToolTipRole:
                 return column.hint(record) if column.hint else None
             case Qt.ItemDataRole.TextAlignmentRole:
-                side = Qt.AlignmentFlag.AlignRight if column.is_number else Qt.AlignmentFlag.AlignLeft
-                return int(side | Qt.AlignmentFlag.AlignVCenter)
+                return RIGHT if column.is_number else LEFT
             case Role.SORT:
                 return column.sort(record) if column.sort else column.text(record).casefold()
             case Role.TONE:
@@ -101,12 +101,11 @@ class RecordTable(QAbstractTableModel, Generic[RecordT]):
             if role == Qt.ItemDataRole.DisplayRole:
                 return column.title
             if role == Qt.ItemDataRole.TextAlignmentRole:
-                side = Qt.AlignmentFlag.AlignRight if column.is_number else Qt.AlignmentFlag.AlignLeft
-                return int(side | Qt.AlignmentFlag.AlignVCenter)
+                return RIGHT if column.is_number else LEFT
         return None
 
 
-class SortedRecords(QSortFilterProxyModel):
+class SortedRecords(PaintedProxy, QSortFilterProxyModel):
     """Sorts a record table by its comparable values."""
 
     def __init__(self, parent: QObject | None = None) -> None:

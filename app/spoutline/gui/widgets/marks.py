@@ -3,8 +3,20 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, QPersistentModelIndex, QPointF, QRect, QRectF, QSize, Qt
+from PySide6.QtCore import (
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QPointF,
+    QRect,
+    QRectF,
+    QSize,
+    QSortFilterProxyModel,
+    Qt,
+)
 from PySide6.QtGui import (
     QColor,
     QFont,
@@ -32,6 +44,8 @@ from PySide6.QtWidgets import (
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.widgets.eliding import elided_where_equal
 from spoutline.gui.widgets.theme import Colours, colours_now, tone_colour
+
+Index = QModelIndex | QPersistentModelIndex
 
 _CELL_EDGES_PX = 16
 _MOST_HEIGHTS = 10_000  # texts whose height is kept
@@ -159,25 +173,35 @@ class MarkDelegate(QStyledItemDelegate):
         super().__init__(parent)
         self._measured_in: QFont | None = None
         self._heights: dict[tuple[str, int, bool], int] = {}
+        self._painted_in: Colours | None = None
+        self._icons: dict[tuple[Tone, bool], QIcon] = {}
 
-    def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> None:
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:
         """Qt: put the mark before the text."""
         super().initStyleOption(option, index)
-        said = index.data(Role.TONE)
-        option.font.setUnderline(bool(index.data(Role.POSITIONS)))
+        data, place = answering(index)
+        said = data(place, Role.TONE)
+        option.font.setUnderline(bool(data(place, Role.POSITIONS)))
         view = option.widget
-        if isinstance(view, QTableView) and option.text and not index.data(Role.LEADS):
+        if isinstance(view, QTableView) and option.text and not data(place, Role.LEADS):
             option.text = self._with_room(option, view.columnWidth(index.column()), index, marked=bool(said))
         if said:
-            tone = Tone(said)  # Qt hands back a plain text
+            tone = Tone(str(said))  # Qt hands back a plain text
             option.features |= QStyleOptionViewItem.ViewItemFeature.HasDecoration
             chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-            option.icon = mark_icon(tone, self._SIZE, on_plate=chosen)
+            option.icon = self._icon(tone, on_plate=chosen)
             option.decorationSize = QSize(self._SIZE, self._SIZE)
 
-    def _with_room(
-        self, option: QStyleOptionViewItem, wide: int, index: QModelIndex | QPersistentModelIndex, *, marked: bool
-    ) -> str:
+    def _icon(self, tone: Tone, *, on_plate: bool) -> QIcon:
+        """Return a mark as an icon, painted once for the colours in use: every row that is painted asks for one."""
+        if self._painted_in is not colours_now():
+            self._painted_in, self._icons = colours_now(), {}
+        known = self._icons.get((tone, on_plate))
+        if known is None:
+            known = self._icons[tone, on_plate] = mark_icon(tone, self._SIZE, on_plate=on_plate)
+        return known
+
+    def _with_room(self, option: QStyleOptionViewItem, wide: int, index: Index, *, marked: bool) -> str:
         """Return the text of a cell; in a narrow one without what it begins with like the rows around it."""
         room = wide - _CELL_EDGES_PX - (self._SIZE + 4 if marked else 0)
         metrics = option.fontMetrics
@@ -195,7 +219,7 @@ class MarkDelegate(QStyledItemDelegate):
         event: QHelpEvent,
         view: QAbstractItemView,
         option: QStyleOptionViewItem,
-        index: QModelIndex | QPersistentModelIndex,
+        index: Index,
     ) -> bool:
         """Qt: a text that is not shown whole is told by the tool tip, where nothing else is."""
         text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
@@ -206,7 +230,7 @@ class MarkDelegate(QStyledItemDelegate):
             return True
         return bool(super().helpEvent(event, view, option, index))
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Qt: a row of a tree is as high as its texts need in the width they have."""
         view = option.widget
         if not isinstance(view, QTreeView):
@@ -238,7 +262,19 @@ class MarkDelegate(QStyledItemDelegate):
         return known
 
 
-def _depth(index: QModelIndex | QPersistentModelIndex) -> int:
+def answering(index: Index) -> tuple[Callable[[Index, int], object], Index]:
+    """Return what answers for the row of an index, and the index to ask it by: the model below orders and filters.
+
+    Asked straight, an answer takes a tenth of what it takes by way of Qt; who paints a table asks for a thousand.
+    """
+    model = index.model()
+    while isinstance(model, QSortFilterProxyModel):
+        index = model.mapToSource(index)
+        model = index.model()
+    return model.data, index
+
+
+def _depth(index: Index) -> int:
     depth, above = 1, index.parent()
     while above.isValid():
         depth, above = depth + 1, above.parent()
