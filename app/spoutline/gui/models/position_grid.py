@@ -54,7 +54,7 @@ class PositionGrid(PaintedRoles, QAbstractTableModel):
             changed = [
                 row
                 for row, pair in enumerate(zip(self._positions, survey.positions, strict=True))
-                if pair[0] != pair[1]
+                if pair[0] is not pair[1] and pair[0] != pair[1]
             ]
             self._positions = survey.positions
             for row in changed:

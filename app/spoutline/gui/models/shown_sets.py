@@ -265,7 +265,8 @@ class ShownSets(QObject):
         if self._session.stored.id != self._survey_id:
             self._survey_id = self._session.stored.id
             self._choice, self._in_hand, self._judged_for, self._by_label = None, None, None, {}
-            self._announce()
+            self._version += 1
+            self.changed.emit()  # of its positions everybody who shows one hears by the session
         self.refresh()
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from itertools import zip_longest
 from typing import TYPE_CHECKING
 
 from spoutline.gui.places import Place
@@ -11,7 +12,7 @@ from spoutline.gui.wording import tr
 from spoutline.model.agreed_sets import AgreedSets, AgreementKind, SetsSource
 from spoutline.model.answered import is_surveyed
 from spoutline.model.quotation_status import QuotationStatus
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 
 if TYPE_CHECKING:
     from spoutline.bootstrap.standing import StationStanding
@@ -32,21 +33,39 @@ _TONES = {
 }
 
 
+class SurveyedCount:
+    """Counts the surveyed positions; those that stay as they were are not looked at again after every edit."""
+
+    def __init__(self) -> None:
+        self._positions: tuple[Position, ...] = ()
+        self._flags: tuple[bool, ...] = ()
+
+    def of(self, positions: tuple[Position, ...]) -> int:
+        """Return how many of these are surveyed."""
+        if positions is not self._positions:
+            before = zip_longest(self._positions[: len(positions)], self._flags[: len(positions)])
+            pairs = zip_longest(positions, before, fillvalue=(None, False))
+            self._flags = tuple(was if one is old else is_surveyed(one) for one, (old, was) in pairs)
+            self._positions = positions
+        return sum(self._flags)
+
+
 def standings(
     survey: Survey,
     tone: Callable[[str], Tone],
     source: SetsSource,
     agreed: AgreedSets | None,
     known: StationStanding | None,
+    surveyed: SurveyedCount | None = None,
 ) -> Mapping[Place, Standing]:
     """Return where each place stands.
 
     ``tone`` gives the mark of a position, ``source`` the sets shown, ``agreed`` what was agreed last; ``known``
-    is what the book holds, None while it is being read.
+    is what the book holds, None while it is being read; ``surveyed`` counted the positions before, if anybody did.
     """
     return {
         Place.START: _kept(known),
-        Place.SURVEY: _surveyed(survey),
+        Place.SURVEY: _surveyed(survey, surveyed or SurveyedCount()),
         Place.POSITIONS: _fitting([tone(one.label) for one in survey.positions]),
         Place.PARTS: _sets(source, agreed),
         Place.QUOTATION: _quoted(known),
@@ -63,8 +82,8 @@ def _kept(known: StationStanding | None) -> Standing:
     return Standing(Tone.NOTE, words.format(known.surveys))
 
 
-def _surveyed(survey: Survey) -> Standing:
-    done, count = sum(map(is_surveyed, survey.positions)), len(survey.positions)
+def _surveyed(survey: Survey, surveyed: SurveyedCount) -> Standing:
+    done, count = surveyed.of(survey.positions), len(survey.positions)
     tone = Tone.GOOD if done == count else Tone.OPEN
     return Standing(tone, tr("{0} of {1} surveyed").format(done, count))
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from spoutline.frozen import frozen
@@ -86,8 +86,10 @@ class ForecourtView(QWidget):
 
     def show_groups(self, groups: tuple[Group, ...], chosen: str) -> None:
         """Show other groups, with one tile chosen."""
-        self._groups, self._chosen = groups, chosen
-        self._lay_out()
+        is_same, self._chosen = groups == self._groups, chosen
+        if not is_same:
+            self._groups = groups
+            self._lay_out()
         self._describe()
         self.update()
 
@@ -186,9 +188,10 @@ class ForecourtView(QWidget):
                 painter.setPen(QPen(QColor(colours.accent), 2.4))
                 painter.drawRoundedRect(box.adjusted(-1, -1, 1, 1), 4, 4)
 
-    def resizeEvent(self, event: object) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         """Qt: lay out anew in the new width."""
-        self._lay_out()
+        if event.size().width() != event.oldSize().width():
+            self._lay_out()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Qt: choose the tile below the pointer."""

@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from spoutline.gui.actions import action_record
 from spoutline.gui.jobs import JobKey, JobKind, Ticket
-from spoutline.gui.models.standings import standings
+from spoutline.gui.models.standings import SurveyedCount, standings
 from spoutline.gui.pages.context import Context
 from spoutline.gui.places import PLACES, Place
 from spoutline.gui.session import Changed
@@ -39,6 +39,7 @@ class PlaceGuide(QObject):
         self._context, self._bar = context, bar
         self._known: StationStanding | None = None
         self._of: int | None = None
+        self._surveyed = SurveyedCount()
         self._showing, self._reading = self._timer(self.show), self._timer(self._read)
         bar.chosen.connect(lambda number: self.asked.emit(PLACES[number].action))
         context.session.changed.connect(self._on_changed)
@@ -69,7 +70,7 @@ class PlaceGuide(QObject):
         """Show where each place stands, as far as it is known."""
         session, sets = self._context.session, self._context.sets
         known = self._known if self._of == session.stored.id else None
-        found = standings(session.survey, sets.tone, sets.source, sets.agreed, known)
+        found = standings(session.survey, sets.tone, sets.source, sets.agreed, known, self._surveyed)
         for record, button in zip(PLACES, self._bar.buttons, strict=True):
             action = action_record(record.action)
             button.show_standing(found[record.place], f"{tr(action.hint)} ({action.keys})")

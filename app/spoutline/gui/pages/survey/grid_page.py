@@ -21,7 +21,7 @@ from spoutline.gui.jobs import JobKey, JobKind
 from spoutline.gui.models.position_grid import FilteredGrid, PositionGrid, row_texts
 from spoutline.gui.models.site_nodes import tone_words
 from spoutline.gui.pages.context import Context
-from spoutline.gui.pages.survey.forecourt import islands
+from spoutline.gui.pages.survey.forecourt import Tiles, islands
 from spoutline.gui.roles import Role, Tone
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
@@ -49,7 +49,7 @@ class GridPage(QWidget):
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._context = context
+        self._context, self._tiles = context, Tiles()
         self.model = PositionGrid(self._write, context.sets.tone, lambda: context.story, self)
         self.proxy = FilteredGrid(self.model, self)
         self._later = QTimer(self)  # a station of many positions is drawn anew now and then, not after each plan
@@ -313,7 +313,7 @@ class GridPage(QWidget):
 
     def _show_forecourt(self) -> None:
         session = self._context.session
-        groups = islands(session.survey, self._context.sets.tone, self.island_spin.value())
+        groups = islands(session.survey, self._context.sets.tone, self.island_spin.value(), self._tiles)
         self.forecourt.show_groups(groups, session.label)
         has_loose = any(not group.name for group in groups)
         self.island_label.setVisible(has_loose)
