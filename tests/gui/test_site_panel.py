@@ -16,6 +16,7 @@ from spoutline.gui.session import Session
 from spoutline.gui.widgets.lists import Tree
 from spoutline.gui.widgets.marks import MarkDelegate
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.survey import Survey
 
 
 class CountingDelegate(MarkDelegate):
@@ -56,6 +57,7 @@ def test_the_panel_of_a_big_station_scrolls_row_by_row(workplace: Workplace, ses
     first = survey.positions[0]
     many = tuple(first.model_copy(update={"label": f"{number}A"}) for number in range(80))
     workplace.context.edit(survey.model_copy(update={"positions": many}), "Many")
+    QCoreApplication.processEvents()
     assert panel.tree.verticalScrollMode() is QAbstractItemView.ScrollMode.ScrollPerItem
     session.undo_stack.undo()
     assert panel.tree.verticalScrollMode() is QAbstractItemView.ScrollMode.ScrollPerPixel
@@ -68,6 +70,8 @@ def test_the_head_of_the_first_position_is_in_view(workplace: Workplace, session
     many = tuple(first.model_copy(update={"label": f"{number}A"}) for number in range(80))
     tree.resize(200, 1)
     workplace.context.edit(survey.model_copy(update={"positions": many}), "Many", focus="0A")
+    QCoreApplication.processEvents()
+    assert tree.model().rowCount() == 1
     assert tree.verticalScrollBar().value() == 0
 
 
@@ -130,6 +134,7 @@ def test_an_edit_in_a_big_station_makes_one_row_anew(
     first = survey.positions[0]
     many = tuple(first.model_copy(update={"label": f"{number}A"}) for number in range(80))
     workplace.context.edit(survey.model_copy(update={"positions": many}), "Many", focus="7A")
+    QCoreApplication.processEvents()
     made: list[str] = []
     row = site_panel.position_node
 
@@ -147,6 +152,32 @@ def test_an_edit_in_a_big_station_makes_one_row_anew(
     assert panel.model.index_of("7A").data(Role.TONE) == Tone.WORKING
     session.undo_stack.undo()
     assert made == ["7A", "7A"]
+
+
+def test_a_list_of_many_rows_is_made_in_a_turn_of_its_own(
+    workplace: Workplace, session: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """An edit that moves many rows draws its set first; two of them within a turn make the list once."""
+    panel, survey = workplace.site_panel, session.survey
+    first = survey.positions[0]
+    many = tuple(first.model_copy(update={"label": f"{number}A", "dispenser": "D"}) for number in range(80))
+    monkeypatch.setattr(workplace.plans, "_fetch", lambda: None)
+    made: list[int] = []
+    nodes = site_panel.site_nodes
+
+    def counted(survey: Survey, words: RowWords) -> tuple[Node, ...]:
+        made.append(len(survey.positions))
+        return nodes(survey, words)
+
+    monkeypatch.setattr(site_panel, "site_nodes", counted)
+    workplace.context.edit(survey.model_copy(update={"positions": many}), "Many", focus="7A")
+    workplace.context.edit(survey.model_copy(update={"positions": many[1:]}), "One less", focus="7A")
+    assert made == []
+    QCoreApplication.processEvents()
+    assert made == [79]
+    assert [row.record for row in shown(panel, 0)] == [one.label for one in many[1:]]
+    assert panel.tree.current_record() == "7A"
+    assert panel.model.index_of("8A").data(Role.TONE) == Tone.WORKING
 
 
 @pytest.mark.parametrize("other", ["liquid", "label", "dispenser", "site", "order"])

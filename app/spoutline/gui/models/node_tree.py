@@ -73,9 +73,10 @@ class NodeTree(PaintedRoles, QAbstractItemModel):
 
     def _place(self, nodes: Sequence[Node]) -> None:
         self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
-        self._by_id = {placed.id: placed for placed in self._all(self._root)}
+        self._by_id: dict[int, _Placed] = {}
         self._by_label: dict[str, _Placed] = {}
-        for placed in self._by_id.values():
+        for placed in self._all(self._root):
+            self._by_id[placed.id] = placed
             if isinstance(placed.node.record, str):
                 self._by_label.setdefault(placed.node.record, placed)
 
@@ -141,7 +142,8 @@ class NodeTree(PaintedRoles, QAbstractItemModel):
     def _all(self, placed: _Placed) -> Iterator[_Placed]:
         for child in placed.children:
             yield child
-            yield from self._all(child)
+            if child.children:
+                yield from self._all(child)
 
     def _placed(self, index: Index) -> _Placed | None:
         """Return the row of an index, the root for none; None for a row that is gone."""

@@ -81,6 +81,18 @@ class Plans(QObject):
             before = self._tones[label] = (position, known, tone)
         return before[2]
 
+    def tones(self) -> dict[str, Tone]:
+        """Return the mark of every position; of a thousand only those are worked out of which something is new."""
+        survey, result, before = self._session.survey, self._kept.result, self._tones
+        if survey is not self._keyed:
+            self._key_anew(survey)
+        found: dict[str, Tone] = {}
+        for position in survey.positions:
+            label, known = position.label, before.get(position.label)
+            is_known = known is not None and known[0] is position and known[1] is result(self._keys[label])
+            found[label] = known[2] if known is not None and is_known else self.tone(label)
+        return found
+
     def forget(self) -> None:
         """Make all plans anew: the rules have changed."""
         self._kept.clear()

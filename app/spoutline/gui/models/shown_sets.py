@@ -191,6 +191,12 @@ class ShownSets(QObject):
             return self._plans.tone(label)
         return Tone.BAD if self.trouble(label) else tone_of_plan(self.plan(label))
 
+    def tones(self) -> dict[str, Tone]:
+        """Return the mark of every position, for what shows them all."""
+        if self.source is SetsSource.PLAN:
+            return self._plans.tones()
+        return {label: self.tone(label) for label in self._labels}
+
     def head(self, story: Story) -> str:
         """Return in words which sets are shown."""
         shown = self._shown

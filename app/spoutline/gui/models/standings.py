@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from itertools import zip_longest
+from itertools import chain, repeat
 from typing import TYPE_CHECKING
 
 from spoutline.gui.places import Place
@@ -37,17 +37,19 @@ class SurveyedCount:
     """Counts the surveyed positions; those that stay as they were are not looked at again after every edit."""
 
     def __init__(self) -> None:
+        self._looked_at: list[tuple[Position, bool]] = []
         self._positions: tuple[Position, ...] = ()
-        self._flags: tuple[bool, ...] = ()
 
     def of(self, positions: tuple[Position, ...]) -> int:
         """Return how many of these are surveyed."""
         if positions is not self._positions:
-            before = zip_longest(self._positions[: len(positions)], self._flags[: len(positions)])
-            pairs = zip_longest(positions, before, fillvalue=(None, False))
-            self._flags = tuple(was if one is old else is_surveyed(one) for one, (old, was) in pairs)
+            before = chain(self._looked_at, repeat((None, False)))
+            self._looked_at = [
+                (one, was if one is old else is_surveyed(one))
+                for one, (old, was) in zip(positions, before, strict=False)
+            ]
             self._positions = positions
-        return sum(self._flags)
+        return sum(was for _, was in self._looked_at)
 
 
 def standings(
@@ -56,6 +58,7 @@ def standings(
     source: SetsSource,
     agreed: AgreedSets | None,
     known: StationStanding | None,
+    *,
     surveyed: SurveyedCount | None = None,
 ) -> Mapping[Place, Standing]:
     """Return where each place stands.

@@ -70,7 +70,9 @@ class PlaceGuide(QObject):
         """Show where each place stands, as far as it is known."""
         session, sets = self._context.session, self._context.sets
         known = self._known if self._of == session.stored.id else None
-        found = standings(session.survey, sets.tone, sets.source, sets.agreed, known, self._surveyed)
+        found = standings(
+            session.survey, sets.tones().__getitem__, sets.source, sets.agreed, known, surveyed=self._surveyed
+        )
         for record, button in zip(PLACES, self._bar.buttons, strict=True):
             action = action_record(record.action)
             button.show_standing(found[record.place], f"{tr(action.hint)} ({action.keys})")

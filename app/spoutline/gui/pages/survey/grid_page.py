@@ -313,7 +313,7 @@ class GridPage(QWidget):
 
     def _show_forecourt(self) -> None:
         session = self._context.session
-        groups = islands(session.survey, self._context.sets.tone, self.island_spin.value(), self._tiles)
+        groups = islands(session.survey, self._context.sets.tones().__getitem__, self.island_spin.value(), self._tiles)
         self.forecourt.show_groups(groups, session.label)
         has_loose = any(not group.name for group in groups)
         self.island_label.setVisible(has_loose)

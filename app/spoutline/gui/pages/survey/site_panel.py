@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QStandardItemModel
@@ -195,7 +196,7 @@ class SitePanel(QFrame):
             self._show_assumed()
         if is_big:
             self.tree.scroll_by_rows(True)
-        nodes = site_nodes(survey, self._words)
+        nodes = site_nodes(survey, replace(self._words, tone=self._context.sets.tones().__getitem__))
         self._showing = True
         keyboard_here = self.tree.hasFocus()
         as_before = not self.model.follow_nodes(nodes)
@@ -211,6 +212,13 @@ class SitePanel(QFrame):
         if keyboard_here:
             self.tree.setFocus()
         self._showing = False
+
+    def _refresh_soon(self) -> None:
+        """Show the site as it is: of a big one in a turn of its own, so that the drawing need not wait for the list."""
+        if len(self._context.session.survey.positions) > _AT_ONCE:
+            self._later.start(0)
+        else:
+            self.refresh()
 
     def _bring_into_view(self, current: QModelIndex) -> None:
         """Have the current row in view, the first one below its dispenser: a tree not laid out yet would hide that."""
@@ -298,7 +306,7 @@ class SitePanel(QFrame):
 
     def _on_changed(self, what: Changed) -> None:
         if what & Changed.SURVEY and not self._follow_edit():
-            self.refresh()
+            self._refresh_soon()
         elif what & Changed.FOCUS:
             self._showing = True
             self.tree.pick(self.model.index_of(self._context.session.label))
