@@ -1449,7 +1449,7 @@
   </message>
   <message>
    <source>Blend</source>
-   <translation>Mischung</translation>
+   <translation>Beimischung</translation>
   </message>
   <message>
    <source>Boats</source>
@@ -2561,7 +2561,7 @@
   </message>
   <message>
    <source>Every position of the same liquid and blend</source>
-   <translation>Jede Position mit derselben Flüssigkeit und Mischung</translation>
+   <translation>Jede Position mit derselben Flüssigkeit und Beimischung</translation>
   </message>
   <message>
    <source>Every row left out where {where} shows “{shows}”</source>
@@ -3393,7 +3393,7 @@
   </message>
   <message>
    <source>Keeps the grade on sale; empty goes by liquid and blend.</source>
-   <translation>Hält die Sorte im Verkauf; leer geht nach Flüssigkeit und Mischung.</translation>
+   <translation>Hält die Sorte im Verkauf; leer geht nach Flüssigkeit und Beimischung.</translation>
   </message>
   <message>
    <source>Keeps, other than the set in hand: {lines}</source>
@@ -3633,7 +3633,7 @@
   </message>
   <message>
    <source>Liquid and blend</source>
-   <translation>Flüssigkeit und Mischung</translation>
+   <translation>Flüssigkeit und Beimischung</translation>
   </message>
   <message>
    <source>Liquid only</source>

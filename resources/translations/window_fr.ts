@@ -2925,11 +2925,11 @@
   </message>
   <message>
    <source>Gives up</source>
-   <translation>Abandonne</translation>
+   <translation>Renonce à</translation>
   </message>
   <message>
    <source>Gives up: {lines}</source>
-   <translation>Abandonne : {lines}</translation>
+   <translation>Renonce à : {lines}</translation>
   </message>
   <message>
    <source>Go to the position above.</source>
@@ -7629,7 +7629,7 @@ Votre nom et la raison figurent sur le document.</translation>
   </message>
   <message>
    <source>Valid through</source>
-   <translation>Valable au</translation>
+   <translation>Valable jusqu'au</translation>
   </message>
   <message>
    <source>Valid to</source>
