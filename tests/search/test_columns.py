@@ -349,7 +349,7 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
         patch.setattr("spoutline.search.finder._ITEMS_IN_ORDER", few)
         patch.setattr("spoutline.search.finder._CHEAPEST_LABELS", 3)
         patch.setattr("spoutline.search.finder._ORDER_LABELS", 5)
-        patch.setattr("spoutline.search.walk._ASK_EVERY", 1)
+        patch.setattr("spoutline.search.ways._ASK_EVERY", 1)
         patch.setattr("spoutline.search.level_search._KEPT", 4)
         finder = Finder(costed)
         assert [place(path) for path in finder.in_order()] == wanted

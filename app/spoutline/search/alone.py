@@ -6,6 +6,7 @@ What a limit tells by itself holds whatever other limits are asked beside it: it
 from __future__ import annotations
 
 from functools import cached_property
+from math import inf
 
 import numpy as np
 
@@ -23,6 +24,9 @@ class _Told:
 
     binds: bool
     holds: Mask | None
+
+
+_NO_LIMIT = _Told(binds=False, holds=None)
 
 
 class LimitsAlone:
@@ -56,10 +60,10 @@ class LimitsAlone:
 
     def _told(self, limits: tuple[float, ...]) -> list[_Told]:
         keys = list(enumerate(limits))
-        asked = [key for key in keys if key not in self._known]
+        asked = [key for key in keys if key[1] != inf and key not in self._known]
         if asked:
             self._ask(np.array([load for load, _ in asked]), np.array([limit for _, limit in asked]))
-        return [self._known[key] for key in keys]
+        return [_NO_LIMIT if key[1] == inf else self._known[key] for key in keys]
 
     def _ask(self, which: Ints, limits: Floats) -> None:
         """Look at some loads within these limits, all at once."""

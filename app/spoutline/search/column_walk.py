@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 
-from spoutline.search import walk
-from spoutline.search.columns import Columns
+from spoutline.search.columns import Columns, heads
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY
-from spoutline.search.graph import MAJOR, Item, Layer, Problem
+from spoutline.search.graph import MAJOR
 from spoutline.search.item_table import Floats, Ints, Mask, Names
 from spoutline.search.listener import Listener
 from spoutline.search.passes import Passes
 from spoutline.search.stand_ins import without_outdone
 from spoutline.search.sums import Sums
+from spoutline.search.ways import Row, Ways, walked
 
 _FEW = 500  # items whose walk is soon at its end
 
@@ -91,12 +93,10 @@ def _walked(
     most_cost: int | None = None,
 ) -> tuple[int, ...] | None:
     """Return the items of the first chain of the walk over what is left of the columns."""
-    problem, rows = _problem_of(kept, names)
-    found = walk.cheapest_of_reduced(problem, listener, most_labels, most_cost)
-    if found is None:
-        return None
-    pairs = zip(found.items, rows, strict=True)
-    return tuple(EMPTY if item is None else of_layer[item.key] for item, of_layer in pairs)
+    found = next(
+        walked(_ways_of(kept, names), Effort(listener or Listener(), most_labels), most_cost, every=False), None
+    )
+    return None if found is None else tuple(EMPTY if row is None else row for row in found[1])
 
 
 def _not_outdone(columns: Columns, names: Names | None) -> Mask:
@@ -106,8 +106,7 @@ def _not_outdone(columns: Columns, names: Names | None) -> Mask:
 
     It says the same as ``dominance.reduced``, but that ports which meet the same are one.
     """
-    ports = columns.ports()
-    one, other = np.nonzero(ports[:, None] == ports)
+    one, other = _pairs_at(columns.ports())
     for figures in _figures(columns):
         no_more = figures[one] <= figures[other]
         one, other = one[no_more], other[no_more]
@@ -122,6 +121,19 @@ def _not_outdone(columns: Columns, names: Names | None) -> Mask:
     return keeps
 
 
+def _pairs_at(ports: Ints) -> tuple[Ints, Ints]:
+    """Return all ordered pairs of rows with equal ports, which lie side by side; each row is paired with itself too."""
+    count = len(ports)
+    first = heads(ports)
+    sizes = np.empty_like(first)
+    np.subtract(first[1:], first[:-1], out=sizes[:-1])
+    sizes[-1:] = count - first[-1:]
+    others = sizes.repeat(sizes)  # by row
+    one = np.arange(count).repeat(others)
+    before = others.cumsum() - others - first.repeat(sizes)
+    return one, np.arange(len(one)) - before.repeat(others)
+
+
 def _are_tied(columns: Columns, one: Ints, other: Ints) -> Mask:
     """Say of which pairs of items costs do not tell which comes first."""
     major, cost = columns.major, columns.cost
@@ -133,33 +145,27 @@ def _figures(columns: Columns) -> list[Floats]:
     return [*columns.loads.T, columns.demands, -columns.bears]
 
 
-def _problem_of(columns: Columns, names: Names) -> tuple[Problem, list[dict[str, int]]]:
-    """Return a problem in columns as one of items; and by layer the number of each item by its name."""
-    rows: list[dict[str, int]] = [{} for _ in range(columns.depth)]
-    items: list[list[Item]] = [[] for _ in range(columns.depth)]
-    figures = zip(
-        columns.layer.tolist(),
-        columns.row.tolist(),
-        columns.major.tolist(),
-        columns.cost.tolist(),
-        columns.entry.tolist(),
-        columns.exit.tolist(),
-        columns.loads.tolist(),
-        columns.bears.tolist(),
-        columns.demands.tolist(),
-        strict=True,
+def _ways_of(columns: Columns, names: Names) -> Ways:
+    """Return a problem in columns as plain rows, which stand for the numbers of its items."""
+    major, cost = columns.major, columns.cost.tolist()
+    rows: list[Row] = list(
+        zip(
+            names.places(columns.row).tolist(),
+            [one * MAJOR + rest for one, rest in zip(major.tolist(), cost, strict=True)] if major.any() else cost,
+            columns.entry.tolist(),
+            columns.exit.tolist(),
+            columns.loads.tolist(),
+            columns.bears.tolist(),
+            columns.demands.tolist(),
+            columns.row.tolist(),
+            strict=True,
+        )
     )
-    for layer, row, major, cost, entry, exit_, loads, bears, demands in figures:
-        name = names[row]
-        rows[layer][name] = row
-        items[layer].append(Item(name, major * MAJOR + cost, entry, exit_, tuple(loads), bears, demands))
-    layers = zip(items, columns.optional.tolist(), strict=True)
-    return (
-        Problem(
-            columns.start,
-            tuple(Layer("", tuple(some), optional) for some, optional in layers),
-            {port: frozenset(np.flatnonzero(met).tolist()) for port, met in enumerate(columns.meets)},
-            tuple(columns.limits.tolist()),
-        ),
-        rows,
+    ends = np.searchsorted(columns.layer, np.arange(columns.depth + 1)).tolist()
+    return Ways(
+        columns.start,
+        [(rows[low:high], fits) for (low, high), fits in zip(pairwise(ends), columns.optional.tolist(), strict=True)],
+        {port: [entry for entry, fits in enumerate(met) if fits] for port, met in enumerate(columns.meets.tolist())},
+        columns.limits.tolist(),
+        EMPTY,
     )

@@ -24,6 +24,7 @@ from spoutline.rules.parts.part_rules import KIND_OF_SLOT, breaches, judge_part
 
 SLOT_KINDS: Final[dict[Slot, PartKind]] = KIND_OF_SLOT
 Lines = NDArray[np.uint64]  # requirement lines as bits, by their place in ``RequirementId``
+_COUNTED: Final = (Severity.MUST, Severity.SHOULD)
 _BITS: Final = {line: np.uint64(1 << place) for place, line in enumerate(RequirementId)}
 
 
@@ -314,11 +315,11 @@ def _counted(found: Iterable[Breach], size: int) -> tuple[Lines, Ints]:
     """Return the lines whose *must* rules each part breaks, and how many *should* rules."""
     forbidden, regrets = np.zeros(size, np.uint64), np.zeros(size, np.int64)
     for breach in found:
-        if not breach.where.any():
+        if breach.severity not in _COUNTED or not np.count_nonzero(breach.where):  # sooner told than by ``any``
             continue
         if breach.severity is Severity.MUST:
             forbidden |= breach.where * _BITS[rule_of(breach.rule_id).requirement]
-        elif breach.severity is Severity.SHOULD:
+        else:
             regrets += breach.where
     return forbidden, regrets
 

@@ -10,6 +10,7 @@ import math
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 from enum import StrEnum
+from functools import cache, lru_cache
 from typing import Any
 
 import numpy as np
@@ -66,6 +67,7 @@ def _words(value: object) -> str:
     return value if isinstance(value, str) else str(value)
 
 
+@cache  # of what stands in the rules, so that a rule makes it once however often it looks
 def figure(name: str, path: str, dimension: Dimension, unknown: str | None = None) -> Shown:
     """Return that a number of the part is shown, as it stands in the part."""
     return Shown(name, path=path, dimension=dimension, unknown=unknown)
@@ -76,11 +78,13 @@ def quantity(name: str, value: float | Floats | None, dimension: Dimension) -> S
     return Shown(name, value, dimension=dimension)
 
 
+@cache  # likewise
 def words_of(name: str, path: str) -> Shown:
     """Return that a word, or several sorted, of the part is shown."""
     return Shown(name, path=path)
 
 
+@lru_cache(maxsize=512, typed=True)  # words of the position too: few at a time
 def word(name: str, value: str) -> Shown:
     """Return that a word is shown."""
     return Shown(name, value)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import cache
 
 import numpy as np
 
@@ -178,20 +179,22 @@ def materials_suit(look: Look) -> Iterator[Breach]:
     doubtful = _with_verdict(look.tables.materials, column, Suitability.CAUTION)
     asked = requirement.listing_class
     is_listed = ~EVERYWHERE if asked is None else part.has("listings", asked)
+    against_it = word("column", column), word("suitability", Suitability.UNSUITABLE)
+    doubted = word("column", column), word("suitability", Suitability.CAUTION)
     for place, codes in enumerate(part.places("wetted_materials")):
-        material = Shown("material", path="wetted_materials", place=place)
-        against, caution = np.asarray(unsuitable[codes]), np.asarray(doubtful[codes])
-        shown = material, word("column", column), word("suitability", Suitability.UNSUITABLE)
-        yield look.broken(RuleId.MATERIAL_AGAINST_LISTING, against & is_listed, *shown)
-        yield look.broken(RuleId.MATERIAL_UNSUITABLE, against & ~is_listed, *shown)
-        yield look.broken(
-            RuleId.MATERIAL_CAUTION,
-            caution & ~is_listed,
-            material,
-            word("column", column),
-            word("suitability", Suitability.CAUTION),
-            severity=_caution_severity(requirement),
-        )
+        material = _material_at(place)
+        against, caution = np.take(unsuitable, codes), np.take(doubtful, codes)
+        if against.any():
+            yield look.broken(RuleId.MATERIAL_AGAINST_LISTING, against & is_listed, material, *against_it)
+            yield look.broken(RuleId.MATERIAL_UNSUITABLE, against & ~is_listed, material, *against_it)
+        if caution.any():
+            severity = _caution_severity(requirement)
+            yield look.broken(RuleId.MATERIAL_CAUTION, caution & ~is_listed, material, *doubted, severity=severity)
+
+
+@cache  # as many as a part has materials
+def _material_at(place: int) -> Shown:
+    return Shown("material", path="wetted_materials", place=place)
 
 
 def _with_verdict(table: MaterialTable, column: MaterialColumn, suitability: Suitability) -> Mask:
