@@ -22,6 +22,10 @@ from spoutline.search.proof import Proof, proof_of_none
 SHARES = (-0.5, 0.05, 0.15, 0.3, 1.0, math.inf)  # of the usual sums
 
 
+def proof_of(items: Columns) -> Proof | None:
+    return proof_of_none(items, Passes(items))
+
+
 def bearing_all(problem: Problem) -> Problem:
     """Return the problem with strengths left aside."""
     layers = tuple(
@@ -52,7 +56,7 @@ def columns(problem: Problem) -> Columns:
 @settings(max_examples=up_to(150), deadline=None)
 def test_what_is_proved_holds_for_every_chain(problem: Problem, seed: int) -> None:
     problem = bearing_all(limited(problem, Random(seed)))
-    if proof_of_none(columns(problem)) is not None:
+    if proof_of(columns(problem)) is not None:
         assert not enumerated(problem)
 
 
@@ -63,7 +67,7 @@ def test_what_a_proof_says_of_other_items_holds_for_every_chain(problem: Problem
     whole = bearing_all(limited(problem, random))
     keys = [item.key for layer in whole.layers for item in layer.items]
     given_up = set(random.sample(keys, len(keys) // 2))
-    proof = proof_of_none(columns(without(whole, given_up)))
+    proof = proof_of(columns(without(whole, given_up)))
     if proof is None:
         return
     every, items = columns(whole), ItemsOf(whole)
@@ -83,7 +87,7 @@ def test_one_limit_alone_is_always_proved(seed: int) -> None:
     problem = random_problem(seed, layers=3, items=3, ports=2, loads=1, tightness=0.2)
     problem = bearing_all(limited(problem, Random(seed)))
     free = enumerated(replace(problem, limits=(math.inf,)))
-    proof = proof_of_none(columns(problem))
+    proof = proof_of(columns(problem))
     assert (proof is not None) == (not enumerated(problem))
     if not free:
         assert proof is not None
@@ -93,7 +97,7 @@ def test_one_limit_alone_is_always_proved(seed: int) -> None:
 def test_limits_that_only_together_cannot_be_kept_have_prices_both() -> None:
     # long and light, or short and heavy: each limit can be kept, their mean of 2.5 is below every chain's 3
     layer = Layer("one", tuple(Item(f"{at}", at, 0, NO_PORT, (float(at), 6.0 - at, 1.0)) for at in range(7)))
-    proof = proof_of_none(columns(Problem(0, (layer,), {0: frozenset({0})}, (2.5, 2.5, 9.0))))
+    proof = proof_of(columns(Problem(0, (layer,), {0: frozenset({0})}, (2.5, 2.5, 9.0))))
     assert proof is not None
     assert (proof.prices > 0.0).tolist() == [True, True, False]
 
@@ -105,16 +109,16 @@ def test_what_no_price_proves_is_not_proved() -> None:
         for name, end in (("one", 0), ("two", 0), ("three", NO_PORT))
     )
     problem = Problem(0, layers, {0: frozenset({0})}, (3.5, 3.5))
-    assert proof_of_none(columns(problem)) is None
+    assert proof_of(columns(problem)) is None
     assert Finder(problem).any_chain() is None
     endless = replace(problem, limits=(-math.inf, 4.0))
-    assert proof_of_none(columns(endless)) is None
+    assert proof_of(columns(endless)) is None
 
 
 def test_a_load_without_end_is_no_way_within_a_limit_that_has_a_price() -> None:
     layer = Layer("one", (Item("a", 0, 0, NO_PORT, (math.inf, 0.0)), Item("b", 0, 0, NO_PORT, (2.0, 0.0))))
     held = columns(Problem(0, (layer,), {0: frozenset({0})}, (1.0, 1.0)))
-    proof = proof_of_none(held)
+    proof = proof_of(held)
     assert proof is not None
     assert proof.prices.tolist() == [1.0, 0.0]
     assert proof.holds(held, Passes(held), np.array([[True], [False]])).tolist() == [True]

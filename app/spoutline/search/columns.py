@@ -211,7 +211,10 @@ def heads(keys: Ints) -> Ints:
     """Return where each run of equal keys begins."""
     if not len(keys):
         return np.zeros(0, np.int64)
-    return np.concatenate([[0], np.flatnonzero(keys[1:] != keys[:-1]) + 1])
+    begins = np.empty(len(keys), np.bool_)
+    begins[0] = True
+    np.not_equal(keys[1:], keys[:-1], out=begins[1:])
+    return begins.nonzero()[0]
 
 
 def columns_of(problem: Problem) -> Columns | None:

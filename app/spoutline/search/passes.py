@@ -31,20 +31,29 @@ class Passes:
 
     def __init__(self, columns: Columns) -> None:
         self.columns = columns
-        opens, entries = columns.meets.shape
-        key = (columns.layer * entries + columns.entry) * opens + columns.exit
-        self._first = heads(key)
-        self._last = np.append(self._first[1:], len(key))
-        bounds = np.searchsorted(columns.layer[self._first], np.arange(columns.depth + 1))
-        self._layers = [self._layer(slice(int(low), int(high))) for low, high in pairwise(bounds)]
-
-    def _layer(self, groups: slice) -> _Layer:
-        first = self._first[groups]
-        entry = self.columns.entry[first]
-        at = heads(entry)
-        entries = entry[at]
-        gap = np.where(self.columns.meets[:, entries], 0.0, np.inf)
-        return _Layer(groups, self.columns.exit[first], at, entries, np.searchsorted(entries, entry), gap)
+        first = heads(columns.ports())
+        self._first, count = first, len(columns)
+        self._last = np.append(first[1:], count)
+        layer, entry, exits = columns.layer.take(first), columns.entry.take(first), columns.exit.take(first)
+        # what entries there are, layer by layer, is told of all layers at once: they are mostly of a few groups
+        at = heads(layer * columns.meets.shape[1] + entry)
+        entry_of = np.zeros(len(first), np.int64)
+        entry_of[at[1:]] = 1
+        entry_of = entry_of.cumsum()
+        entries, gap = entry.take(at), np.where(columns.meets, 0.0, np.inf)
+        depths = np.arange(columns.depth + 1)
+        groups_of, entries_of = layer.searchsorted(depths).tolist(), layer.take(at).searchsorted(depths).tolist()
+        self._layers = [
+            _Layer(
+                slice(low, high),
+                exits[low:high],
+                at[start:end] - low,
+                entries[start:end],
+                entry_of[low:high] - start,
+                gap.take(entries[start:end], axis=1),
+            )
+            for (low, high), (start, end) in zip(pairwise(groups_of), pairwise(entries_of), strict=True)
+        ]
 
     def _least(self, figures: Floats) -> Floats:
         if not len(self._first):
@@ -61,9 +70,9 @@ class Passes:
         for depth in range(columns.depth - 1, -1, -1):
             layer = self._layers[depth]
             if len(layer.exits):
-                ways = least[layer.groups] + to[depth + 1][layer.exits]
+                ways = least[layer.groups] + to[depth + 1].take(layer.exits, axis=0)
                 by_entry = np.minimum.reduceat(ways, layer.heads)
-                np.min(layer.gap[:, :, None] + by_entry, axis=1, out=to[depth])
+                np.minimum.reduce(layer.gap[:, :, None] + by_entry, axis=1, out=to[depth])
             else:
                 to[depth] = np.inf
             if columns.optional[depth]:
@@ -82,14 +91,14 @@ class Passes:
             if columns.optional[depth]:
                 so_far[depth + 1] = so_far[depth]
             if len(layer.exits):
-                ways = self._before(layer, so_far[depth])[layer.entry_of] + least[layer.groups]
+                ways = self._before(layer, so_far[depth]).take(layer.entry_of, axis=0) + least[layer.groups]
                 np.minimum.at(so_far[depth + 1], layer.exits, ways)
         return so_far
 
     @staticmethod
     def _before(layer: _Layer, so_far: Floats) -> Floats:
         """Return, by entry of a layer, the least until there."""
-        return np.asarray(np.min(layer.gap[:, :, None] + so_far[:, None, :], axis=0))
+        return np.asarray(np.minimum.reduce(layer.gap[:, :, None] + so_far[:, None, :], axis=0))
 
     def through(self, figures: Floats) -> Floats:
         """Return, by item, the least sums of all chains that hold it."""

@@ -46,10 +46,11 @@ class Proof:
         return np.asarray(np.concatenate(least) > prices @ limits + _room(prices, limits))
 
 
-def proof_of_none(columns: Columns) -> Proof | None:
+def proof_of_none(columns: Columns, passes: Passes) -> Proof | None:
     """Return why no chain keeps the limits; None where some chain may, or where strengths must be looked at to tell.
 
-    First whether items join up, then each limit by itself, then prices of all.
+    First whether items join up, then each limit by itself, then prices of all. Parameters: all the items, and the
+    passes over them.
     """
     count = len(columns.limits)
     if np.isneginf(columns.limits).any():
@@ -57,11 +58,13 @@ def proof_of_none(columns: Columns) -> Proof | None:
     held = ~np.isposinf(columns.limits)
     kept = columns.only(np.asarray((columns.loads[:, held] < np.inf).all(axis=1)))
     whole = np.ones((len(kept), 1), np.bool_)
-    passes = Passes(kept)
-    joined = Proof(np.zeros(count))
-    if not kept.can_be_filled() or joined.holds(kept, passes, whole)[0]:
-        return joined
-    least = passes.backward(kept.loads[:, held])[0, kept.start]
+    if kept is not columns:
+        passes = Passes(kept)
+    nothing_and_loads = np.column_stack([np.zeros(len(kept)), kept.loads[:, held]])
+    joins_up, *of_loads = passes.backward(nothing_and_loads)[0, kept.start]
+    if not kept.can_be_filled() or joins_up == np.inf:
+        return Proof(np.zeros(count))
+    least = np.array(of_loads)
     alone = np.flatnonzero(least > kept.limits[held] + 2.0 * _ROOM * np.maximum(np.abs(kept.limits[held]), 1.0))
     if len(alone):
         prices = np.zeros(count)

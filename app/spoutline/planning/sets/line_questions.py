@@ -178,12 +178,12 @@ class LineQuestions:
             limits = np.full(len(items.columns.limits), np.inf)
             limits[kept] = items.columns.limits[kept]
             allowed = items.only(items.allowed(lines)).within(limits)
-            proof = proof_of_none(allowed.columns)
+            proof = proof_of_none(allowed.columns, allowed.passes)
             if proof is None:
                 return None
             proofs.append(proof)
             every.append(allowed)
-        for proof in proofs:
+        for proof in proofs if len(proofs) > 1 else ():
             if all(proof.holds(one.columns, one.passes, one.all_of_them)[0] for one in every):
                 return (proof,) * len(proofs)
         return tuple(proofs) or None
