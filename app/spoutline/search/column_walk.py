@@ -112,7 +112,8 @@ def _not_outdone(columns: Columns, names: Names | None) -> Mask:
         one, other = one[no_more], other[no_more]
     place = np.zeros(len(columns), np.int64)
     if names is not None:
-        tied = np.unique(one[_are_tied(columns, one, other)])
+        are_tied = _are_tied(columns, one, other)
+        tied = np.unique(np.concatenate((one[are_tied], other[are_tied])))
         place[tied] = names.places(columns.row[tied])  # mostly few: names are looked up where nothing else decides
     rank = np.zeros(len(columns), np.int64)
     rank[np.lexsort((place, columns.cost, columns.major))] = np.arange(len(columns))

@@ -85,29 +85,29 @@ def walked(
     walk = _Walk(ways)
     if ways.start not in walk.to_come[0]:
         return
-    depth, steps_of, next_step = len(ways.layers), walk.steps, walk.next_step
-    queue: list[tuple[int, tuple[Name, ...], int, _Label]] = []  # promise, names (no two alike), rank
+    depth, next_step = len(ways.layers), walk.next_step
+    queue: list[tuple[int, tuple[Name, ...], int, _Step, _Label]] = []  # promise, names (no two alike), rank
     met: dict[tuple[int, int], list[_Standing]] = {}
 
     def enqueue(label: _Label, rank: int) -> None:
         found = next_step(label, rank)
         if found is None:
             return
-        step = steps_of(label[0], label[1])[found]
+        at, step = found
         promise = label[2] + step[0]
         if most_cost is None or promise <= most_cost:
-            heapq.heappush(queue, (promise, (*label[7], step[1]), found, label))
+            heapq.heappush(queue, (promise, (*label[7], step[1]), at, step, label))
 
     effort.spend(0)
     enqueue((0, ways.start, 0, (0.0,) * len(ways.limits), ways.start_bears, 0.0, (), ()), 0)
     expanded = 0
     while queue:
-        _, _, rank, label = heapq.heappop(queue)
+        _, _, rank, step, label = heapq.heappop(queue)
         expanded += 1
         if expanded % _ASK_EVERY == 0:
             effort.spend(_ASK_EVERY)
             effort.look(_ASK_EVERY * _PAIRS_EACH)
-        child = _taken(label, steps_of(label[0], label[1])[rank])
+        child = _taken(label, step)
         enqueue(label, rank + 1)
         if child[0] == depth:
             yield child[2], child[6]
@@ -181,18 +181,19 @@ class _Walk:
         self._steps[layer, port] = found
         return found
 
-    def next_step(self, label: _Label, rank: int) -> int | None:
-        """Return the rank of the first way on from ``rank`` upwards that may end within the limits; None for none."""
+    def next_step(self, label: _Label, rank: int) -> tuple[int, _Step] | None:
+        """Return the first way on from ``rank`` upwards that may end within the limits, and its rank; None for none."""
         layer, port, _, loads, bears, demands, _, _ = label
         limits = self._ways.limits
         steps = self.steps(layer, port)
         for candidate in range(rank, len(steps)):
-            _, _, row, _, rest = steps[candidate]
+            step = steps[candidate]
+            row, sums = step[2], map(add, loads, step[4])
             if row is None:
-                if _keep(map(add, loads, rest), limits):
-                    return candidate
-            elif row[5] >= demands and bears >= row[6] and _keep(map(add, map(add, loads, rest), row[4]), limits):
-                return candidate
+                if _keep(sums, limits):
+                    return candidate, step
+            elif row[5] >= demands and bears >= row[6] and _keep(map(add, sums, row[4]), limits):
+                return candidate, step
         return None
 
 

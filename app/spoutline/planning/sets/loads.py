@@ -125,9 +125,12 @@ class Loads:
 
     def of(self, rows: Ints, *, above_breakaway: bool) -> Floats:
         """Return the load vectors of some parts, a row each."""
-        table = np.empty((len(rows), len(Load)))
-        for load in Load:
-            table[:, load] = self.column(load, above_breakaway=above_breakaway)[rows]
+        table = np.empty((len(rows), len(self.columns)))
+        for load, column in enumerate(self.columns):
+            if load not in _SERVICE:
+                table[:, load] = column.take(rows)
+        for load, column in zip(_SERVICE, self.above if above_breakaway else self.below, strict=True):
+            table[:, load] = column.take(rows)
         return table
 
 

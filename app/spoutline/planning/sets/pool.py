@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Final, Protocol
 
 import numpy as np
@@ -30,8 +30,13 @@ _BITS: Final = {line: np.uint64(1 << place) for place, line in enumerate(Require
 
 def bits_of(lines: Iterable[RequirementId]) -> np.uint64:
     """Return requirement lines as bits."""
+    return _bits_of(frozenset(lines))
+
+
+@lru_cache(maxsize=1_024)  # groups of lines that are asked about: each of them many times over
+def _bits_of(lines: frozenset[RequirementId]) -> np.uint64:
     found = np.uint64(0)
-    for line in set(lines):
+    for line in lines:
         found |= _BITS[line]
     return found
 

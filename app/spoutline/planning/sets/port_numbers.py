@@ -18,7 +18,7 @@ class PortNumbers:
     """Numbers for the distinct ports met; which meet is asked once per pair of port kinds."""
 
     numbers: dict[Port, int] = field(default_factory=dict)
-    _meets: dict[tuple[Port, Port], bool] = field(default_factory=dict)
+    _meets: dict[tuple[int, int], bool] = field(default_factory=dict)
     _ends: dict[tuple[SlotParts, End], Ints] = field(default_factory=dict)
     _tables: dict[tuple[bool, int], dict[int, frozenset[int]]] = field(default_factory=dict)
 
@@ -42,15 +42,19 @@ class PortNumbers:
         """Return which numbers meet which."""
         asked = joints_matter, len(self.numbers)
         if asked not in self._tables:
+            every = frozenset(self.numbers.values())
             self._tables[asked] = {
-                number: frozenset(
-                    other for facing, other in self.numbers.items() if not joints_matter or self._mates(port, facing)
-                )
-                for port, number in self.numbers.items()
+                number: self._met_by(port, number) if joints_matter else every for port, number in self.numbers.items()
             }
         return self._tables[asked]
 
-    def _mates(self, port: Port, facing: Port) -> bool:
-        if (port, facing) not in self._meets:
-            self._meets[port, facing] = mates(port, facing)
-        return self._meets[port, facing]
+    def _met_by(self, port: Port, number: int) -> frozenset[int]:
+        """Return the numbers of the ports that meet a port; numbers, since ports take long to be looked up."""
+        known, found = self._meets, []
+        for facing, other in self.numbers.items():
+            meets = known.get((number, other))
+            if meets is None:
+                meets = known[number, other] = mates(port, facing)
+            if meets:
+                found.append(other)
+        return frozenset(found)
