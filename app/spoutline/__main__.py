@@ -19,7 +19,7 @@ _SETTINGS: Final = {"PYDANTIC_DISABLE_PLUGINS": "__all__", "OPENBLAS_NUM_THREADS
 _GARBAGE_OF_A_WINDOW: Final = gc.get_threshold()
 # of a command, most of whose objects live until it ends: a short one, which loads and plans with some 250,000, never
 # looks for any
-_GARBAGE: Final = (400_000, 20, 50)
+GARBAGE_OF_A_COMMAND: Final = (400_000, 20, 50)
 _QT: Final = "PySide6"
 
 
@@ -31,7 +31,7 @@ def main() -> int:
         from multiprocessing import freeze_support
 
         freeze_support()
-    gc.set_threshold(*_GARBAGE)
+    gc.set_threshold(*GARBAGE_OF_A_COMMAND)
     try:
         from spoutline.cli.main import run
 

@@ -9,6 +9,7 @@ mapped columns. Each prints what it took as JSON: seconds of processor time and 
 
 from __future__ import annotations
 
+import gc
 import json
 import sys
 import time
@@ -18,6 +19,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from bench.figures import peak_mib
+from spoutline.__main__ import GARBAGE_OF_A_COMMAND
 
 if TYPE_CHECKING:
     from spoutline.bootstrap.catalogues import CatalogueService
@@ -169,7 +171,8 @@ TIMES = {"plan": 3}
 
 
 def main(step: str, *about: str) -> None:
-    """Prepare a step, do it as often as it is measured, and print what it took."""
+    """Prepare a step, do it as often as it is measured, and print what it took; garbage is sought as a command does."""
+    gc.set_threshold(*GARBAGE_OF_A_COMMAND)
     work = STEPS[step](*about)
     spent: list[float] = []
     for _ in range(TIMES.get(step, 1)):

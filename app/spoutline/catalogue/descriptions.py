@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Mapping
+import math
+import re
+from collections.abc import Callable, Hashable, Iterator, Mapping
 from enum import StrEnum
 from functools import lru_cache
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, create_model
 
@@ -79,8 +81,7 @@ COLUMNS: dict[PartKind, dict[str, PartFigure]] = {kind: columns_of((kind,)) for 
 _TYPES: dict[PartKind, type[_Figures]] = {kind: _figures_type(kind) for kind in PartKind}
 
 
-@frozen
-class _ReadCell:
+class _ReadCell(NamedTuple):
     """A cell as it was read: as an entry keeps it, and where and how a part holds it, in SI."""
 
     plain: Cell
@@ -97,19 +98,58 @@ _KNOWN: dict[PartKind, dict[str, dict[object, _ReadCell]]] = {
 _REMEMBERED: Final = 1_000  # cells of a column
 
 
+def _number_reader(figure: PartFigure) -> Callable[[object], _ReadCell | None]:
+    """Return what reads the plain cells of a number as its column takes them; None for a cell that is left to that."""
+    declared, block, name, unit = figure.declared, figure.block, figure.name, figure.declared.unit
+    above = -math.inf if declared.above is None else declared.above
+    least = -math.inf if declared.least is None else declared.least
+    most = math.inf if declared.most is None else declared.most
+
+    def read(cell: object) -> _ReadCell | None:
+        if type(cell) is float:
+            value = cell
+        elif type(cell) is str and _PLAIN_NUMBER.fullmatch(cell):
+            value = float(cell)
+        else:
+            return None
+        if above < value and least <= value <= most and math.isfinite(value):
+            return _ReadCell(value + 0.0, block, name, unit.to_si(value))  # no negative nought
+        return None
+
+    return read
+
+
+_PLAIN_NUMBER: Final = re.compile(r"[0-9]{1,17}(?:\.[0-9]{1,17})?", re.ASCII)
+# what few parts share are their measures: they are read without the model, which takes five times as long
+_NUMBERS: Final[dict[PartKind, dict[str, Callable[[object], _ReadCell | None]]]] = {
+    kind: {
+        column: _number_reader(figure)
+        for column, figure in columns.items()
+        if figure.value_type is float and not figure.many
+    }
+    for kind, columns in COLUMNS.items()
+}
+
+
 def _read_cells(kind: PartKind, filled: Mapping[str, object]) -> dict[str, _ReadCell] | None:
     """Read cells, each by itself as its column takes it; None where one of them is wrong.
 
     What says nothing, such as a list without a word, is left out.
     """
-    known = _KNOWN[kind]
+    known, numbers = _KNOWN[kind], _NUMBERS[kind]
     found: dict[str, _ReadCell] = {}
     fresh: dict[str, object] = {}
     for column, cell in filled.items():
         try:
-            found[column] = known[column][type(cell), cell]
+            one = known[column].get((type(cell), cell))
         except (KeyError, TypeError):  # TypeError: of a list, by which nothing can be looked up
+            one = None
+        if one is None and column in numbers and (one := numbers[column](cell)) is not None:
+            _remember(known[column], cell, one)
+        if one is None:
             fresh[column] = cell
+        else:
+            found[column] = one
     if not fresh:
         return found
     try:
@@ -121,11 +161,15 @@ def _read_cells(kind: PartKind, filled: Mapping[str, object]) -> dict[str, _Read
         if one is None:
             continue
         found[column] = one
-        if len(known[column]) >= _REMEMBERED:
-            known[column].clear()
         if isinstance(cell, Hashable):
-            known[column][type(cell), cell] = one
+            _remember(known[column], cell, one)
     return found
+
+
+def _remember(known: dict[object, _ReadCell], cell: object, read: _ReadCell) -> None:
+    if len(known) >= _REMEMBERED:
+        known.clear()
+    known[type(cell), cell] = read
 
 
 def _read_cell(value: Any, figure: PartFigure) -> _ReadCell | None:  # noqa: ANN401  (as it is declared)
@@ -216,10 +260,16 @@ def describe(entry: CatalogueEntry) -> Description:
 
 
 def _lacking(entry: CatalogueEntry, kind: PartKind, read: Mapping[str, _ReadCell]) -> tuple[str, ...]:
+    if entry.name and entry.lead_days is not None and read.keys() >= _NEEDED_FIGURES[kind]:
+        return ()
     has = {"name": entry.name != "", "lead_days": entry.lead_days is not None}
     return tuple(one for one in required_columns(kind) if one not in read and not has.get(one, False))
 
 
+_NEEDED_FIGURES: Final = {
+    kind: frozenset(column for column, figure in columns.items() if _is_required(figure))
+    for kind, columns in COLUMNS.items()
+}
 # of each kind the figures that lack, as a part holds them: by block, and by name
 _OPEN: dict[PartKind, dict[str, dict[str, Any]]] = {
     kind: {

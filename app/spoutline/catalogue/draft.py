@@ -121,9 +121,9 @@ class DraftDesk:
         fresh: list[tuple[CatalogueEntry, str, str]] = []
         ended: list[_State] = []
         reopened: list[int] = []
-        for entry in entries:
+        for entry, ref in zip(entries, refs, strict=True):
             text = entry_text(entry)
-            digest, now = digest_of(text), held.get(entry.ref)
+            digest, now = digest_of(text), held.get(ref)
             if now is not None and now.digest == digest:
                 self.counts.unchanged += 1
                 continue
@@ -132,7 +132,7 @@ class DraftDesk:
             else:
                 self.counts.changed += 1
                 ended.append(now)
-            was = before.get(entry.ref)
+            was = before.get(ref)
             if was is not None and was.digest == digest:
                 reopened.append(was.id)  # as it was published: that state goes on
             else:

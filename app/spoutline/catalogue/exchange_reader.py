@@ -200,10 +200,11 @@ class ExchangeReader:
             wanted = "whole numbers of minor units are needed"
             self._fault(self._archive.place(table, row.line), "price_minor", ", ".join(said)[:80], wanted)
             return None
-        if entry.ref in self.refs:
+        known_by = entry.ref
+        if known_by in self.refs:
             wanted = "each number of a maker may stand once"
-            self._fault(self._archive.place(table, row.line), "number", repr(str(entry.ref)), wanted)
-        self.refs.add(entry.ref)
+            self._fault(self._archive.place(table, row.line), "number", repr(str(known_by)), wanted)
+        self.refs.add(known_by)
         self._prices.pop(ref, None)
         return entry if len(self.problems) == before else None
 

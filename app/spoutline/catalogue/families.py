@@ -32,7 +32,7 @@ def with_family(entry: CatalogueEntry, families: Mapping[str, PartFamily]) -> Ca
     family = families.get(entry.family) if entry.family else None
     if family is not None and entry.kind not in (None, family.kind):
         family = None
-    if family is None and not any(cell.origin is Origin.FAMILY for cell in entry.figures):
+    if family is None and Origin.FAMILY not in [cell.origin for cell in entry.figures]:
         return entry
     own = {cell.column: cell for cell in entry.figures if cell.origin is not Origin.FAMILY}
     if family is None:

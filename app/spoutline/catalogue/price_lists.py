@@ -6,12 +6,13 @@
 from __future__ import annotations
 
 import csv
+import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
 from functools import cache
 from pathlib import Path
-from typing import Annotated, NamedTuple, Self
+from typing import Annotated, Final, NamedTuple, Self
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints, TypeAdapter, ValidationError, model_validator
 
@@ -98,6 +99,9 @@ def _cells_of_row() -> TypeAdapter[tuple[str, str, int, Decimal]]:
 def _checked_row(cells: Mapping[str, object]) -> _Checked:
     """Return a sound row; raise ``ValidationError`` with everything that is wrong in it."""
     if len(cells) == len(COLUMNS):
+        plain = _plain_row(cells)
+        if plain is not None:
+            return plain
         try:
             row = _Checked(*_cells_of_row().validate_python([cells[column] for column in COLUMNS]))
         except (KeyError, ValidationError):
@@ -107,6 +111,27 @@ def _checked_row(cells: Mapping[str, object]) -> _Checked:
                 return row
     read = _Row.model_validate(cells)
     return _Checked(read.number, read.group, read.from_quantity, read.unit_price)
+
+
+_PLAIN_QUANTITY: Final = re.compile("[1-9][0-9]{0,5}")
+_PLAIN_PRICE: Final = re.compile(r"[0-9]{1,7}(?:\.[0-9]{1,7})?")  # no more digits than a price may have
+
+
+def _plain_row(cells: Mapping[str, object]) -> _Checked | None:
+    """Return the row of texts as nearly every list has them; None for what the model is to read."""
+    number, group = cells.get("number"), cells.get("group")
+    quantity, price = cells.get("from_quantity"), cells.get("unit_price")
+    if not (type(number) is type(group) is type(quantity) is type(price) is str):
+        return None
+    if not (_PLAIN_TEXT.fullmatch(number) and (group == "" or _PLAIN_TEXT.fullmatch(group))):
+        return None
+    if not (_PLAIN_QUANTITY.fullmatch(quantity) and _PLAIN_PRICE.fullmatch(price)):
+        return None
+    unit_price = Decimal(price)
+    return _Checked(number, group, int(quantity), unit_price) if unit_price else None
+
+
+_PLAIN_TEXT: Final = re.compile("[!-~](?:[ -~]{0,38}[!-~])?")  # no blank at its ends, nothing hidden, short enough
 
 
 def price_list_files(folder: Path) -> tuple[Path, ...]:

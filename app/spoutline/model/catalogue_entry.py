@@ -94,7 +94,7 @@ class CatalogueEntry(PlainValues):
         if self.superseded_by_maker is not None and self.superseded_by is None:
             wanted = "only a part that has a successor names the maker of it"
             raise fault_in("superseded_by_maker", repr(self.superseded_by_maker), wanted)
-        if self.successor == self.ref:
+        if self.superseded_by is not None and self.successor == self.ref:
             raise fault_in("superseded_by", repr(self.superseded_by), "a part cannot take its own place")
         titles = [file.title.casefold() for file in self.files]
         if len(set(titles)) != len(titles):

@@ -271,6 +271,26 @@ def test_a_row_of_a_price_list_is_read_alike_with_a_column_more(row: tuple[str, 
     assert plain == both - extra if both - extra else isinstance(plain, tuple)
 
 
+@settings(max_examples=up_to(300), deadline=None)
+@given(
+    st.integers(1, 1_200_000).map(str) | st.sampled_from(("007", "1.0", " 4 ", "1_0")),
+    st.decimals(0, 20_000_000, places=4).map(str) | st.sampled_from(("0.00", "007.50", " 1 ", "1e2", ".5")),
+)
+def test_a_row_of_a_price_list_keeps_what_its_texts_say(quantity: str, price: str) -> None:
+    """Of amounts within the bounds of a list, by Python's own reading of the texts; whatever way they are read."""
+    head = {"id": "a", "maker": MAKER, "currency": "USD", "valid_from": date(2026, 1, 1)}
+    cells = {"number": "FW 1", "group": "", "from_quantity": quantity, "unit_price": price}
+    sound = 1 <= float(quantity) <= 1_000_000 and 0 < Decimal(price.strip()) <= 10_000_000
+    try:
+        rows = price_list_of(head, [(1, cells)], str).rows
+    except InputFault:
+        assert not sound
+        return
+    assert sound
+    ((step,),) = (row.breaks for row in rows)
+    assert (step.from_quantity, str(step.unit_price)) == (int(float(quantity)), str(Decimal(price.strip())))
+
+
 def test_an_unknown_catalog_is_told_with_how_it_is_begun(own_workbench: Workbench, tmp_path: Path) -> None:
     path = tmp_path / "exchange.zip"
     path.write_bytes(exchange_bytes([swivel()]))
