@@ -37,6 +37,35 @@ def test_labels_find_what_enumeration_finds(problem: Problem, seed: int, above: 
         assert (cheapest and cheapest.cost) == (costs[0] if costs and costs[0] <= most else None)
 
 
+@pytest.mark.parametrize("few", [0, 256])
+@given(problem=problems | copied_problems, seed=st.integers(0, 10_000))
+@settings(max_examples=up_to(80), deadline=None)
+def test_an_item_is_left_out_exactly_where_another_is_no_worse_in_anything(
+    few: int, problem: Problem, seed: int
+) -> None:
+    columns, _ = in_columns(with_costs(problem, seed))
+    level = columns.only(columns.major == 0).trimmed()
+    asked = max(level.demands.tolist(), default=0.0)
+    ends = list(zip(level.layer.tolist(), level.entry.tolist(), level.exit.tolist(), strict=True))
+    figures = [
+        (int(level.cost[row]), *level.loads[row].tolist(), float(level.demands[row]), -min(level.bears[row], asked))
+        for row in range(len(level))
+    ]
+    wanted = [
+        int(level.row[row])
+        for row, own in enumerate(figures)
+        if not any(
+            ends[one] == ends[row]
+            and all(less <= more for less, more in zip(other, own, strict=True))
+            and (other != own or one < row)  # of equal ones the first stays
+            for one, other in enumerate(figures)
+        )
+    ]
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("spoutline.search.stand_ins._FEW", few)
+        assert without_outdone(level, Effort()).row.tolist() == wanted
+
+
 @given(problems)
 @settings(max_examples=up_to(200), deadline=None)
 def test_whether_there_may_be_chains_is_known_with_labels_enough_and_never_denied_with_few(problem: Problem) -> None:

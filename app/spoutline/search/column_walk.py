@@ -106,7 +106,7 @@ def _not_outdone(columns: Columns, names: Names | None) -> Mask:
 
     It says the same as ``dominance.reduced``, but that ports which meet the same are one.
     """
-    one, other = _pairs_at(columns.ports())
+    one, other = _pairs_alike(columns.ports())
     for figures in _figures(columns):
         no_more = figures[one] <= figures[other]
         one, other = one[no_more], other[no_more]
@@ -122,10 +122,10 @@ def _not_outdone(columns: Columns, names: Names | None) -> Mask:
     return keeps
 
 
-def _pairs_at(ports: Ints) -> tuple[Ints, Ints]:
-    """Return all ordered pairs of rows with equal ports, which lie side by side; each row is paired with itself too."""
-    count = len(ports)
-    first = heads(ports)
+def _pairs_alike(keys: Ints) -> tuple[Ints, Ints]:
+    """Return all ordered pairs of rows with equal keys, which lie side by side; each row is paired with itself too."""
+    count = len(keys)
+    first = heads(keys)
     sizes = np.empty_like(first)
     np.subtract(first[1:], first[:-1], out=sizes[:-1])
     sizes[-1:] = count - first[-1:]

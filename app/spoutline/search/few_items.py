@@ -6,7 +6,7 @@ Numpy takes some hundred calls for a chain, whatever the columns hold. Among a f
 from __future__ import annotations
 
 import math
-from typing import NamedTuple
+from operator import add, itemgetter, le
 
 from spoutline.search.bounds import within
 from spoutline.search.chain import Chain, Named, named
@@ -18,23 +18,12 @@ from spoutline.search.sums import Sums
 _SPENT_AT_ONCE = 64  # labels between two questions to the listener
 
 
-class _Way(NamedTuple):
-    """One way on from a layer and open port: the item, the port then open, the least sums of both and what follows."""
-
-    item: int
-    exit: int
-    still: list[float]
-
-
-class _Label(NamedTuple):
-    """A chain filled up to some layer, with the port that is open."""
-
-    port: int
-    cost: int
-    sums: list[float]
-    bears: float
-    demands: float
-    items: tuple[int, ...]
+# Plain tuples, made and taken apart a hundred times for a chain:
+# the item, the port then open, the least sums of both and what follows
+_Way = tuple[int, int, list[float]]
+# open port, cost, sums, what all bear, what any demands, items so far
+_Label = tuple[int, int, list[float], float, float, tuple[int, ...]]
+_STILL = itemgetter(2)
 
 
 class FewItems:
@@ -107,7 +96,7 @@ class FewItems:
 
     def _follow_all(self) -> None:
         self._effort.spend(1)
-        self._follow(_Label(self._start, 0, [0.0] * len(self._sums.weigh), math.inf, 0.0, ()))
+        self._follow((self._start, 0, [0.0] * len(self._sums.weigh), math.inf, 0.0, ()))
 
     def _lower(self, top: int) -> None:
         self._top = top
@@ -118,19 +107,18 @@ class FewItems:
         known = self._ways.get((depth, port))
         if known is not None:
             return known
-        ways = []
+        ways: list[_Way] = []
         if self._optional[depth]:
             rest = self._least(depth + 1, port)
             if rest is not None:
-                ways.append(_Way(EMPTY, port, rest))
+                ways.append((EMPTY, port, rest))
         meets = self._meets[port]
         for item in (item for entry, items in self._by_entry[depth].items() if meets[entry] for item in items):
             rest = self._least(depth + 1, self._exit[item])
             if rest is not None:
-                still = [own + after for own, after in zip(self._figures[item], rest, strict=True)]
-                ways.append(_Way(item, self._exit[item], still))
+                ways.append((item, self._exit[item], list(map(add, self._figures[item], rest))))
         leading = self._leading
-        ways.sort(key=lambda way: way.still[leading])
+        ways.sort(key=lambda way: way[2][leading])
         self._ways[depth, port] = ways
         return ways
 
@@ -140,17 +128,18 @@ class FewItems:
             return [0.0] * len(self._sums.weigh)
         ways = self._ways_from(depth, port)
         if len(ways) < 2:
-            return ways[0].still if ways else None
-        return list(map(min, *(way.still for way in ways)))
+            return ways[0][2] if ways else None
+        return list(map(min, *map(_STILL, ways)))
 
     def _follow(self, label: _Label) -> None:
         """Look at all that a label leads to; the first way on that promises too little ends it."""
-        depth, leading = len(label.items), self._leading
+        port, _, sums, _, _, items = label
+        depth, leading = len(items), self._leading
         if depth == len(self._optional):
             self._end(label)
             return
-        for way in self._ways_from(depth, label.port):
-            if label.sums[leading] + way.still[leading] > self._most[leading]:
+        for way in self._ways_from(depth, port):
+            if sums[leading] + way[2][leading] > self._most[leading]:
                 return
             if self._may_take(way, label):
                 self._count()
@@ -165,34 +154,33 @@ class FewItems:
 
     def _may_take(self, way: _Way, label: _Label) -> bool:
         """Say whether the chain can still end within every limit after a way on."""
-        item = way.item
-        if item != EMPTY and (self._bears[item] < label.demands or label.bears < self._demands[item]):
+        item, _, still = way
+        _, _, sums, bears, demands, _ = label
+        if item != EMPTY and (self._bears[item] < demands or bears < self._demands[item]):
             return False
-        # a loop, since this is asked more often than anything else and mostly ends at the first sum
-        for so_far, still, most in zip(label.sums, way.still, self._most, strict=True):
-            if so_far + still > most:
-                return False
-        return True
+        return all(map(le, map(add, sums, still), self._most))
 
     def _taken(self, way: _Way, label: _Label) -> _Label:
-        item, items = way.item, (*label.items, way.item)
+        item, exit_, _ = way
+        port, cost, sums, bears, demands, items = label
         if item == EMPTY:
-            return label._replace(items=items)
-        return _Label(
-            way.exit,
-            label.cost + self._cost[item],
-            [so_far + own for so_far, own in zip(label.sums, self._figures[item], strict=True)],
-            min(label.bears, self._bears[item]),
-            max(label.demands, self._demands[item]),
-            items,
+            return port, cost, sums, bears, demands, (*items, item)
+        return (
+            exit_,
+            cost + self._cost[item],
+            list(map(add, sums, self._figures[item])),
+            min(bears, self._bears[item]),
+            max(demands, self._demands[item]),
+            (*items, item),
         )
 
     def _end(self, label: _Label) -> None:
         """Take a complete chain in where it comes before the best one, or all are wanted."""
-        if label.cost > self._top or not self._keeps_limits(label.items):
+        _, cost, _, _, _, items = label
+        if cost > self._top or not self._keeps_limits(items):
             return
         best = self._best
-        found = Chain(0, label.cost, tuple([self._row[item] for item in label.items]))
+        found = Chain(0, cost, tuple([self._row[item] for item in items]))
         if self._all is not None:
             self._all.append(found)
         elif best is None or found.cost < best.cost:
@@ -206,5 +194,5 @@ class FewItems:
         total = [0.0] * len(self._limits)
         for item in items:
             if item != EMPTY:
-                total = [so_far + own for so_far, own in zip(total, self._loads[item], strict=True)]
+                total = list(map(add, total, self._loads[item]))
         return all(map(within, total, self._limits))

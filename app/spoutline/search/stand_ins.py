@@ -15,10 +15,12 @@ from spoutline.frozen import frozen
 from spoutline.search.columns import Columns, heads
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.front import Axes, FrontChain, front
-from spoutline.search.item_table import Ints
+from spoutline.search.item_table import Floats, Ints, Mask
 from spoutline.search.passes import Passes
 from spoutline.search.sums import Sums
 from spoutline.search.undominated import Rows, undominated
+
+_FEW = 256  # items of the same ports that are held against each other in one go
 
 
 @frozen
@@ -43,11 +45,25 @@ def without_outdone(columns: Columns, effort: Effort) -> Columns:
     asked = np.minimum(columns.bears, columns.demands.max(initial=0.0))  # nobody asks for more
     figures = np.column_stack([columns.cost, columns.loads, columns.demands, -asked])
     keeps = np.zeros(len(columns), np.bool_)
-    for start, end in pairwise([*heads(_ports(columns)).tolist(), len(columns)]):
+    for start, end in pairwise([*heads(columns.ports()).tolist(), len(columns)]):
         some = figures[start:end]
-        nothing = np.zeros(len(some))
-        keeps[start + undominated(Rows(some, nothing, np.zeros(some.shape[1], np.bool_)), effort)] = True
+        if len(some) <= _FEW:
+            effort.look(len(some) ** 2)
+            keeps[start:end] = _not_outdone(some)
+        else:
+            nothing = np.zeros(len(some))
+            keeps[start + undominated(Rows(some, nothing, np.zeros(some.shape[1], np.bool_)), effort)] = True
     return columns.only(keeps)
+
+
+def _not_outdone(figures: Floats) -> Mask:
+    """Say which of a few rows no other outdoes, of equal ones the first: each is held against each at once."""
+    no_more = np.ones((len(figures), len(figures)), np.bool_)
+    for column in figures.T:
+        no_more &= column[:, None] <= column
+    outdoes = no_more & ~no_more.T  # in something at least
+    outdoes |= np.triu(no_more, 1)
+    return np.asarray(~outdoes.any(axis=0))
 
 
 def any_by_labels(columns: Columns, effort: Effort) -> Found | None:
@@ -112,8 +128,3 @@ def _first(columns: Columns, cost: Ints, effort: Effort, known: list[FrontChain]
         return None
     own = dict(zip(columns.row.tolist(), columns.cost.tolist(), strict=True))
     return Found(sum(own[row] for row in found[0].rows if row in own), found[0].rows)
-
-
-def _ports(columns: Columns) -> Ints:
-    opens, entries = columns.meets.shape
-    return np.asarray((columns.layer * entries + columns.entry) * opens + columns.exit)
