@@ -40,6 +40,7 @@ from spoutline.planning.refit.part_stores import OfferedPrices
 from spoutline.planning.refit.quote_sources import QuoteSources
 from spoutline.planning.sets import plan_position as module
 from spoutline.planning.sets import plan_site, why_not
+from spoutline.planning.sets.alternatives import kinds_looked_for
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.relabel import relabelled, same_question, same_site
 
@@ -92,8 +93,10 @@ class PlanMemo:
                 return
             whole = StagedPlan.of(plan_position(position, site, context))
             if whole.plan.refusal is None:
-                yield replace(whole, counts=None, alternatives=None)
-                yield replace(whole, alternatives=None)
+                chosen = whole.plan.chosen
+                sought = kinds_looked_for(chosen.hanging_set) if chosen is not None else ()
+                yield replace(whole, counts=None, alternatives=None, sought=sought)
+                yield replace(whole, alternatives=None, sought=sought)
             yield whole
 
         for user in (module, plan_site, why_not, convert_position):

@@ -8908,6 +8908,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>Bescheinigung der Listung</translation>
   </message>
   <message>
+   <source>looking…</source>
+   <translation>gesucht…</translation>
+  </message>
+  <message>
    <source>loses its set</source>
    <translation>verliert seinen Satz</translation>
   </message>

@@ -8908,6 +8908,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>constancia de listado</translation>
   </message>
   <message>
+   <source>looking…</source>
+   <translation>buscando…</translation>
+  </message>
+  <message>
    <source>loses its set</source>
    <translation>pierde su conjunto</translation>
   </message>

@@ -8908,6 +8908,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>attestation de référencement</translation>
   </message>
   <message>
+   <source>looking…</source>
+   <translation>recherche…</translation>
+  </message>
+  <message>
    <source>loses its set</source>
    <translation>perd son ensemble</translation>
   </message>

@@ -1,9 +1,9 @@
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPersistentModelIndex, Qt
 from PySide6.QtTest import QAbstractItemModelTester
 
 from spoutline.gui.models.node_tree import Node, NodeTree
@@ -75,6 +75,48 @@ def test_tree_obeys_the_rules_of_qt_models(qapp: object) -> None:
     QAbstractItemModelTester(model, QAbstractItemModelTester.FailureReportingMode.Fatal)
     model.show_nodes(tree())
     model.show_nodes(tree()[1:])
+
+
+def _like(one: object, other: object) -> bool:
+    return str(one)[0] == str(other)[0]
+
+
+def test_tree_is_filled_as_its_rows_come_and_none_that_stays_is_another(qapp: object) -> None:
+    """A row in waiting has one line; it goes, or comes with rows below it, and others may come behind all."""
+    model = NodeTree(("What", "Value"))
+    QAbstractItemModelTester(model, QAbstractItemModelTester.FailureReportingMode.Fatal)
+    waiting = [Node(cells=(letter, "…"), record=letter) for letter in "abcd"]
+    found = [
+        Node(cells=(letter, "found"), record=f"{letter} found", children=(Node(cells=("part",), spans=True),) * count)
+        for letter, count in zip("abcd", (1, 3, 2, 1), strict=True)
+    ]
+    anew: list[int] = []
+    model.modelReset.connect(lambda: anew.append(1))
+    assert not model.fill_nodes(waiting, _like)
+    held = {letter: QPersistentModelIndex(model.index(row, 0)) for row, letter in enumerate("abcd")}
+    stages = (
+        [found[0], *waiting[1:]],
+        [found[0], *waiting[2:]],
+        [found[0], found[2], waiting[3]],
+        [found[0], found[2]],
+    )
+    for stage in stages:
+        assert not model.fill_nodes(stage, _like)
+        assert [model.node_at(model.index(row, 0)) for row in range(model.rowCount())] == stage
+        for row, node in enumerate(stage):
+            index = model.index(row, 0)
+            assert held[str(node.record)[0]] == index
+            assert model.rowCount(index) == len(node.children)
+            assert all(model.index(part, 0, index).parent() == index for part in range(len(node.children)))
+    assert not held["b"].isValid()
+    assert not held["d"].isValid()
+    assert anew == []
+    assert len(model.spanning()) == 3
+    for other in ([found[2], found[0]], [found[0], replace(found[2], cells=("c", "other"))], [found[1], found[0]], []):
+        is_anew = model.fill_nodes(other, _like)
+        assert [model.node_at(model.index(row, 0)) for row in range(model.rowCount())] == other
+        assert is_anew == bool(other)
+    assert len(anew) == 3
 
 
 def test_tree_finds_rows_by_their_record(qapp: object) -> None:

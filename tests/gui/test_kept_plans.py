@@ -121,6 +121,34 @@ def test_a_way_out_in_view_stays_while_somebody_looks_anew(survey: Survey, plan:
     assert told == [1, 2, 2, 2, 3]
 
 
+def test_other_sets_in_view_stay_while_somebody_looks_anew(survey: Survey, plan: StagedPlan, bench: Workbench) -> None:
+    """A look that was given up begins anew with none; all the same none that is in view goes, under any label."""
+    kept, asked, others = KeptPlans(), key(survey, 1), plan.others
+    assert len(others) >= 3
+    kinds = tuple(one.kind for one in others)
+
+    def found(count: int) -> StagedPlan:
+        return replace(plan, alternatives=None, found=others[:count], sought=kinds[count:])
+
+    told = []
+    for count in (0, 1, 2, 0, 1, 3):
+        kept.keep(asked, found(count))
+        known = kept.result(asked)
+        assert isinstance(known, StagedPlan)
+        assert known.sought == kinds[len(known.found) :]
+        told.append(len(known.found))
+    assert told == [0, 1, 2, 2, 2, 3]
+    same = survey.positions[0].model_copy(update={"label": "like it"})
+    alike = kept.shared(PlanKey(asked.site, asked.position.model_copy(update={"label": same.label})))
+    assert alike is not None
+    assert alike.plan.position.label == same.label
+    assert [one.kind for one in alike.found] == list(kinds[:3])
+    assert all(one.subject != asked.position.label for other in alike.found for one in other.judged.findings)
+    kept.keep(asked, plan)
+    whole = kept.keep(asked, found(1))
+    assert (whole.alternatives, whole.found, whole.sought) == (plan.alternatives, (), ())
+
+
 def test_what_was_read_anew_is_compared_with_each_key_of_before_once(
     survey: Survey, plan: StagedPlan, monkeypatch: pytest.MonkeyPatch
 ) -> None:

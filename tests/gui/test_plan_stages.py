@@ -7,6 +7,7 @@ import threading
 from collections.abc import Iterator
 
 import pytest
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
@@ -14,10 +15,11 @@ from gui.conftest import wait_for_whole_plan
 from spoutline.bootstrap import Workbench
 from spoutline.gui.edits.question import Step
 from spoutline.gui.jobs import Ticket
-from spoutline.gui.pages.result.result_panel import OtherSetsPanel
+from spoutline.gui.models.other_sets import kind_of
+from spoutline.gui.pages.result.other_sets_panel import OtherSetsPanel
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.faults import Cancelled
-from spoutline.model.plan import Alternative
+from spoutline.model.plan import Alternative, AlternativeKind
 from spoutline.model.staged_plan import StagedPlan
 from spoutline.model.survey import Survey
 
@@ -31,12 +33,15 @@ class Gate:
         self.first = 1
 
     def let_through(self, stages: Iterator[StagedPlan], ticket: Ticket) -> Iterator[StagedPlan]:
-        yield from itertools.islice(stages, self.first)
-        self.waiting += 1
-        while not self.opened.wait(0.005):
-            if ticket.should_stop():
-                raise Cancelled
-        yield from stages
+        for count in itertools.count():
+            self.waiting += count == self.first
+            while count >= self.first and not self.opened.wait(0.005):
+                if ticket.should_stop():
+                    raise Cancelled
+            staged = next(stages, None)
+            if staged is None:
+                return
+            yield staged
 
 
 @pytest.fixture
@@ -77,6 +82,31 @@ def shown(panel: OtherSetsPanel) -> tuple[Alternative, ...]:
     return tuple(node.record for node in rows if node is not None and isinstance(node.record, Alternative))
 
 
+def kinds(panel: OtherSetsPanel) -> list[AlternativeKind | None]:
+    rows = (panel.model.node_at(panel.model.index(row, 0)) for row in range(panel.model.rowCount()))
+    return [kind_of(node.record) for node in rows if node is not None]
+
+
+def row_texts(panel: OtherSetsPanel, row: int) -> list[str]:
+    """Return what a screen reader says of the cells of a row."""
+    spoken = (
+        panel.model.index(row, column).data(Qt.ItemDataRole.AccessibleTextRole)
+        for column in range(panel.model.columnCount())
+    )
+    return [str(text) for text in spoken]
+
+
+def parts_below(panel: OtherSetsPanel, row: int) -> list[str]:
+    above = panel.model.index(row, 0)
+    return [str(panel.model.index(part, 0, above).data()) for part in range(panel.model.rowCount(above))]
+
+
+def looked_for(workplace: Workplace) -> tuple[AlternativeKind, ...]:
+    """Return the kinds of other sets of which it is not known yet whether there is one."""
+    staged = workplace.plans.staged(workplace.session.label)
+    return staged.sought if staged is not None else ()
+
+
 def test_the_set_is_shown_before_its_other_sets(qtbot: QtBot, workplace: Workplace, gate: Gate) -> None:
     panel = other_sets(workplace)
     before = workplace.side_panel.drawing.drawing
@@ -91,7 +121,7 @@ def test_the_set_is_shown_before_its_other_sets(qtbot: QtBot, workplace: Workpla
     price = workplace.context.story.money(plan.chosen.hanging_set.price_minor, plan.chosen.hanging_set.currency)
     assert workplace.set_page.outcome.price_label.text() == price
     assert shown(panel) == ()
-    assert "Looking for other sets" in panel.lead_text
+    assert panel.model.rowCount() > 1
     assert not panel.take_button.isEnabled()
     assert panel.take_button.toolTip()
     gate.opened.set()
@@ -145,6 +175,118 @@ def test_the_other_set_marked_before_is_marked_again_when_they_come(
     assert current is not None
     assert isinstance(current.record, Alternative)
     assert current.record.kind is kind
+
+
+@pytest.mark.plans_anew
+def test_other_sets_come_one_by_one_and_move_nothing_that_came_before(
+    qtbot: QtBot, workplace: Workplace, gate: Gate
+) -> None:
+    """Whoever reads or has marked a row keeps it, wherever on the screen, until all have come; closed ones stay so."""
+    panel, session = other_sets(workplace), workplace.session
+    gate.first = 2  # set and counts
+    move_filler(workplace, 2.07)
+    wait_for_set(qtbot, workplace)
+    sought = kinds(panel)
+    assert len(sought) > 3
+    assert all(row_texts(panel, row)[1] == "looking…" for row in range(len(sought)))
+    assert all(row_texts(panel, row)[0] == workplace.context.story.title(kind) for row, kind in enumerate(sought))
+    assert not panel.take_button.isEnabled()
+    qtbot.waitUntil(lambda: (staged := workplace.plans.staged(session.label)) is not None and bool(staged.counts))
+    for _ in range(5):
+        QApplication.processEvents()  # what stands above has its room
+
+    def above() -> tuple[str, QPoint]:
+        return panel.lead_text, panel.tree.mapTo(workplace, QPoint())
+
+    stood = above()
+    anew: list[str] = []
+    panel.model.modelReset.connect(lambda: anew.append(panel.lead_text))
+    seen: list[tuple[Alternative, QRect, list[str]]] = []
+    marked: Alternative | None = None
+    while len(looked_for(workplace)) > 1:
+        left = len(looked_for(workplace))
+        gate.first += 1
+        qtbot.waitUntil(lambda left=left: len(looked_for(workplace)) < left, timeout=60_000)
+        assert above() == stood
+        for row, (alternative, place, texts) in enumerate(seen):
+            index = panel.model.index(row, 0)
+            assert shown(panel)[row] is alternative
+            assert panel.tree.visualRect(index) == place
+            assert [*row_texts(panel, row), *parts_below(panel, row)] == texts
+        if marked is not None:
+            assert panel.tree.current_record() is marked
+            assert panel.take_button.isEnabled()
+        for row, alternative in list(enumerate(shown(panel)))[len(seen) :]:
+            index = panel.model.index(row, 0)
+            assert panel.tree.isExpanded(index)
+            assert all(panel.tree.isFirstColumnSpanned(part, index) for part in range(panel.model.rowCount(index)))
+            if marked is None:
+                marked = alternative
+                panel.tree.setCurrentIndex(index)
+            if len(seen) == 1:
+                panel.tree.collapse(index)
+            texts = [*row_texts(panel, row), *parts_below(panel, row)]
+            seen.append((alternative, panel.tree.visualRect(index), texts))
+    assert len(seen) > 2
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    staged = workplace.plans.staged(session.label)
+    assert staged is not None
+    assert anew == []
+    assert shown(panel) == staged.others
+    assert len(kinds(panel)) == len(staged.others)
+    assert not panel.tree.isExpanded(panel.model.index(1, 0))
+    assert panel.tree.current_record() is marked
+
+
+@pytest.mark.plans_anew
+def test_a_kind_marked_before_its_set_came_stays_marked_and_is_taken_only_then(
+    qtbot: QtBot, workplace: Workplace, gate: Gate
+) -> None:
+    panel = other_sets(workplace)
+    gate.first = 2
+    move_filler(workplace, 2.08)
+    wait_for_set(qtbot, workplace)
+    kind = AlternativeKind.NEXT_CHEAPEST
+    row = kinds(panel).index(kind)
+    panel.tree.setCurrentIndex(panel.model.index(row, 0))
+    panel.tree.setFocus()
+    pinned = workplace.session.position.decisions.pinned
+    panel.tree.activated.emit(panel.model.index(row, 0))  # a person presses Return
+    assert workplace.session.position.decisions.pinned == pinned
+    assert not panel.take_button.isEnabled()
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    marked = panel.tree.current_record()
+    assert isinstance(marked, Alternative)
+    assert marked.kind is kind
+    assert panel.tree.selectionModel().isSelected(panel.tree.currentIndex())
+    assert panel.take_button.isEnabled()
+    assert QApplication.focusWidget() in (panel.tree, None)
+
+
+@pytest.mark.plans_anew
+def test_other_sets_found_stay_when_somebody_turns_away_and_back(
+    qtbot: QtBot, workplace: Workplace, gate: Gate
+) -> None:
+    panel, session = other_sets(workplace), workplace.session
+    first, behind = session.label, session.survey.positions[1].label
+    gate.first = 2
+    move_filler(workplace, 2.09)
+    wait_for_set(qtbot, workplace)
+    while not shown(panel):
+        left = len(looked_for(workplace))
+        gate.first += 1
+        qtbot.waitUntil(lambda left=left: len(looked_for(workplace)) < left, timeout=60_000)
+    found, left = shown(panel), looked_for(workplace)
+    session.look_at(behind)
+    gate.first = 2
+    session.look_at(first)
+    assert shown(panel) == found
+    assert looked_for(workplace) == left
+    gate.opened.set()
+    wait_for_whole_plan(qtbot, workplace)
+    assert shown(panel)[: len(found)] == found
 
 
 def test_a_second_edit_never_shows_other_sets_of_the_first(

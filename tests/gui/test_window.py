@@ -213,8 +213,8 @@ def test_other_set_is_taken_as_an_answer_and_undone(qtbot: QtBot, workplace: Wor
     workplace.set_page.show_panel(workplace.set_page.other_sets)
     plan, staged = workplace.context.plan, workplace.plans.staged(workplace.session.label)
     assert staged is not None
-    assert staged.alternatives
-    wanted = staged.alternatives[0].judged.hanging_set.refs
+    assert staged.others
+    wanted = staged.others[0].judged.hanging_set.refs
     panel = workplace.set_page.other_sets
     panel.tree.setCurrentIndex(panel.model.index(0, 0))
     panel.take_button.click()

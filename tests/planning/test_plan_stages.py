@@ -5,19 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from random import Random
+from typing import Any
 
 import pytest
 
 from examples import each_with_seeds, stations
-from planning.surveys import CAR, REEL, TIGHT, TOO_FAR, TRUCK, survey_of
+from planning.surveys import CAR, MARINA, REEL, TIGHT, TOO_FAR, TRUCK, survey_of
 from planning.test_plan_position import deciding
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.catalogue.store import CatalogueStore
 from spoutline.model.faults import Cancelled
 from spoutline.model.limit import RuleTables
-from spoutline.model.plan import Conflict, PlanStatus, PositionPlan
-from spoutline.model.staged_plan import StagedPlan
+from spoutline.model.plan import AlternativeKind, Conflict, PlanStatus, PositionPlan
+from spoutline.model.staged_plan import LOOKED_FOR_IN_TURN, StagedPlan
 from spoutline.model.survey import Position, Site, Survey
+from spoutline.planning.sets.alternatives import AlternativeFinder
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.plan_position import plan_position, plan_stages
 from spoutline.planning.sets.relabel import same_question
@@ -51,6 +53,8 @@ def _is_said_by(staged: StagedPlan, whole: PositionPlan) -> bool:
         and staged.plan == replace(whole, counts=(), alternatives=(), **unexplained)
         and staged.counts in (None, whole.counts)
         and staged.alternatives in (None, whole.alternatives)
+        and set(staged.found) <= set(whole.alternatives)
+        and {one.kind for one in whole.alternatives if one not in staged.others} <= set(staged.sought)
     )
 
 
@@ -91,7 +95,7 @@ def test_the_stages_of_random_positions_compose_to_their_plans(name: str, seed: 
 
 
 def test_a_set_comes_before_its_counts_and_these_before_other_sets(context: PlanningContext) -> None:
-    first, counted, whole = held_together(CAR.positions[0], CAR.site, context)
+    first, counted, *_, whole = held_together(CAR.positions[0], CAR.site, context)
     assert first.plan.chosen is not None
     assert first.plan.chosen.checks
     assert (first.counts, first.alternatives) == (None, None)
@@ -100,6 +104,43 @@ def test_a_set_comes_before_its_counts_and_these_before_other_sets(context: Plan
     assert whole.alternatives
     assert counted.plan is first.plan  # what shows it need not look again
     assert whole.plan is first.plan
+
+
+@pytest.mark.parametrize("survey", [CAR, TRUCK, REEL, MARINA])
+def test_other_sets_come_one_by_one_each_behind_those_before(
+    survey: Survey, context: PlanningContext, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    looked_for: list[AlternativeKind] = []
+    really = AlternativeFinder._looked_for
+
+    def noted(finder: AlternativeFinder, kind: AlternativeKind, look: Any) -> Any:
+        looked_for.append(kind)
+        return really(finder, kind, look)
+
+    monkeypatch.setattr(AlternativeFinder, "_looked_for", noted)
+    stages = plan_stages(survey.positions[0], survey.site, context)
+    first, counted = next(stages), next(stages)
+    assert first.sought == counted.sought
+    assert not looked_for
+    known, left = (), first.sought
+    for staged in stages:
+        if staged.is_whole:
+            break
+        kind, left = left[0], left[1:]
+        assert looked_for[-1] is kind  # the others are looked for when somebody asks on
+        assert staged.sought == left
+        assert staged.others[: len(known)] == known
+        assert {one.kind for one in staged.others[len(known) :]} <= {kind}
+        known = staged.others
+    assert tuple(looked_for) == first.sought
+    assert staged.others[: len(known)] == known
+    assert staged.alternatives == tuple(sorted(staged.others, key=lambda one: list(AlternativeKind).index(one.kind)))
+    assert (staged.found, staged.sought) == ((), ())
+
+
+def test_each_kind_of_other_set_has_its_turn() -> None:
+    assert sorted(LOOKED_FOR_IN_TURN) == sorted(AlternativeKind)
+    assert LOOKED_FOR_IN_TURN[-1] is AlternativeKind.NEXT_CHEAPEST
 
 
 def test_that_nothing_fits_comes_before_the_reasons(context: PlanningContext) -> None:
@@ -128,7 +169,9 @@ class _StopWhenTold(Listener):
         return self.is_told
 
 
-@pytest.mark.parametrize(("survey", "taken"), [(CAR, 1), (CAR, 2), *((TOO_FAR, taken) for taken in range(1, 6))])
+@pytest.mark.parametrize(
+    ("survey", "taken"), [(CAR, 1), (CAR, 2), (CAR, 3), (CAR, 6), *((TOO_FAR, taken) for taken in range(1, 6))]
+)
 def test_whoever_asks_to_stop_between_two_stages_gets_no_more(
     survey: Survey, taken: int, catalogue: CatalogueStore, us_tables: RuleTables
 ) -> None:

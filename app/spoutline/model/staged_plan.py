@@ -3,10 +3,25 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Final
 
 from spoutline.frozen import frozen
 from spoutline.model.finding import Finding
-from spoutline.model.plan import Alternative, Conflict, PositionPlan, SlotCount
+from spoutline.model.plan import Alternative, AlternativeKind, Conflict, PositionPlan, SlotCount
+
+# what differs in kind comes before the plain next cheapest, which is named only where it differs in no other way
+LOOKED_FOR_IN_TURN: Final = (
+    AlternativeKind.RECONNECTABLE,
+    AlternativeKind.SINGLE_USE,
+    AlternativeKind.LOW_PERMEATION,
+    AlternativeKind.WITHOUT_ADAPTOR,
+    AlternativeKind.LIGHTER,
+    AlternativeKind.LOWER_PRESSURE_LOSS,
+    AlternativeKind.LOWEST_PRICE,
+    AlternativeKind.SHORTER_LEAD_TIME,
+    AlternativeKind.ONE_MAKER,
+    AlternativeKind.NEXT_CHEAPEST,
+)
 
 
 @frozen(kw_only=True)
@@ -17,7 +32,8 @@ class StagedPlan:
     never in it, nor what of these was ``left_open``, so that nothing made of it is out of date when they come.
     ``is_explained`` is False while it is not yet known why no set fits and all that would free one; until then
     ``obstacle`` is what is in the way, with the ways out found so far. ``counts`` and ``alternatives`` are None until
-    they are worked out.
+    they are worked out; until then ``found`` are the other sets known so far and ``sought`` the kinds of which it is
+    not yet known whether there is one, both in turn: nothing ever comes before what was found.
     """
 
     plan: PositionPlan
@@ -25,6 +41,8 @@ class StagedPlan:
     obstacle: Conflict | None = None
     counts: tuple[SlotCount, ...] | None = None
     alternatives: tuple[Alternative, ...] | None = None
+    found: tuple[Alternative, ...] = ()
+    sought: tuple[AlternativeKind, ...] = ()
     left_open: tuple[Finding, ...] = ()
 
     @staticmethod
@@ -41,6 +59,11 @@ class StagedPlan:
     @property
     def whole(self) -> PositionPlan:
         """The plan with all that has come so far."""
-        return replace(
-            self.plan, counts=self.counts or (), alternatives=self.alternatives or (), left_open=self.left_open
-        )
+        others = self.found if self.alternatives is None else self.alternatives
+        return replace(self.plan, counts=self.counts or (), alternatives=others, left_open=self.left_open)
+
+    @property
+    def others(self) -> tuple[Alternative, ...]:
+        """The other sets that are known, in turn: those that come later stand behind those that came before."""
+        known = self.found if self.alternatives is None else self.alternatives
+        return tuple(sorted(known, key=lambda one: LOOKED_FOR_IN_TURN.index(one.kind)))

@@ -183,6 +183,8 @@ class KeptPlans:
 
 def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
     """Return what both say of the same question, the values of ``known`` where it has them."""
+    is_listed = known.alternatives is not None or more.alternatives is not None
+    begun = known if len(known.sought) < len(more.sought) else more
     return replace(
         more,
         plan=known.plan if known.is_explained or not more.is_explained else more.plan,
@@ -190,6 +192,8 @@ def _grown(known: StagedPlan, more: StagedPlan) -> StagedPlan:
         obstacle=None if known.is_explained or more.is_explained else _with_more_ways(known.obstacle, more.obstacle),
         counts=more.counts if known.counts is None else known.counts,
         alternatives=more.alternatives if known.alternatives is None else known.alternatives,
+        found=() if is_listed else begun.found,
+        sought=() if is_listed else begun.sought,
     )
 
 

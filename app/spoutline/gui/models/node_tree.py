@@ -73,6 +73,9 @@ class NodeTree(PaintedRoles, QAbstractItemModel):
 
     def _place(self, nodes: Sequence[Node]) -> None:
         self._root = _Placed(Node(cells=(), children=tuple(nodes)), None, 0)
+        self._note_places()
+
+    def _note_places(self) -> None:
         self._by_id: dict[int, _Placed] = {}
         self._by_label: dict[str, _Placed] = {}
         for placed in self._all(self._root):
@@ -94,6 +97,62 @@ class NodeTree(PaintedRoles, QAbstractItemModel):
         for placed, node in zip(self._root.children, nodes, strict=True):
             self._mark_anew(placed, node)
         return False
+
+    def fill_nodes(self, nodes: Sequence[Node], same: Callable[[object, object], bool]) -> bool:
+        """Show what came since: rows whose records are the ``same`` stay where they are, open or current as they were.
+
+        A row of one line may say more, and get rows below it; one may go, and others may come behind all. What is
+        more than that is laid out anew.
+
+        Returns
+        -------
+        bool
+            Whether the rows were laid out anew, so that none is open or current any more.
+        """
+        rows = self._root.children
+        kept = [placed for placed in rows if any(same(placed.node.record, node.record) for node in nodes)]
+        stay = list(zip(kept, nodes, strict=False))
+        if len(kept) > len(nodes) or not all(
+            same(placed.node.record, node.record) and (not placed.node.children or _same_rows((placed.node,), (node,)))
+            for placed, node in stay
+        ):
+            self.show_nodes(nodes)
+            return True
+        for placed in [one for one in reversed(rows) if one not in kept]:
+            self._remove_rows(self._root, placed.row, placed.row)
+        for placed, node in stay:
+            self._fill(placed, node)
+        self._add_rows(self._root, nodes[len(kept) :])
+        return False
+
+    def _fill(self, placed: _Placed, node: Node) -> None:
+        if placed.children:
+            self._mark_anew(placed, node)
+            return
+        if placed.node != node:
+            placed.node = node
+            last = len(self._titles) - 1
+            self.dataChanged.emit(self._index_of(placed), self._index_of(placed, last))
+            self._add_rows(placed, node.children)
+
+    def _add_rows(self, above: _Placed, nodes: Sequence[Node]) -> None:
+        if nodes:
+            first = len(above.children)
+            self.beginInsertRows(self._index_of(above), first, first + len(nodes) - 1)
+            above.children.extend(_Placed(node, above, first + at) for at, node in enumerate(nodes))
+            self._note_places()
+            self.endInsertRows()
+
+    def _remove_rows(self, above: _Placed, first: int, last: int) -> None:
+        self.beginRemoveRows(self._index_of(above), first, last)
+        del above.children[first : last + 1]
+        for row, placed in enumerate(above.children):
+            placed.row = row
+        self._note_places()
+        self.endRemoveRows()
+
+    def _index_of(self, placed: _Placed, column: int = 0) -> QModelIndex:
+        return QModelIndex() if placed is self._root else self.createIndex(placed.row, column, placed.id)
 
     def follow_row(self, node: Node) -> bool:
         """Mark the first row with the record of a node, a text, anew; say whether it is there with the same words."""

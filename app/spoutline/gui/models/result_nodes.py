@@ -1,21 +1,18 @@
-"""Results in words as tree rows: what is asked, checks with worked lines, findings, other sets."""
+"""Results in words as tree rows: what is asked, checks with worked lines, findings."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from spoutline.explain.plan.assumed import own_findings
 from spoutline.explain.plan.story import Story
-from spoutline.explain.plan.what_differs import ListedParts
-from spoutline.gui.models.marks import lead_time_days, tone_of_check, tone_of_finding, tone_of_severity
+from spoutline.gui.models.marks import tone_of_check, tone_of_finding, tone_of_severity
 from spoutline.gui.models.node_tree import Node
 from spoutline.gui.roles import Tone
 from spoutline.gui.wording import tr
 from spoutline.model.check import Check, WorkedLine
 from spoutline.model.finding import Finding, Severity, Verdict
 from spoutline.model.funnel import PlaceFunnel, SetReasons
-from spoutline.model.plan import HangingSet, PositionPlan, SetLink
-from spoutline.model.requirement import RequirementLine, Slot
+from spoutline.model.plan import PositionPlan
+from spoutline.model.requirement import RequirementLine
 
 _GRAVEST_FIRST = (Severity.MUST, Severity.SHOULD, Severity.ADVICE)
 
@@ -114,67 +111,6 @@ def _finding_node(finding: Finding, story: Story) -> Node:
         tone=tone_of_finding(finding),
         hint=f"{text.sentence}\n{text.source}",
     )
-
-
-def alternative_titles() -> tuple[str, ...]:
-    """Return the column titles of other sets."""
-    return tr("Other set"), tr("Price"), tr("Difference"), tr("Lead time")
-
-
-def alternative_nodes(plan: PositionPlan, story: Story) -> tuple[Node, ...]:
-    """Return one row per other set; below it the parts in which it differs from the chosen one."""
-    if plan.chosen is None:
-        return ()
-    chosen = plan.chosen.hanging_set
-    sets = (chosen, *(one.judged.hanging_set for one in plan.alternatives))
-    places: dict[Slot, ListedParts] = {
-        slot: ListedParts((link.part for one in sets for link in one.links if link.slot is slot), story)
-        for slot in Slot
-    }
-    nodes = []
-    for alternative in plan.alternatives:
-        other = alternative.judged.hanging_set
-        nodes.append(
-            Node(
-                cells=(
-                    story.title(alternative.kind),
-                    story.money(other.price_minor, other.currency),
-                    signed_money(alternative.price_difference_minor, other.currency, story),
-                    story.days(lead_time_days(alternative.judged)),
-                ),
-                record=alternative,
-                children=_differing_parts(other, chosen, places, story),
-                hint=story.alternative(alternative, chosen),
-            )
-        )
-    return tuple(nodes)
-
-
-def _differing_parts(
-    other: HangingSet, chosen: HangingSet, places: Mapping[Slot, ListedParts], story: Story
-) -> tuple[Node, ...]:
-    """Return the parts of another set that the chosen one does not hold, each told from all others in its place."""
-
-    def differs(link: SetLink) -> str:
-        return f"{link.part.number}  {places[link.slot].differs(link.part)}"
-
-    return tuple(
-        Node(
-            cells=(f"{story.title(link.slot)}{story.writing.colon} {differs(link)}",),
-            hint=story.part_name(link.part),
-            record=link.part.ref,
-            spans=True,
-        )
-        for link in other.links
-        if link.part.ref not in chosen.refs
-    )
-
-
-def signed_money(minor: int, currency: str, story: Story) -> str:
-    """Return a price difference with its sign; no difference reads as such."""
-    if minor == 0:
-        return tr("same")
-    return f"{'+' if minor > 0 else '-'}{story.money(abs(minor), currency)}"
 
 
 def reason_titles() -> tuple[str, ...]:

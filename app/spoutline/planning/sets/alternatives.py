@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Generator, Iterable, Iterator, Sequence
+from collections.abc import Callable, Generator, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from functools import partial
+from types import MappingProxyType
 
 import numpy as np
 
@@ -12,6 +14,7 @@ from spoutline.model.part import BREAKAWAYS, HOSES, PartKind
 from spoutline.model.part_columns import LEAD_TIME, Mask
 from spoutline.model.plan import Alternative, AlternativeKind, HangingSet, JudgedSet
 from spoutline.model.requirement import RequirementId, Slot
+from spoutline.model.staged_plan import LOOKED_FOR_IN_TURN
 from spoutline.planning.sets.assembled import Keep
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.pool import SlotParts
@@ -24,29 +27,12 @@ _WORTH_SHOWING = 0.05  # a lighter set, or one with less loss, is shown when it 
 
 
 @frozen
-class _Idea:
-    """A kind of difference, the query that asks for it, and whether the answer is worth showing.
-
-    ``most`` is what an answer that is worth it has at most of what the query minimises; None for any amount.
-    """
-
-    kind: AlternativeKind
-    query: SetQuery
-    worth: Callable[[HangingSet], bool]
-    most: float | None = None
-
-
-@frozen
 class _Promised:
     """What the best set for a query promises, of those that have ``most`` at most of what it minimises."""
 
     promise: Promise
     most: int | None
     query: SetQuery
-
-
-def _always(_: HangingSet) -> bool:
-    return True
 
 
 def _narrowed(query: SetQuery, keep: Keep) -> SetQuery:
@@ -60,6 +46,20 @@ def _of_kinds(parts: SlotParts, kinds: tuple[PartKind, ...], path: str, *, wante
     return parts.columns.flag(path) == wanted if parts.columns.kind in kinds else parts.inside
 
 
+def _breakaways(parts: SlotParts, *, reconnectable: bool) -> Mask:
+    return _of_kinds(parts, BREAKAWAYS, "breakaway.reconnectable", wanted=reconnectable)
+
+
+_KEPT_OF: Mapping[AlternativeKind, Keep] = MappingProxyType(  # which parts a kind asks for
+    {
+        AlternativeKind.RECONNECTABLE: partial(_breakaways, reconnectable=True),
+        AlternativeKind.SINGLE_USE: partial(_breakaways, reconnectable=False),
+        AlternativeKind.LOW_PERMEATION: lambda parts: _of_kinds(parts, HOSES, "hose.low_permeation", wanted=True),
+        AlternativeKind.WITHOUT_ADAPTOR: lambda parts: parts.inside & (parts.slot not in _FITTINGS),
+    }
+)
+
+
 def mass_kg(hanging_set: HangingSet) -> float:
     """Return the dry mass of the set, kg."""
     return sum(link.part.mass_kg for link in hanging_set.links)
@@ -70,35 +70,27 @@ def lead_time_days(hanging_set: HangingSet) -> int:
     return max(link.part.lead_time_days for link in hanging_set.links)
 
 
-def _breakaway_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
-    part = chosen.part_in(Slot.BREAKAWAY) or chosen.part_in(Slot.SWIVEL_BREAKAWAY)
-    if part is None or part.breakaway is None:
-        return
-    other = not part.breakaway.reconnectable
-    kind = AlternativeKind.RECONNECTABLE if other else AlternativeKind.SINGLE_USE
-    yield _Idea(
-        kind,
-        _narrowed(query, lambda parts: _of_kinds(parts, BREAKAWAYS, "breakaway.reconnectable", wanted=other)),
-        _always,
-    )
+def kinds_looked_for(chosen: HangingSet) -> tuple[AlternativeKind, ...]:
+    """Return in what ways another set may differ from a chosen one, in the order in which they are looked for."""
+    return tuple(kind for kind in LOOKED_FOR_IN_TURN if _may_differ(chosen, kind))
 
 
-def _permeation_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
-    if any(link.part.hose and not link.part.hose.low_permeation for link in chosen.links):
-        yield _Idea(
-            AlternativeKind.LOW_PERMEATION,
-            _narrowed(query, lambda parts: _of_kinds(parts, HOSES, "hose.low_permeation", wanted=True)),
-            _always,
-        )
-
-
-def _adaptor_idea(chosen: HangingSet, query: SetQuery) -> Iterator[_Idea]:
-    if any(link.slot in _FITTINGS for link in chosen.links):
-        yield _Idea(
-            AlternativeKind.WITHOUT_ADAPTOR,
-            _narrowed(query, lambda parts: parts.inside & (parts.slot not in _FITTINGS)),
-            _always,
-        )
+def _may_differ(chosen: HangingSet, kind: AlternativeKind) -> bool:
+    match kind:
+        case AlternativeKind.RECONNECTABLE | AlternativeKind.SINGLE_USE:
+            part = chosen.part_in(Slot.BREAKAWAY) or chosen.part_in(Slot.SWIVEL_BREAKAWAY)
+            is_other = kind is AlternativeKind.RECONNECTABLE
+            return part is not None and part.breakaway is not None and part.breakaway.reconnectable != is_other
+        case AlternativeKind.LOW_PERMEATION:
+            return any(link.part.hose and not link.part.hose.low_permeation for link in chosen.links)
+        case AlternativeKind.WITHOUT_ADAPTOR:
+            return any(link.slot in _FITTINGS for link in chosen.links)
+        case AlternativeKind.SHORTER_LEAD_TIME:
+            return lead_time_days(chosen) > 0
+        case AlternativeKind.ONE_MAKER:
+            return len({link.part.maker for link in chosen.links}) > 1
+        case _:
+            return True
 
 
 class AlternativeFinder:
@@ -109,53 +101,50 @@ class AlternativeFinder:
         self.choice = choice
         self.query = chooser.query(choice.dropped)
         self.chosen = choice.judged.hanging_set
+        self.kinds = kinds_looked_for(self.chosen)
         self.regrets = chooser.regrets_of(self.chosen)
         self.left_open: list[AlternativeKind] = []  # kinds of which it took too much work to say
 
-    def all(self) -> tuple[Alternative, ...]:
-        """Return one alternative per kind, in the order of ``AlternativeKind``; equal sets are named once."""
+    def found(self) -> Iterator[tuple[AlternativeKind, Alternative | None]]:
+        """Yield each kind in turn, with its set as soon as that is known.
+
+        None where there is none that is worth it, where that was left open, and where the same set came of a kind
+        before: equal sets are named once, and the plain next cheapest only where it differs in no other kind.
+        """
         seen = {self.chosen.refs}
-        found: list[Alternative] = []
-        for kind, judged in self._candidates():
-            parts = judged.hanging_set.refs
-            if parts not in seen:
-                seen.add(parts)
-                difference = judged.hanging_set.price_minor - self.chosen.price_minor
-                found.append(Alternative(kind=kind, judged=judged, price_difference_minor=difference))
-        order = list(AlternativeKind)
-        return tuple(sorted(found, key=lambda alternative: order.index(alternative.kind)))
+        for kind, look in self._asked():
+            judged = self._looked_for(kind, look)
+            if judged is None or judged.hanging_set.refs in seen:
+                yield kind, None
+                continue
+            seen.add(judged.hanging_set.refs)
+            difference = judged.hanging_set.price_minor - self.chosen.price_minor
+            yield kind, Alternative(kind=kind, judged=judged, price_difference_minor=difference)
 
-    def _candidates(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        """Yield what differs in kind first, so that the plain second-best is named only where it differs in none."""
-        of_parts = (
-            *_breakaway_idea(self.chosen, self.query),
-            *_permeation_idea(self.chosen, self.query),
-            *_adaptor_idea(self.chosen, self.query),
-        )
+    def _asked(self) -> Iterator[tuple[AlternativeKind, Callable[[], JudgedSet | None]]]:
+        """Yield each kind in turn with what looks for its set."""
+        of_parts = {kind: _narrowed(self.query, _KEPT_OF[kind]) for kind in self.kinds if kind in _KEPT_OF}
         sooner, of_makers = self._sooner_queries(), self._maker_queries()
-        foreseen = (*(idea.query for idea in of_parts), *sooner[:_DAYS_FORESEEN], *of_makers)
-        self.chooser.search.foresee(foreseen)
-        for idea in (*of_parts, *self._lighter_idea(), *self._less_loss_idea()):
-            yield from self._decided(idea.kind, self._of_idea(idea))
-        yield from self._decided(AlternativeKind.LOWEST_PRICE, self._lowest_price())
-        yield from self._decided(AlternativeKind.SHORTER_LEAD_TIME, self._sooner(sooner))
-        yield from self._decided(AlternativeKind.ONE_MAKER, self._one_maker(of_makers))
-        yield from self._decided(AlternativeKind.NEXT_CHEAPEST, self._next_cheapest())
+        self.chooser.search.foresee((*of_parts.values(), *sooner[:_DAYS_FORESEEN], *of_makers))
+        looks: dict[AlternativeKind, Callable[[], JudgedSet | None]] = {
+            **{kind: partial(self._as_good, query) for kind, query in of_parts.items()},
+            AlternativeKind.LIGHTER: self._lighter,
+            AlternativeKind.LOWER_PRESSURE_LOSS: self._less_loss,
+            AlternativeKind.LOWEST_PRICE: self._lowest_price,
+            AlternativeKind.SHORTER_LEAD_TIME: partial(self._sooner, sooner),
+            AlternativeKind.ONE_MAKER: partial(self._one_maker, of_makers),
+            AlternativeKind.NEXT_CHEAPEST: self._next_cheapest,
+        }
+        yield from ((kind, looks[kind]) for kind in self.kinds)
 
-    def _decided(
-        self, kind: AlternativeKind, found: Iterator[tuple[AlternativeKind, JudgedSet]]
-    ) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        """Yield what is found of a kind; where that takes too much work, the kind is left open."""
+    def _looked_for(self, kind: AlternativeKind, look: Callable[[], JudgedSet | None]) -> JudgedSet | None:
+        """Return the set of a kind; where it takes too much work to find, the kind is left open."""
         try:
-            yield from found
+            return look()
         except Exhausted:
             self.left_open.append(kind)
             self.chooser.spare_work()
-
-    def _of_idea(self, idea: _Idea) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        judged = self._as_good(idea.query, idea.most)
-        if judged is not None and idea.worth(judged.hanging_set):
-            yield idea.kind, judged
+            return None
 
     def _as_good(self, query: SetQuery, most: float | None = None) -> JudgedSet | None:
         """Return the best set for ``query`` that breaks no more shoulds than the chosen one.
@@ -178,25 +167,25 @@ class AlternativeFinder:
         """
         return self.chooser.search.cheapest_promise(self._within(query, most), self.chooser.listener)
 
-    def _lighter_idea(self) -> Iterator[_Idea]:
+    def _lighter(self) -> JudgedSet | None:
         most = mass_kg(self.chosen) * (1 - _WORTH_SHOWING)
-        query = replace(self.query, objective=Objective.MASS)
-        yield _Idea(AlternativeKind.LIGHTER, query, lambda found: mass_kg(found) <= most, most)
+        found = self._as_good(replace(self.query, objective=Objective.MASS), most)
+        return found if found is not None and mass_kg(found.hanging_set) <= most else None
 
-    def _less_loss_idea(self) -> Iterator[_Idea]:
+    def _less_loss(self) -> JudgedSet | None:
         loss_pa = self.chooser.search.model.loss_of_pa
         most = loss_pa(self.chosen) * (1 - _WORTH_SHOWING)
-        query = replace(self.query, objective=Objective.PRESSURE_LOSS)
-        yield _Idea(AlternativeKind.LOWER_PRESSURE_LOSS, query, lambda found: loss_pa(found) <= most, most)
+        found = self._as_good(replace(self.query, objective=Objective.PRESSURE_LOSS), most)
+        return found if found is not None and loss_pa(found.hanging_set) <= most else None
 
-    def _lowest_price(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+    def _lowest_price(self) -> JudgedSet | None:
         """Give up every should: what keeping them costs becomes visible."""
         everything = frozenset(RequirementId)
         query = replace(self.chooser.query(everything), regrets_weigh=False)
         cheaper = self.chooser.search.most_cost(query, 0, self.chosen.price_minor - 1)
         judged = self.chooser.first(replace(query, most_cost=cheaper), everything)
-        if judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor:
-            yield AlternativeKind.LOWEST_PRICE, judged
+        is_cheaper = judged is not None and judged.hanging_set.price_minor < self.chosen.price_minor
+        return judged if is_cheaper else None
 
     def _sooner_queries(self) -> list[SetQuery]:
         """Return what asks for each lead time that a part has and that is shorter than that of the chosen set."""
@@ -205,30 +194,26 @@ class AlternativeFinder:
         days = (int(one) for one in np.unique(np.concatenate(met)).tolist() if one < now)
         return [_within_days(self.query, longest) for longest in days]
 
-    def _sooner(self, queries: Sequence[SetQuery]) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
+    def _sooner(self, queries: Sequence[SetQuery]) -> JudgedSet | None:
         """Find the shortest lead time that still gives a set."""
         first = first_true(len(queries), lambda at: self._promise(queries[at]) is not None)
         if first == len(queries):
-            return
+            return None
         rest = queries[first:]
         at = first_true(len(rest), lambda at: self._as_good(rest[at]) is not None)  # by all checks, mostly the first
-        best = self._as_good(rest[at]) if at < len(rest) else None
-        if best is not None:
-            yield AlternativeKind.SHORTER_LEAD_TIME, best
+        return self._as_good(rest[at]) if at < len(rest) else None
 
     def _maker_queries(self) -> list[SetQuery]:
         """Return what asks for each maker of nozzles alone; nothing where the chosen set is of one maker."""
-        if len({link.part.maker for link in self.chosen.links}) == 1:
+        if AlternativeKind.ONE_MAKER not in self.kinds:
             return []
         nozzles = self.chooser.search.pool.portions(Slot.NOZZLE)
         makers = sorted({maker for parts in nozzles for maker in parts.columns.makers_of(parts.inside)})
         return [_of_maker(self.query, maker) for maker in makers]
 
-    def _one_maker(self, queries: Sequence[SetQuery]) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        found = list(self._of_makers(sorted(queries, key=self.chooser.search.least_cost)))
-        if found:
-            best = min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.refs))
-            yield AlternativeKind.ONE_MAKER, best
+    def _one_maker(self, queries: Sequence[SetQuery]) -> JudgedSet | None:
+        found = self._of_makers(sorted(queries, key=self.chooser.search.least_cost))
+        return min(found, key=lambda judged: (judged.hanging_set.price_minor, judged.hanging_set.refs), default=None)
 
     def _of_makers(self, queries: Sequence[SetQuery]) -> Iterator[JudgedSet]:
         """Yield the best set of each maker, the cheapest by promise first; none that is dearer than one before.
@@ -264,11 +249,9 @@ class AlternativeFinder:
                 yield judged
         return least
 
-    def _next_cheapest(self) -> Iterator[tuple[AlternativeKind, JudgedSet]]:
-        for judged in self.chooser.accepted(self.query, self.choice.dropped):
-            if judged.hanging_set.refs != self.chosen.refs:
-                yield AlternativeKind.NEXT_CHEAPEST, judged
-                return
+    def _next_cheapest(self) -> JudgedSet | None:
+        accepted = self.chooser.accepted(self.query, self.choice.dropped)
+        return next((judged for judged in accepted if judged.hanging_set.refs != self.chosen.refs), None)
 
 
 def first_true(count: int, holds: Callable[[int], bool]) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from functools import partial
 
@@ -94,8 +94,8 @@ def plan_position(
 def plan_stages(position: Position, site: Site, context: PlanningContext) -> Iterator[StagedPlan]:
     """Yield what is known of one position as it stands: first its set, last its other sets.
 
-    Where none fits, that comes first, then counts, what is in the way, and each way out. The last value is whole, and
-    its plan is that of ``plan_position``; whoever needs no more stops asking.
+    Other sets come kind by kind in turn. Where none fits, that comes first, then counts, what is in the way, and each
+    way out. The last value is whole, and its plan is that of ``plan_position``; whoever needs no more stops asking.
 
     Raises
     ------
@@ -107,7 +107,8 @@ def plan_stages(position: Position, site: Site, context: PlanningContext) -> Ite
         yield StagedPlan.of(looked.planned.plan)
         return
     has_set, is_open = looked.planned.choice is not None, looked.planned.plan.refusal is not None
-    yield (staged := StagedPlan(plan=looked.planned.plan, is_explained=has_set or is_open))
+    others = _OtherSets(looked.planned, context)
+    yield (staged := StagedPlan(plan=looked.planned.plan, is_explained=has_set or is_open, sought=others.kinds))
     _may_go_on(context)
     yield (staged := replace(staged, counts=slot_counts(looked.requirement, looked.choosing.new_pool, context.parts)))
     _may_go_on(context)
@@ -115,8 +116,13 @@ def plan_stages(position: Position, site: Site, context: PlanningContext) -> Ite
         yield replace(staged, alternatives=())
         return
     if has_set:
-        others, left_open = _other_sets(looked.planned, context)
-        yield replace(staged, alternatives=others, left_open=left_open)
+        for kind, found in others.found():
+            left = staged.sought[staged.sought.index(kind) + 1 :]
+            staged = replace(staged, sought=left, found=staged.found if found is None else (*staged.found, found))
+            if left:
+                yield staged
+                _may_go_on(context)
+        yield replace(staged, alternatives=_in_order(staged.found), found=(), left_open=others.left_open)
         return
     reasons = _Reasons(looked, context)
     for conflict in reasons.found():
@@ -139,35 +145,52 @@ def with_other_sets(planned: PlannedPosition, context: PlanningContext) -> Plann
     Cancelled
         If the listener asks to stop.
     """
-    others, left_open = _other_sets(planned, context)
-    return replace(planned, plan=replace(planned.plan, alternatives=others, left_open=left_open))
+    others = _OtherSets(planned, context)
+    found = _in_order(one for _, one in others.found() if one is not None)
+    return replace(planned, plan=replace(planned.plan, alternatives=found, left_open=others.left_open))
 
 
-def _other_sets(
-    planned: PlannedPosition, context: PlanningContext
-) -> tuple[tuple[Alternative, ...], tuple[Finding, ...]]:
-    """Return the alternatives of a planned position and what of them was left open; none where it has no set."""
-    if planned.choosing is None or planned.choice is None:
-        return (), planned.plan.left_open
-    finder = AlternativeFinder(planned.choosing.chooser, planned.choice)
-    found = finder.all()
-    left_open = alternatives_open(planned.choosing.chooser.search.requirement, finder.left_open)
-    return tuple(_true_alternatives(found, planned.plan, planned.choosing, context)), left_open
+def _in_order(others: Iterable[Alternative]) -> tuple[Alternative, ...]:
+    order = list(AlternativeKind)
+    return tuple(sorted(others, key=lambda one: order.index(one.kind)))
 
 
-def _true_alternatives(
-    found: tuple[Alternative, ...], plan: PositionPlan, choosing: Choosing, context: PlanningContext
-) -> Iterator[Alternative]:
-    """Yield the alternatives with true parts and prices; work, which weighs in the search, is no part of a price."""
-    if choosing.staying is None or plan.chosen is None:
-        yield from found
-        return
-    chosen_minor = plan.chosen.hanging_set.price_minor
-    for one in found:
-        judged = choosing.true_judged(one.judged, context)
-        difference = judged.hanging_set.price_minor - chosen_minor
-        if one.kind is not AlternativeKind.LOWEST_PRICE or difference < 0:
-            yield replace(one, judged=judged, price_difference_minor=difference)
+class _OtherSets:
+    """The alternatives of a planned position, with true parts and prices; none where it has no set."""
+
+    def __init__(self, planned: PlannedPosition, context: PlanningContext) -> None:
+        self._planned, self._context = planned, context
+        self._finder: AlternativeFinder | None = None
+        if planned.choosing is not None and planned.choice is not None:
+            self._finder = AlternativeFinder(planned.choosing.chooser, planned.choice)
+
+    @property
+    def kinds(self) -> tuple[AlternativeKind, ...]:
+        """What is looked for, in turn."""
+        return self._finder.kinds if self._finder is not None else ()
+
+    @property
+    def left_open(self) -> tuple[Finding, ...]:
+        """What is told of the kinds of which it took too much work to say, once all were looked for."""
+        if self._finder is None:
+            return self._planned.plan.left_open
+        return alternatives_open(self._finder.chooser.search.requirement, self._finder.left_open)
+
+    def found(self) -> Iterator[tuple[AlternativeKind, Alternative | None]]:
+        """Yield each kind in turn, with its set as soon as that is known; None where there is none to show."""
+        for kind, found in self._finder.found() if self._finder is not None else ():
+            yield kind, None if found is None else self._true(found)
+
+    def _true(self, found: Alternative) -> Alternative | None:
+        """Return an alternative with true parts and prices; work, which weighs in the search, is no part of a price."""
+        choosing, chosen = self._planned.choosing, self._planned.plan.chosen
+        if choosing is None or choosing.staying is None or chosen is None:
+            return found
+        judged = choosing.true_judged(found.judged, self._context)
+        difference = judged.hanging_set.price_minor - chosen.hanging_set.price_minor
+        if found.kind is AlternativeKind.LOWEST_PRICE and difference >= 0:
+            return None
+        return replace(found, judged=judged, price_difference_minor=difference)
 
 
 @frozen

@@ -58,5 +58,6 @@ def relabelled(plan: PositionPlan, position: Position) -> PositionPlan:
 def relabelled_stage(staged: StagedPlan, position: Position) -> StagedPlan:
     """Return what is known of a plan as what is known of that of ``position``, which asks the same."""
     taken = StagedPlan.of(relabelled(staged.whole, position))
-    alternatives = None if staged.alternatives is None else taken.alternatives
-    return replace(staged, plan=taken.plan, alternatives=alternatives, left_open=taken.left_open)
+    if staged.alternatives is None:
+        return replace(staged, plan=taken.plan, found=taken.alternatives or (), left_open=taken.left_open)
+    return replace(staged, plan=taken.plan, alternatives=taken.alternatives, left_open=taken.left_open)

@@ -10,9 +10,10 @@ from spoutline.gui.edits.questions import questions_of
 from spoutline.gui.pages.context import Context
 from spoutline.gui.pages.result.agreement_panel import AgreementPanel
 from spoutline.gui.pages.result.measure_panel import MeasurePanel
+from spoutline.gui.pages.result.other_sets_panel import OtherSetsPanel
 from spoutline.gui.pages.result.outcome_card import OutcomeCard
 from spoutline.gui.pages.result.part_panel import PartPanel
-from spoutline.gui.pages.result.result_panel import OtherSetsPanel, checks_panel, findings_panel, requirement_panel
+from spoutline.gui.pages.result.result_panel import checks_panel, findings_panel, requirement_panel
 from spoutline.gui.pages.result.why_not_panel import WhyNotPanel
 from spoutline.gui.pages.result.why_panel import WhyPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
