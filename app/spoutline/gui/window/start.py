@@ -31,6 +31,7 @@ from spoutline.gui.window.first_survey import begin_own, is_first_start, survey_
 from spoutline.gui.window.language import WindowLanguage
 from spoutline.gui.window.main_window import TABLE_ENDINGS, MainWindow
 from spoutline.gui.window.memory import LastView, WindowMemory
+from spoutline.gui.window.pages_ahead import USED_BY_PAGES
 from spoutline.gui.window.theme_keeper import ThemeKeeper
 from spoutline.gui.wording import tr
 from spoutline.model.faults import DamagedStore, NewerStore, StoreFault
@@ -57,15 +58,6 @@ _PAGES_MADE_LATER: Final = {
     Place.CATALOGUES: "spoutline.gui.pages.catalogues.page",
     Place.START: "spoutline.gui.pages.start.page",
 }
-_USED_BY_PAGES: Final = (  # by what pages ask for first: else loaded on the window's thread as a page comes into view
-    "spoutline.bootstrap.due_work",
-    "spoutline.bootstrap.installer",
-    "spoutline.bootstrap.kept_needs",
-    "spoutline.bootstrap.table_maps",
-    "spoutline.documents.pack.content",
-    "spoutline.explain.pack.phrases",
-    "spoutline.ruletables.inspection_items",
-)
 WorkbenchFactory = Callable[[], "Workbench"]
 
 
@@ -429,7 +421,7 @@ class Opening:
         workbench, workplace = self.workbench, self._window.workplace
 
         def work(ticket: Ticket) -> None:
-            for name in (_SET_PAGE, *_PAGES_MADE_LATER.values(), *_USED_BY_PAGES):
+            for name in (_SET_PAGE, *_PAGES_MADE_LATER.values(), *USED_BY_PAGES):
                 if ticket.should_stop():
                     return
                 import_module(name)
@@ -439,9 +431,12 @@ class Opening:
                 if workplace is not None:  # reads what papers warn of
                     workbench.packing().words(workbench.language, workplace.session.display)
 
-        self._window.jobs.start(
-            _PAGES, work, lambda _: leave_out_what_is_there(), lambda _: leave_out_what_is_there(), priority=-2
-        )
+        def make(_: object) -> None:
+            leave_out_what_is_there()
+            if workplace is not None:
+                workplace.make_pages_ahead()
+
+        self._window.jobs.start(_PAGES, work, make, lambda _: leave_out_what_is_there(), priority=-2)
 
     def _tell_trouble(self) -> None:
         if self._trouble:

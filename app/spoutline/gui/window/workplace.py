@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from spoutline.gui.collection import leave_out_what_is_there
 from spoutline.gui.edits.question import WALK, Option, Step
 from spoutline.gui.jobs import JobKey, JobKind, Jobs, Ticket
 from spoutline.gui.models.plans import Plans
@@ -30,6 +31,7 @@ from spoutline.gui.widgets.place_bar import PlaceBar
 from spoutline.gui.widgets.roomy_scroll import PageStack, RoomyScroll, Stacking
 from spoutline.gui.window.agreement_steps import AgreementSteps
 from spoutline.gui.window.no_set_steps import NoSetSteps
+from spoutline.gui.window.pages_ahead import PagesAhead
 from spoutline.gui.window.place_guide import PlaceGuide
 from spoutline.gui.window.step_walk import StepWalk
 from spoutline.gui.window.weighing_steps import WeighingSteps
@@ -37,7 +39,7 @@ from spoutline.gui.window.what_if_steps import WhatIfSteps
 from spoutline.gui.wording import told, tr
 
 if TYPE_CHECKING:
-    from collections.abc import Callable
+    from collections.abc import Callable, Iterator
 
     from spoutline.gui.pages.catalogues.page import CataloguesPage
     from spoutline.gui.pages.conversion.page import ConversionPage
@@ -83,6 +85,7 @@ class Workplace(QWidget):
         self.weighing = WeighingSteps(self.context, self.agreeing.agree_picked, self)
         self._is_narrow, self._stacking = False, Stacking()
         self._divided: dict[str, list[int]] = {}
+        self._ahead = PagesAhead(self, self._is_planning)
         self._build()
         self.session.changed.connect(self._on_changed)
         self.plans.updated.connect(self._on_updated)
@@ -296,7 +299,7 @@ class Workplace(QWidget):
         """The page of the set, made when first wanted."""
         from spoutline.gui.pages.result.set_page import SetPage
 
-        page = SetPage(self.context, self.steps.stack)
+        page = self._ahead.taken(SetPage) or SetPage(self.context, self.steps.stack)
         page.agreement.agree_wanted.connect(lambda label: self.agreeing.agree_planned((label,)))
         page.outcome.agree_wanted.connect(self.agreeing.agree_planned)
         page.outcome.what_if_wanted.connect(self.what_if.ask)
@@ -347,7 +350,7 @@ class Workplace(QWidget):
         """The page of all positions, made when first wanted."""
         from spoutline.gui.pages.survey.grid_page import GridPage
 
-        page = GridPage(self.context, self.views)
+        page = self._ahead.taken(GridPage) or GridPage(self.context, self.views)
         self.views.addWidget(page)
         return page
 
@@ -356,9 +359,40 @@ class Workplace(QWidget):
         """The page of quotations, made when first wanted."""
         from spoutline.gui.pages.quotation.page import QuotationPage
 
-        page = QuotationPage(self.context, self._notify, parent=self.views)
+        page = self._ahead.taken(QuotationPage) or QuotationPage(self.context, self._notify, parent=self.views)
         self.views.addWidget(page)
         return page
+
+    def make_pages_ahead(self) -> None:
+        """Make the pages that nobody has seen yet, part by part between what a person does."""
+        self._ahead.go_through(self._pages_to_make())
+
+    def _is_planning(self) -> bool:
+        label = self.session.label
+        return self.plans.plan(label) is None and not self.plans.trouble(label)
+
+    def _pages_to_make(self) -> Iterator[object]:
+        """Make a part of a page with each step; the modules of the pages are there."""
+        from spoutline.gui.pages.quotation.page import QuotationPage
+        from spoutline.gui.pages.result.set_page import SetPage
+        from spoutline.gui.pages.survey.grid_page import GridPage
+
+        made, context = self.__dict__, self.context
+        if "set_page" not in made:
+            yield from self._ahead.parts_of(SetPage(context, self.steps.stack, whole=False))
+            yield self.set_page
+        if "grid_page" not in made:
+            yield from self._ahead.parts_of(GridPage(context, self.views, whole=False))
+            yield self.grid_page
+        if self.place is not Place.POSITIONS:
+            self.grid_page.refresh()
+            yield None
+        if "quotation_page" not in made:
+            yield from self._ahead.parts_of(QuotationPage(context, self._notify, parent=self.views, whole=False))
+            yield self.quotation_page
+        for name in ("bill_page", "conversion_page", "installer_page", "catalogues_page", "start_page"):
+            yield getattr(self, name)
+        leave_out_what_is_there()  # they stay to the end
 
     def show_part_question(self) -> None:
         """Bring the look-up of catalogue parts into view with the keyboard in its search field."""

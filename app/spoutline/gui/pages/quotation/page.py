@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -42,6 +42,7 @@ from spoutline.gui.pages.quotation.work import (
     reading_older,
 )
 from spoutline.gui.session import Changed
+from spoutline.gui.widgets.in_parts import InParts
 from spoutline.gui.wording import tr
 from spoutline.model.answered import is_surveyed, surveyed_only
 from spoutline.model.faults import Cancelled, InputFault
@@ -53,13 +54,22 @@ from spoutline.model.quoted_option import QuotedAlternate
 from spoutline.whole_files import InUse
 
 
-class QuotationPage(QWidget):
+class QuotationPage(InParts, QWidget):
     """Holds one quotation and the terms of the next one. ``today`` tells the day for expiry and for new terms."""
 
     def __init__(
-        self, context: Context, notify: Notify, today: Callable[[], date] = date.today, parent: QWidget | None = None
+        self,
+        context: Context,
+        notify: Notify,
+        today: Callable[[], date] = date.today,
+        parent: QWidget | None = None,
+        *,
+        whole: bool = True,
     ) -> None:
         super().__init__(parent)
+        self.begin(self._make(context, notify, today), whole=whole)
+
+    def _make(self, context: Context, notify: Notify, today: Callable[[], date]) -> Iterator[None]:
         self._context, self._today = context, today
         self._hand = InHand()
         self._put_aside = InHand()  # what was in hand before an older revision was read
@@ -77,19 +87,25 @@ class QuotationPage(QWidget):
             shown=lambda: self.paper.document,
         )
         self.hands = self.files.hands[FileKind.PDF]
+        yield
         splitter = QSplitter(Qt.Orientation.Horizontal, self)
         splitter.setChildrenCollapsible(False)
-        self.panel = QuotationPanel(context, today, splitter)
+        self.panel = QuotationPanel(context, today, splitter, whole=False)
+        while self.panel.make_part():
+            yield
         self.book_steps = BookSteps(context, self.panel, self._steps, lambda: self._hand)
         self._quoting = Quoting(context, self.panel.offer, self)
         splitter.addWidget(self.panel)
+        yield
         self.paper = PaperPages("quotation", tr("Pages of the quotation"), context.jobs, self._show_trouble, splitter)
         splitter.addWidget(self.paper)
+        yield
         self.panel.offer.add_hands(self.files.hands)
         self.foreseer = Foreseer(context, today, self)
         self.money_row = MoneyRow(self.foreseer, lambda: context.story, self.panel.offer)
         self.money_row.details_wanted.connect(self.show_foreseen)
         self.panel.offer.add_money(self.money_row)
+        yield
         self.paper.document_shown.connect(lambda _: self.hands.allow(True))
         splitter.setSizes([600, 480])
         splitter.setStretchFactor(0, 1)
@@ -98,6 +114,7 @@ class QuotationPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.addWidget(splitter)
+        yield
         self.files.failed.connect(self.panel.say)
         self._bind()
         self._show(InHand())

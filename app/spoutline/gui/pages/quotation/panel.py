@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import date
 
 from PySide6.QtCore import Signal
@@ -21,6 +21,7 @@ from spoutline.gui.position_links import LinkedText
 from spoutline.gui.roles import Tone
 from spoutline.gui.widgets.cards import Card, plain_label, tab_pages
 from spoutline.gui.widgets.day_edit import DayEdit
+from spoutline.gui.widgets.in_parts import InParts
 from spoutline.gui.widgets.marks import Mark
 from spoutline.gui.widgets.notice_bar import NoticeBar, Offer
 from spoutline.gui.widgets.roomy_scroll import PageTabs
@@ -33,7 +34,7 @@ from spoutline.model.quotation_terms import PriceOverride
 _DAY_WIDTH = 140  # pixels of a day with its calendar
 
 
-class QuotationPanel(QWidget):
+class QuotationPanel(InParts, QWidget):
     """Lays out the head and the four panels and shows the quotation in hand in all of them.
 
     Signals
@@ -44,8 +45,13 @@ class QuotationPanel(QWidget):
 
     follow_up_wanted = Signal(object)
 
-    def __init__(self, context: Context, today: Callable[[], date], parent: QWidget | None = None) -> None:
+    def __init__(
+        self, context: Context, today: Callable[[], date], parent: QWidget | None = None, *, whole: bool = True
+    ) -> None:
         super().__init__(parent)
+        self.begin(self._make(context, today), whole=whole)
+
+    def _make(self, context: Context, today: Callable[[], date]) -> Iterator[None]:
         self._context, self._today = context, today
         self._touched_told: tuple[int, ...] = ()
         self._follows: tuple[int, date | None] | None = None
@@ -55,12 +61,17 @@ class QuotationPanel(QWidget):
         column.addWidget(self._head())
         self.notice = NoticeBar(self)
         column.addWidget(self.notice)
+        yield
         self.tabs = PageTabs(self)
         pages = tab_pages(self.tabs)
         self.offer = OfferPanel(pages)
+        yield
         self.prices = PricesPanel(pages)
+        yield
         self.history = HistoryPanel(context, pages)
+        yield
         self.book = BookPanel(context, today, pages)
+        yield
         for panel, words in (
             (self.offer, tr("&Offer")),
             (self.prices, tr("Pr&ices")),
@@ -68,6 +79,7 @@ class QuotationPanel(QWidget):
             (self.book, tr("&Book")),
         ):
             self.tabs.addTab(panel, words)
+            yield
         column.addWidget(self.tabs, 1)
         self.offer.gap_button.clicked.connect(self._answer_gaps)
         self.book.touched_told.connect(self._show_touched_notice)

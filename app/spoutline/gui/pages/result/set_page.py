@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 
@@ -19,6 +21,7 @@ from spoutline.gui.pages.result.why_panel import WhyPanel
 from spoutline.gui.pages.survey.question_form import QuestionForm
 from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import ScrolledPage, tab_pages
+from spoutline.gui.widgets.in_parts import InParts
 from spoutline.gui.widgets.roomy_scroll import PageTabs
 from spoutline.gui.wording import tr
 from spoutline.model.part_ref import PartRef
@@ -26,22 +29,26 @@ from spoutline.model.part_ref import PartRef
 _SOON_MS = 150  # sooner a person sees a flicker and no state
 
 
-class SetPage(QWidget):
+class SetPage(InParts, QWidget):
     """Shows the set of the position in focus. Only the panel in view is filled; the others wait until they are seen."""
 
-    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, parent: QWidget | None = None, *, whole: bool = True) -> None:
         super().__init__(parent)
         self._context = context
+        self.begin(self._make(context), whole=whole)
+
+    def _make(self, context: Context) -> Iterator[None]:
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 4, 10, 8)
         column.setSpacing(10)
         self.outcome = OutcomeCard(context, self)
         column.addWidget(self.outcome)
+        yield
         self.tabs = PageTabs(self)
         self.tabs.setDocumentMode(False)
         self.tabs.setUsesScrollButtons(True)
         self.tabs.tabBar().setAccessibleName(tr("Panels of the set"))
-        self._fill_tabs(context)
+        yield from self._fill_tabs(context)
         column.addWidget(self.tabs, 1)
         self.tabs.currentChanged.connect(lambda _: self._refresh_panel())
         self.part_panel.others.asked_why.connect(self.ask_why_not)
@@ -54,15 +61,19 @@ class SetPage(QWidget):
         context.sets.updated.connect(self._on_updated)
         context.plans.grown.connect(self._on_grown)
 
-    def _fill_tabs(self, context: Context) -> None:
+    def _fill_tabs(self, context: Context) -> Iterator[None]:
         pages = tab_pages(self.tabs)
         self.part_panel = PartPanel(context, pages)
-        self._fill_checked(context, pages)
+        yield
+        yield from self._fill_checked(context, pages)
         self.requirement = requirement_panel(context, pages)
         self.findings = findings_panel(context, pages)
+        yield
         self.other_sets = OtherSetsPanel(context, pages)
-        self._fill_whys(context, pages)
+        yield
+        yield from self._fill_whys(context, pages)
         self.agreement = AgreementPanel(context, pages)
+        yield
         self.wishes = ScrolledPage(pages, margin=10)
         self.wishes_form = QuestionForm(context, self.wishes)
         self.wishes.column.addWidget(self.wishes_form)
@@ -78,26 +89,31 @@ class SetPage(QWidget):
             (self.agreement, tr("Agreed")),
         ):
             self.tabs.addTab(panel, title)
+            yield
 
-    def _fill_checked(self, context: Context, pages: QWidget) -> None:
+    def _fill_checked(self, context: Context, pages: QWidget) -> Iterator[None]:
         self.checked = QTabWidget(pages)
         self.checked.tabBar().setAccessibleName(tr("Checks"))
         checked = tab_pages(self.checked)
         self.checks = checks_panel(context, checked)
+        yield
         self.measure = MeasurePanel(context, checked)
         self.checked.addTab(self.checks, tr("Worked lines"))
         self.checked.addTab(self.measure, tr("How sure?"))
         self.checked.currentChanged.connect(lambda _: self._refresh_panel())
+        yield
 
-    def _fill_whys(self, context: Context, pages: QWidget) -> None:
+    def _fill_whys(self, context: Context, pages: QWidget) -> Iterator[None]:
         self.whys = QTabWidget(pages)
         self.whys.tabBar().setAccessibleName(tr("Reasons"))
         reasons = tab_pages(self.whys)
         self.why = WhyPanel(context, reasons)
+        yield
         self.why_not = WhyNotPanel(context, reasons)
         self.whys.addTab(self.why, tr("These parts"))
         self.whys.addTab(self.why_not, tr("Another part"))
         self.whys.currentChanged.connect(lambda _: self._refresh_panel())
+        yield
 
     def refresh(self) -> None:
         """Show the present plan."""

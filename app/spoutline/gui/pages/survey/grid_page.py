@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
@@ -27,6 +27,7 @@ from spoutline.gui.session import Changed
 from spoutline.gui.widgets.cards import plain_label
 from spoutline.gui.widgets.cell_table import Cells
 from spoutline.gui.widgets.forecourt_view import ForecourtView
+from spoutline.gui.widgets.in_parts import InParts
 from spoutline.gui.widgets.legend import Legend
 from spoutline.gui.widgets.sheet_table import SheetTable
 from spoutline.gui.widgets.still_box import StillSpin
@@ -44,11 +45,14 @@ _NOW_AND_THEN_MS = 200
 _MARKS = (Tone.GOOD, Tone.CAUTION, Tone.QUESTION, Tone.BAD, Tone.WORKING, Tone.OPEN)
 
 
-class GridPage(QWidget):
+class GridPage(InParts, QWidget):
     """Shows every position; every write is one edit on the undo stack, whole or not at all."""
 
-    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+    def __init__(self, context: Context, parent: QWidget | None = None, *, whole: bool = True) -> None:
         super().__init__(parent)
+        self.begin(self._make(context), whole=whole)
+
+    def _make(self, context: Context) -> Iterator[None]:
         self._context, self._tiles = context, Tiles()
         self.model = PositionGrid(self._write, context.sets.tone, lambda: context.story, self)
         self.proxy = FilteredGrid(self.model, self)
@@ -60,6 +64,7 @@ class GridPage(QWidget):
         column.setContentsMargins(4, 4, 10, 8)
         column.addWidget(plain_label(tr("All positions"), "pageTitle"))
         column.addLayout(self._tools())
+        yield
         self.fault_label = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
         column.addWidget(self.fault_label)
@@ -69,6 +74,7 @@ class GridPage(QWidget):
         splitter = QSplitter(Qt.Orientation.Vertical, self)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._plan_view(splitter))
+        yield
         splitter.addWidget(self._grid())
         splitter.setSizes([240, 420])
         column.addWidget(splitter, 1)
