@@ -196,7 +196,7 @@ class SitePanel(QFrame):
             self._show_assumed()
         if is_big:
             self.tree.scroll_by_rows(True)
-        nodes = site_nodes(survey, replace(self._words, tone=self._context.sets.tones().__getitem__))
+        nodes = site_nodes(survey, self._words_of_all())
         self._showing = True
         keyboard_here = self.tree.hasFocus()
         as_before = not self.model.follow_nodes(nodes)
@@ -212,6 +212,11 @@ class SitePanel(QFrame):
         if keyboard_here:
             self.tree.setFocus()
         self._showing = False
+
+    def _words_of_all(self) -> RowWords:
+        """Return what rows show, put together for all of them at once where each would ask the same."""
+        words = replace(self._words, tone=self._context.sets.tones().__getitem__)
+        return words if self._context.sets.agreed is not None else replace(words, told=lambda _: "")
 
     def _refresh_soon(self) -> None:
         """Show the site as it is: of a big one in a turn of its own, so that the drawing need not wait for the list."""
