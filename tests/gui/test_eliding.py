@@ -5,11 +5,13 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRect, Qt
 from PySide6.QtWidgets import QApplication, QHeaderView, QStyleOptionViewItem, QTableView
 from pytestqt.qtbot import QtBot
 
+from spoutline.gui.models.quotation_amounts import AmountRow
 from spoutline.gui.models.record_table import Column, RecordTable
+from spoutline.gui.pages.quotation.offer import OfferPanel
 from spoutline.gui.places import PLACES
 from spoutline.gui.widgets.eliding import elided_where_equal, widths_with_room
 from spoutline.gui.widgets.lists import Table
@@ -151,3 +153,41 @@ def painted(qtbot: QtBot, texts: list[str], *, leads: bool) -> list[str]:
         table.itemDelegate().initStyleOption(option, model.index(row, 0))
         found.append(option.text)
     return found
+
+
+TITLES = (  # of the row of drive-offs, in the four languages of the window
+    "◆ Drive-offs expected, all years",
+    "◆ Arranques con manguera esperados, todos los años",
+    "◆ Erwartete Abrisse, alle Jahre",
+    "◆ Départs attendus, toutes années",
+)
+
+
+def test_titles_of_amounts_are_read_whole_however_narrow_their_column_is(qtbot: QtBot) -> None:
+    offer = OfferPanel()
+    qtbot.addWidget(offer)
+    table, short = offer.amount_table, "Total"
+    columns: tuple[Column[AmountRow], ...] = tuple(
+        Column(title=str(at), text=lambda row, at=at: row.title if not at else "1,234.50") for at in range(5)
+    )
+    rows = [AmountRow(title, ("",) * 4, differs=True) for title in (short, *TITLES)]
+    many = [AmountRow(f"{number} part of a name that needs some room", ("",) * 4, True) for number in range(200)]
+    offer.middle.setCurrentWidget(table)
+    offer.amounts.replace_columns(columns)
+    offer.amounts.show_records([*rows, *many])
+    offer.show()
+    for width in (900, 520, 380):
+        offer.resize(width, 700)
+        QApplication.processEvents()
+        table.fit_columns()
+        room = QRect(0, 0, table.columnWidth(0) - 16, 10_000)
+        for row, title in enumerate((short, *TITLES)):
+            option = QStyleOptionViewItem()
+            table.initViewItemOption(option)
+            table.itemDelegate().initStyleOption(option, table.model().index(row, 0))
+            assert option.text == title  # type: ignore[attr-defined]
+            assert option.features & QStyleOptionViewItem.ViewItemFeature.WrapText  # type: ignore[attr-defined]
+            needed = table.fontMetrics().boundingRect(room, int(Qt.TextFlag.TextWordWrap), title).height()
+            assert table.rowHeight(row) >= needed + 4
+        assert table.rowHeight(0) == table.rowHeight(199)  # one line is as high as ever, and none far down is measured
+    assert table.rowHeight(2) > table.rowHeight(0)

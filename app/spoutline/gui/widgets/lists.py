@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, QRect, Qt, Signal
 from PySide6.QtGui import (
     QAccessible,
     QColor,
@@ -22,12 +22,14 @@ from spoutline.gui.position_links import PositionLinks
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.copying import WholeRows, copy_matrix
 from spoutline.gui.widgets.eliding import widths_with_room
-from spoutline.gui.widgets.marks import MarkDelegate
+from spoutline.gui.widgets.marks import CELL_EDGES_PX, MarkDelegate
 from spoutline.gui.widgets.theme import colours_now
 
 Index = QModelIndex | QPersistentModelIndex
 
 _HEADER_EDGES_PX = 14  # left and right of a title, as the style sheet has it
+_ROW_EDGES_PX = 10  # above and below a text
+_MOST_WRAPPED = 40  # rows whose texts are measured; a quotation of a big station lists a thousand parts
 
 
 if TYPE_CHECKING:
@@ -75,7 +77,8 @@ class Table(_RowKeys, QTableView):
     """A table of rows.
 
     ``shares`` are the parts of the room that the columns take. Of the columns ``whole`` the texts are never cut. Those
-    that ``gives_way`` names are hidden, one after the other, where the room holds not even what is least.
+    that ``gives_way`` names are hidden, one after the other, where the room holds not even what is least. One that
+    ``wraps`` shows the texts of its first column in as many lines as they need, down to the fortieth row.
 
     Signals
     -------
@@ -97,6 +100,7 @@ class Table(_RowKeys, QTableView):
         shares: tuple[int, ...] = (),
         whole: tuple[int, ...] = (),
         gives_way: tuple[int, ...] = (),
+        wraps: bool = False,
     ) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
@@ -104,6 +108,7 @@ class Table(_RowKeys, QTableView):
         self._links = PositionLinks(self)
         self._stretch, self._shares = stretch, shares
         self._never_cut, self._gives_way = whole, gives_way
+        self.wrapped_rows = _MOST_WRAPPED if wraps else 0
         self._taught = ""
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -111,7 +116,7 @@ class Table(_RowKeys, QTableView):
         self.setAlternatingRowColors(True)
         self.setShowGrid(False)
         self.setTabKeyNavigation(False)
-        self.setWordWrap(False)
+        self.setWordWrap(wraps)
         self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(26)
         self.horizontalHeader().setHighlightSections(False)
@@ -125,6 +130,7 @@ class Table(_RowKeys, QTableView):
         if self._shares:
             header.setStretchLastSection(True)
             self._share_out(self.viewport().width())
+            self._wrap()
             return
         for column in range(header.count()):
             is_rest = column == self._stretch
@@ -146,6 +152,15 @@ class Table(_RowKeys, QTableView):
         wanted = [room * self._shares[column] // total for column in shown]
         for column, width in zip(shown, widths_with_room(wanted, [least[one] for one in shown], room), strict=True):
             self.setColumnWidth(column, width)
+
+    def _wrap(self) -> None:
+        """Give each row that wraps the height of its title, and no other text is measured for it."""
+        room, model = self.columnWidth(0) - CELL_EDGES_PX, self.model()
+        place, usual = QRect(0, 0, max(room, 40), 10_000), self.verticalHeader().defaultSectionSize()
+        for row in range(min(self.wrapped_rows, model.rowCount())):
+            words = str(model.index(row, 0).data() or "")
+            wanted = self.fontMetrics().boundingRect(place, int(Qt.TextFlag.TextWordWrap), words).height()
+            self.setRowHeight(row, max(usual, wanted + _ROW_EDGES_PX))
 
     def _least_width(self, column: int) -> int:
         title = str(self.model().headerData(column, Qt.Orientation.Horizontal))

@@ -47,7 +47,7 @@ from spoutline.gui.widgets.theme import Colours, colours_now, tone_colour
 
 Index = QModelIndex | QPersistentModelIndex
 
-_CELL_EDGES_PX = 16
+CELL_EDGES_PX = 16
 _MOST_HEIGHTS = 10_000  # texts whose height is kept
 _NEAR = (-3, -2, -1, 1, 2, 3)  # rows that a text is told apart from
 
@@ -183,7 +183,10 @@ class MarkDelegate(QStyledItemDelegate):
         said = data(place, Role.TONE)
         option.font.setUnderline(bool(data(place, Role.POSITIONS)))
         view = option.widget
-        if isinstance(view, QTableView) and option.text and not data(place, Role.LEADS):
+        is_wrapped = index.column() == 0 and index.row() < getattr(view, "wrapped_rows", 0)
+        if isinstance(view, QTableView) and not is_wrapped:
+            option.features &= ~QStyleOptionViewItem.ViewItemFeature.WrapText
+        if isinstance(view, QTableView) and option.text and not is_wrapped and not data(place, Role.LEADS):
             option.text = self._with_room(option, view.columnWidth(index.column()), index, marked=bool(said))
         if said:
             tone = Tone(str(said))  # Qt hands back a plain text
@@ -203,7 +206,7 @@ class MarkDelegate(QStyledItemDelegate):
 
     def _with_room(self, option: QStyleOptionViewItem, wide: int, index: Index, *, marked: bool) -> str:
         """Return the text of a cell; in a narrow one without what it begins with like the rows around it."""
-        room = wide - _CELL_EDGES_PX - (self._SIZE + 4 if marked else 0)
+        room = wide - CELL_EDGES_PX - (self._SIZE + 4 if marked else 0)
         metrics = option.fontMetrics
 
         def fits(text: str) -> bool:
@@ -223,7 +226,7 @@ class MarkDelegate(QStyledItemDelegate):
     ) -> bool:
         """Qt: a text that is not shown whole is told by the tool tip, where nothing else is."""
         text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        room = view.visualRect(index).width() - _CELL_EDGES_PX
+        room = view.visualRect(index).width() - CELL_EDGES_PX
         wants = event.type() == QEvent.Type.ToolTip and not index.data(Qt.ItemDataRole.ToolTipRole)
         if wants and text and QFontMetrics(view.font()).horizontalAdvance(text) > room:
             QToolTip.showText(event.globalPos(), text, view)
@@ -254,7 +257,7 @@ class MarkDelegate(QStyledItemDelegate):
         known = self._heights.get(key)
         if known is None:
             font.setBold(is_bold)
-            place = QRect(0, 0, max(room - _CELL_EDGES_PX, 40), 10_000)
+            place = QRect(0, 0, max(room - CELL_EDGES_PX, 40), 10_000)
             known = QFontMetrics(font).boundingRect(place, int(Qt.TextFlag.TextWordWrap), words).height()
             if len(self._heights) >= _MOST_HEIGHTS:
                 self._heights.clear()

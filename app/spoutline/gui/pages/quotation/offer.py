@@ -68,7 +68,7 @@ class OfferPanel(QWidget):
         column.addLayout(self._progress_row())
         column.addLayout(self._gap_row())
         self.amounts: RecordTable[AmountRow] = RecordTable((), self)
-        self.amount_table = Table(tr("Options side by side"), self, shares=(7, 5, 5, 5, 5))
+        self.amount_table = Table(tr("Options side by side"), self, shares=(7, 5, 5, 5, 5), wraps=True)
         self.amount_table.setModel(self.amounts)
         self.amount_table.setMinimumHeight(120)
         self.middle = QStackedWidget(self)
