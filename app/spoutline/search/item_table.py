@@ -7,7 +7,7 @@ from bisect import bisect_right
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from itertools import accumulate
+from itertools import accumulate, pairwise
 from typing import TypeVar, overload
 
 import numpy as np
@@ -180,10 +180,10 @@ def joined_up(columns: Sequence[NDArray[_Kept]]) -> NDArray[_Kept]:
 
 def apart(rows: Ints, problem: Problem) -> tuple[Mask, ...]:
     """Return, by layer, which of its items are among ``rows``, numbers as ``ItemsOf`` counts them."""
-    ends = np.cumsum([len(layer.items) for layer in problem.layers])
-    among = np.zeros(ends[-1] if len(ends) else 0, np.bool_)
+    ends = [0, *accumulate(len(layer.items) for layer in problem.layers)]
+    among = np.zeros(ends[-1], np.bool_)
     among[rows] = True
-    return tuple(np.split(among, ends[:-1]))
+    return tuple([among[low:high] for low, high in pairwise(ends)])
 
 
 def some_of(problem: Problem, masks: Sequence[Mask]) -> Problem:

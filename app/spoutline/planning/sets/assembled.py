@@ -85,15 +85,15 @@ class Assembled:
 
     def _may_add_up(self, limits: tuple[float, ...]) -> bool:
         """Say the same with ports left aside, before the items are joined up: soon told, and mostly enough."""
-        most = np.array(limits)
-        room = np.where(np.isinf(most), 0.0, ROOM * np.maximum(np.abs(most), 1.0))
-        return bool((self._least_sums <= most + room).all())
+        pairs = zip(self._least_sums, limits, strict=True)
+        return all(least <= most + (0.0 if math.isinf(most) else ROOM * max(abs(most), 1.0)) for least, most in pairs)
 
     @cached_property
-    def _least_sums(self) -> Floats:
+    def _least_sums(self) -> list[float]:
         """What no chain goes below, by load: the least of every layer."""
         known = {id(place): _least_loads(place.layer) for place in self.places}
-        return np.asarray(np.sum([known[id(place)] for place in self.places], axis=0))
+        sums: list[float] = np.sum([known[id(place)] for place in self.places], axis=0).tolist()
+        return sums
 
     def _hope(self, limits: tuple[float, ...]) -> _Hope:
         if limits not in self._hopes:

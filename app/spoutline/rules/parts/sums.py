@@ -124,9 +124,12 @@ def has_flow_data(part: PartView, slot: Slot, requirement: Requirement) -> Mask:
         return ~np.isnan(part.number("flow_coefficient_kv"))
     found = passages(part)
     known = found.of_each(lambda _outer, _inner: 1.0, 0.0) > 0.0
+    is_wound = coiled_m(part, slot, requirement) > 0.0
+    if not np.any(is_wound):
+        return known
     drum = requirement.position.reel.drum_diameter_m
     too_tight = found.of_each(lambda outer, inner: float(not inner and not _winds(outer, drum)), 0.0) > 0.0
-    return known & ~(too_tight & (coiled_m(part, slot, requirement) > 0.0))
+    return known & ~(too_tight & is_wound)
 
 
 def _winds(outer_m: float, drum_m: float) -> bool:
