@@ -4172,6 +4172,10 @@
    <translation>Nicht gezählt, ohne datiertes Protokoll oder ohne Satz: {0}</translation>
   </message>
   <message>
+   <source>Not decided for {0} of them.</source>
+   <translation>Von {0} davon nicht entschieden.</translation>
+  </message>
+  <message>
    <source>Not everything is saved</source>
    <translation>Nicht alles ist gespeichert</translation>
   </message>
@@ -9006,6 +9010,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
   <message>
    <source>not dated</source>
    <translation>ohne Datum</translation>
+  </message>
+  <message>
+   <source>not decided whether it would do</source>
+   <translation>nicht entschieden, ob es ginge</translation>
   </message>
   <message>
    <source>not in order</source>

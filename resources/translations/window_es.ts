@@ -4172,6 +4172,10 @@
    <translation>Sin contar, sin registro fechado o sin conjunto: {0}</translation>
   </message>
   <message>
+   <source>Not decided for {0} of them.</source>
+   <translation>Sin decidir de {0} de ellas.</translation>
+  </message>
+  <message>
    <source>Not everything is saved</source>
    <translation>No está todo guardado</translation>
   </message>
@@ -9006,6 +9010,10 @@ Su nombre y el motivo constan en el documento.</translation>
   <message>
    <source>not dated</source>
    <translation>sin fecha</translation>
+  </message>
+  <message>
+   <source>not decided whether it would do</source>
+   <translation>sin decidir si serviría</translation>
   </message>
   <message>
    <source>not in order</source>

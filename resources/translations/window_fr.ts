@@ -4172,6 +4172,10 @@
    <translation>Non comptés, sans relevé daté ou sans ensemble : {0}</translation>
   </message>
   <message>
+   <source>Not decided for {0} of them.</source>
+   <translation>Non tranché pour {0} d'entre elles.</translation>
+  </message>
+  <message>
    <source>Not everything is saved</source>
    <translation>Tout n'est pas enregistré</translation>
   </message>
@@ -9006,6 +9010,10 @@ Votre nom et la raison figurent sur le document.</translation>
   <message>
    <source>not dated</source>
    <translation>non daté</translation>
+  </message>
+  <message>
+   <source>not decided whether it would do</source>
+   <translation>non tranché s'il irait</translation>
   </message>
   <message>
    <source>not in order</source>

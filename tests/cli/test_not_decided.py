@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 from typing import Any
@@ -18,6 +19,7 @@ import pytest
 from paper_text import text_of
 from spoutline import assets
 from spoutline.model.refit import Commonality
+from spoutline.planning.pack import swap
 from spoutline.planning.sets import choice
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
@@ -28,6 +30,7 @@ from spoutline.search.listener import Listener
 
 DEMO = assets.resources_folder() / "demo"
 MARINA, DOCK, TRUCKS = DEMO / "marina.json", "Dock gasoline", DEMO / "truck_stop.json"
+FITTING = "OB-N107"  # hangs at the dock
 NOTHING = 1.0
 WORDS = [("en", "not decided"), ("de", "nicht entschieden"), ("es", "sin decidir"), ("fr", "non tranché")]
 pytestmark = pytest.mark.plans_anew
@@ -187,6 +190,8 @@ def test_a_bill_and_the_installers_papers_list_the_position(
     ):
         assert done.code == 1
         assert all(label in done.err for label in labels)
+        assert "not decided whether a set fits" in done.err
+        assert "without a set" not in done.err  # which is more than is known
     for paper in (bill, short):
         told = text_of(paper)
         assert told.count("not decided") >= (len(labels) if paper is bill else 1)  # a short one tells like ones once
@@ -197,8 +202,9 @@ def test_a_bill_and_the_installers_papers_list_the_position(
 
 @pytest.mark.usefixtures("unproven")
 def test_a_bill_tells_that_a_set_is_not_proven_best(spoutline: Any, tmp_path: Path) -> None:
-    spoutline("bill", MARINA, "--pdf", tmp_path / "bill.pdf")
-    assert "it is not proven that none comes before it" in text_of(tmp_path / "bill.pdf")
+    for name, options in (("bill.pdf", ()), ("short.pdf", ("--short",))):
+        spoutline("bill", MARINA, "--pdf", tmp_path / name, *options)
+        assert "it is not proven that none comes before it" in text_of(tmp_path / name)
 
 
 def test_a_quotation_leaves_no_position_out_in_silence(
@@ -212,7 +218,8 @@ def test_a_quotation_leaves_no_position_out_in_silence(
     told = " ".join((done.out, done.err, text_of(paper) if paper.exists() else ""))
     for position in json.loads(MARINA.read_text("utf-8"))["positions"]:
         assert position["label"] in told
-    assert "not decided" in told.lower()
+    assert "not decided whether a set fits" in done.err
+    assert "without a set" not in done.err
 
 
 @pytest.mark.parametrize(("language", "word"), WORDS)
@@ -269,3 +276,59 @@ def test_a_plan_tells_what_sets_chosen_together_could_still_save(
     together = written(*two, stock_price="35")
     assert "at most 12.34 USD could still be saved" in " ".join(spoutline("plan", together).out.split())
     assert json.loads(spoutline("plan", together, "--json").out)["still_to_save_minor"] == 1_234
+
+
+@pytest.mark.parametrize(("language", "word"), WORDS)
+def test_why_not_says_what_is_known_of_a_part_and_what_could_be_loosened(
+    language: str, word: str, spoutline: Any, allowing: Callable[[float], None]
+) -> None:
+    allowing(NOTHING)
+    done = spoutline("whynot", MARINA, DOCK, FITTING, "--language", language)
+    assert (done.code, done.err) == (1, "")
+    assert FITTING in done.out
+    assert word.rsplit(maxsplit=1)[-1] in done.out.lower()
+    if language == "en":
+        assert "breaks no rule by itself" in done.out
+        assert "limits that bind" in done.out
+
+
+@pytest.fixture
+def stock(tmp_path: Path) -> Path:
+    path = tmp_path / "stock.csv"
+    path.write_text("part_number,quantity\nOB-N101,2\nOB-N109,2\nOB-N113,1\n", encoding="utf-8")
+    return path
+
+
+@pytest.mark.parametrize(("language", "word"), WORDS)
+def test_a_swap_says_of_each_part_whether_it_is_decided(
+    language: str, word: str, spoutline: Any, stock: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asked = ("swap", MARINA, DOCK, FITTING, "--stock", stock, "--language", language)
+    assert word.rsplit(maxsplit=1)[-1] not in spoutline(*asked).out.lower()
+    whole = swap.chooser_for
+
+    class Nothing(Listener):
+        most_work = NOTHING
+
+    monkeypatch.setattr(
+        swap,
+        "chooser_for",
+        lambda requirement, pool, context: whole(requirement, pool, replace(context, listener=Nothing())),
+    )
+    done = spoutline(*asked)
+    assert (done.code, done.err) == (1, "")
+    assert [line[:9] for line in done.out.splitlines() if not line.startswith(" ")] == [
+        "? OB-N109",
+        "? OB-N113",
+        "✗ OB-N101",
+    ]
+    assert done.out.lower().count(word.rsplit(maxsplit=1)[-1]) >= 2
+
+
+def test_a_swap_at_a_position_that_is_not_decided_says_so(
+    spoutline: Any, stock: Path, allowing: Callable[[float], None]
+) -> None:
+    allowing(NOTHING)
+    done = spoutline("swap", MARINA, DOCK, FITTING, "--stock", stock)
+    assert done.code == 2
+    assert "not decided whether a set fits this position" in done.err

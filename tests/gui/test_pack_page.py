@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 import threading
+from dataclasses import replace
 from datetime import date
 from html import unescape
 from pathlib import Path
@@ -32,8 +33,10 @@ from spoutline.model.plan import SitePlan
 from spoutline.model.position_tag import PositionTag
 from spoutline.model.record import ChangeReason, RecordItemId
 from spoutline.model.survey import Survey
+from spoutline.planning.pack import swap
 from spoutline.planning.protocols import Progress
 from spoutline.planning.sets.plan_site import fingerprint_of
+from spoutline.search.listener import Listener
 
 
 @pytest.fixture
@@ -245,6 +248,33 @@ def test_a_swap_is_checked_and_lands_in_the_record(page: InstallerPage, qtbot: Q
         (PartRef("QW-N104", "Quillmere Forgeworks"),),
         ChangeReason.NOT_ON_VAN,
     )
+
+
+def test_a_stocked_part_that_is_not_decided_is_said_to_be_so(
+    page: InstallerPage, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    page.tabs.setCurrentWidget(page.swap_panel)
+    panel = page.swap_panel
+    panel.missing_box.setCurrentIndex(panel.missing_box.count() - 1)
+    panel.stock_edit.setPlainText("QW-N104,1\nQW-N143,2")
+    whole = swap.chooser_for
+
+    class Nothing(Listener):
+        most_work = 1.0
+
+    monkeypatch.setattr(
+        swap,
+        "chooser_for",
+        lambda requirement, pool, context: whole(requirement, pool, replace(context, listener=Nothing())),
+    )
+    panel.ask()
+    qtbot.waitUntil(lambda: panel.model.rowCount() == 2, timeout=20_000)
+    assert panel.state_label.text() == "0 of 2 stocked parts of this kind would do. Not decided for 1 of them."
+    rows = [panel.model.index(row, 2).data() for row in range(2)]
+    assert rows == ["not decided whether it would do", "would not do"]  # the truck nozzle breaks musts by itself
+    details = panel.model.index(0, 0, panel.model.index(0, 0))
+    assert "nor was it shown that none fits" in details.data()
+    assert not panel.fit_button.isEnabled()
 
 
 def test_a_faulty_stock_list_is_told_with_its_line(page: InstallerPage) -> None:

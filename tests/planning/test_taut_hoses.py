@@ -11,16 +11,20 @@ from bench.generated_parts import generated_parts
 from planning.stores import ListStore
 from planning.surveys import survey_of
 from spoutline.model.check import CheckId
+from spoutline.model.finding import Severity
 from spoutline.model.limit import LimitId, RuleTables
 from spoutline.model.part import Part
 from spoutline.model.plan import HangingSet
-from spoutline.model.requirement import Requirement, RequirementId, Slot
-from spoutline.planning.sets.choice import Chooser, is_turned_down
+from spoutline.model.quantity import Fact
+from spoutline.model.requirement import RefusalStatus, Requirement, RequirementId, Slot
+from spoutline.planning.sets.choice import Chooser, TurnedDown, is_turned_down
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.left_open import not_decided
 from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import narrow_pool
 from spoutline.planning.sets.set_query import Held, Objective
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.effort import Exhausted
 
 _OF_A_SLOT = 7
 TAUT = survey_of(
@@ -124,3 +128,66 @@ def test_around_a_held_part_what_is_known_to_be_turned_down_is_counted_without_b
                 assert chooser.last_refused.hanging_set.refs == every[:patience][-1].refs
             outcomes.add((found is None, False in refused[:patience]))
     assert patience > 3 or (False, False) in outcomes  # found after so many
+
+
+@pytest.fixture
+def of_another_kind(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let the search not know why sets are turned down, as it does not of any check but that of taut hoses."""
+    monkeypatch.setattr("spoutline.planning.sets.choice._parts_in_use", lambda judged, dropped: False)
+
+
+@pytest.mark.usefixtures("of_another_kind")
+def test_sets_turned_down_one_after_another_do_not_show_that_none_fits(
+    chooser: Chooser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Oracle: every set judged in its order."""
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", 10)
+    query = replace(chooser.query(GROUND), objective=Objective.PRESSURE_LOSS)
+    refused = [is_turned_down(chooser.judge.judged(one), GROUND) for one in chooser.search.sets(query)]
+    assert refused.index(False) > 10
+    with pytest.raises(TurnedDown):
+        chooser.first(query, GROUND)
+    told = not_decided(chooser)
+    assert told.status is RefusalStatus.NOT_DECIDED
+    facts = {fact.name: fact for finding in told.findings for fact in finding.facts}
+    reason = facts["sets_turned_down_for"]
+    assert isinstance(reason, Fact)
+    assert RequirementId.SERVICE_LOAD in reason.value.split(", ")
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", refused.index(False) + 1)
+    assert chooser.first(query, GROUND) is not None
+
+
+@pytest.mark.usefixtures("of_another_kind")
+@pytest.mark.parametrize(("patience", "is_decided"), [(5, False), (100_000, True)])
+def test_a_position_all_of_whose_sets_are_turned_down_fits_none_only_where_all_were_looked_at(
+    patience: int, is_decided: bool, chooser: Chooser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", patience)
+    monkeypatch.setattr("spoutline.planning.sets.choice.is_turned_down", lambda judged, dropped: True)
+    if is_decided:
+        assert chooser.choose() is None
+    else:
+        with pytest.raises(Exhausted):
+            chooser.choose()
+    assert chooser.last_refused is not None
+
+
+@pytest.mark.usefixtures("of_another_kind")
+def test_a_set_found_by_giving_a_should_up_is_not_called_the_best_where_many_were_turned_down_before(
+    chooser: Chooser, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Every set is turned down that gives no line up: however few are looked at, the one line is come to."""
+    limits = chooser.search.model.set_limits
+    soft = sorted({limit.requirement for limit in limits if limit.severity is Severity.SHOULD})
+    last = frozenset(soft[-1:])
+    monkeypatch.setattr("spoutline.planning.sets.choice.is_turned_down", lambda judged, dropped: not last <= dropped)
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", 100_000)
+    whole = chooser.choose()
+    assert whole is not None
+    monkeypatch.setattr("spoutline.planning.sets.choice._PATIENCE", 1)
+    found = chooser.choose()
+    assert found is not None
+    assert found.judged.hanging_set.refs == whole.judged.hanging_set.refs
+    assert whole.floor is None
+    assert found.floor is not None
+    assert found.floor < (len(found.dropped), found.judged.hanging_set.price_minor)

@@ -3,20 +3,17 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, display_of
-from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey
 from spoutline.cli.mail import add_mail, mail_of
+from spoutline.cli.open_positions import tell_open_of
 from spoutline.cli.outputs import OutputArguments
-from spoutline.cli.plan import outcome_of
 from spoutline.cli.progress import TerminalProgress
 from spoutline.cli.sets import add_sets, sets_of
 from spoutline.cli.typed import day_of
-from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
@@ -24,6 +21,7 @@ from spoutline.model.worded import Worded
 
 if TYPE_CHECKING:
     from spoutline.bootstrap import Workbench
+    from spoutline.cli.exit_code import ExitCode
 
 _FORMATS = ("pdf", "html", "mail", "csv", "xlsx")
 
@@ -88,12 +86,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.xlsx:
         contents[arguments.xlsx] = workbench.bills().xlsx(site_plan, display, records=records)
     arguments.output_plan.write(contents)
-    outcome = outcome_of(site_plan)
-    if outcome is ExitCode.DOES_NOT_FIT:
-        open_positions = ", ".join(plan.position.label for plan in site_plan.positions if not plan.keeps_every_must)
-        told = said("Written, but without a set that keeps every must: {positions}", positions=open_positions)
-        sys.stderr.write(f"{told}\n")
-    return outcome
+    return tell_open_of(site_plan)
 
 
 def _check_options(arguments: argparse.Namespace, *, has_paper: bool) -> None:

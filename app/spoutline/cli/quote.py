@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from spoutline.cli.command import CommandWork, add_survey, add_terms, display_of, read_terms
-from spoutline.cli.exit_code import ExitCode
 from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.mail import add_mail, mail_of, paper_file
+from spoutline.cli.open_positions import tell_open
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
-from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.documents.paper_form import PaperForm
 from spoutline.model.faults import InputFault, InputProblem
@@ -24,6 +22,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from spoutline.bootstrap import Workbench
+    from spoutline.cli.exit_code import ExitCode
     from spoutline.model.quotation import Quotation
     from spoutline.planning.refit.quote import Quoted
     from spoutline.units.display import Display
@@ -136,17 +135,12 @@ def _option(number: int, count: int) -> int:
 
 def _outcome(quotation: Quotation) -> ExitCode:
     """Tell of positions without a sound set, and return the code that says so."""
-    lacking = [
-        f"{position.label} ({option.title})"
+    return tell_open(
+        (f"{position.label} ({option.title})", position.status)
         for option in quotation.options
         for position in option.positions
         if not position.keeps_every_must
-    ]
-    if not lacking:
-        return ExitCode.FITS
-    told = said("Written, but without a set that keeps every must: {positions}", positions=", ".join(lacking))
-    sys.stderr.write(f"{told}\n")
-    return ExitCode.DOES_NOT_FIT
+    )
 
 
 WORK = CommandWork(_arguments, _run)

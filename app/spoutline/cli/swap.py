@@ -67,8 +67,14 @@ def _shown(option: SwapOption) -> tuple[str, str]:
 
 
 def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[str]:
-    """Return a swap option as lines of text: the part, what changes and what it costs, or the rules it breaks."""
+    """Return a swap option as text: the part, what changes and what it costs, what it breaks, or what is left open."""
     part = story.part(option.part)
+    if option.is_undecided:
+        yield said(
+            "? {part}, {count} at hand: it is not decided whether it would do.", part=part, count=option.quantity
+        )
+        yield from (f"    {story.finding(finding).sentence}" for finding in option.left_open)
+        return
     if option.judged is None:
         yield said("✗ {part}, {count} at hand: would not do.", part=part, count=option.quantity)
         for finding in option.findings:
@@ -76,7 +82,8 @@ def option_lines(option: SwapOption, currency: str, story: Story) -> Iterator[st
                 text = story.finding(finding)
                 yield f"    {text.sentence} [{text.source}]"
         if option.misfit.finding is None:
-            yield f"    {story.misfit(option.misfit)}"
+            reasons = [story.finding(finding).sentence for finding in option.left_open]
+            yield from (f"    {text}" for text in reasons or (story.misfit(option.misfit),))
         return
     price = story.money(option.judged.hanging_set.price_minor, currency)
     out, put_in = _shown(option)

@@ -338,3 +338,4 @@ class PartVerdict:
     in_chosen_set: bool
     best_set_with_it: HangingSet | None
     conflict: Conflict | None = None  # why no set holds it although no rule forbids the part itself
+    left_open: tuple[Finding, ...] = ()  # that it was not decided whether a set holds it, or whether that is the best

@@ -37,7 +37,8 @@ class SwapOption:
     ``judged`` is the best set that holds it, made of the planned parts and the stock, with all findings and checks;
     None where no set with it keeps every must. ``taken_out`` and ``put_in`` are the parts that then change.
     ``findings`` are the rules that the part itself breaks here; where none of them is a must, ``lines`` are the
-    requirement lines that no set of the stock keeps together with it.
+    requirement lines that no set of the stock keeps together with it. ``left_open`` says what was not decided: where
+    ``is_undecided`` whether a set with it would do, else why none would.
     """
 
     part: Part
@@ -47,6 +48,8 @@ class SwapOption:
     put_in: tuple[PartRef, ...]
     findings: tuple[Finding, ...]
     lines: tuple[RequirementId, ...] = ()
+    left_open: tuple[Finding, ...] = ()
+    is_undecided: bool = False
 
     @property
     def misfit(self) -> Misfit:

@@ -31,12 +31,13 @@ from spoutline.documents.content.site_sections import (
 from spoutline.documents.content.totals import BillLine, position_lines, total_of
 from spoutline.explain.phrases.paper_words import PaperWord as Word
 from spoutline.explain.plan.assumed import station_lines
-from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.story import Story, mark_of
 from spoutline.frozen import frozen
 from spoutline.model.answered import AssumedTopic, assumed_topics
 from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.plan import PositionPlan, SitePlan
 from spoutline.model.record import CommissioningRecord
+from spoutline.rules.declared.rule_ids import RuleId
 from spoutline.ruletables.cautions import Caution
 
 
@@ -62,6 +63,7 @@ def short_bill_content(
         *(block for plan in site_plan.positions for block in found_blocks((plan.position,), found, story)),
         Heading(story.word(Word.POSITIONS), 2),
         _positions_table(site_plan, story, closed=found.keys()),
+        *_unproven_blocks(site_plan, story),
         *_no_set_blocks(site_plan, story),
         *_assumed_blocks(site_plan, story),
         Heading(story.word(Word.WHOLE_SITE), 2),
@@ -127,19 +129,32 @@ def _piece(line: BillLine, names: Mapping[PartRef, str], story: Story) -> str:
     return f"{counted}{names[line.part.ref]}{f' ({story.word(Word.STAYS)})' if line.kept else ''}"
 
 
-def _no_set_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
-    """Return why positions have no set; equal reasons once."""
-    reasons: dict[str, list[str]] = {}
+def _unproven_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
+    """Return which sets are not proven to be the best, and what may settle it; equal lines once."""
+    lines: dict[str, list[str]] = {}
     for plan in site_plan.positions:
-        told = story.refusal(plan.refusal) if plan.refusal is not None else ()
+        for finding in plan.findings_of((RuleId.SET_NOT_PROVEN_BEST,)):
+            lines.setdefault(story.finding(finding).sentence, []).append(plan.position.label)
+    for text, labels in lines.items():
+        yield Paragraph(f"{', '.join(labels)}{story.writing.colon} {text}", Role.NOTE)
+
+
+def _no_set_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:
+    """Return why positions have no set, as far as that is known; equal reasons once."""
+    reasons: dict[tuple[str, str], list[str]] = {}
+    for plan in site_plan.positions:
+        told: tuple[str, ...] = ()
+        if plan.refusal is not None:
+            told = (*story.refusal(plan.refusal), *(story.way_out(way) for way in plan.refusal.ways_out))
         if plan.conflict is not None:
             told = (*told, *story.conflict(plan.conflict))
+        told = (*told, *(story.finding(one).sentence for one in plan.findings_of((RuleId.REASONS_NOT_DECIDED,))))
         if told:
-            reasons.setdefault(" ".join(told), []).append(plan.position.label)
+            reasons.setdefault((mark_of(plan), " ".join(told)), []).append(plan.position.label)
     if reasons:
         yield Heading(story.word(Word.NO_SET), 2)
-        for text, labels in reasons.items():
-            yield Paragraph(f"✗ {', '.join(labels)}{story.writing.colon} {text}", Role.NOTE)
+        for (mark, text), labels in reasons.items():
+            yield Paragraph(f"{mark} {', '.join(labels)}{story.writing.colon} {text}", Role.NOTE)
 
 
 def _assumed_blocks(site_plan: SitePlan, story: Story) -> Iterator[Block]:

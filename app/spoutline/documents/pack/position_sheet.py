@@ -28,12 +28,12 @@ from spoutline.documents.pack.site_checks import site_check_table
 from spoutline.explain.pack.open_points import broken_names, no_set_reasons, question_texts
 from spoutline.explain.pack.words import PackWord as Word
 from spoutline.explain.plan.part_name import part_name
-from spoutline.explain.plan.story import Story
+from spoutline.explain.plan.story import Story, mark_of
 from spoutline.explain.plan.texts import Named
 from spoutline.model.finding import Severity
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef, told_apart
-from spoutline.model.plan import HangingSet, JudgedSet, PlanStatus, PositionPlan, SetLink, SitePlan
+from spoutline.model.plan import HangingSet, JudgedSet, PositionPlan, SetLink, SitePlan
 from spoutline.model.port import Seal
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Slot
@@ -92,8 +92,7 @@ def _head_rows(plan: PositionPlan, story: Story) -> Iterator[Named]:
 def _warnings(plan: PositionPlan, story: Story) -> Iterator[Block]:
     """Return what must be settled before anything is fitted."""
     if plan.chosen is None:
-        mark = "?" if plan.status is PlanStatus.NOT_DECIDED else "✗"
-        yield Paragraph(f"{mark} {story.sentence(story.word(plan.status))}. {story.word(Word.NO_SET)}")
+        yield Paragraph(f"{mark_of(plan)} {story.sentence(story.word(plan.status))}. {story.word(Word.NO_SET)}")
         yield Bullets(tuple(no_set_reasons(plan, story)))
         return
     if not plan.keeps_every_must:

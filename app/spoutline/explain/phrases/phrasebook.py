@@ -29,6 +29,7 @@ _FACT_LISTS: Final = {
     "kind": "PartKind",
     "slot": "Slot",
     "limits_that_bind": "RequirementId",
+    "sets_turned_down_for": "RequirementId",
     "alternatives": "AlternativeKind",
 }
 

@@ -282,6 +282,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "verdict_fits": ("part", "price", "numbers"),
     "verdict_fits_not_chosen": (),
     "verdict_fits_no_set": ("part",),
+    "verdict_not_decided": ("part",),
     "verdict_no_slot": ("part", "kind"),
     "verdict_broken_one": ("part", "count"),
     "verdict_broken_many": ("part", "count"),

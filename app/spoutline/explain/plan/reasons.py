@@ -12,6 +12,7 @@ from spoutline.model.finding import Finding, Verdict
 from spoutline.model.part_ref import told_apart
 from spoutline.model.plan import Alternative, Conflict, Exclusion, HangingSet, PartVerdict, Relaxation
 from spoutline.model.requirement import Refusal, RefusalStatus, RequirementId
+from spoutline.rules.declared.rule_ids import RuleId
 
 if TYPE_CHECKING:
     from spoutline.model.substitute import Misfit, SlotChange
@@ -179,10 +180,12 @@ def requirement_names(requirements: tuple[RequirementId, ...], words: Words) -> 
 
 def _serving(part: str, verdict: PartVerdict, words: Words) -> tuple[str, ...]:
     """Return how a part that breaks no rule could serve, or why no set holds it."""
-    best = verdict.best_set_with_it
+    best, left_open = verdict.best_set_with_it, tuple(finding_text(one, words).sentence for one in verdict.left_open)
+    if best is None and any(one.rule_id is RuleId.SETS_NOT_DECIDED for one in verdict.left_open):
+        return (words.phrases.fill("verdict_not_decided", part=part), *left_open)
     if best is None:
         opening = words.phrases.fill("verdict_fits_no_set", part=part)
-        return (opening, *(conflict_sentences(verdict.conflict, words)[1:] if verdict.conflict else ()))
+        return (opening, *(conflict_sentences(verdict.conflict, words)[1:] if verdict.conflict else left_open))
     price = words.money(best.price_minor, best.currency)
     opening = words.phrases.fill("verdict_fits", part=part, price=price, numbers=", ".join(told_apart(best.refs)))
-    return (opening, words.phrases.text["verdict_fits_not_chosen"])
+    return (opening, *(left_open or (words.phrases.text["verdict_fits_not_chosen"],)))

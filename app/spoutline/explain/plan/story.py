@@ -49,6 +49,13 @@ if TYPE_CHECKING:
 _OUTCOME_MARKS = {Outcome.PASSES: "✓", Outcome.FAILS: "✗", Outcome.UNKNOWN: "?", Outcome.INFORMATION: "i"}
 
 
+def mark_of(plan: PositionPlan) -> str:
+    """Return the sign of a position's outcome, which reads without colour."""
+    if plan.status is PlanStatus.NOT_DECIDED:
+        return "?"
+    return "✓" if plan.status is PlanStatus.FITS and plan.keeps_every_must else "✗"
+
+
 @frozen
 class Story(Words):
     """Makes sentences from results, given the phrases of one language and a display in one unit system.
@@ -75,8 +82,7 @@ class Story(Words):
 
     def marked_verdict(self, plan: PositionPlan) -> str:
         """Return the outcome of a position with a mark that reads without colour."""
-        mark = "?" if plan.status is PlanStatus.NOT_DECIDED else "✗"
-        return f"{'✓' if plan.status is PlanStatus.FITS and plan.keeps_every_must else mark} {self.verdict(plan)}"
+        return f"{mark_of(plan)} {self.verdict(plan)}"
 
     def marked_outcome(self, check: Check) -> str:
         """Return the outcome of a check with a mark that reads without colour; it says where its limit is recalled."""

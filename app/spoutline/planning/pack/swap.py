@@ -12,7 +12,7 @@ from spoutline.model.part import MOST_IN_ARTICLE, PLACE_OF_PART, Part, PartKind
 from spoutline.model.part_columns import PartColumns
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import JudgedSet, PositionPlan
-from spoutline.model.requirement import RequirementId
+from spoutline.model.requirement import Refusal, RequirementId
 from spoutline.model.stock import Stock, SwapOption
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.protocols import CandidateFilter, PartStore
@@ -20,11 +20,13 @@ from spoutline.planning.sets.assembled import Keep
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.conflicts import ConflictFinder
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.left_open import not_decided, reasons_open
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.place import Place, place_of
 from spoutline.planning.sets.plan_position import chooser_for
 from spoutline.planning.sets.pool import SLOT_KINDS, Pool, narrow_pool
 from spoutline.rules.parts.part_rules import judge_part
+from spoutline.search.effort import Exhausted
 
 _FITTINGS = frozenset((PartKind.ADAPTOR, PartKind.SPLITTER))
 
@@ -126,13 +128,17 @@ def swap_options(
     case = _case_of(plan, missing, stock, context)
     kind = SLOT_KINDS[case.place.slot]
     at_hand = [part for part in _at_hand(stock, context.parts) if part.ref != case.missing]
-    options = [_option(part, case) for part in at_hand if part.kind is kind]
+    options: list[SwapOption] = []
+    for part in at_hand:
+        if part.kind is kind:
+            is_spared = any(option.is_undecided for option in options)  # the others mostly take as much work
+            options.append(_option(part, case, is_spared=is_spared))
     return tuple(sorted(options, key=_rank))
 
 
-def _rank(option: SwapOption) -> tuple[bool, int, int, PartRef]:
+def _rank(option: SwapOption) -> tuple[bool, bool, int, int, PartRef]:
     price = option.judged.hanging_set.price_minor if option.judged else 0
-    return option.judged is None, len(option.put_in), price, option.part.ref
+    return option.judged is None, not option.is_undecided, len(option.put_in), price, option.part.ref
 
 
 def _case_of(plan: PositionPlan, missing: PartRef, stock: Stock, context: PlanningContext) -> _Case:
@@ -166,42 +172,59 @@ def _check_stock(stock: Stock, parts: PartStore) -> None:
         raise InputFault(tuple(problems))
 
 
-def _option(part: Part, case: _Case) -> SwapOption:
+def _option(part: Part, case: _Case, *, is_spared: bool) -> SwapOption:
     place = case.place
     findings = judge_part(part, place.slot, place.requirement, case.context.tables)
-    judged = _best_set(part, case)
     option = SwapOption(
         part=part,
         quantity=case.stock.quantity(part.article or part.ref),
-        judged=judged,
+        judged=None,
         taken_out=(case.missing,),
         put_in=(part.ref,),
         findings=findings,
     )
-    if judged is None:
-        return option if option.misfit.finding is not None else replace(option, lines=_lines_against(part, case))
-    new = judged.hanging_set.refs
+    if option.misfit.finding is not None:
+        return option
+    found = _best_set(part, case, is_spared=is_spared)
+    if isinstance(found, Refusal):
+        return replace(option, left_open=found.findings, is_undecided=True)
+    if found is None:
+        return _with_reasons(option, case)
+    new = found.hanging_set.refs
     return replace(
         option,
+        judged=found,
         taken_out=tuple(ref for ref in case.planned if ref not in new),
         put_in=tuple(ref for ref in new if ref not in case.planned),
     )
 
 
-def _lines_against(part: Part, case: _Case) -> tuple[RequirementId, ...]:
-    """Return the requirement lines that cannot hold together with a part that breaks no must by itself."""
+def _with_reasons(option: SwapOption, case: _Case) -> SwapOption:
+    """Return an option with the lines that cannot hold together with its part, which breaks no must by itself."""
     requirement, tables = case.place.requirement, case.context.tables
     search = ChainSearch(requirement, case.pool, LoadModel(requirement, tables))
-    found = ConflictFinder(search, case.context.listener).lines(case.place.holding(part))
-    return found or (RequirementId.JOINTS,)  # what is at hand does not join up with it
+    try:
+        found = ConflictFinder(search, case.context.listener).lines(case.place.holding(option.part))
+    except Exhausted:
+        return replace(option, left_open=reasons_open(requirement))
+    return replace(option, lines=found or (RequirementId.JOINTS,))  # what is at hand does not join up with it
 
 
-def _best_set(part: Part, case: _Case) -> JudgedSet | None:
-    """Return the best set with ``part`` in the place: planned parts first, then sets that draw on the stock as well."""
+def _best_set(part: Part, case: _Case, *, is_spared: bool) -> JudgedSet | Refusal | None:
+    """Return the best set with ``part`` in the place: planned parts first, then sets that draw on the stock as well.
+
+    A refusal says that it takes too much work to say.
+    """
     kind, planned = SLOT_KINDS[case.place.slot], {*case.planned} - {case.missing}
     for kinds in (frozenset[PartKind](), _FITTINGS - {kind}, frozenset(PartKind) - {kind}):
         pool = case.pool.only(_from(planned | {part.ref}, kinds))
-        choice = chooser_for(case.place.requirement, pool, case.context).choose(case.place.holding(part))
+        chooser = chooser_for(case.place.requirement, pool, case.context)
+        if is_spared:
+            chooser.spare_work()
+        try:
+            choice = chooser.choose(case.place.holding(part))
+        except Exhausted:
+            return not_decided(chooser)
         if choice is not None:
             return choice.judged
     return None

@@ -53,6 +53,10 @@ class _Asked:
     fewest_regrets: int = 0
 
 
+class TurnedDown(Exhausted):
+    """Full checks turned down so many sets in a row that no more are looked at: nothing is shown about the others."""
+
+
 class Chooser:
     """Pulls sets from the search and keeps those whose full checks agree with the limits asked for.
 
@@ -69,6 +73,7 @@ class Chooser:
         self.last_refused: JudgedSet | None = None  # by a full check, since a choice was last asked for
         self.turned_down = 0  # sets that the bounds let through and a full check did not
         self._open: dict[frozenset[RequirementId], Promise] = {}  # by lines given up: what no set goes below
+        self._unshown: dict[frozenset[RequirementId], Promise] = {}  # the same where full checks turned many sets down
 
     def query(self, dropped: frozenset[RequirementId], holds: Held | None = None) -> SetQuery:
         """Return the query for every line, its should-limits on the ``dropped`` lines left out."""
@@ -97,6 +102,7 @@ class Chooser:
         groups = [frozenset(group) for size in range(len(soft) + 1) for group in itertools.combinations(soft, size)]
         self.last_refused = None
         self._open.clear()
+        self._unshown.clear()
         asked = {group: _Asked() for group in groups}
         best: tuple[_Rank, Choice] | None = None
         # sets that break a single should are soon looked through, and their price bounds all others
@@ -118,7 +124,7 @@ class Chooser:
 
     def _with_floor(self, best: tuple[_Rank, Choice] | None) -> Choice | None:
         """Return the best choice with what no set goes below, where a set that was not found may come before it."""
-        floor = min(self._open.values(), default=None)
+        floor = min((*self._open.values(), *self._unshown.values()), default=None)
         if best is None:
             if floor is not None:
                 raise Exhausted
@@ -128,7 +134,7 @@ class Chooser:
 
     def _leave_open(self, dropped: frozenset[RequirementId], floor: Promise) -> None:
         """Remember what is known of the sets for which some lines are given up, and spare work from now on."""
-        self._open[dropped] = Promise(floor.regrets + len(dropped), floor.price_minor)
+        self._open[dropped] = _promise_of(floor, dropped)
         self.spare_work()
 
     def spare_work(self) -> None:
@@ -170,6 +176,9 @@ class Chooser:
             return None
         try:
             return self._first_from(found, query, dropped)
+        except TurnedDown:
+            self._unshown[dropped] = _promise_of(answer.promise, dropped)
+            return None
         except Exhausted:
             self._leave_open(dropped, answer.promise)
             return None
@@ -197,11 +206,14 @@ class Chooser:
 
         The quick search answers unless a full check turns its set down, which is rare; only then are the sets walked
         through in order, and only so far. A hose so nearly taut that its tension decides is the one known case: those
-        that it turns down are left out of the walk. Raise ``Exhausted`` where it takes too much work to say.
+        that it turns down are left out of the walk. Raise ``Exhausted`` where it takes too much work to say, of which
+        ``TurnedDown`` is the case that ``last_refused`` gives a reason for.
         """
         try:
             best = self.search.cheapest(query, self.listener)
             return None if best is None else self._first_from(best, query, dropped)
+        except TurnedDown:
+            raise
         except Exhausted:
             self.spare_work()
             raise
@@ -261,18 +273,26 @@ class Chooser:
         return judged
 
     def accepted(self, query: SetQuery, dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
-        """Yield the sets whose checks hold, in the order of the search, until too many in a row were turned down."""
+        """Yield the sets whose checks hold, in the order of the search.
+
+        Raise ``TurnedDown`` where so many in a row are turned down that it would take too much work to go on.
+        """
         yield from self._accepted_of(self.search.sets(query, self.listener), dropped)
 
     def _accepted_of(self, sets: Iterator[HangingSet], dropped: frozenset[RequirementId]) -> Iterator[JudgedSet]:
         refused = 0
         for hanging_set in sets:
+            if refused >= _PATIENCE:
+                raise TurnedDown
             judged = self._accepted_or_none(hanging_set, dropped)
             refused = refused + 1 if judged is None else 0
             if judged is not None:
                 yield judged
-            elif refused >= _PATIENCE:
-                return
+
+
+def _promise_of(floor: Promise, dropped: frozenset[RequirementId]) -> Promise:
+    """Return what no set goes below for which some lines are given up, these counted among the shoulds."""
+    return Promise(floor.regrets + len(dropped), floor.price_minor)
 
 
 def is_turned_down(judged: JudgedSet, dropped: frozenset[RequirementId]) -> bool:

@@ -10,6 +10,7 @@ from spoutline.model.plan import AlternativeKind
 from spoutline.model.quantity import Dimension, Fact, Quantity
 from spoutline.model.requirement import Refusal, RefusalStatus, Requirement, RequirementId, WayOut
 from spoutline.planning.sets.choice import Choice, Chooser
+from spoutline.planning.sets.conflicts import conflict_of_checks
 from spoutline.planning.sets.set_query import Promise
 from spoutline.rules.declared.registry import rule_of
 from spoutline.rules.declared.rule_ids import RuleId
@@ -18,7 +19,8 @@ from spoutline.rules.declared.rule_ids import RuleId
 def not_decided(chooser: Chooser) -> Refusal:
     """Return that no set was found and that none is shown not to exist, with what may settle it."""
     requirement = chooser.search.requirement
-    found = _finding(RuleId.SETS_NOT_DECIDED, requirement, _tight(chooser, frozenset()))
+    facts = (*_tight(chooser, frozenset()), *_turned_down(chooser))
+    found = _finding(RuleId.SETS_NOT_DECIDED, requirement, facts)
     return Refusal(
         status=RefusalStatus.NOT_DECIDED,
         findings=(found,),
@@ -70,6 +72,12 @@ def _tight(chooser: Chooser, dropped: frozenset[RequirementId]) -> tuple[Fact, .
     """Return the lines whose limits some sets exceed: those that could be loosened."""
     lines = chooser.search.binding_lines(chooser.query(dropped))
     return (Fact("limits_that_bind", ", ".join(lines)),) if lines else ()
+
+
+def _turned_down(chooser: Chooser) -> tuple[Fact, ...]:
+    """Return the lines for which a full check turned down the last set that was looked at."""
+    conflict = conflict_of_checks(chooser.last_refused)
+    return (Fact("sets_turned_down_for", ", ".join(conflict.requirements)),) if conflict is not None else ()
 
 
 def _finding(

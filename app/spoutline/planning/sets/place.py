@@ -6,7 +6,7 @@ from spoutline.frozen import frozen
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import Part
 from spoutline.model.part_ref import PartRef, any_names, told_apart
-from spoutline.model.plan import JudgedSet, PositionPlan
+from spoutline.model.plan import JudgedSet, PlanStatus, PositionPlan
 from spoutline.model.requirement import Requirement, Slot
 from spoutline.model.worded import Worded
 from spoutline.planning.sets.context import PlanningContext
@@ -37,7 +37,9 @@ def place_of(plan: PositionPlan, wanted: PartRef, context: PlanningContext) -> P
         The position has no set, or its set does not hold the part.
     """
     if plan.chosen is None or plan.requirement is None:
-        right = "this position has no set, so no part of it can be swapped"
+        undecided = "it is not decided whether a set fits this position, so no part of it can be swapped"
+        none = "this position has no set, so no part of it can be swapped"
+        right = undecided if plan.status is PlanStatus.NOT_DECIDED else none
         raise InputFault((InputProblem("", "position", repr(plan.position.label), right),))
     hanging_set = plan.chosen.hanging_set
     meant = [link for link in hanging_set.links if wanted.names(link.part.ref)]

@@ -6,13 +6,15 @@ from dataclasses import replace
 
 from spoutline.model.part import Part
 from spoutline.model.plan import PartVerdict, PlanStatus
-from spoutline.model.requirement import Refusal
+from spoutline.model.requirement import Refusal, Requirement
 from spoutline.model.survey import Position, Site
 from spoutline.planning.sets.context import PlanningContext
+from spoutline.planning.sets.left_open import not_decided, not_proven, reasons_open
 from spoutline.planning.sets.part_here import findings_here, forbids, places_for
 from spoutline.planning.sets.plan_position import conflict_of, plan_position
 from spoutline.planning.sets.staying import choosing_for
 from spoutline.rules.derive.requirement import requirement_for
+from spoutline.search.effort import Exhausted
 
 
 def why_not(position: Position, site: Site, part: Part, context: PlanningContext) -> PartVerdict:
@@ -22,7 +24,7 @@ def why_not(position: Position, site: Site, part: Part, context: PlanningContext
     -------
     PartVerdict
         Findings in the slot where the part breaks least; where no must is broken, the best set that holds the part,
-        or the conflict that keeps it out of every set.
+        or the conflict that keeps it out of every set, or that this takes too much work to say.
     """
     requirement = requirement_for(position, site, context.tables)
     if isinstance(requirement, Refusal):
@@ -56,7 +58,21 @@ def _with_sets(verdict: PartVerdict, site: Site, context: PlanningContext) -> Pa
     if isinstance(pinned, Refusal):
         return verdict
     choosing = choosing_for(pinned, context)
-    choice = choosing.chooser.choose()
+    try:
+        choice = choosing.chooser.choose()
+    except Exhausted:
+        return replace(verdict, left_open=not_decided(choosing.chooser).findings)
     if choice is None:
+        return _without_set(verdict, pinned, context)
+    best = choosing.true_judged(choice.judged, context).hanging_set
+    open_without = plan.refusal.findings if plan.status is PlanStatus.NOT_DECIDED and plan.refusal is not None else ()
+    doubts = not_proven(choosing.chooser, choice, with_work=choosing.staying is not None)
+    return replace(verdict, best_set_with_it=best, left_open=(*open_without, *doubts))
+
+
+def _without_set(verdict: PartVerdict, pinned: Requirement, context: PlanningContext) -> PartVerdict:
+    """Return a verdict with what keeps the part out of every set, as far as that is found out."""
+    try:
         return replace(verdict, conflict=conflict_of(pinned, context))
-    return replace(verdict, best_set_with_it=choosing.true_judged(choice.judged, context).hanging_set)
+    except Exhausted:
+        return replace(verdict, left_open=reasons_open(pinned))

@@ -17,7 +17,7 @@ from spoutline.planning.sets.accessories import accessory_lines
 from spoutline.planning.sets.assembly import ChainSearch
 from spoutline.planning.sets.context import PlanningContext
 from spoutline.planning.sets.judgement import SetJudge
-from spoutline.planning.sets.left_open import not_decided
+from spoutline.planning.sets.left_open import not_decided, not_proven
 from spoutline.planning.sets.loads import LoadModel
 from spoutline.planning.sets.plan_site import provenance_of
 from spoutline.planning.sets.pool import Pool, SlotParts, whole_pool
@@ -104,6 +104,8 @@ def _lasting_plan(position: Position, changed: Position, survey: Survey, context
     if choice is None:
         return plan
     judged = choosing.true_judged(choice.judged, context)
+    doubts = not_proven(choosing.chooser, choice, with_work=choosing.staying is not None)
+    judged = replace(judged, findings=(*judged.findings, *doubts)) if doubts else judged
     return replace(plan, status=PlanStatus.FITS, chosen=judged, accessories=accessory_lines(judged, now, context))
 
 
@@ -145,9 +147,11 @@ class LastingChooser(RefitChooser):
             return None
         staying = self.choosing.staying
         true_set = hanging_set if staying is None else staying.true_set(hanging_set)
-        if keeps_musts(self.later.judged(true_set)):
+        later = self.later.judged(true_set)
+        if keeps_musts(later):
             return judged
         self.turned_down += 1
+        self.last_refused = later
         return None
 
 

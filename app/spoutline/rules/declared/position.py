@@ -253,7 +253,7 @@ POSITION_RULES: tuple[Rule, ...] = (
         severity=_ADVICE,
         requirement=Asked.DECISION,
         source="search of this program",
-        facts=("limits_that_bind",),
+        facts=("limits_that_bind", "sets_turned_down_for"),
     ),
     Rule(
         id=RuleId.REASONS_NOT_DECIDED,

@@ -170,6 +170,9 @@ class SwapPanel(QWidget):
         self.tree.fit_columns()
         fitting = sum(option.judged is not None for option in options)
         words = tr("{0} of {1} stocked parts of this kind would do.").format(fitting, len(options))
+        undecided = sum(option.is_undecided for option in options)
+        if undecided:
+            words = f"{words} {tr('Not decided for {0} of them.').format(undecided)}"
         self.state_label.setText(words if options else tr("The stock holds no other part of this kind."))
         if options:
             self.tree.pick(self.model.index(0, 0))
@@ -187,7 +190,10 @@ class SwapPanel(QWidget):
 
 def _node(option: SwapOption, currency: str, story: Story) -> Node:
     details = tuple(Node(cells=(text, "", ""), tone=Tone.NOTE) for text in _details(option, story))
-    if option.judged is None:
+    tone = Tone.BAD if option.judged is None else Tone.GOOD
+    if option.is_undecided:
+        change, tone = tr("not decided whether it would do"), Tone.QUESTION
+    elif option.judged is None:
         change = tr("would not do")
     else:
         price = story.money(option.judged.hanging_set.price_minor, currency)
@@ -195,7 +201,7 @@ def _node(option: SwapOption, currency: str, story: Story) -> Node:
     return Node(
         cells=(story.part(option.part), str(option.quantity), change),
         record=option,
-        tone=Tone.BAD if option.judged is None else Tone.GOOD,
+        tone=tone,
         children=details,
     )
 
@@ -206,12 +212,15 @@ def _shown(option: SwapOption) -> tuple[str, ...]:
 
 
 def _details(option: SwapOption, story: Story) -> Iterator[str]:
-    """Return the musts that a refused part breaks, or the checks that an offered set does not pass."""
+    """Return the musts that a refused part breaks, what is left open, or the checks that an offered set fails."""
+    yield from (story.finding(finding).sentence for finding in option.left_open)
+    if option.is_undecided:
+        return
     if option.judged is None:
         for finding in option.findings:
             if finding.verdict is Verdict.BROKEN and finding.severity is Severity.MUST:
                 yield story.finding(finding).sentence
-        if option.misfit.finding is None:
+        if option.misfit.finding is None and not option.left_open:
             yield story.misfit(option.misfit)
         return
     for check in option.judged.checks:
