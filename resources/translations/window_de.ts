@@ -796,6 +796,10 @@
    <translation>77 FR 28772 Tabelle 1 (erinnert)</translation>
   </message>
   <message>
+   <source>A calendar needs dates: write the first day of the plan here, then save it.</source>
+   <translation>Ein Kalender braucht Daten: hier den ersten Tag des Plans eintragen, dann speichern.</translation>
+  </message>
+  <message>
    <source>A catalog that you fill from your suppliers' tables, and the survey of your first site.</source>
    <translation>Ein Katalog, den Sie aus den Tabellen Ihrer Lieferanten füllen, und die Aufnahme Ihres ersten Standorts.</translation>
   </message>

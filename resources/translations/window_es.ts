@@ -796,6 +796,10 @@
    <translation>77 FR 28772 tabla 1 (de memoria)</translation>
   </message>
   <message>
+   <source>A calendar needs dates: write the first day of the plan here, then save it.</source>
+   <translation>Un calendario necesita fechas: escriba aquí el primer día del plan y luego guárdelo.</translation>
+  </message>
+  <message>
    <source>A catalog that you fill from your suppliers' tables, and the survey of your first site.</source>
    <translation>Un catálogo que se llena con las tablas de sus proveedores, y el levantamiento de su primer emplazamiento.</translation>
   </message>

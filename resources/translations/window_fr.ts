@@ -796,6 +796,10 @@
    <translation>77 FR 28772 table 1 (de mémoire)</translation>
   </message>
   <message>
+   <source>A calendar needs dates: write the first day of the plan here, then save it.</source>
+   <translation>Un calendrier a besoin de dates : écrire ici le premier jour du plan, puis l'enregistrer.</translation>
+  </message>
+  <message>
    <source>A catalog that you fill from your suppliers' tables, and the survey of your first site.</source>
    <translation>Un catalogue que vous remplissez avec les tableaux de vos fournisseurs, et le relevé de votre premier site.</translation>
   </message>

@@ -20,7 +20,9 @@ from spoutline.bootstrap.conversions import ConversionService
 from spoutline.bootstrap.demos import demo_survey
 from spoutline.gui.actions import ActionId
 from spoutline.gui.edits.command import make_edit
+from spoutline.gui.pages.conversion.answers import SiteSide
 from spoutline.gui.pages.conversion.page import ConversionPage
+from spoutline.gui.session import Session
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
 from spoutline.model.answered import unanswered
@@ -78,6 +80,50 @@ def test_report_and_calendar_are_saved_as_shown(
         qtbot.waitUntil(path.exists, timeout=20_000)
         qtbot.waitUntil(lambda wanted=path: str(wanted) in window.notices.text)
         assert path.read_bytes().startswith(start)
+
+
+@pytest.mark.parametrize(
+    ("typed", "kind", "name", "start"),
+    [
+        ("tasks.csv", "XLSX", "tasks.csv", b"\xef\xbb\xbfkind,task"),
+        ("tasks", "XLSX", "tasks.xlsx", b"PK"),
+        ("tasks.xlsx", "CSV", "tasks.csv", b"\xef\xbb\xbfkind,task"),
+        ("tasks.pdf", "XLSX", "tasks.xlsx", b"PK"),
+    ],
+)
+def test_a_table_is_saved_in_the_form_that_its_name_tells(
+    typed: str,
+    kind: str,
+    name: str,
+    start: bytes,
+    qtbot: QtBot,
+    monkeypatch: pytest.MonkeyPatch,
+    page: ConversionPage,
+    tmp_path: Path,
+) -> None:
+    chosen = f"{kind} (*.{kind.lower()})"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / typed), chosen))
+    page.buttons["xlsx"].click()
+    qtbot.waitUntil((tmp_path / name).exists, timeout=20_000)
+    assert [one.name for one in tmp_path.iterdir()] == [name]
+    assert (tmp_path / name).read_bytes().startswith(start)
+
+
+def test_a_calendar_without_a_first_day_leads_to_its_question_before_any_file_is_named(
+    qtbot: QtBot, window: MainWindow, page: ConversionPage, session: Session, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    sequence = session.survey.conversion.sequence.model_copy(update={"start_date": None})
+    conversion = session.survey.conversion.model_copy(update={"sequence": sequence})
+    session.replace_survey(session.survey.model_copy(update={"conversion": conversion}), session.label)
+    qtbot.waitUntil(page.buttons["ics"].isEnabled, timeout=60_000)
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: pytest.fail("a file is asked for"))
+    page.buttons["ics"].click()
+    assert "first day" in window.notices.text
+    side = page.tabs.currentWidget()
+    assert isinstance(side, SiteSide)
+    focus = window.focusWidget()
+    assert focus is not None
+    assert side.form.field("sequence.start_date").isAncestorOf(focus)
 
 
 def test_the_station_on_one_page_takes_the_place_of_the_report_and_is_saved(

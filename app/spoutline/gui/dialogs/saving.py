@@ -15,6 +15,8 @@ from spoutline.documents.paper_form import form_of
 from spoutline.gui.wording import tr
 from spoutline.whole_files import InUse, OutputPlan, PlannedFile, is_same_file
 
+# forms that programs open by the ending; lines of text go by the name that whoever gets them wants
+_TOLD_BY_ENDING = frozenset({FileForm.PDF, FileForm.XLSX, FileForm.CSV, FileForm.ICS, FileForm.HTML, FileForm.JSON})
 FilesInUse = Callable[[], Sequence[InUse]]
 
 
@@ -36,9 +38,20 @@ class Saving:
         path_text, _ = QFileDialog.getSaveFileName(self._parent, title, name, f"{form.upper()} (*.{form})")
         if not path_text:
             return None
-        path = Path(path_text)
-        path = path if path.suffix else path.with_name(f"{path.name}.{form}")
+        path = _of_form(Path(path_text), form)
         return path if self.may_write(path, form, edited=edited) else None
+
+    def ask_table(self, title: str, stem: str) -> tuple[Path, FileForm] | None:
+        """Ask for the file of a table, XLSX or CSV by its ending; return it with its form where it may be written."""
+        types = f"XLSX (*.{FileForm.XLSX});;CSV (*.{FileForm.CSV})"
+        path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.XLSX}", types)
+        if not path_text:
+            return None
+        path = Path(path_text)
+        is_csv = path.suffix.lower() == f".{FileForm.CSV}" or chosen.startswith("CSV")
+        form = FileForm.CSV if is_csv else FileForm.XLSX
+        path = _of_form(path, form)
+        return (path, form) if self.may_write(path, form) else None
 
     def ask_paper(self, title: str, stem: str, *, only_pdf: bool = False) -> Path | None:
         """Ask for the file of a paper, PDF or HTML, and return it where it may be written; None where not.
@@ -83,3 +96,11 @@ class Saving:
         question = words.format(path=path)
         answer = QMessageBox.question(self._parent, "Spoutline", question, buttons, QMessageBox.StandardButton.No)
         return answer == QMessageBox.StandardButton.Yes
+
+
+def _of_form(path: Path, form: FileForm) -> Path:
+    """Return a typed name with the ending of its form, where it has none or one that stands for another form."""
+    ending = path.suffix.lower().removeprefix(".")
+    if not ending:
+        return path.with_name(f"{path.name}.{form}")
+    return path.with_suffix(f".{form}") if ending != form and {ending, form} <= _TOLD_BY_ENDING else path

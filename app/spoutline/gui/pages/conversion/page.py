@@ -348,11 +348,29 @@ class ConversionPage(QWidget):
         self.agree_button.setEnabled(ready and self._source is SetsSource.PLAN)
 
     def _save_as(self, suffix: str) -> None:
-        stem = f"{file_stem(self._context.session.survey.site.name)}-conversion"
-        saving = Saving(self._context.session.workbench.files_in_use, self)
+        session = self._context.session
+        stem = f"{file_stem(session.survey.site.name)}-conversion"
+        saving = Saving(session.workbench.files_in_use, self)
+        if suffix == FileForm.XLSX:
+            named = saving.ask_table(tr("Save"), stem)
+            if named is not None:
+                self.save_to(*named)
+            return
+        if session.survey.conversion.sequence.start_date is None:
+            self._ask_first_day()
+            return
         path = saving.ask(tr("Save"), f"{stem}.{suffix}", FileForm(suffix))
         if path is not None:
             self.save_to(path, suffix)
+
+    def _ask_first_day(self) -> None:
+        """Go to the question without whose answer there is no calendar."""
+        self._notify(tr("A calendar needs dates: write the first day of the plan here, then save it."))
+        side = self.tabs.panel(SiteSide)
+        self.tabs.setCurrentWidget(side)
+        field = side.form.field("sequence.start_date")
+        side.ensureWidgetVisible(field)
+        field.focus_editor()
 
     def save_to(self, path: Path, suffix: str) -> None:
         """Write the calendar (``ics``) or the tasks (``xlsx``, ``csv``) into a file."""
