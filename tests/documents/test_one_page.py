@@ -166,7 +166,7 @@ def test_the_page_says_what_is_asked_of_whom_and_that_it_is_no_permission(bench:
         "notice to the tank agency 30 days before",  # 40 CFR 280.32(b)
         "Weights and measures office",
         "no permission",
-        "Assumed: usual values stand for what nobody answered",
+        "Assumed: usual values wherever nobody answered, at every position; the sheet of each says which",
         "Demonstration catalog: invented parts and prices",
     ):
         assert words in page

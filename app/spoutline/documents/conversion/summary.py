@@ -142,12 +142,11 @@ def sets_rows(conversion: SiteConversion, words: ConversionStory) -> tuple[Named
 
 def assumed_rows(conversion: SiteConversion, words: ConversionStory) -> Iterator[Named]:
     """Yield at which positions usual values stand for what nobody answered; they are not named where it is all."""
-    word = words.story.word
     assumed = [one.position.label for one in conversion.positions if assumed_topics(one.position)]
     if assumed:
-        every = len(assumed) == len(conversion.positions)
-        labels = word(PaperWord.ALL_POSITIONS) if every else words.places(assumed)
-        yield Named(word(PaperWord.ASSUMED), words.say("assumed_head", positions=labels))
+        at_all = len(assumed) == len(conversion.positions)
+        told = words.say("assumed_everywhere") if at_all else words.say("assumed_head", positions=words.places(assumed))
+        yield Named(words.story.word(PaperWord.ASSUMED), told)
 
 
 def _head(conversion: SiteConversion, words: ConversionStory, dated: date | None) -> Iterator[Named]:

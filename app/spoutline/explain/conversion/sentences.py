@@ -147,6 +147,7 @@ SENTENCES: Final[dict[str, tuple[str, ...]]] = {
     ),
     "tank": (),
     "assumed_head": ("positions",),
+    "assumed_everywhere": (),
     "assumed_station": (),
     "closed_once": (),
     "stays_live": (),
