@@ -9,14 +9,16 @@ from PySide6.QtCore import QRect, Qt
 from PySide6.QtWidgets import QApplication, QHeaderView, QStyleOptionViewItem, QTableView
 from pytestqt.qtbot import QtBot
 
+from spoutline.gui.models.node_tree import NodeTree
 from spoutline.gui.models.quotation_amounts import AmountRow
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.pages.quotation.offer import OfferPanel
 from spoutline.gui.places import PLACES
 from spoutline.gui.widgets.eliding import elided_where_equal, widths_with_room
-from spoutline.gui.widgets.lists import Table
+from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
+from spoutline.model.language import Language
 
 NOZZLES = [
     "Automatic gasoline nozzle 3/4 in, E10, no latch",
@@ -191,3 +193,58 @@ def test_titles_of_amounts_are_read_whole_however_narrow_their_column_is(qtbot: 
             assert table.rowHeight(row) >= needed + 4
         assert table.rowHeight(0) == table.rowHeight(199)  # one line is as high as ever, and none far down is measured
     assert table.rowHeight(2) > table.rowHeight(0)
+
+
+def test_a_tree_gives_each_column_the_room_of_its_title(qtbot: QtBot) -> None:
+    tree, model = (
+        Tree("Checks", shares=(30, 25, 22, 16, 13)),
+        NodeTree(("Check", "Value", "Limit", "Margin", "Outcome")),
+    )
+    qtbot.addWidget(tree)
+    tree.setModel(model)
+    tree.resize(440, 200)
+    tree.show()
+    tree.fit_columns()
+    heads = tree.header().fontMetrics()
+    for column in range(5):
+        title = str(model.headerData(column, Qt.Orientation.Horizontal))
+        assert tree.columnWidth(column) >= heads.horizontalAdvance(title) + 12
+    assert sum(tree.columnWidth(column) for column in range(5)) <= tree.viewport().width()
+
+
+def test_what_a_field_asks_for_is_read_whole(qtbot: QtBot, spoken: tuple[Language, MainWindow]) -> None:
+    _, window = spoken
+    workplace = window.workplace
+    assert workplace is not None
+    window.resize(1280, 800)
+    workplace.show_catalogues(lambda: None)
+    references = workplace.catalogues_page.references_panel
+    workplace.catalogues_page.tabs.setCurrentWidget(references)
+    QApplication.processEvents()
+    workplace.show_installer()
+    inspections = workplace.installer_page.inspection_panel
+    workplace.installer_page.tabs.setCurrentWidget(inspections)
+    QApplication.processEvents()
+    fields = (*references.edits, references.remark_edit, inspections.done_by_edit, inspections.reading_edit)
+    assert [
+        field.placeholderText()
+        for field in (*fields, inspections.instruments_edit)
+        if field.fontMetrics().horizontalAdvance(field.placeholderText()) > field.width() - 14
+    ] == []
+
+
+def test_a_list_that_is_being_read_says_so(qtbot: QtBot, workplace: Workplace) -> None:
+    workplace.context.jobs.hold()  # nothing is read yet
+    workplace.show_catalogues(lambda: None)
+    page = workplace.catalogues_page
+    assert page.shelf_panel.table.accessibleDescription() == "Looking…"
+    workplace.context.jobs.let_go()
+    qtbot.waitUntil(lambda: bool(page.shelf_panel.model.records), timeout=10_000)
+    assert page.shelf_panel.table.accessibleDescription() == ""
+    workplace.context.jobs.hold()
+    page.tabs.setCurrentWidget(page.entries_panel)
+    table = page.entries_panel.table
+    assert table.accessibleDescription().startswith("Reading Demonstration")
+    workplace.context.jobs.let_go()
+    qtbot.waitUntil(lambda: bool(page.entries_panel.model.records), timeout=10_000)
+    assert table.accessibleDescription().startswith("The parts of the catalog in hand come here.")

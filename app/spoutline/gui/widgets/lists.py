@@ -244,10 +244,17 @@ class Tree(_RowKeys, QTreeView):
         self.activated.connect(lambda index: self.opened.emit(index.siblingAtColumn(0).data(Role.RECORD)))
 
     def fit_columns(self) -> None:
-        """Give each column that is there its share of the room; texts wrap in it."""
+        """Give each column that is there its share of the room, no less than its title needs; texts wrap in it."""
         room, shares = self.viewport().width(), self._shares[: self.header().count()]
-        for column, share in enumerate(shares):
-            self.setColumnWidth(column, room * share // sum(shares))
+        wanted = [room * share // sum(shares) for share in shares]
+        if not self.header().isHidden():
+            wanted = widths_with_room(wanted, [self._title_width(column) for column in range(len(shares))], room)
+        for column, width in enumerate(wanted):
+            self.setColumnWidth(column, width)
+
+    def _title_width(self, column: int) -> int:
+        title = str(self.model().headerData(column, Qt.Orientation.Horizontal) or "")
+        return _widest_line(self.header().fontMetrics(), title) + _HEADER_EDGES_PX
 
     def scroll_by_rows(self, wanted: bool) -> None:
         """Scroll row by row, not smoothly: of a thousand rows Qt then measures those in view alone."""

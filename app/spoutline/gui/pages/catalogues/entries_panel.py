@@ -77,7 +77,7 @@ class EntriesPanel(QWidget):
         self.model = RecordTable(entry_columns(context.story), self)
         self.table = Table(tr("Entries"), self, shares=(12, 16, 12, 26, 18, 22))
         self.table.setModel(self.model)
-        self.table.teach(tr("The parts of the catalog in hand come here. A supplier's table brings many at once."))
+        self._teach()
         self.table.setSelectionMode(Table.SelectionMode.ExtendedSelection)
         self.table.opened.connect(self._open)
         self.table.selectionModel().selectionChanged.connect(lambda *_: self._enable())
@@ -126,9 +126,19 @@ class EntriesPanel(QWidget):
         def work(_: Ticket) -> EntriesFound:
             return service.find(ref, text, limit=MOST_SHOWN, only_not_described=only)
 
-        self._context.jobs.start(FIND, work, self._show, lambda fault: self.state_label.setText(told(str(fault))))
+        if not self.model.records:
+            self.table.teach(tr("Reading {0}…").format(ref))
+        self._context.jobs.start(FIND, work, self._show, self._show_fault)
+
+    def _teach(self) -> None:
+        self.table.teach(tr("The parts of the catalog in hand come here. A supplier's table brings many at once."))
+
+    def _show_fault(self, fault: Exception) -> None:
+        self._teach()
+        self.state_label.setText(told(str(fault)))
 
     def _show(self, found: EntriesFound) -> None:
+        self._teach()
         before = {entry.ref for entry in self.selected}
         self.model.show_records(found.lines)
         self.table.fit_columns()

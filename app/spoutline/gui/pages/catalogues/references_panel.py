@@ -51,7 +51,7 @@ class ReferencesPanel(QWidget):
         self.table.teach(tr("Old numbers that lead to parts come here; a table of them can be read in."))
         self.table.picked.connect(self._show_picked)
         column.addWidget(self.table, 1)
-        column.addLayout(self._entry_row())
+        column.addLayout(self._entry_rows())
         column.addLayout(self._file_row())
         self.fault_label = plain_label("", "fault", wraps=True)
         self.fault_label.hide()
@@ -61,10 +61,12 @@ class ReferencesPanel(QWidget):
         line = QLineEdit(self)
         line.setAccessibleName(name)
         line.setPlaceholderText(placeholder or name)
+        line.setToolTip(placeholder or name)
         return line
 
-    def _entry_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _entry_rows(self) -> QVBoxLayout:
+        """Return the fields of an entry: the old number above, what it leads to below, for in one row names are cut."""
+        rows, old, part = QVBoxLayout(), QHBoxLayout(), QHBoxLayout()
         self.maker_edit = self._line(tr("Maker of the old number"))
         self.number_edit = self._line(tr("Old number"))
         self.part_maker_edit = self._line(tr("Maker of the part"))
@@ -77,9 +79,14 @@ class ReferencesPanel(QWidget):
         self.put_button = QPushButton(tr("Put into the &draft"), self)
         self.put_button.clicked.connect(self.put)
         self.edits = (self.maker_edit, self.number_edit, self.part_maker_edit, self.part_number_edit)
-        for widget in (*self.edits, self.relation_box, self.remark_edit, self.put_button):
-            row.addWidget(widget)
-        return row
+        for widget in (self.maker_edit, self.number_edit, self.relation_box):
+            old.addWidget(widget, 1)
+        for field in (self.part_maker_edit, self.part_number_edit, self.remark_edit):
+            part.addWidget(field, 1)
+        part.addWidget(self.put_button)
+        rows.addLayout(old)
+        rows.addLayout(part)
+        return rows
 
     def _file_row(self) -> QHBoxLayout:
         row = QHBoxLayout()

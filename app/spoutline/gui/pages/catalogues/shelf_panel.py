@@ -164,7 +164,13 @@ class ShelfPanel(QWidget):
             of_book, of_survey = service.chosen(), service.planned_with(survey)
             return tuple(edition_rows(service.all(), of_book, of_survey)), of_book, of_survey
 
-        self._context.jobs.start(SHELF, work, lambda found: self._show(*found), self._show_fault)
+        if not self.model.records:
+            self.table.teach(tr("Looking…"))
+        self._context.jobs.start(SHELF, work, lambda found: self._show(*found), self._fail_reading)
+
+    def _fail_reading(self, fault: Exception) -> None:
+        self.table.teach("")
+        self._show_fault(fault)
 
     def create_catalogue(self) -> None:
         """Begin an empty catalog under the name written."""
@@ -323,6 +329,7 @@ class ShelfPanel(QWidget):
         self._enable()
 
     def _show(self, rows: tuple[EditionRow, ...], of_book: EditionRef, of_survey: EditionRef) -> None:
+        self.table.teach("")
         words = tr("The book plans with {book}; this survey plans with {survey}.")
         self.planned_label.setText(words.format(book=of_book, survey=of_survey))
         before = self._wanted or (self._in_hand.row.ref if self._in_hand.row is not None else None)

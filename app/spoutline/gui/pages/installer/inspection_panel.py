@@ -101,7 +101,7 @@ class InspectionPanel(QWidget):
         self.due_table.setSortingEnabled(True)
         self.due_table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         card.body.addWidget(self.due_table, 1)
-        card.body.addLayout(self._done_row())
+        card.body.addLayout(self._done_rows())
         buttons = QHBoxLayout()
         self.done_button = QPushButton(tr("Note it as do&ne today"), self)
         self.done_button.clicked.connect(self.note_done)
@@ -122,24 +122,27 @@ class InspectionPanel(QWidget):
         card.body.addLayout(buttons)
         return card
 
-    def _done_row(self) -> QHBoxLayout:
+    def _done_rows(self) -> QVBoxLayout:
         """Return what is told of an inspection that is noted as done: who, with what, and what was read."""
-        row = QHBoxLayout()
+        rows, row = QVBoxLayout(), QHBoxLayout()
         self.done_by_edit = LineEditor(self)
         self.instruments_edit = LineEditor(self)
         self.reading_edit = LineEditor(self)
         for field, words in (
             (self.done_by_edit, tr("Work done by")),
-            (self.instruments_edit, tr("Instruments used (type, number)")),
             (self.reading_edit, tr("Resistance read")),
+            (self.instruments_edit, tr("Instruments used (type, number)")),
         ):
             field.setPlaceholderText(words)
             field.setToolTip(words)
             field.setAccessibleName(words)
             field.setMaxLength(200)
-            row.addWidget(field, 1)
+        row.addWidget(self.done_by_edit, 1)
+        row.addWidget(self.reading_edit, 1)
+        rows.addLayout(row)
+        rows.addWidget(self.instruments_edit)  # in a row of its own: beside others its words are cut
         self.due_table.picked.connect(lambda _: self._allow_reading())
-        return row
+        return rows
 
     def _allow_reading(self) -> None:
         """Take a resistance only where the picked inspection reads one."""
