@@ -436,14 +436,14 @@ class CatalogueService:
 
         With ``keep_others`` the entries that the file has not stay; a ``dry_run`` only counts. Raise ``Cancelled``
         where the progress asks to stop; nothing changed then. It counts in percent how much of the file is read.
+        Others can write to the book meanwhile; where one of them changed this draft, ``InputFault`` is raised.
         """
         from spoutline.bootstrap.exchange_intake import take_in
 
         if dry_run:
             counts = self.look_at_exchange(path, name, progress)
             return counts.beside if keep_others else counts.alone
-        with self.shelf().draft(name) as desk:
-            return take_in(desk, path, progress, keep_others=keep_others)
+        return take_in(self.shelf(), name, path, progress, keep_others=keep_others)
 
     def look_at_exchange(self, path: Path, name: str, progress: Progress | None = None) -> ExchangeCounts:
         """Return what an exchange file would do to the draft of a catalogue; change nothing and hold nobody up.

@@ -6,15 +6,18 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from spoutline.catalogue.draft import DraftCounts
+from spoutline.catalogue.draft import DraftCounts, in_chunks
 from spoutline.catalogue.draft_look import DraftLook, look_at
 from spoutline.catalogue.exchange_archive import Watch
 from spoutline.catalogue.exchange_reader import ExchangeReader
+from spoutline.catalogue.list_store import list_text
+from spoutline.catalogue.set_aside import SetAside
 from spoutline.frozen import frozen
-from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.faults import Cancelled, InputFault, InputProblem
 
 if TYPE_CHECKING:
     from spoutline.catalogue.draft import DraftDesk
+    from spoutline.catalogue.shelf import CatalogueShelf
     from spoutline.planning.protocols import Progress
 
 
@@ -51,33 +54,57 @@ def look_into(desk: DraftDesk, path: Path, progress: Progress | None = None) -> 
     return ExchangeCounts(told, alone.counts)
 
 
-def take_in(desk: DraftDesk, path: Path, progress: Progress | None = None, *, keep_others: bool) -> DraftCounts:
-    """Let a draft hold what an exchange file holds, and nothing else unless it is to ``keep_others``.
+def take_in(
+    shelf: CatalogueShelf, name: str, path: Path, progress: Progress | None = None, *, keep_others: bool
+) -> DraftCounts:
+    """Let the draft of a catalogue hold what an exchange file holds, and nothing else unless it is to ``keep_others``.
 
-    Raise ``InputFault`` with every fault of the file, and ``Cancelled`` where the progress asks to stop; the caller
-    takes back what was written until then. The progress counts in percent how much of the file is read.
+    The file is read and checked to its end before anything is written: others can write to the book meanwhile. Raise
+    ``InputFault`` with every fault of the file, or where somebody changed the draft meanwhile, and ``Cancelled`` where
+    the progress asks to stop; nothing changed then. The progress counts in percent how much of the file is read.
     """
-    with ExchangeReader(path, _watch(progress)) as reader:
-        if not keep_others:
-            desk.families.keep_only(set(reader.families))
-        desk.families.put(reader.families.values())
-        desk.put(reader.entries())
+    with SetAside() as entries, SetAside() as lists, ExchangeReader(path, _watch(progress)) as reader:
+        with shelf.looking(name) as desk:
+            stamp, families = desk.stamp(), reader.families
+            if keep_others:
+                families = desk.families.all() | families
+            for chunk in in_chunks(reader.entries()):
+                for prepared in desk.prepared(chunk, families):
+                    entries.add(prepared)
         references = reader.references
-        names: set[str] = set()
         for one in reader.price_lists():
-            desk.price_lists.put((one,))
-            names.add(one.id)
+            lists.add((one.id, list_text(one)))
         if reader.problems:
             raise InputFault(tuple(reader.problems))
-        for file, content in reader.contents():
-            desk.keep_file(file, content)
-        if not keep_others:
-            desk.keep_only(reader.refs)
-            desk.references.keep_only(set(references))
-            desk.price_lists.keep_only(names)
-        desk.references.put(references.values())
-    _tell_end(progress)
-    return replace(desk.counts, price_lists=desk.price_lists.changed)
+        for _content in reader.contents():
+            pass  # checked
+        with shelf.draft(name) as desk:
+            if desk.stamp() != stamp:
+                wanted = "somebody changed its draft while the file was read: look at it, then import the file again"
+                raise InputFault((InputProblem("", "catalogue", repr(name), wanted),))
+            _begin(progress)
+            desk.families.keep_only(set(families))
+            desk.families.put(families.values())
+            for rows in in_chunks(entries):
+                _begin(progress)
+                desk.put_prepared(rows)
+            for list_name, text in lists:
+                desk.price_lists.put_text(list_name, text)
+            for file, content in reader.contents():
+                desk.keep_file(file, content)
+            if not keep_others:
+                desk.keep_only(reader.refs)
+                desk.references.keep_only(set(references))
+                desk.price_lists.keep_only({list_name for list_name, _text in lists})
+            desk.references.put(references.values())
+            _tell_end(progress)
+            return replace(desk.counts, price_lists=desk.price_lists.changed)
+
+
+def _begin(progress: Progress | None) -> None:
+    """Raise ``Cancelled`` where no further step is to be begun."""
+    if progress is not None and progress.should_stop():
+        raise Cancelled
 
 
 def _watch(progress: Progress | None) -> Watch:
@@ -98,7 +125,6 @@ def _watch(progress: Progress | None) -> Watch:
 
 
 def _tell_end(progress: Progress | None) -> None:
+    _begin(progress)
     if progress is not None:
-        if progress.should_stop():
-            raise Cancelled
         progress.on_progress(_ALL, _ALL)

@@ -3,26 +3,27 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import islice
-from typing import Any, Final, TypeVar
+from typing import Any, Final, NamedTuple, TypeVar
 
 from sqlalchemy import Connection, delete, select, update
 
 from spoutline.catalogue.cross_references import ReferenceDesk
-from spoutline.catalogue.descriptions import describe
+from spoutline.catalogue.draft_stamp import draft_stamp
 from spoutline.catalogue.editions import held_by
+from spoutline.catalogue.entry_rows import ENTRY_COLUMNS, EntryRows, rows_of_entry
 from spoutline.catalogue.entry_text import digest_of, entry_from_text, entry_text
 from spoutline.catalogue.families import FamilyDesk, with_family
 from spoutline.catalogue.list_store import PriceListDesk
 from spoutline.catalogue.many_rows import Row, insert_rows
 from spoutline.catalogue.part_files import keep_content
-from spoutline.catalogue.part_records import ROW_COLUMNS, rows_of
-from spoutline.catalogue.search_words import search_text
+from spoutline.catalogue.part_records import ROW_COLUMNS, TABLE_NAMED
 from spoutline.catalogue.tables import OPEN, CatalogueTable, EntryRow, PartRecord, StateRow
 from spoutline.frozen import frozen
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.part_family import PartFamily
 from spoutline.model.part_file import PartFile
 from spoutline.model.part_ref import PartRef
 
@@ -48,6 +49,18 @@ class _State:
     id: int
     first_edition: int
     digest: str
+
+
+class Prepared(NamedTuple):
+    """An entry as it is to stand in a draft: number, maker, what tells its content, and its rows (``EntryRows``).
+
+    It has no rows where the draft holds it so already.
+    """
+
+    number: str
+    maker: str
+    digest: str
+    rows: tuple[Row, tuple[tuple[str, Row], ...]] | None
 
 
 class DraftDesk:
@@ -116,14 +129,53 @@ class DraftDesk:
     def _put(self, entries: Sequence[CatalogueEntry]) -> None:
         families = self.families.all()
         entries = [with_family(entry, families) for entry in entries]
-        refs = [entry.ref for entry in entries]
+        texts = [entry_text(entry) for entry in entries]
+        digests = [digest_of(text) for text in texts]
+        fresh = self._let_hold([entry.ref for entry in entries], digests)
+        self._insert([rows_of_entry(entries[one], texts[one], digests[one], self._catalogue_id) for one in fresh])
+
+    def stamp(self) -> str:
+        """Return what tells this state of the draft from every other."""
+        return draft_stamp(self._connection, self._catalogue_id, self._published)
+
+    def prepared(
+        self, entries: Sequence[CatalogueEntry], families: Mapping[str, PartFamily]
+    ) -> Iterator[tuple[Any, ...]]:
+        """Yield some thousand entries as ``put_prepared`` takes them, of a draft that is to hold these families.
+
+        Nothing is written: whatever takes time besides writing is done here.
+        """
+        held = self._held([entry.ref for entry in entries])
+        for entry in entries:
+            whole = with_family(entry, families)
+            text, now = entry_text(whole), held.get(entry.ref)
+            digest = digest_of(text)
+            rows = None
+            if now is None or now.digest != digest:
+                rows = tuple(rows_of_entry(whole, text, digest, self._catalogue_id))
+            yield entry.number, entry.maker, digest, rows
+
+    def put_prepared(self, entries: Iterable[tuple[Any, ...]]) -> None:
+        """Put in some thousand entries that were prepared for the draft as it stands, families apart."""
+        prepared = [Prepared(*one) for one in entries]
+        refs = [PartRef(one.number, one.maker) for one in prepared]
+        fresh = self._let_hold(refs, [one.digest for one in prepared])
+        rows = [one for place in fresh if (one := prepared[place].rows) is not None]
+        if len(rows) < len(fresh):
+            raise ValueError("these entries were prepared for another state of the draft")
+        self._insert([EntryRows(*one) for one in rows])
+
+    def _let_hold(self, refs: Sequence[PartRef], digests: Sequence[str]) -> list[int]:
+        """Count what becomes of entries, end the states in their place, and return the places of those to be written.
+
+        What is again as it was published goes on in that state.
+        """
         held, before = self._held(refs), self._closed(refs)
-        fresh: list[tuple[CatalogueEntry, str, str]] = []
+        fresh: list[int] = []
         ended: list[_State] = []
         reopened: list[int] = []
-        for entry, ref in zip(entries, refs, strict=True):
-            text = entry_text(entry)
-            digest, now = digest_of(text), held.get(ref)
+        for place, (ref, digest) in enumerate(zip(refs, digests, strict=True)):
+            now, was = held.get(ref), before.get(ref)
             if now is not None and now.digest == digest:
                 self.counts.unchanged += 1
                 continue
@@ -132,14 +184,13 @@ class DraftDesk:
             else:
                 self.counts.changed += 1
                 ended.append(now)
-            was = before.get(ref)
             if was is not None and was.digest == digest:
-                reopened.append(was.id)  # as it was published: that state goes on
+                reopened.append(was.id)
             else:
-                fresh.append((entry, text, digest))
+                fresh.append(place)
         self._end(ended)
         self._set_last(reopened, OPEN)
-        self._insert(fresh)
+        return fresh
 
     def _held(self, refs: Sequence[PartRef]) -> dict[PartRef, _State]:
         return self._rows(refs, held_by(EntryRow, self._catalogue_id, self._draft))
@@ -171,21 +222,19 @@ class DraftDesk:
             for table in (EntryRow, PartRecord):
                 self._connection.execute(update(table).where(table.id.in_(ids)).values(last_edition=last))
 
-    def _insert(self, fresh: Sequence[tuple[CatalogueEntry, str, str]]) -> None:
+    def _insert(self, fresh: Sequence[EntryRows]) -> None:
         if not fresh:
             return
         first_id = self._next_ids(len(fresh))
         held = (self._catalogue_id, self._draft, OPEN)
         known: list[Row] = []
         rows: dict[type[CatalogueTable], list[Row]] = defaultdict(list)
-        for entry_id, (entry, text, digest) in enumerate(fresh, first_id):
-            part = describe(entry).part
-            known_by = search_text(entry, self._catalogue_id, described=part is not None)
-            known.append((entry_id, *held, part is not None, *_entry_values(entry), digest, known_by, text))
-            if part is not None:
-                for table, row in rows_of(part, entry_id, held):
-                    rows[table].append(row)
-        insert_rows(self._connection, EntryRow, _ENTRY_COLUMNS, known, fires_triggers=True)
+        for entry_id, one in enumerate(fresh, first_id):
+            known.append((entry_id, *held, *one.entry))
+            for name, row in one.part:
+                table = TABLE_NAMED[name]
+                rows[table].append((entry_id, *held, *row) if table is PartRecord else (entry_id, *row))
+        insert_rows(self._connection, EntryRow, (*_HELD, *ENTRY_COLUMNS), known, fires_triggers=True)
         first = (PartRecord,) if rows else ()  # what the others refer to
         for table in (*first, *(table for table in rows if table is not PartRecord)):
             insert_rows(self._connection, table, ROW_COLUMNS[table], rows[table])
@@ -197,15 +246,7 @@ class DraftDesk:
         return last + 1
 
 
-_ENTRY_COLUMNS: Final = (
-    *("id", "catalogue_id", "first_edition", "last_edition", "is_described"),
-    *("number", "maker", "kind", "item_number", "gtin", "digest", "search_text", "content"),
-)
-
-
-def _entry_values(entry: CatalogueEntry) -> Row:
-    kind = None if entry.kind is None else entry.kind.value
-    return entry.number, entry.maker, kind, entry.item_number or None, entry.gtin or None
+_HELD: Final = ("id", "catalogue_id", "first_edition", "last_edition")
 
 
 def in_chunks(items: Iterable[_T]) -> Iterator[list[_T]]:

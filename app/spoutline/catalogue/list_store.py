@@ -42,7 +42,11 @@ class PriceListDesk:
     def put(self, lists: Iterable[PriceList]) -> None:
         """Put price lists in, each in the place of the one with its id."""
         for one in lists:
-            self.changed += self._states.put(one.id, list_text(one))
+            self.put_text(one.id, list_text(one))
+
+    def put_text(self, name: str, text: str) -> None:
+        """Put a price list in as ``list_text`` writes it, in the place of the one with its id."""
+        self.changed += self._states.put(name, text)
 
     def take_out(self, ids: Iterable[str]) -> None:
         """Take price lists out; an id that none has is passed over."""

@@ -25,27 +25,27 @@ from spoutline.model.part import Part
 from spoutline.model.part_figures import BLOCKS, BLOCKS_OF_KIND
 
 
-def rows_of(part: Part, part_id: int, held: Row) -> Iterator[tuple[type[CatalogueTable], Row]]:
-    """Yield every table row that stores ``part`` under the key ``part_id``, in the order of ``ROW_COLUMNS``.
+def rows_of(part: Part) -> Iterator[tuple[str, Row]]:
+    """Yield every row that stores ``part`` with the name of its table, in the order of ``ROW_COLUMNS``.
 
-    ``held`` says in which editions: catalogue, first and last edition.
+    The keys that these begin with (of ``PartRecord`` the editions too) are left out.
     """
-    yield PartRecord, (part_id, *held, *_part_values(part), *_VALUES_OF[""](part))
+    yield _NAMES[PartRecord], (*_part_values(part), *_VALUES_OF[""](part))
     for end, port in ((INLET, part.inlet), (OUTLET, part.outlet)):
         if port is not None:
-            where = (part_id, end, port.thread.value, port.size.value)
-            yield PortRow, (*where, port.gender.value, port.path.value, port.made_up_in)
+            where = (end, port.thread.value, port.size.value)
+            yield _NAMES[PortRow], (*where, port.gender.value, port.path.value, port.made_up_in)
     for place, material in enumerate(part.wetted_materials):
-        yield MaterialRow, (part_id, place, material.value)
+        yield _NAMES[MaterialRow], (place, material.value)
     for price in part.prices:
-        yield PriceRow, (part_id, price.currency, price.minor)
+        yield _NAMES[PriceRow], (price.currency, price.minor)
     for block in ("", *BLOCKS_OF_KIND[part.kind]):
         data = getattr(part, block) if block else part
         for name, table in _WORDS_IN[block]:
             for word in sorted(getattr(data, name)):
-                yield table, (part_id, word.value)
+                yield _NAMES[table], (word.value,)
         if block:
-            yield FIGURE_TABLES[block], (part_id, *_VALUES_OF[block](data))
+            yield _NAMES[FIGURE_TABLES[block]], _VALUES_OF[block](data)
 
 
 def _part_values(part: Part) -> Row:
@@ -103,6 +103,8 @@ ROW_COLUMNS: Final[dict[type[CatalogueTable], tuple[str, ...]]] = {
     **{table: ("part_id", "word") for table in WORD_TABLES.values() if table is not MaterialRow},
     **{FIGURE_TABLES[block]: ("part_id", *(one.name for one in stored_figures(block))) for block in BLOCKS},
 }
+_NAMES: Final = {table: str(table.__table__.name) for table in ROW_COLUMNS}  # plain texts
+TABLE_NAMED: Final = {name: table for table, name in _NAMES.items()}
 
 
 def load_parts(connection: Connection, part_ids: Sequence[int]) -> dict[int, Part]:

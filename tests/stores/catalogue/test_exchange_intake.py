@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import csv
 import io
+import os
 import random
+import subprocess
+import sys
 import zipfile
 from collections.abc import Callable
 from datetime import date
@@ -19,12 +22,19 @@ from pydantic import ValidationError
 
 from examples import up_to
 from spoutline.bootstrap import Workbench
+from spoutline.bootstrap.exchange_intake import take_in
+from spoutline.catalogue.draft import DraftDesk
 from spoutline.catalogue.entry_cells import entry_of_cells
 from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.catalogue.price_lists import COLUMNS, price_list_of
+from spoutline.catalogue.schema import CATALOGUE_SCHEMA
+from spoutline.catalogue.shelf import CatalogueShelf
+from spoutline.database.engine import open_engine
 from spoutline.model.catalogue_edition import EditionRef
 from spoutline.model.catalogue_entry import CatalogueEntry
+from spoutline.model.cross_reference import CrossReference
 from spoutline.model.faults import Cancelled, InputFault
+from spoutline.model.part import PartKind
 from spoutline.model.part_family import PartFamily
 from spoutline.model.part_ref import PartRef
 from spoutline.model.pricing import PriceBreak, PriceList, PriceRow
@@ -300,3 +310,113 @@ def test_an_unknown_catalog_is_told_with_how_it_is_begun(own_workbench: Workbenc
         service.import_exchange(path, NAME)
     assert 'Other list; to begin this one run `spoutline catalog new "Own list"`' in str(told.value.problems[0])
     assert service.shelf().entry(EditionRef("Other list", is_draft=True), PartRef("FW 1", MAKER)) is None
+
+
+# another process, with little patience, puts a part into the draft of a catalogue
+_OTHER_WRITER = """
+import sys
+from spoutline.catalogue.shelf import CatalogueShelf
+from spoutline.database.engine import open_engine
+from spoutline.database.faults import Patience
+from stores.catalogue.entries import swivel
+
+shelf = CatalogueShelf(open_engine(sys.argv[1], Patience.SHORT))
+with shelf.draft(sys.argv[2]) as desk:
+    desk.put([swivel(sys.argv[3])])
+"""
+
+
+class OtherWriter:
+    """Lets another process write to the book as soon as the file is being read."""
+
+    def __init__(self, url: str, name: str) -> None:
+        self._arguments = (url, name, "FW other")
+        self.ended: list[tuple[int, str]] = []
+
+    def on_progress(self, _done: int, _total: int) -> None:
+        if not self.ended:
+            command = [sys.executable, "-c", _OTHER_WRITER, *self._arguments]
+            environment = os.environ | {"PYTHONPATH": os.pathsep.join(sys.path)}
+            done = subprocess.run(command, capture_output=True, text=True, check=False, env=environment)
+            self.ended.append((done.returncode, done.stderr))
+
+    def should_stop(self) -> bool:
+        return False
+
+
+@pytest.fixture
+def two_drafts(url: str) -> CatalogueShelf:
+    """Return a shelf with two catalogues, each with the same part in its draft."""
+    engine = open_engine(url)
+    CATALOGUE_SCHEMA.bring_up_to_date(engine)
+    shelf = CatalogueShelf(engine)
+    for name in (NAME, "Second list"):
+        shelf.create(name)
+        with shelf.draft(name) as desk:
+            desk.put([swivel("FW old")])
+    return shelf
+
+
+def draft_of(shelf: CatalogueShelf, name: str) -> set[str]:
+    return {one.number for one in shelf.entries(EditionRef(name, is_draft=True))}
+
+
+@pytest.fixture
+def long_file(tmp_path: Path) -> Path:
+    """Return an exchange file of so many rows that its reading is told about."""
+    path = tmp_path / "exchange.zip"
+    path.write_bytes(exchange_bytes([swivel(f"FW {number}") for number in range(600)]))
+    return path
+
+
+def test_others_write_while_a_file_is_read(two_drafts: CatalogueShelf, long_file: Path, url: str) -> None:
+    other = OtherWriter(url, "Second list")
+    done = take_in(two_drafts, NAME, long_file, other, keep_others=True)
+    assert other.ended == [(0, "")]  # it found the book free, or else it would have given up after a second
+    assert (done.new, done.gone) == (600, 0)
+    assert draft_of(two_drafts, NAME) == {"FW old", *(f"FW {number}" for number in range(600))}
+    assert draft_of(two_drafts, "Second list") == {"FW old", "FW other"}
+
+
+@pytest.mark.parametrize("keep_others", [True, False])
+def test_a_draft_that_another_changed_meanwhile_is_told_and_stays(
+    two_drafts: CatalogueShelf, long_file: Path, url: str, keep_others: bool
+) -> None:
+    other = OtherWriter(url, NAME)
+    with pytest.raises(InputFault) as told:
+        take_in(two_drafts, NAME, long_file, other, keep_others=keep_others)
+    assert other.ended == [(0, "")]
+    assert "somebody changed its draft while the file was read" in str(told.value.problems[0])
+    assert draft_of(two_drafts, NAME) == {"FW old", "FW other"}
+    done = take_in(two_drafts, NAME, long_file, keep_others=keep_others)  # once more, as it asks
+    assert (done.new, done.gone) == (600, 0 if keep_others else 2)
+
+
+_CHANGES: dict[str, Callable[[DraftDesk], object]] = {
+    "a part more": lambda desk: desk.put([swivel("FW 2")]),
+    "a part less": lambda desk: desk.take_out([PartRef("FW old", MAKER)]),
+    "a part otherwise": lambda desk: desk.put([swivel("FW old", name="another name")]),
+    "a price list": lambda desk: desk.price_lists.put([price_list("other", 400)]),
+    "a price list otherwise": lambda desk: desk.price_lists.put([price_list("list", 400)]),
+    "an old number": lambda desk: desk.references.put(
+        [CrossReference(number="X 1", maker=MAKER, part_number="FW old", part_maker=MAKER)]
+    ),
+    "a family": lambda desk: desk.families.put([PartFamily(name="family", kind=PartKind.SWIVEL)]),
+}
+
+
+@pytest.mark.parametrize("what", _CHANGES)
+def test_a_draft_shows_that_it_changed(two_drafts: CatalogueShelf, what: str) -> None:
+    def stamp() -> str:
+        with two_drafts.looking(NAME) as desk:
+            return desk.stamp()
+
+    with two_drafts.draft(NAME) as desk:
+        desk.price_lists.put([price_list("list", 300)])
+    before = stamp()
+    with two_drafts.draft("Second list") as desk:  # of another catalogue
+        _CHANGES[what](desk)
+    assert stamp() == before
+    with two_drafts.draft(NAME) as desk:
+        _CHANGES[what](desk)
+    assert stamp() != before
