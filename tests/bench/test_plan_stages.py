@@ -1,8 +1,8 @@
-"""When each stage of a plan stands: the set, its counts, its other sets; a table is printed.
+"""When each stage of a plan stands: the set, its counts, each kind of other set; a table is printed.
 
 Run on request: ``pytest tests/bench/test_plan_stages.py -s``. Processor milliseconds from the question, the least of
-three, columns in memory. Where nothing fits, the set is the word that there is none; what is in the way follows the
-counts, then each way out, and the whole at the end.
+three, columns in memory. Kinds of other sets are told in turn, whether or not there is one. Where nothing fits, the set
+is the word that there is none; what is in the way follows the counts, then each way out, and the whole at the end.
 """
 
 from __future__ import annotations
@@ -32,8 +32,9 @@ def stood_after(survey: Survey, context: PlanningContext) -> list[float]:
 @pytest.mark.parametrize("count", SIZES)
 def test_stages(count: int) -> None:
     context = PlanningContext(_tables(), ColumnStore(generated_columns(count)))
-    print(f"\n| {count:,} parts | set | with counts | with other sets |")
+    print(f"\n| {count:,} parts | set | with counts | other sets, or ways out, one after the other |")
     for name, survey in POSITIONS.items():
         stood_after(survey, context)
         least = map(min, zip(*(stood_after(survey, context) for _ in range(3)), strict=True))
-        print(f"| {name} | {' | '.join(f'{one:.1f}' for one in least)} |")
+        first, counted, *others = (f"{one:.1f}" for one in least)
+        print(f"| {name} | {first} | {counted} | {', '.join(others)} |")
