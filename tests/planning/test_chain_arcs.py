@@ -21,7 +21,7 @@ from spoutline.search.item_table import table_of
 
 def whole_graph(problem: Problem) -> ArcGraph:
     costs = {item.key: item.cost for layer in problem.layers for item in layer.items}
-    return graph_of(problem, lambda _layer, _item: 0, costs.__getitem__)
+    return graph_of(problem, lambda _, item: (costs[item.key], 0))
 
 
 def runs_through(path: Path, graph: ArcGraph) -> bool:

@@ -406,7 +406,62 @@ def test_what_the_solver_cannot_finish_for_memory_leaves_the_sets_chosen_alone(
     assert found is not None
     assert found.together == found.alone
     assert not found.changed
-    assert found.floor_minor == 0  # nothing is known of what could still be saved
+    assert found.floor_minor is not None  # of the price of each set at its lowest, and of the numbers of one chain
+    monkeypatch.undo()
+    proved = plan_refit(station(("car", "truck"), (1, 1)), us_tables, catalogue, stocking=stocking).commonality
+    assert proved is not None
+    assert 0 < found.floor_minor <= proved.together.objective_minor(3000)
+
+
+@pytest.mark.parametrize("names", [("car", "truck"), ("car", "car_e85", "car_retractor")])
+@pytest.mark.parametrize("seed", seeds(2))
+def test_a_model_that_is_too_large_leaves_a_floor_below_every_combination(
+    names: tuple[str, ...],
+    seed: int,
+    catalogue: CatalogueStore,
+    us_tables: RuleTables,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """Held against every combination: the floor is no more than the cheapest, which is no more than the sets alone."""
+    monkeypatch.setattr("spoutline.planning.refit.commonality._MOST_COLUMNS", 0)
+    monkeypatch.setattr("spoutline.planning.refit.mixed_integer.solved_by_highs", None)  # nobody is asked
+    survey, counts = station(names, (2,) * len(names)), (2,) * len(names)
+    store = few_parts(catalogue, survey, us_tables, seed, 2)
+    choices = [sound_sets(survey, f"{name} 0", store, us_tables) for name in names]
+    if not all(choices):
+        return
+    for stock_price, ladder in PRICINGS:
+        stocking = Stocking(price_minor=stock_price, ladder=ladder)
+        found = plan_refit(survey, us_tables, store, stocking=stocking).commonality
+        assert found is not None
+        assert found.floor_minor is not None
+        best = min(cost_of(sets, counts, stock_price, ladder) for sets in itertools.product(*choices))
+        assert found.floor_minor <= best <= found.together.objective_minor(stock_price)
+        assert found.open_minor >= found.together.objective_minor(stock_price) - best
+
+
+def test_choosing_together_stops_before_any_model_is_made(
+    catalogue: CatalogueStore, us_tables: RuleTables, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Every case is looked at three times before a model is made of all: somebody may stop before each."""
+    monkeypatch.setattr("spoutline.planning.refit.mixed_integer.solved_by_highs", None)  # nobody is asked
+    stocking = Stocking(price_minor=3000, ladder=single_price)
+    survey = station(("car", "truck", "car_e85"), (1, 1, 1))
+    for allowed in range(9):
+
+        class Impatient:
+            def __init__(self, left: int) -> None:
+                self._left, self._are_planned = left, False
+
+            def on_progress(self, done: int, total: int) -> None:
+                self._are_planned = done == total
+
+            def should_stop(self) -> bool:
+                self._left -= self._are_planned
+                return self._left < 0
+
+        with pytest.raises(Cancelled):
+            plan_refit(survey, us_tables, catalogue, stocking=stocking, progress=Impatient(allowed + 1))
 
 
 class Noisy:

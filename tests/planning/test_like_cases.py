@@ -95,3 +95,12 @@ def test_cases_are_alike_until_a_way_stands_for_one_of_them_only() -> None:
     alike.shared_out([[Way(0, (0, 2))], [way, way]])
     alike.forbid([None, way, None], lambda number, _: number != 2)
     assert [one.count for one in alike.groups()] == [1, 1, 1]
+
+
+def test_cases_are_told_apart_at_once_where_a_way_keeps_its_limit_only_with_others() -> None:
+    graph = whole_graph(pairs((9.0,), {"a": (3.0,)}, {"b": (4.0,), "c": (6.0,)}))
+    alike = LikeCases([case_graphs((graph,), 1, 0) for _ in range(3)])
+    way = Way(0, (0, 1))
+    assert [one.count for one in alike.groups()] == [3]
+    alike.forbid([way, None, None], lambda _number, _way: False, lambda _number, _way: False)
+    assert [(one.count, one.forbidden) for one in alike.groups()] == [(1, frozenset({way}))] * 3

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TypeVar
 
 from spoutline.model.faults import Cancelled
@@ -21,3 +21,11 @@ def watched(units: Sequence[_T], progress: Progress | None) -> Iterator[_T]:
         yield unit
     if progress is not None:
         progress.on_progress(len(units), len(units))
+
+
+def unless_stopped(units: Iterable[_T], should_stop: Callable[[], bool]) -> Iterator[_T]:
+    """Yield units of work; raise ``Cancelled`` before one where ``should_stop`` says so."""
+    for unit in units:
+        if should_stop():
+            raise Cancelled
+        yield unit

@@ -5,7 +5,7 @@ from __future__ import annotations
 from spoutline.frozen import frozen
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import HangingSet
-from spoutline.model.requirement import Requirement, Slot
+from spoutline.model.requirement import Requirement
 from spoutline.planning.sets.choice import Choice, Chooser
 from spoutline.planning.sets.set_query import SetQuery
 
@@ -42,11 +42,6 @@ class Case:
     def most_regrets(self) -> int:
         """How many broken should-rules of parts the chosen set has."""
         return self.regrets_of(self.choice.judged.hanging_set)
-
-    def regrets(self, slot: Slot, ref: PartRef) -> int | None:
-        """Return the broken should-rules of a part in a slot; None where it has no place there."""
-        found = self.chooser.search.pool.found(slot, ref)
-        return None if found is None else int(found[0].regrets[found[1]])
 
     def regrets_of(self, hanging_set: HangingSet) -> int:
         """Return the broken should-rules of the parts of a set."""

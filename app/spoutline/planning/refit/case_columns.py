@@ -11,7 +11,7 @@ import numpy as np
 
 from spoutline.model.part_columns import Floats, Ints, Mask, PartColumns
 from spoutline.planning.refit.case import Case
-from spoutline.planning.refit.chain_arcs import ALLOWANCE
+from spoutline.planning.refit.chain_arcs import ALLOWANCE, ArcGraph, graph_of
 from spoutline.planning.refit.ladders import Ladders
 from spoutline.search.columns import Columns, columns_of
 from spoutline.search.graph import Problem
@@ -55,6 +55,8 @@ class CaseProblem:
 
     def steepest_fall(self) -> Fraction:
         """Return the least ratio of a part's lowest price to that of its first step, of what a chain may hold."""
+        if (self.prices[:, 0] == self.prices[:, 1]).all():
+            return Fraction(1)
         rows = self.columns.row[np.isfinite(Passes(self.columns).through(self.prices[self.columns.row, :1])[:, 0])]
         prices = self.prices[rows[self.is_bought[rows]]]
         prices = prices[prices[:, 1] > 0, :2]
@@ -71,6 +73,13 @@ class CaseProblem:
     @cached_property
     def _items(self) -> ItemsOf:
         return ItemsOf(self.problem)
+
+    def graph(self) -> ArcGraph:
+        """Return every arc that can be reached, of all items of the problem."""
+        prices, regrets = self.prices[:, 0].tolist(), self.regrets.tolist()
+        rows = ((layer, item.key) for layer, of_layer in enumerate(self.problem.layers) for item in of_layer.items)
+        figures = {place: (int(prices[row]), int(regrets[row])) for row, place in enumerate(rows)}
+        return graph_of(self.problem, lambda layer, item: figures[layer, item.key])
 
     def only(self, keeps: Mask) -> CaseProblem:
         """Return the problem with some of the items that may still matter, the others let go."""

@@ -12,16 +12,19 @@ from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.case_graphs import CaseGraphs, Way
 from spoutline.planning.refit.ladders import Ladders
 from spoutline.planning.refit.like_cases import LikeCases
-from spoutline.planning.refit.mixed_integer import MixedIntegerModel
+from spoutline.planning.refit.mixed_integer import UNKNOWN, MixedIntegerModel
 from spoutline.planning.refit.station_graphs import StationGraphs
 from spoutline.planning.refit.stock_figures import bought_in, figures_of
 from spoutline.planning.sets.choice import is_turned_down
+from spoutline.planning.watched import unless_stopped
 from spoutline.search.bounds import within
 from spoutline.search.graph import Path, Problem
 
-ROUND_LIMIT = 24  # models that are solved, each because a full check turned a set of the one before down,
+ROUND_LIMIT = 8  # models that are solved, each because a full check turned a set of the one before down,
 COLUMN_LIMIT = 100_000  # where they have so many columns together: small ones are solved again as often as it takes
-NODE_LIMIT = 2000  # of branch and bound; stations of 48 hoses are proved at the first node
+NODE_LIMIT = 2000  # of branch and bound; stations of 1,000 hoses are proved at the first node
+_NODE_COLUMNS = 5_000  # of a model that may have all these nodes; a larger one has fewer, each of which takes longer
+_MOST_COLUMNS = 200_000  # a larger model is not asked at all
 
 
 @frozen
@@ -56,9 +59,9 @@ def common_sets(
     should_stop
         Asked several times a second.
     node_limit
-        After so many nodes of branch and bound, and never by the clock, the best found so far stands, with what it
-        could at best still save; where nothing better was found, the sets chosen alone. Likewise after ``ROUND_LIMIT``
-        models of ``COLUMN_LIMIT`` columns together.
+        After so many nodes of branch and bound, fewer of a large model and never by the clock, the best found so far
+        stands, with what it could at best still save; where nothing better was found, the sets chosen alone. Likewise
+        after ``ROUND_LIMIT`` models of ``COLUMN_LIMIT`` columns together.
 
     Raises
     ------
@@ -69,34 +72,39 @@ def common_sets(
     """
     if not cases:
         return CommonSets((), 0)
-    station = StationGraphs(cases, stock_price_minor, ladders)
+    station = StationGraphs(cases, stock_price_minor, ladders, should_stop)
     graphs = station.graphs()
     alike = LikeCases(graphs)
 
     def stands(number: int, way: Way) -> bool:
         return _judged(cases[number], graphs[number], way) is not None
 
+    def keeps(number: int, way: Way) -> bool:
+        return _keeps_rows(cases[number], graphs[number], way)
+
     rounds = nodes = columns = 0
+    floor = station.least_minor
     best = tuple(case.choice.judged for case in cases)
     while True:
         if should_stop():
             raise Cancelled
         model = MixedIntegerModel(alike.groups(), ladders, stock_price_minor)
-        answer = model.solve(max(node_limit - nodes, 0), should_stop)
+        nodes_left = min(node_limit, node_limit * _NODE_COLUMNS // model.columns) - nodes
+        answer = model.solve(max(nodes_left, 0), should_stop) if model.columns <= _MOST_COLUMNS else UNKNOWN
         rounds, columns = rounds + 1, columns + model.columns
         nodes += answer.nodes
         ways = None if answer.ways is None else alike.shared_out(answer.ways)
-        judged = () if ways is None else tuple(map(_judged, cases, graphs, ways))
+        judged = () if ways is None else tuple(map(_judged, unless_stopped(cases, should_stop), graphs, ways))
         sound = tuple(found for found in judged if found is not None)
         best = _cheaper(cases, judged, best, stock_price_minor, ladders)
+        floor = floor if math.isinf(answer.floor_minor) else max(floor, math.floor(answer.floor_minor))
         is_enough = rounds >= ROUND_LIMIT and columns >= COLUMN_LIMIT and len(sound) < len(cases)
         if is_enough or not answer.is_proved:
-            floor = 0 if math.isinf(answer.floor_minor) else max(0, math.floor(answer.floor_minor))
             return CommonSets(best, rounds, floor)
         if len(sound) == len(cases):
             return CommonSets(sound, rounds)
         turned_down = [way if found is None else None for way, found in zip(ways or (), judged, strict=True)]
-        alike.forbid(turned_down, stands)
+        alike.forbid(turned_down, stands, keeps)
         if station.let_in_for(_items_of(graphs, turned_down)):
             graphs = station.graphs()
             alike = alike.over(graphs)
@@ -130,11 +138,17 @@ def _cheaper(
 
 def _judged(case: Case, graphs: CaseGraphs, way: Way) -> JudgedSet | None:
     """Return the set of a way with its checks; None where a limit or a check turns it down after all."""
-    path = way.path(graphs)
-    if not _keeps_limits(graphs.graphs[way.graph].problem, path):
+    if not _keeps_rows(case, graphs, way):
         return None
-    judged = case.chooser.judge.judged(case.chooser.search.hanging_set(path))
+    judged = case.chooser.judge.judged(case.chooser.search.hanging_set(way.path(graphs)))
     return None if is_turned_down(judged, case.choice.dropped) else judged
+
+
+def _keeps_rows(case: Case, graphs: CaseGraphs, way: Way) -> bool:
+    """Say whether a way by itself keeps what rows ask of like cases together."""
+    graph = graphs.graphs[way.graph]
+    broken = sum(graph.arcs[number].regrets for number in way.arcs)
+    return broken <= case.most_regrets and _keeps_limits(graph.problem, way.path(graphs))
 
 
 def _keeps_limits(problem: Problem, path: Path) -> bool:

@@ -54,16 +54,22 @@ class LikeCases:
         }
         return tuple(found[number] for number in range(len(self._cases)))
 
-    def forbid(self, turned_down: Sequence[Way | None], stands: Callable[[int, Way], bool]) -> None:
+    def forbid(
+        self,
+        turned_down: Sequence[Way | None],
+        stands: Callable[[int, Way], bool],
+        keeps: Callable[[int, Way], bool] = lambda _number, _way: True,
+    ) -> None:
         """Leave out the ways that do not stand, one or none of each case.
 
         What does not stand for one of like cases is looked at for the others as well: ``stands`` says whether a way
-        does for a case. Where a way was left out before and yet was given, its cases are told apart: rows ask of them
-        only what they ask together.
+        does for a case. Cases are told apart where a way was left out before and yet was given, or where one does not
+        keep by itself what rows ask, as ``keeps`` says: rows ask of them only what they ask together, and among near
+        copies there would be no end of such ways.
         """
         for numbers in self._numbers:
             refused = {number: way for number in numbers if (way := turned_down[number]) is not None}
-            if any(way in self._forbidden[number] for number, way in refused.items()):
+            if any(way in self._forbidden[number] or not keeps(number, way) for number, way in refused.items()):
                 self._alone.update(numbers)
             for way in dict.fromkeys(refused.values()):
                 for number in numbers:

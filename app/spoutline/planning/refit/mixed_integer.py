@@ -53,6 +53,9 @@ class Answer:
     nodes: int = 0
 
 
+UNKNOWN = Answer(None, is_proved=False, floor_minor=-math.inf)  # of a model that takes more than it may
+
+
 @frozen
 class _Taken:
     """The column of an arc, and which of which graph it is."""
@@ -142,7 +145,7 @@ class MixedIntegerModel:
         """
         solved = solved_by_highs(self._program(node_limit), should_stop)
         if solved is None:  # more memory than it may have
-            return Answer(None, is_proved=False, floor_minor=-math.inf)
+            return UNKNOWN
         ways = None if solved.solution is None else tuple(map(partial(_ways, solution=solved.solution), self._own))
         return Answer(ways, solved.is_proved, solved.floor, solved.nodes)
 

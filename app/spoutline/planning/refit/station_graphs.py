@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import numpy as np
 
 from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.case_columns import CaseProblem, case_problems
 from spoutline.planning.refit.case_graphs import CaseGraphs, case_graphs
-from spoutline.planning.refit.chain_arcs import arc_graph, narrowed
+from spoutline.planning.refit.chain_arcs import narrowed
 from spoutline.planning.refit.ladders import Ladders
 from spoutline.planning.refit.outdone_items import stand_ins
 from spoutline.planning.refit.stock_figures import bought_in, figures_of
+from spoutline.planning.watched import unless_stopped
 
 
 class StationGraphs:
@@ -23,23 +24,34 @@ class StationGraphs:
     case costs at least its floor, and at least the part numbers of one chain of which nothing stays are stocked: what
     is left is the most that the set of a case may cost. Items that another is before wherever they may stand are left
     out; where a set is turned down that holds the other, ``let_in_for`` takes them back.
+
+    ``least_minor`` is what no choice can cost less than, part numbers included: little, and known before any model.
+    ``should_stop`` is asked before each case is looked at; ``Cancelled`` is raised where it says so.
     """
 
-    def __init__(self, cases: Sequence[Case], stock_price_minor: int, ladders: Ladders) -> None:
-        self._cases, self._ladders = cases, ladders
-        floors = [_floor(case, _problems(case, ladders), ladders) for case in cases]
-        left = max(0, self._alone_minor(stock_price_minor) - self._least_minor(floors, stock_price_minor))
+    def __init__(
+        self,
+        cases: Sequence[Case],
+        stock_price_minor: int,
+        ladders: Ladders,
+        should_stop: Callable[[], bool] = lambda: False,
+    ) -> None:
+        self._cases, self._ladders, self._should_stop = cases, ladders, should_stop
+        floors = [_floor(case, _problems(case, ladders), ladders) for case in unless_stopped(cases, should_stop)]
+        self.least_minor = self._least_minor(floors, stock_price_minor)
+        left = max(0, self._alone_minor(stock_price_minor) - self.least_minor)
         self._most = [floor + left // case.positions for case, floor in zip(cases, floors, strict=True)]
         # made twice, since all items of all cases at once are some gigabytes at a large station
         self._kept = [
             [one.narrowed(most_minor=most, most_regrets=case.most_regrets) for one in _problems(case, ladders)]
-            for case, most in zip(cases, self._most, strict=True)
+            for case, most in zip(unless_stopped(cases, should_stop), self._most, strict=True)
         ]
-        self._stand_ins = dict(stand_ins(one for problems in self._kept for one in problems))
+        self._stand_ins = dict(stand_ins(one for of_case in unless_stopped(self._kept, should_stop) for one in of_case))
 
     def graphs(self) -> tuple[CaseGraphs, ...]:
         """Return the graphs of each case as they are now."""
-        return tuple(map(self._graphs_of, self._cases, self._kept, self._most))
+        cases = unless_stopped(self._cases, self._should_stop)
+        return tuple(map(self._graphs_of, cases, self._kept, self._most))
 
     def let_in_for(self, keys: frozenset[str]) -> bool:
         """Take back what was left out because one of these items is before it; say whether there was any."""
@@ -61,17 +73,12 @@ class StationGraphs:
         return everything + stock_price_minor * stocked
 
     def _graphs_of(self, case: Case, kept: Sequence[CaseProblem], most_minor: int) -> CaseGraphs:
-        installed, regrets = frozenset(part.key for part in case.installed), case.most_regrets
-
-        def least_minor(key: str) -> int:
-            return 0 if key in installed else min(price for _, price in self._ladders(key))
-
         found = []
         for one in kept:
             stays = [one.key(row) not in self._stand_ins for row in one.columns.row.tolist()]
-            graph = arc_graph(case, one.only(np.array(stays, np.bool_)).problem, least_minor)
-            found.append(narrowed(graph, most_minor=most_minor, most_regrets=regrets))
-        return case_graphs(found, case.positions, regrets, installed)
+            graph = one.only(np.array(stays, np.bool_)).graph()
+            found.append(narrowed(graph, most_minor=most_minor, most_regrets=case.most_regrets))
+        return case_graphs(found, case.positions, case.most_regrets, frozenset(part.key for part in case.installed))
 
 
 def _problems(case: Case, ladders: Ladders) -> tuple[CaseProblem, ...]:

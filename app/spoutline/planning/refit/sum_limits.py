@@ -13,7 +13,8 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 
 from spoutline.frozen import frozen
-from spoutline.planning.refit.chain_arcs import ArcGraph, Node
+from spoutline.planning.refit.arc_passes import ArcPasses
+from spoutline.planning.refit.chain_arcs import ArcGraph, Node, arc_loads
 from spoutline.search.bounds import within
 
 _MOST_SUMS = 10_000  # at one port; the ways of real stations come to some hundreds
@@ -34,12 +35,10 @@ def binding_limits(graphs: Sequence[ArcGraph], which: Iterable[int] | None = Non
 
 def exceeded_limits(graphs: Sequence[ArcGraph]) -> list[int]:
     """Return the limits, by number, that some way of some graph exceeds."""
-    return [
-        index
-        for index, limit in enumerate(graphs[0].problem.limits)
-        if not math.isinf(limit)
-        and any(_greatest_to_end(graph, loads_of(graph, index)).get(graph.root, -math.inf) > limit for graph in graphs)
-    ]
+    limits = graphs[0].problem.limits
+    held = [index for index, limit in enumerate(limits) if not math.isinf(limit)]
+    greatest = [-ArcPasses(graph).least(-arc_loads(graph, held)) for graph in graphs if graph.arcs]
+    return [index for at, index in enumerate(held) if any(one[at] > limits[index] for one in greatest)]
 
 
 def loads_of(graph: ArcGraph, index: int) -> tuple[float, ...]:

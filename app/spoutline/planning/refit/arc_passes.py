@@ -1,0 +1,62 @@
+"""Passes over the arcs of a graph: the least that a whole way through each arc adds up to, many figures at a time."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from spoutline.model.part_columns import Floats, Ints
+from spoutline.search.columns import heads
+
+if TYPE_CHECKING:
+    from spoutline.planning.refit.chain_arcs import ArcGraph
+
+
+class ArcPasses:
+    """The arcs of a graph, layer by layer, with the nodes at their ends by number; the first is the root."""
+
+    def __init__(self, graph: ArcGraph) -> None:
+        numbers = {graph.root: 0}
+        starts = [numbers.setdefault(arc.start, len(numbers)) for arc in graph.arcs]
+        ends = [numbers.setdefault(arc.end, len(numbers)) for arc in graph.arcs]
+        self._nodes = len(numbers)
+        self._start, self._end = np.array(starts, np.int64), np.array(ends, np.int64)
+        layers = np.array([arc.layer for arc in graph.arcs], np.int64)
+        depth = len(graph.problem.layers)
+        self._layers = [slice(*ends) for ends in pairwise(np.searchsorted(layers, range(depth + 1)).tolist())]
+        self._last = np.unique(self._end[self._layers[-1]]) if depth else np.zeros(1, np.int64)
+
+    def through(self, figures: Floats) -> Floats:
+        """Return the least sum of a way from start to end through each arc, by column; infinite where there is none."""
+        before, behind = self._before(figures), self.behind(figures)
+        return np.asarray(before[self._start] + figures + behind[self._end])
+
+    def least(self, figures: Floats) -> Floats:
+        """Return the least sum of a way from start to end, by column; infinite where there is none."""
+        return np.asarray(self.behind(figures)[0])
+
+    def _before(self, figures: Floats) -> Floats:
+        known = np.full((self._nodes, figures.shape[1]), np.inf)
+        known[0] = 0.0
+        for layer in self._layers:
+            _lower(known, self._end[layer], known[self._start[layer]] + figures[layer])
+        return known
+
+    def behind(self, figures: Floats) -> Floats:
+        """Return the least sum from each node, by its number, to the end."""
+        known = np.full((self._nodes, figures.shape[1]), np.inf)
+        known[self._last] = 0.0
+        for layer in reversed(self._layers):
+            _lower(known, self._start[layer], figures[layer] + known[self._end[layer]])
+        return known
+
+
+def _lower(known: Floats, nodes: Ints, sums: Floats) -> None:
+    """Lower what is known of some nodes, no two of which are of different layers, to the least of some sums."""
+    if len(nodes):
+        order = np.argsort(nodes, kind="stable")
+        first = heads(nodes[order])
+        at = nodes[order[first]]
+        known[at] = np.minimum(known[at], np.minimum.reduceat(sums[order], first, axis=0))
