@@ -265,6 +265,51 @@ def test_no_command_meets_a_fault_of_its_own(
     assert "no set fits" not in done.out.lower()
 
 
+@pytest.mark.parametrize(
+    ("language", "words"),
+    [
+        ("en", "at most 12.34 USD could still be saved"),
+        ("de", "höchstens 12,34"),
+        ("es", "como máximo 12.34"),  # as in the United States
+        ("fr", "au plus 12,34"),
+    ],
+)
+@pytest.mark.parametrize("form", [(), ("--short",)])
+def test_a_bill_tells_what_sets_chosen_together_could_still_save(
+    language: str,
+    words: str,
+    form: tuple[str, ...],
+    spoutline: Any,
+    written: Callable[..., Path],
+    monkeypatch: pytest.MonkeyPatch,
+    tmp_path: Path,
+) -> None:
+    two = [{"label": label, "liquid": {"family": "gasoline", "blend_percent": 10}} for label in "12"]
+    paper = tmp_path / "bill.pdf"
+    asked = ("bill", written(*two, stock_price="35"), "--pdf", paper, "--language", language, *form)
+    assert spoutline(*asked).code == 0
+    assert words not in " ".join(text_of(paper).split())
+    monkeypatch.setattr(Commonality, "open_minor", 1_234)
+    assert spoutline(*asked, "--force").code == 0
+    assert words in " ".join(text_of(paper).split())
+
+
+def test_a_station_tells_what_no_choice_costs_less_than(
+    spoutline: Any, written: Callable[..., Path], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """By hand: price of the sets and of their part numbers, less what is left open, is the floor."""
+    car = {"label": "1", "liquid": {"family": "gasoline", "blend_percent": 10}}
+    survey = written(car, {"label": "2", "duty": "truck", "liquid": {"family": "diesel", "blend_percent": 5}})
+    command = ("site", survey, "--stock-price", "35")
+    assert json.loads(spoutline(*command, "--json").out)["commonality"]["floor"] is None
+    monkeypatch.setattr("spoutline.planning.refit.commonality._MOST_COLUMNS", 0)
+    found = json.loads(spoutline(*command, "--json").out)["commonality"]
+    price = Decimal(found["sets_together"]) + 35 * found["part_numbers_together"]
+    assert Decimal(found["left_open"]) > 0
+    assert price - Decimal(found["left_open"]) == Decimal(found["floor"])
+    assert f"at most {Decimal(found['left_open']):,} could still be saved" in " ".join(spoutline(*command).out.split())
+
+
 def test_a_plan_tells_what_sets_chosen_together_could_still_save(
     spoutline: Any, written: Callable[..., Path], monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -90,9 +90,8 @@ class _SiteText:
         if kept:
             price = self.story.money(total, self.currency)
             yield f"  {self.story.phrases.fill('terminal_sets_price', price=price)}"
-        if self.site_plan.still_to_save_minor:
-            amount = self.story.money(self.site_plan.still_to_save_minor, self.currency)
-            yield from _wrapped(self.story.phrases.fill("terminal_left_open", amount=amount), "  ")
+        if left_open := self.story.still_to_save(self.site_plan):
+            yield from _wrapped(left_open, "  ")
 
     def position(self, plan: PositionPlan) -> Iterator[str]:
         head = self.head(plan)

@@ -246,6 +246,8 @@ def consolidated_blocks(site_plan: SitePlan, story: Story, *, close: bool = Fals
     if not close:
         yield Paragraph(story.word(Word.TOTAL_NOTE), Role.NOTE)
     yield from unpriced_note(total, story)
+    if left_open := story.still_to_save(site_plan):
+        yield Paragraph(left_open, Role.NOTE)
 
 
 def _all_lines(site_plan: SitePlan) -> Iterable[BillLine]:

@@ -67,6 +67,10 @@ class SiteCommonality(Record):
     saves: str = Field(description="What the part numbers no longer stocked are worth.")
     changed: tuple[str, ...]
     left_open: str = Field(description="What a better choice could at most still save; 0 where this is proved best.")
+    floor: str | None = Field(
+        None,
+        description="What no choice costs less than, sets and stocked part numbers; null where this is proved best.",
+    )
 
 
 class SiteDocument(HeadedDocument):
@@ -172,4 +176,5 @@ def _commonality(found: Commonality | None, currency: str) -> SiteCommonality | 
         saves=text(found.saves_minor),
         changed=tuple(change.label for change in found.changed),
         left_open=text(found.open_minor),
+        floor=None if found.floor_minor is None else text(found.floor_minor),
     )

@@ -35,6 +35,7 @@ from spoutline.model.plan import (
     PlanStatus,
     PositionPlan,
     Relaxation,
+    SitePlan,
 )
 from spoutline.model.quantity import Dimension
 from spoutline.model.requirement import Refusal, Requirement, RequirementId, RequirementLine, WayOut
@@ -79,6 +80,13 @@ class Story(Words):
         """Return how many lines of good practice the chosen set does not meet, and how many cannot be shown."""
         counts = {"shoulds_not_met": plan.shoulds_not_met, "shoulds_not_shown": plan.shoulds_not_shown}
         return tuple(self.phrases.fill(key, count=count) for key, count in counts.items() if count)
+
+    def still_to_save(self, site_plan: SitePlan) -> str:
+        """Return that better sets chosen together may have been missed, and what they save at most; empty for none."""
+        if not site_plan.still_to_save_minor:
+            return ""
+        amount = self.money(site_plan.still_to_save_minor, site_plan.survey.site.currency)
+        return self.phrases.fill("terminal_left_open", amount=amount)
 
     def marked_verdict(self, plan: PositionPlan) -> str:
         """Return the outcome of a position with a mark that reads without colour."""

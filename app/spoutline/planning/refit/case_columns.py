@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
@@ -14,8 +14,8 @@ from spoutline.planning.refit.case import Case
 from spoutline.planning.refit.chain_arcs import ALLOWANCE, ArcGraph, graph_of
 from spoutline.planning.refit.ladders import Ladders
 from spoutline.search.columns import Columns, columns_of
-from spoutline.search.graph import Problem
-from spoutline.search.item_table import ItemsOf, apart, some_of
+from spoutline.search.graph import Item, Problem
+from spoutline.search.item_table import ItemsOf, ItemTable, apart, some_of
 from spoutline.search.passes import Passes
 
 _SAME_RATIO = 1 + 1e-12  # ratios that floats may tell apart though they are equal
@@ -84,7 +84,7 @@ class CaseProblem:
     def only(self, keeps: Mask) -> CaseProblem:
         """Return the problem with some of the items that may still matter, the others let go."""
         rows = self.columns.row[keeps]
-        problem, at = some_of(self.problem, apart(rows, self.problem)), np.sort(rows)
+        problem, at = _by_itself(some_of(self.problem, apart(rows, self.problem))), np.sort(rows)
         columns = columns_of(problem)
         if columns is None:
             raise ValueError("a price is too large for whole numbers of 64 bits")
@@ -105,6 +105,19 @@ class CaseProblem:
             if keeps.all():
                 return self.only(np.isin(self.columns.row, columns.row))
             columns = columns.only(keeps)
+
+
+def _by_itself(problem: Problem) -> Problem:
+    """Return the problem with items that know their keys, so that those they were taken from can go."""
+    layers = tuple(replace(layer, items=_with_keys(layer.items)) for layer in problem.layers)
+    return replace(problem, layers=layers)
+
+
+def _with_keys(items: Sequence[Item]) -> Sequence[Item]:
+    if not isinstance(items, ItemTable):
+        return items
+    keys = [items.key_of(row) for row in range(len(items))]
+    return replace(items, key_of=keys.__getitem__, number=None, known={})
 
 
 def case_problems(case: Case, ladders: Ladders) -> tuple[CaseProblem, ...]:

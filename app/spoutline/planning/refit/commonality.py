@@ -100,7 +100,8 @@ def common_sets(
         floor = floor if math.isinf(answer.floor_minor) else max(floor, math.floor(answer.floor_minor))
         is_enough = rounds >= ROUND_LIMIT and columns >= COLUMN_LIMIT and len(sound) < len(cases)
         if is_enough or not answer.is_proved:
-            return CommonSets(best, rounds, floor)
+            reached = _cost_minor(cases, best, stock_price_minor, ladders)
+            return CommonSets(best, rounds, None if floor >= reached else floor)
         if len(sound) == len(cases):
             return CommonSets(sound, rounds)
         turned_down = [way if found is None else None for way, found in zip(ways or (), judged, strict=True)]
@@ -124,16 +125,17 @@ def _cheaper(
     ladder: Ladders,
 ) -> tuple[JudgedSet, ...]:
     """Return the cheaper of the best sets so far and those found, that chosen alone in place of one turned down."""
-    counts = [case.positions for case in cases]
-
-    def cost(judged: Sequence[JudgedSet]) -> int:
-        sets = [bought_in(case, one.hanging_set) for case, one in zip(cases, judged, strict=True)]
-        return figures_of(sets, counts, ladder).objective_minor(stock_price_minor)
-
     if not judged:
         return best
     found = tuple(one or case.choice.judged for one, case in zip(judged, cases, strict=True))
-    return found if cost(found) < cost(best) else best
+    costs = [_cost_minor(cases, sets, stock_price_minor, ladder) for sets in (found, best)]
+    return found if costs[0] < costs[1] else best
+
+
+def _cost_minor(cases: Sequence[Case], judged: Sequence[JudgedSet], stock_price_minor: int, ladder: Ladders) -> int:
+    """Return what the sets of all cases cost, part numbers included."""
+    sets = [bought_in(case, one.hanging_set) for case, one in zip(cases, judged, strict=True)]
+    return figures_of(sets, [case.positions for case in cases], ladder).objective_minor(stock_price_minor)
 
 
 def _judged(case: Case, graphs: CaseGraphs, way: Way) -> JudgedSet | None:

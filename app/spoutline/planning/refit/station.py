@@ -134,7 +134,7 @@ def _planned(
             if with_alternatives:
                 planned = with_other_sets(planned, context)
             if planned.chooser is not None:
-                planned.chooser.search.forget()
+                planned.chooser.search.forget_loads()
             kept = planned if keeps_choosers else PlannedPosition(planned.plan)
             known[asked] = _Question([position], context, kept)
     _report(progress, len(survey.positions), len(survey.positions))

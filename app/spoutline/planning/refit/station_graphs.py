@@ -85,7 +85,7 @@ def _problems(case: Case, ladders: Ladders) -> tuple[CaseProblem, ...]:
     try:
         return case_problems(case, ladders)
     finally:
-        case.chooser.search.forget()
+        case.chooser.search.forget_loads()
 
 
 def _floor(case: Case, problems: Sequence[CaseProblem], ladders: Ladders) -> int:

@@ -60,6 +60,11 @@ class ChainSearch:
         self._through: dict[SetQuery, tuple[tuple[Assembled, Through], ...]] = {}
         self._layers: dict[tuple[SetQuery, Slot], tuple[tuple[Assembled, ThroughLayer], ...]] = {}
 
+    def forget_loads(self) -> None:
+        """Let go what is kept for further questions, and the loads of all parts, soon worked out again."""
+        self.forget()
+        self.model.forget()
+
     def sets(self, query: SetQuery, listener: Listener | None = None) -> Iterator[HangingSet]:
         """Yield the sets that keep every limit of ``query``, best objective first.
 

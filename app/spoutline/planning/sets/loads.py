@@ -152,8 +152,12 @@ class LoadModel:
         self.states = states_for(requirement)
         self.pinned = requirement.position.decisions.pinned
         self._ceiling_m3_s = flow_ceiling_m3_s(requirement, tables)
-        self._known: dict[tuple[PartColumns | PartRef, Slot, float], Loads] = {}
         self._design_flows: dict[PartColumns, Floats] = {}
+        self.forget()
+
+    def forget(self) -> None:
+        """Let go the loads that were worked out, a megabyte of a large catalogue."""
+        self._known: dict[tuple[PartColumns | PartRef, Slot, float], Loads] = {}
 
     def at_outlet(self, requirement: Requirement) -> LoadModel:
         """Return the same for a requirement that differs in the thread of the dispenser's outlet alone.

@@ -196,6 +196,8 @@ class BillPage(QWidget):
             )
         if total.unpriced:
             words.append(tr("Without price: {parts}.").format(parts=", ".join(total.unpriced)))
+        if left_open := story.still_to_save(whole):
+            words.append(left_open)
         if left_out:
             words.append(tr("Not surveyed yet, and not in the list: {labels}.").format(labels=", ".join(left_out)))
         self.state_label.show_text(" ".join(words), left_out)
