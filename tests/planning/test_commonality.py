@@ -6,6 +6,7 @@ model, its bounds or its price steps.
 
 from __future__ import annotations
 
+import contextlib
 import gc
 import itertools
 import multiprocessing
@@ -338,6 +339,54 @@ def test_the_solver_ends_as_soon_as_somebody_stops() -> None:
     assert time.monotonic() - begun < 60
     assert asked[-1]  # there was a process,
     assert set(multiprocessing.active_children()) < before | asked[-1]  # and it is gone
+
+
+_ASKED_BY_A_COMMAND = """
+import pickle, sys
+from spoutline.planning.refit.solver import solved_by_highs
+
+try:
+    solved_by_highs(pickle.load(sys.stdin.buffer), lambda: False)
+except KeyboardInterrupt:
+    print("interrupted")
+"""
+
+
+@pytest.mark.parametrize("modules_loaded", [0, 1, 2])
+def test_an_interrupt_of_all_processes_ends_the_solver_without_a_word(modules_loaded: int, tmp_path: Path) -> None:
+    """A terminal sends it to the solver as well, which may still be loading its modules."""
+    asked = tmp_path / "program"
+    asked.write_bytes(pickle.dumps(hard_program()))
+    with asked.open("rb") as program:
+        command = subprocess.Popen(
+            [sys.executable, "-c", _ASKED_BY_A_COMMAND],
+            stdin=program,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.PIPE,
+            start_new_session=True,
+        )
+    solver = _started_solver(command.pid)
+    time.sleep(0.15 * modules_loaded)
+    os.killpg(command.pid, signal.SIGINT)
+    out, err = command.communicate(timeout=60)
+    assert (out, err) == (b"interrupted\n", b"")
+    deadline = time.monotonic() + 60
+    while _is_running(solver) and time.monotonic() < deadline:
+        time.sleep(0.05)
+    assert not _is_running(solver)
+
+
+def _started_solver(command: int) -> int:
+    """Return the process that a command started to solve, as soon as there is one."""
+    deadline = time.monotonic() + 60
+    while time.monotonic() < deadline:
+        for folder in Path("/proc").glob("[0-9]*"):
+            with contextlib.suppress(OSError):
+                parent = int((folder / "stat").read_text(encoding="ascii").rpartition(")")[2].split()[1])
+                if parent == command and b"spawn_main" in (folder / "cmdline").read_bytes():
+                    return int(folder.name)
+        time.sleep(0.01)
+    raise AssertionError("no process was started")
 
 
 _KILLED_WHILE_SOLVED = """

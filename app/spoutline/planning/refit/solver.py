@@ -13,7 +13,8 @@ import os
 import signal
 import sys
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from multiprocessing import resource_tracker
 from multiprocessing.connection import Connection
 from multiprocessing.process import BaseProcess
 
@@ -115,7 +116,8 @@ class _Worker:
         spawning = multiprocessing.get_context("spawn")  # shares nothing with a window or its threads
         self._line, far_end = spawning.Pipe()
         self.process: BaseProcess = spawning.Process(target=_serve, args=(far_end,), name="solver", daemon=True)
-        self.process.start()
+        with _no_interrupt():
+            self.process.start()
         far_end.close()
 
     def asked(self, program: Program, should_stop: Callable[[], bool]) -> Solved | None:
@@ -144,6 +146,23 @@ class _Worker:
         self.process.kill()
         self.process.join()
         self._line.close()
+
+
+@contextlib.contextmanager
+def _no_interrupt() -> Iterator[None]:
+    """Hold Ctrl-C back while a process is started, which then never hears of it; who starts it hears of it afterwards.
+
+    A terminal sends it to all processes, and one that still loads its modules would end with a traceback.
+    """
+    if sys.platform == "win32":
+        yield
+        return
+    resource_tracker.ensure_running()  # it would let the signal through where it is started with the process
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 _turns = threading.Lock()
