@@ -2,30 +2,39 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
-from typing import TYPE_CHECKING
 
 import numpy as np
 
 from spoutline.model.part_columns import Floats, Ints
 from spoutline.search.columns import heads
 
-if TYPE_CHECKING:
-    from spoutline.planning.refit.chain_arcs import ArcGraph
+Node = tuple[int, int]  # layer, open port
 
 
 class ArcPasses:
-    """The arcs of a graph, layer by layer, with the nodes at their ends by number; the first is the root."""
+    """The arcs of a graph, layer by layer.
 
-    def __init__(self, graph: ArcGraph) -> None:
-        numbers = {graph.root: 0}
-        starts = [numbers.setdefault(arc.start, len(numbers)) for arc in graph.arcs]
-        ends = [numbers.setdefault(arc.end, len(numbers)) for arc in graph.arcs]
+    Parameters
+    ----------
+    root
+        Where every way begins.
+    ends
+        The nodes that each arc leaves and reaches.
+    depth
+        Number of layers.
+    """
+
+    def __init__(self, root: Node, ends: Sequence[tuple[Node, Node]], depth: int) -> None:
+        numbers = {root: 0}
+        for node in (node for both in ends for node in both):
+            numbers.setdefault(node, len(numbers))
         self._nodes = len(numbers)
-        self._start, self._end = np.array(starts, np.int64), np.array(ends, np.int64)
-        layers = np.array([arc.layer for arc in graph.arcs], np.int64)
-        depth = len(graph.problem.layers)
-        self._layers = [slice(*ends) for ends in pairwise(np.searchsorted(layers, range(depth + 1)).tolist())]
+        self._start = np.array([numbers[start] for start, _ in ends], np.int64)
+        self._end = np.array([numbers[end] for _, end in ends], np.int64)
+        layers = np.array([layer for (layer, _), _ in ends], np.int64)
+        self._layers = [slice(*bounds) for bounds in pairwise(np.searchsorted(layers, range(depth + 1)).tolist())]
         self._last = np.unique(self._end[self._layers[-1]]) if depth else np.zeros(1, np.int64)
 
     def through(self, figures: Floats) -> Floats:

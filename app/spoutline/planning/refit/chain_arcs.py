@@ -11,10 +11,9 @@ import numpy as np
 
 from spoutline.frozen import frozen
 from spoutline.model.part_columns import Floats
-from spoutline.planning.refit.arc_passes import ArcPasses
+from spoutline.planning.refit.arc_passes import ArcPasses, Node
 from spoutline.search.graph import Item, Problem
 
-Node = tuple[int, int]  # layer, open port
 ALLOWANCE = 1e-6  # of a limit; rounding of sums is far smaller
 
 
@@ -57,6 +56,10 @@ class ArcGraph:
         """The node at the dispenser's outlet."""
         return 0, self.problem.start
 
+    def passes(self) -> ArcPasses:
+        """Return what passes over the arcs."""
+        return ArcPasses(self.root, [(arc.start, arc.end) for arc in self.arcs], len(self.problem.layers))
+
 
 def narrowed(graph: ArcGraph, *, most_minor: int, most_regrets: int) -> ArcGraph:
     """Return the graph without arcs that lie only on ways dearer than ``most_minor`` or with more broken shoulds.
@@ -83,7 +86,7 @@ def _kept(graph: ArcGraph, figures: Floats, most: Sequence[float]) -> ArcGraph:
     allowed = np.concatenate([limits + ALLOWANCE * np.maximum(1.0, np.abs(limits)), most])
     figures = np.column_stack([arc_loads(graph, held), figures])
     while graph.arcs:
-        keeps = np.asarray((ArcPasses(graph).through(figures) <= allowed).all(axis=1))
+        keeps = np.asarray((graph.passes().through(figures) <= allowed).all(axis=1))
         if keeps.all():
             break
         graph, figures = ArcGraph(graph.problem, tuple(compress(graph.arcs, keeps.tolist()))), figures[keeps]

@@ -13,8 +13,8 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 
 from spoutline.frozen import frozen
-from spoutline.planning.refit.arc_passes import ArcPasses
-from spoutline.planning.refit.chain_arcs import ArcGraph, Node, arc_loads
+from spoutline.planning.refit.arc_passes import Node
+from spoutline.planning.refit.chain_arcs import ArcGraph, arc_loads
 from spoutline.search.bounds import within
 
 _MOST_SUMS = 10_000  # at one port; the ways of real stations come to some hundreds
@@ -37,7 +37,7 @@ def exceeded_limits(graphs: Sequence[ArcGraph]) -> list[int]:
     """Return the limits, by number, that some way of some graph exceeds."""
     limits = graphs[0].problem.limits
     held = [index for index, limit in enumerate(limits) if not math.isinf(limit)]
-    greatest = [-ArcPasses(graph).least(-arc_loads(graph, held)) for graph in graphs if graph.arcs]
+    greatest = [-graph.passes().least(-arc_loads(graph, held)) for graph in graphs if graph.arcs]
     return [index for at, index in enumerate(held) if any(one[at] > limits[index] for one in greatest)]
 
 

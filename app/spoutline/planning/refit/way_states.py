@@ -16,7 +16,8 @@ from collections import defaultdict
 from collections.abc import Callable, Sequence
 
 from spoutline.frozen import frozen
-from spoutline.planning.refit.chain_arcs import ArcGraph, Node
+from spoutline.planning.refit.arc_passes import Node
+from spoutline.planning.refit.chain_arcs import ArcGraph
 from spoutline.search.bounds import within
 
 _MOST_STEPS = 5_000  # of one graph before states are merged; real ones have some hundreds
