@@ -1256,6 +1256,10 @@
    <translation>Ein anderer Prozentsatz für eine Art Teil oder eine Rabattgruppe.</translation>
   </message>
   <message>
+   <source>Another quotation was sent under the number {0}, to {1} for {2}. Give this one its own in its terms; no paper of it can be saved before.</source>
+   <translation>Ein anderes Angebot ging unter der Nummer {0} hinaus, an {1} für {2}. Diesem in seinen Bedingungen eine eigene geben; vorher lässt sich kein Papier davon speichern.</translation>
+  </message>
+  <message>
    <source>Answer</source>
    <translation>Antwort</translation>
   </message>

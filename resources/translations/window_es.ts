@@ -1256,6 +1256,10 @@
    <translation>Otro porcentaje para un tipo de pieza o un grupo de descuento.</translation>
   </message>
   <message>
+   <source>Another quotation was sent under the number {0}, to {1} for {2}. Give this one its own in its terms; no paper of it can be saved before.</source>
+   <translation>Otra cotización se envió con el número {0}, a {1} para {2}. Dé a esta uno propio en sus condiciones; antes no se puede guardar ningún papel suyo.</translation>
+  </message>
+  <message>
    <source>Answer</source>
    <translation>Respuesta</translation>
   </message>

@@ -1256,6 +1256,10 @@
    <translation>Un autre pourcentage pour un genre de pièce ou un groupe de remise.</translation>
   </message>
   <message>
+   <source>Another quotation was sent under the number {0}, to {1} for {2}. Give this one its own in its terms; no paper of it can be saved before.</source>
+   <translation>Un autre devis a été envoyé sous le numéro {0}, à {1} pour {2}. Donnez-en un propre à celui-ci dans ses conditions ; aucun papier n'en peut être enregistré avant.</translation>
+  </message>
+  <message>
    <source>Answer</source>
    <translation>Réponse</translation>
   </message>

@@ -267,6 +267,28 @@ def test_a_number_is_sent_once(qtbot: QtBot, session: Session, page: QuotationPa
     assert "sent under this number" in page.panel.state_label.text()
 
 
+def test_no_paper_of_a_draft_is_saved_under_a_number_that_was_sent(
+    qtbot: QtBot, session: Session, page: QuotationPage, terms: Write, tmp_path: Path
+) -> None:
+    quote_and_issue(qtbot, page, terms("GUI-1D"))
+    page.panel.offer.accept_menu.actions()[0].trigger()
+    settled(qtbot, page)
+    sent, refused, own = (tmp_path / f"{name}.pdf" for name in ("sent", "refused", "own"))
+    page.files.save(sent, FileKind.PDF)
+    qtbot.waitUntil(sent.exists, timeout=20_000)
+    with_third_hose(session)
+    quote(qtbot, page, terms("GUI-1D"))
+    keep(qtbot, page)
+    assert "was sent under the number GUI-1D" in page.panel.offer.next_label.text()
+    page.files.save(refused, FileKind.PDF)
+    assert "was sent under the number GUI-1D" in page.panel.state_label.text()
+    quote(qtbot, page, terms("GUI-1E"))
+    assert "was sent under" not in page.panel.offer.next_label.text()
+    page.files.save(own, FileKind.PDF)
+    qtbot.waitUntil(own.exists, timeout=20_000)
+    assert not refused.exists()
+
+
 def test_turning_to_a_position_leaves_the_quotations(
     qtbot: QtBot, workplace: Workplace, session: Session, page: QuotationPage
 ) -> None:

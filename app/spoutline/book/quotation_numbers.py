@@ -47,13 +47,7 @@ def check_number(session: Session, row: QuotationRow) -> None:
     """
     if session.get_bind().dialect.name == "postgresql":
         session.execute(select(func.pg_advisory_xact_lock(func.hashtext(f"spoutline quotation {row.number}"))))
-    sent = (
-        select(QuotationRow)
-        .join(QuotationRevisionRow, QuotationRevisionRow.quotation_id == QuotationRow.id)
-        .where(QuotationRow.id != row.id, QuotationRow.number == row.number)
-        .where(QuotationRevisionRow.issued_at.is_not(None))
-    )
-    other = session.scalars(sent.order_by(QuotationRow.id)).first()
+    other = sent_under(session, row.number, row.id)
     if other is not None:
         wanted = Worded(
             "another was sent under this number, to {customer} for {site}: give this one its own",
@@ -61,6 +55,17 @@ def check_number(session: Session, row: QuotationRow) -> None:
             site=other.site,
         )
         raise InputFault((InputProblem("", "heading.number", row.number, wanted),))
+
+
+def sent_under(session: Session, number: str, besides: int | None) -> QuotationRow | None:
+    """Return the first quotation that was sent under a number; that with the id ``besides`` does not count."""
+    sent = (
+        select(QuotationRow)
+        .join(QuotationRevisionRow, QuotationRevisionRow.quotation_id == QuotationRow.id)
+        .where(QuotationRow.number == number, QuotationRevisionRow.issued_at.is_not(None))
+        .order_by(QuotationRow.id)
+    )
+    return session.scalars(sent if besides is None else sent.where(QuotationRow.id != besides)).first()
 
 
 def _with_number(quotation: Quotation, number: str) -> Quotation:

@@ -11,7 +11,7 @@ from sqlalchemy.orm import Session
 
 from spoutline.book.issue_checks import check_coverage, check_margins, check_prices
 from spoutline.book.quotation_columns import describe, entry_of, list_amounts
-from spoutline.book.quotation_numbers import check_number, keeping_number, numbered
+from spoutline.book.quotation_numbers import check_number, keeping_number, numbered, sent_under
 from spoutline.book.quotation_records import (
     IssuedPapers,
     QuotationEntry,
@@ -103,6 +103,12 @@ class QuotationBook:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
         with self._reading() as session:
             return self._stored(session, self._row(session, quotation_id))
+
+    def sent_under(self, number: str, besides: int | None) -> QuotationEntry | None:
+        """Return the first quotation that was sent under a number, that with the id ``besides`` left out; or None."""
+        with self._reading() as session:
+            row = sent_under(session, number, besides)
+            return None if row is None else entry_of(row)
 
     def at_revision(self, quotation_id: int, revision: int) -> Quotation:
         """Return a quotation as it was at a revision; raise ``InputFault`` where there is none."""

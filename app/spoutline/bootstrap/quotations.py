@@ -322,6 +322,10 @@ class QuotationService:
         """Return the newest revision of a quotation; raise ``InputFault`` where there is none."""
         return self._sources.quotations().stored(quotation_id)
 
+    def sent_under(self, quotation: Quotation, besides: int | None) -> QuotationEntry | None:
+        """Return another quotation sent under the number of this one, which has the id ``besides``; or None."""
+        return self._sources.quotations().sent_under(quotation.terms.heading.number, besides)
+
     def of_survey(self, survey_id: int) -> tuple[QuotationEntry, ...]:
         """Return the quotations of a survey of the book, that on which somebody last took a step first."""
         return self._sources.quotations().of_survey(survey_id)

@@ -18,6 +18,7 @@ from spoutline.gui.jobs import Ticket
 from spoutline.gui.pages.context import Context, Notify
 from spoutline.gui.pages.paper.file_stem import file_stem
 from spoutline.gui.pages.paper.saved_aside import save_aside
+from spoutline.gui.pages.quotation.guidance import number_words
 from spoutline.gui.pages.quotation.in_hand import InHand
 from spoutline.gui.pages.quotation.work import FILE
 from spoutline.gui.wording import told, tr
@@ -138,6 +139,10 @@ class QuotationFiles(QObject):
         if made is None:
             return None
         is_sent = kind is FileKind.PDF
+        other = self._hand().sent_before
+        if is_sent and other is not None and not self._hand().was_issued:
+            self.failed.emit(number_words(other))
+            return None
         return WantedPaper(
             make=self.maker(kind),
             stem=self._stem(made, kind),

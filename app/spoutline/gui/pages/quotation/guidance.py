@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from datetime import date
 
-from spoutline.book.quotation_records import StoredQuotation
+from spoutline.book.quotation_records import QuotationEntry, StoredQuotation
 from spoutline.documents.quotation.figures import money
 from spoutline.documents.quotation.margin_figures import in_coin
 from spoutline.explain.phrases.quotation_words import QuotationWord as Word
@@ -54,6 +54,8 @@ def next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: bo
     ``has_terms`` tells whether terms are in hand, ``survey_changed`` whether the survey that is open is that of the
     quotation, changed since.
     """
+    if hand.sent_before is not None:
+        return number_words(hand.sent_before)
     words = _next_words(hand, today, has_terms=has_terms, survey_changed=survey_changed)
     return f"{tr('Revision {0} is ordered and stands as it is.').format(hand.order)} {words}" if hand.order else words
 
@@ -73,6 +75,15 @@ def _next_words(hand: InHand, today: date, *, has_terms: bool, survey_changed: b
     if survey_changed and stored is not None and stored.status is not QuotationStatus.ACCEPTED:
         return tr("The survey has been changed since: quote this survey for that. Requoted, it stays as it was.")
     return _kept_words(stored, made, is_over=hand.is_over(today)) if stored is not None else ""
+
+
+def number_words(other: QuotationEntry) -> str:
+    """Return why no paper goes out under the number of a quotation, and what to do."""
+    words = tr(
+        "Another quotation was sent under the number {0}, to {1} for {2}. Give this one its own in its terms; no paper "
+        "of it can be saved before."
+    )
+    return words.format(other.number, other.customer, other.site)
 
 
 def gap_words(quotation: Quotation, story: Story) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from spoutline.book.quotation_records import QuotationEvent, StoredQuotation
+from spoutline.book.quotation_records import QuotationEntry, QuotationEvent, StoredQuotation
 from spoutline.frozen import frozen
 from spoutline.model.quotation import Quotation
 from spoutline.model.quotation_life import may_become, standing_order
@@ -16,13 +16,15 @@ class InHand:
     """What the page shows.
 
     ``stored`` is the newest revision in the book of what is shown; None where the book has none. ``events`` are its
-    steps. ``older`` is the revision shown where that is not the newest one.
+    steps. ``older`` is the revision shown where that is not the newest one. ``sent_before`` is another quotation that
+    was sent under the same number: no paper of this one may go out then.
     """
 
     quotation: Quotation | None = None
     stored: StoredQuotation | None = None
     events: tuple[QuotationEvent, ...] = ()
     older: int | None = None
+    sent_before: QuotationEntry | None = None
 
     @property
     def is_older(self) -> bool:

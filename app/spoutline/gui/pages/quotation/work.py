@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from spoutline.book.quotation_records import QuotationEvent, StaleQuotation, StoredQuotation
+from spoutline.book.quotation_records import QuotationEntry, StaleQuotation, StoredQuotation
 from spoutline.book.records import StoredSurvey
 from spoutline.bootstrap.quotations import QuotationService
 from spoutline.frozen import frozen
@@ -15,6 +15,7 @@ from spoutline.gui.pages.quotation.terms import TermsInHand
 from spoutline.model.answered import same_answers
 from spoutline.model.number_pattern import is_pattern
 from spoutline.model.quotation import Quotation
+from spoutline.model.quotation_status import QuotationStatus
 from spoutline.model.survey import Survey
 from spoutline.units.display import Display
 
@@ -55,14 +56,16 @@ class Made:
     quotation: Quotation
     terms: TermsInHand
     wanted: Wanted
+    sent_before: QuotationEntry | None = None  # another that was sent under its number
 
     @property
     def in_hand(self) -> InHand:
         """The quotation with those of the book that it belongs to: of the same survey, under the same number."""
         stored = self.wanted.follows.stored
         if stored is None or not self._belongs_to(stored.quotation):
-            return InHand(quotation=self.quotation)
-        return InHand(quotation=self.quotation, stored=stored, events=self.wanted.follows.events)
+            return InHand(quotation=self.quotation, sent_before=self.sent_before)
+        events = self.wanted.follows.events
+        return InHand(quotation=self.quotation, stored=stored, events=events, sent_before=self.sent_before)
 
     def _belongs_to(self, before: Quotation) -> bool:
         number = self.quotation.terms.heading.number
@@ -81,9 +84,12 @@ class StepTaken:
     stale: str = ""
 
 
-def stored_in_hand(stored: StoredQuotation, events: tuple[QuotationEvent, ...]) -> InHand:
+def stored_in_hand(service: QuotationService, stored: StoredQuotation) -> InHand:
     """Return a quotation of the book, its newest revision."""
-    return InHand(quotation=stored.quotation, stored=stored, events=events)
+    is_draft = stored.status is QuotationStatus.DRAFT
+    other = service.sent_under(stored.quotation, stored.id) if is_draft else None
+    events = service.history(stored.id)
+    return InHand(quotation=stored.quotation, stored=stored, events=events, sent_before=other)
 
 
 def making(service: QuotationService, wanted: Wanted, display: Display) -> Work:
@@ -100,14 +106,16 @@ def making(service: QuotationService, wanted: Wanted, display: Display) -> Work:
         quoted = service.quote(
             wanted.survey, terms, display, origin=wanted.origin, logo=read.logo(service), progress=ticket
         )
-        return Made(quoted.quotation, read, replace(wanted, follows=follows))
+        made = Made(quoted.quotation, read, replace(wanted, follows=follows))
+        stored = made.in_hand.stored
+        return replace(made, sent_before=service.sent_under(made.quotation, None if stored is None else stored.id))
 
     return work
 
 
 def looking(service: QuotationService, quotation_id: int) -> Work:
     """Return the work that reads the newest revision of a quotation with its steps."""
-    return lambda _: stored_in_hand(service.stored(quotation_id), service.history(quotation_id))
+    return lambda _: stored_in_hand(service, service.stored(quotation_id))
 
 
 def reading_older(service: QuotationService, newest: InHand, revision: int) -> Work:
@@ -145,7 +153,7 @@ class Steps:
                 stored, stale = act(), ""
             except StaleQuotation as newer:
                 stored, stale = newer.stored, str(newer)
-            return StepTaken(stored_in_hand(stored, service.history(stored.id)), stale)
+            return StepTaken(stored_in_hand(service, stored), stale)
 
         self._set_busy(True)
         self._jobs.start(STEP, work, self._finish, self._give_up)
