@@ -9772,6 +9772,10 @@ Ihr Name und der Grund stehen auf dem Papier.</translation>
    <translation>{path} ist schon da, und dieses Programm hat es nicht als solche Datei geschrieben. Ersetzen?</translation>
   </message>
   <message>
+   <source>{path} is there already. Replace it?</source>
+   <translation>{path} ist schon da. Ersetzen?</translation>
+  </message>
+  <message>
    <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
    <translation>{place} wurde von einer neueren Version von Spoutline geschrieben ({written_by}; Form {form}). Dies ist Spoutline {program}, das Formen bis {known_form} kennt; es wurde nichts geändert. Nehmen Sie das neuere Programm, oder spielen Sie eine Sicherung von vorher zurück.</translation>
   </message>

@@ -9772,6 +9772,10 @@ Su nombre y el motivo constan en el documento.</translation>
    <translation>{path} ya existe, y este programa no lo escribió como tal archivo. ¿Sustituirlo?</translation>
   </message>
   <message>
+   <source>{path} is there already. Replace it?</source>
+   <translation>{path} ya existe. ¿Sustituirlo?</translation>
+  </message>
+  <message>
    <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
    <translation>{place} se escribió con una versión más nueva de Spoutline ({written_by}; forma {form}). Esta es Spoutline {program}, que conoce formas hasta {known_form}; no se cambió nada. Use el programa más nuevo o restaure una copia de seguridad anterior.</translation>
   </message>

@@ -9772,6 +9772,10 @@ Votre nom et la raison figurent sur le document.</translation>
    <translation>{path} existe déjà, et ce programme ne l'a pas écrit comme tel. Le remplacer ?</translation>
   </message>
   <message>
+   <source>{path} is there already. Replace it?</source>
+   <translation>{path} existe déjà. Le remplacer ?</translation>
+  </message>
+  <message>
    <source>{place} was written by a newer version of Spoutline ({written_by}; form {form}). This is Spoutline {program}, which knows forms up to {known_form}; nothing was changed. Use the newer program, or restore a backup that was made before.</source>
    <translation>{place} a été écrit par une version plus récente de Spoutline ({written_by}; forme {form}). Ceci est Spoutline {program}, qui connaît les formes jusqu’à {known_form} ; rien n’a été modifié. Utilisez le programme plus récent, ou restaurez une sauvegarde antérieure.</translation>
   </message>

@@ -115,6 +115,10 @@ def test_a_name_without_an_ending_gets_one_before_it_is_checked(
         ("bill.pdf", "HTML page, for screen readers (*.html)", "bill.html"),
         ("bill.html", "PDF (*.pdf)", "bill.html"),
         ("bill.r2.pdf", "PDF (*.pdf)", "bill.r2.pdf"),
+        ("bill rev 1.2", "PDF (*.pdf)", "bill rev 1.2.pdf"),
+        ("bill rev 1.2", "HTML page, for screen readers (*.html)", "bill rev 1.2.html"),
+        ("bill.htm", "PDF (*.pdf)", "bill.htm"),
+        ("bill.xlsx", "PDF (*.pdf)", "bill.pdf"),
     ],
 )
 def test_a_paper_is_asked_for_as_pdf_or_html(
@@ -132,6 +136,34 @@ def test_a_paper_is_asked_for_as_pdf_or_html(
     (tmp_path / wanted).write_bytes(b"somebody's")
     assert Saving(tuple, parent).ask_paper("Save", "bill") is None
     assert len(asked.questions) == 1
+
+
+@pytest.mark.parametrize("typed", ["bill", "bill.xlsx"])
+def test_a_file_that_the_dialog_did_not_ask_about_is_asked_about(
+    parent: QWidget, asked: Asked, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, typed: str
+) -> None:
+    """The file dialog asks about the name as typed; the one that is written then has another ending."""
+    own = tmp_path / "bill.json"
+    own.write_text("{}", encoding="utf-8")
+    monkeypatch.setattr("spoutline.gui.dialogs.saving.own_test", lambda _form: lambda _path: True)
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / typed), ""))
+    saving = Saving(tuple, parent)
+    assert saving.ask("Save", "bill.json", FileForm.JSON) is None
+    assert asked.questions == [f"{own} is there already. Replace it?"]
+    asked.answer = Answer.Yes
+    assert saving.ask("Save", "bill.json", FileForm.JSON) == own
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(own), ""))
+    assert saving.ask("Save", "bill.json", FileForm.JSON) == own  # the dialog itself asked
+    assert saving.ask("Save", "bill.json", FileForm.JSON, edited=own) == own
+    assert len(asked.questions) == 2
+
+
+def test_a_drawing_keeps_what_follows_a_point_in_its_name(
+    parent: QWidget, asked: Asked, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / "pump 1.5 ft"), "PNG (*.png)"))
+    assert Saving(tuple, parent).ask_picture("Save", "pump") == tmp_path / "pump 1.5 ft.png"
+    assert asked.questions == []
 
 
 def test_nothing_in_the_window_asks_for_a_file_to_write_without_the_check() -> None:

@@ -11,12 +11,25 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from spoutline.documents.own_files import FileForm, own_test
-from spoutline.documents.paper_form import form_of
+from spoutline.documents.paper_form import PaperForm, form_of
 from spoutline.gui.wording import tr
 from spoutline.whole_files import InUse, OutputPlan, PlannedFile, is_same_file
 
 # forms that programs open by the ending; lines of text go by the name that whoever gets them wants
-_TOLD_BY_ENDING = frozenset({FileForm.PDF, FileForm.XLSX, FileForm.CSV, FileForm.ICS, FileForm.HTML, FileForm.JSON})
+_TOLD_BY_ENDING = frozenset(
+    {
+        FileForm.PDF,
+        FileForm.XLSX,
+        FileForm.CSV,
+        FileForm.ICS,
+        FileForm.HTML,
+        FileForm.JSON,
+        FileForm.SVG,
+        FileForm.PNG,
+        FileForm.MAIL,
+    }
+)
+_OTHER_ENDINGS = {FileForm.HTML: ("htm",), FileForm.CSV: ("txt", "tsv")}  # that stand for the same form
 FilesInUse = Callable[[], Sequence[InUse]]
 
 
@@ -39,7 +52,7 @@ class Saving:
         if not path_text:
             return None
         path = _of_form(Path(path_text), form)
-        return path if self.may_write(path, form, edited=edited) else None
+        return path if self.may_write(path, form, edited=edited, typed=Path(path_text)) else None
 
     def ask_table(self, title: str, stem: str) -> tuple[Path, FileForm] | None:
         """Ask for the file of a table, XLSX or CSV by its ending; return it with its form where it may be written."""
@@ -47,11 +60,11 @@ class Saving:
         path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.XLSX}", types)
         if not path_text:
             return None
-        path = Path(path_text)
-        is_csv = path.suffix.lower() == f".{FileForm.CSV}" or chosen.startswith("CSV")
+        typed = Path(path_text)
+        is_csv = typed.suffix.lower() == f".{FileForm.CSV}" or chosen.startswith("CSV")
         form = FileForm.CSV if is_csv else FileForm.XLSX
-        path = _of_form(path, form)
-        return (path, form) if self.may_write(path, form) else None
+        path = _of_form(typed, form)
+        return (path, form) if self.may_write(path, form, typed=typed) else None
 
     def ask_paper(self, title: str, stem: str, *, only_pdf: bool = False) -> Path | None:
         """Ask for the file of a paper, PDF or HTML, and return it where it may be written; None where not.
@@ -63,11 +76,11 @@ class Saving:
         path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.PDF}", types)
         if not path_text:
             return None
-        path, ending = Path(path_text), FileForm.HTML if chosen == page else FileForm.PDF
-        if not path.suffix or (ending is FileForm.HTML and path.suffix.lower() == f".{FileForm.PDF}"):
-            path = path.with_name(f"{path.stem}.{ending}")
-        form = FileForm.PDF if only_pdf else FileForm(form_of(path).value)
-        return path if self.may_write(path, form) else None
+        typed = Path(path_text)
+        is_page = chosen == page or form_of(typed) is PaperForm.HTML
+        form = FileForm.HTML if is_page and not only_pdf else FileForm.PDF
+        path = _of_form(typed, form)
+        return path if self.may_write(path, form, typed=typed) else None
 
     def ask_picture(self, title: str, stem: str) -> Path | None:
         """Ask for the file of a drawing, SVG or PNG by its ending; return it where it may be written."""
@@ -75,32 +88,45 @@ class Saving:
         path_text, chosen = QFileDialog.getSaveFileName(self._parent, title, f"{stem}.{FileForm.SVG}", types)
         if not path_text:
             return None
-        path = Path(path_text)
-        is_png = path.suffix.lower() == ".png" or chosen.startswith("PNG")
+        typed = Path(path_text)
+        is_png = typed.suffix.lower() == ".png" or chosen.startswith("PNG")
         form = FileForm.PNG if is_png else FileForm.SVG
-        path = path if path.suffix.lower() == f".{form}" else path.with_name(f"{path.stem}.{form}")
-        return path if self.may_write(path, form) else None
+        path = _of_form(typed, form)
+        return path if self.may_write(path, form, typed=typed) else None
 
-    def may_write(self, path: Path, form: FileForm, *, edited: Path | None = None) -> bool:
-        """Say whether a file may be written; where somebody else's stands there, the person is asked."""
+    def may_write(self, path: Path, form: FileForm, *, edited: Path | None = None, typed: Path | None = None) -> bool:
+        """Say whether a file may be written; where somebody else's stands there, the person is asked.
+
+        So is who ``typed`` another name in a file dialog, which asked about that one.
+        """
         plan = OutputPlan([PlannedFile(path.name, path, own_test(form))], (*self._program(), *self._in_use))
         clashes = plan.clashes()
         if clashes:
             words = tr("Nothing was written. {path}: {reason}.")
             QMessageBox.warning(self._parent, "Spoutline", words.format(path=path, reason=clashes[0].wanted))
             return False
-        if not plan.foreign() or (edited is not None and is_same_file(path, edited)):
+        if edited is not None and is_same_file(path, edited):
             return True
-        words = tr("{path} is there already, and this program did not write it as such a file. Replace it?")
+        if plan.foreign():
+            words = tr("{path} is there already, and this program did not write it as such a file. Replace it?")
+            return self._confirmed(words.format(path=path))
+        if typed is not None and typed != path and path.exists():
+            return self._confirmed(tr("{path} is there already. Replace it?").format(path=path))
+        return True
+
+    def _confirmed(self, question: str) -> bool:
         buttons = QMessageBox.StandardButton.Yes | QMessageBox.StandardButton.No
-        question = words.format(path=path)
         answer = QMessageBox.question(self._parent, "Spoutline", question, buttons, QMessageBox.StandardButton.No)
         return answer == QMessageBox.StandardButton.Yes
 
 
 def _of_form(path: Path, form: FileForm) -> Path:
-    """Return a typed name with the ending of its form, where it has none or one that stands for another form."""
+    """Return a typed name with the ending of its form, where it has none or one that stands for another form.
+
+    What follows a point need be no ending, as in "rev 1.2".
+    """
     ending = path.suffix.lower().removeprefix(".")
-    if not ending:
-        return path.with_name(f"{path.name}.{form}")
-    return path.with_suffix(f".{form}") if ending != form and {ending, form} <= _TOLD_BY_ENDING else path
+    if ending in (form, *_OTHER_ENDINGS.get(form, ())) or (ending and form not in _TOLD_BY_ENDING):
+        return path
+    is_of_another = ending in {*_TOLD_BY_ENDING, *(one for more in _OTHER_ENDINGS.values() for one in more)}
+    return path.with_suffix(f".{form}") if is_of_another else path.with_name(f"{path.name}.{form}")
