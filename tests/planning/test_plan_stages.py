@@ -50,7 +50,7 @@ def _is_said_by(staged: StagedPlan, whole: PositionPlan) -> bool:
     unexplained = {} if staged.is_explained else {"conflict": None}
     return (
         _is_in(staged.obstacle, whole.conflict)
-        and staged.plan == replace(whole, counts=(), alternatives=(), **unexplained)
+        and staged.plan == replace(whole, counts=(), alternatives=(), left_open=(), **unexplained)
         and staged.counts in (None, whole.counts)
         and staged.alternatives in (None, whole.alternatives)
         and set(staged.found) <= set(whole.alternatives)
