@@ -63,6 +63,12 @@ def test_every_language_has_the_same_words_of_its_own(language: Language) -> Non
 
 
 @pytest.mark.parametrize("language", Language)
+def test_what_the_pack_says_shorter_is_what_its_papers_say(language: Language) -> None:
+    pack = said(book(language))
+    assert {place: pack[place] for place in said(own(language))} == said(own(language))
+
+
+@pytest.mark.parametrize("language", Language)
 def test_what_both_say_alike_in_english_is_one_text_in_every_language(language: Language) -> None:
     plans, pack = said(TABLES.plan(language)), said(book(language))
     both = pack.keys() & plans.keys() - said(own(Language.ENGLISH)).keys()
