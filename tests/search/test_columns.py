@@ -73,7 +73,8 @@ def test_chains_come_as_enumeration_sorts_them(problem: Problem, seed: int) -> N
     columns, names = in_columns(costed)
     for labels in (0, 250):  # all at once, then by plain steps first
         with pytest.MonkeyPatch.context() as patch:
-            patch.setattr("spoutline.search.level_search._FEW_LABELS", labels)
+            patch.setattr("spoutline.search.level_search.FEW_LABELS", labels)
+            patch.setattr("spoutline.search.level_order.FEW_LABELS", labels)
             assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
             answer = best_chain(columns, names)
         assert answer.is_proved
@@ -205,7 +206,7 @@ def test_chains_that_do_not_pass_a_test_are_left_out_and_no_others(kept: int, pr
         if sum(weight[keys[depth, one.key]] for depth, one in enumerate(path.items) if one) % 2 == 0
     ]
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("spoutline.search.level_search._KEPT", kept)
+        patch.setattr("spoutline.search.level_order._KEPT", kept)
         found = [placed(chain, names) for chain in chains_in_order(columns, names, test=even)]
         assert found == sorted(wanted)
         assert [place(path) for path in Finder(costed).passing(even)] == sorted(wanted)
@@ -229,8 +230,9 @@ def test_a_cost_that_no_chain_is_known_to_go_below_changes_no_order(
 
 
 def test_a_chain_that_passes_at_the_very_cost_known_is_met_first(monkeypatch: pytest.MonkeyPatch) -> None:
-    for few in ("_QUICK_ITEMS", "_ITEMS"):  # so that the cost rises from what is known
+    for few in ("QUICK_ITEMS", "ITEMS"):  # so that the cost rises from what is known
         monkeypatch.setattr(f"spoutline.search.level_search.{few}", 1)
+        monkeypatch.setattr(f"spoutline.search.level_order.{few}", 1)
 
     def odd(chains: Ints) -> Mask:
         return np.asarray(chains.sum(axis=1) % 2 == 1)
@@ -350,7 +352,7 @@ def test_where_the_walk_hands_over_never_shows(few: int, problem: Problem, seed:
         patch.setattr("spoutline.search.finder._CHEAPEST_LABELS", 3)
         patch.setattr("spoutline.search.finder._ORDER_LABELS", 5)
         patch.setattr("spoutline.search.ways._ASK_EVERY", 1)
-        patch.setattr("spoutline.search.level_search._KEPT", 4)
+        patch.setattr("spoutline.search.level_order._KEPT", 4)
         finder = Finder(costed)
         assert [place(path) for path in finder.in_order()] == wanted
         best = finder.cheapest().proven
@@ -459,8 +461,10 @@ def test_whether_a_quick_look_suffices_never_shows(labels: int, problem: Problem
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.level_search._QUICK_LABELS", labels)
         patch.setattr("spoutline.search.level_search._LOOK_LABELS", labels)
-        patch.setattr("spoutline.search.level_search._QUICK_ITEMS", 1)
-        patch.setattr("spoutline.search.level_search._ITEMS", 2)
+        patch.setattr("spoutline.search.level_search.QUICK_ITEMS", 1)
+        patch.setattr("spoutline.search.level_order.QUICK_ITEMS", 1)
+        patch.setattr("spoutline.search.level_search.ITEMS", 2)
+        patch.setattr("spoutline.search.level_order.ITEMS", 2)
         columns, names = in_columns(costed)
         best = best_chain(columns, names).chain
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]

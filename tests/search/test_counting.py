@@ -15,7 +15,7 @@ from spoutline.search.answer import Count, Decision
 from spoutline.search.counting import count_chains, from_one
 from spoutline.search.finder import Finder
 from spoutline.search.graph import Problem
-from spoutline.search.level_search import LevelSearch
+from spoutline.search.level_order import LevelOrder
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import any_chain
 
@@ -54,7 +54,7 @@ def test_of_near_copies_one_chain_leads_to_very_many(majors: bool, monkeypatch: 
     """Lengths add up to 30 in chains of five; each is one of many copies, so that no order of them is needed."""
     columns, names = in_columns(near_copies(60, 30, majors=majors))
     monkeypatch.setattr("spoutline.search.counting._QUICK_LABELS", 0)
-    monkeypatch.setattr(LevelSearch, "in_order", None)
+    monkeypatch.setattr(LevelOrder, "in_order", None)
     assert count_chains(columns, names, 101) == Count(101, Decision.DECIDED)
 
 

@@ -84,12 +84,15 @@ def test_whether_labels_or_costs_find_the_next_never_shows(
     columns, names = in_columns(costed)
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.level_search._QUICK_LABELS", labels)
-        patch.setattr("spoutline.search.level_search._ORDER_LABELS", labels)
-        patch.setattr("spoutline.search.level_search._MANY_MORE", 1)
-        patch.setattr("spoutline.search.level_search._ITEMS", (1, 4, 1_000)[seed % 3])
-        patch.setattr("spoutline.search.level_search._TOLD", 30)
-        patch.setattr("spoutline.search.level_search._STAND_INS", (0, most_at_once))
-        patch.setattr("spoutline.search.level_search._PASSES", passes)
+        patch.setattr("spoutline.search.level_order._ORDER_LABELS", labels)
+        patch.setattr("spoutline.search.level_search.MANY_MORE", 1)
+        patch.setattr("spoutline.search.level_order.MANY_MORE", 1)
+        patch.setattr("spoutline.search.level_search.ITEMS", (1, 4, 1_000)[seed % 3])
+        patch.setattr("spoutline.search.level_order.ITEMS", (1, 4, 1_000)[seed % 3])
+        patch.setattr("spoutline.search.level_order._TOLD", 30)
+        patch.setattr("spoutline.search.level_search.STAND_INS", (0, most_at_once))
+        patch.setattr("spoutline.search.level_order.STAND_INS", (0, most_at_once))
+        patch.setattr("spoutline.search.level_order._PASSES", passes)
         assert [placed(chain, names) for chain in chains_in_order(columns, names)] == wanted
         best = best_chain(columns, names).chain
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]

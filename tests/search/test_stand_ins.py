@@ -85,10 +85,13 @@ def test_whether_labels_are_many_never_shows(labels: int, problem: Problem, seed
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("spoutline.search.level_search._QUICK_LABELS", labels)
         patch.setattr("spoutline.search.level_search._LOOK_LABELS", labels)
-        patch.setattr("spoutline.search.level_search._QUICK_ITEMS", 1)
-        patch.setattr("spoutline.search.level_search._ITEMS", 2)
+        patch.setattr("spoutline.search.level_search.QUICK_ITEMS", 1)
+        patch.setattr("spoutline.search.level_order.QUICK_ITEMS", 1)
+        patch.setattr("spoutline.search.level_search.ITEMS", 2)
+        patch.setattr("spoutline.search.level_order.ITEMS", 2)
         patch.setattr("spoutline.search.level_search._MANY_LABELS", labels)
-        patch.setattr("spoutline.search.level_search._MANY_MORE", 1)
+        patch.setattr("spoutline.search.level_search.MANY_MORE", 1)
+        patch.setattr("spoutline.search.level_order.MANY_MORE", 1)
         columns, names = in_columns(costed)
         best = best_chain(columns, names).chain
         assert [placed(one, names) for one in (best,) if one] == wanted[:1]

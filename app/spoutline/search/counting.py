@@ -19,7 +19,7 @@ from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import EMPTY, Enumeration
 from spoutline.search.ground import Ground
 from spoutline.search.item_table import Floats, Ints, Mask
-from spoutline.search.level_search import LevelSearch
+from spoutline.search.level_order import LevelOrder
 from spoutline.search.listener import Listener
 from spoutline.search.optimum import any_chain
 from spoutline.search.passes import Passes
@@ -63,7 +63,7 @@ def count_chains(columns: Columns, names: Named, most: int, listener: Listener |
         least = min(most, len(from_one(columns, first.rows, most, listener)))
         if least == most:
             return Count(most, Decision.DECIDED)
-        in_order = LevelSearch(Ground.of(columns), names, Effort(listener)).in_order()
+        in_order = LevelOrder(Ground.of(columns), names, Effort(listener)).in_order()
         return Count(sum(1 for _ in islice(in_order, most)), Decision.DECIDED)
     except Exhausted:
         return Count(least, Decision.UNDECIDED)

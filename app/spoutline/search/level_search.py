@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Generator, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager, suppress
 
 import numpy as np
@@ -29,21 +29,18 @@ from spoutline.search.stand_ins import any_by_labels, cheapest_by_labels, withou
 from spoutline.search.sums import Sums, near
 from spoutline.search.swaps import Rows, Swaps
 
-_QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
-_FEW_LABELS, _MORE_ITEMS = 250, 128  # with which that is done by plain steps, and once more
+QUICK_ITEMS, _QUICK_LABELS = 32, 4_000  # what is tried before the limits are priced
+FEW_LABELS, _MORE_ITEMS = 250, 128  # with which that is done by plain steps, and once more
 _MOST_FEW = 256  # items that plain steps go through sooner than columns
-_ITEMS, _GROWTH = 64, 1.7  # items below the first cost, and how their number grows
+ITEMS, GROWTH = 64, 1.7  # items below the first cost, and how their number grows
 _LOOK_LABELS, _STEP_BACK, _STEP_ON = 16_000, 4, 2  # labels below a raised cost, and the steps where they are more
 _LEAP, _LEAP_ITEMS = 64, 4.0  # the step and the items where a raised cost adds no labels
-_MANY_LABELS, _MANY_MORE = 16_000, 4  # after which chains that another can stand in for are dropped; until next time
-_STAND_INS = (200_000, 500_000)  # labels for that, at least and most: those left are all held, against each other
+_MANY_LABELS, MANY_MORE = 16_000, 4  # after which chains that another can stand in for are dropped; until next time
+STAND_INS = (200_000, 500_000)  # labels for that, at least and most: those left are all held, against each other
 _SHARES = (0.125, 0.25, 0.5, 1.0)  # of what lies between the floor and a chain that was found
-_KEPT = 1_000  # chains put in order at once
-_ORDER_LABELS, _PASSES, _FURTHER = 16_000, 64, 8  # looked at by cost; labels for each without told; steps of the cost
-_TOLD = 128  # chains left out one by one where the next is found by labels
 
 
-class _TooMany(Exception):
+class TooMany(Exception):
     """A quick look would have been at too many labels."""
 
 
@@ -115,15 +112,15 @@ class LevelSearch:
         """Make the cheapest chain, or any, the incumbent; return the first of equals where that is known as well."""
         if self._has_nothing_left():
             return None
-        found = self._found_quickly(_QUICK_ITEMS)
+        found = self._found_quickly(QUICK_ITEMS)
         if found is None and self._incumbent is None and self._test is None:
-            with suppress(_TooMany), self._few_labels(_FEW_LABELS):
+            with suppress(TooMany), self._few_labels(FEW_LABELS):
                 found = self._first_of_few(self._threshold(_MORE_ITEMS))
         if found is None:
             self._price()
             if self._has_nothing_left():
                 return None
-            found = self._found_quickly(_ITEMS)
+            found = self._found_quickly(ITEMS)
         if found is None:
             self._rise()
         return found
@@ -131,86 +128,6 @@ class LevelSearch:
     def _has_nothing_left(self) -> bool:
         """Say whether the floors tell that there is no chain of interest."""
         return not self._columns.can_be_filled() or self.floor > near(self._highest)
-
-    def in_order(self) -> Iterator[Chain]:
-        """Yield every chain, cheapest first, equals by names."""
-        least_cost = self._least_cost
-        told = dict[Rows, None]()
-        if self._test is not None or least_cost is None:
-            if (first := self.first()) is None:
-                return
-            yield first
-            least_cost, told = first.cost, {first.rows: None}
-        low = yield from self._first_in_order(least_cost - 1, told)
-        if not self._is_priced:
-            self._price()
-        items = float(_ITEMS)
-        labels = math.inf if self._test is not None else _ORDER_LABELS
-        while low < self._highest:
-            top = max(low + 1, self._threshold(items))
-            try:
-                with self._few_labels(labels):
-                    top, found = self._cheaper_half(low, top)
-            except _TooMany:
-                low, may_go_on = yield from self._told_by_labels(low, told, _PASSES * labels)
-                labels = _MANY_MORE * labels + 1 if may_go_on else math.inf
-                continue
-            items *= _GROWTH
-            for chain in self._by_names(top) if found is None else found:
-                if chain.rows not in told:
-                    yield chain
-                    if len(told) <= _TOLD:
-                        told[chain.rows] = None
-            if len(told) > _TOLD:
-                labels = math.inf  # which are too many to be left out one by one
-            low = top
-
-    def _first_in_order(self, low: int, told: dict[Rows, None]) -> Generator[Chain, None, int]:
-        """Yield the chains among the items of the lowest floors by plain steps, but those ``told``; none with a test.
-
-        Up to ``low`` there are none; returns the cost up to which all are now told.
-        """
-        top = max(low + 1, self._threshold(_QUICK_ITEMS))
-        if self._test is not None or not self._columns.can_be_filled():
-            return low
-        try:
-            with self._few_labels(_FEW_LABELS):
-                found = self._few(top).in_order()
-        except _TooMany:
-            return low
-        yield from (one for one in found if one.cost > low and one.rows not in told)
-        return top
-
-    def _cheaper_half(self, low: int, top: int) -> tuple[int, list[Chain] | None]:
-        """Return a cost up to ``top`` and the chains up to it; None where those of the very next cost are too many."""
-        found = self._between(low, top)
-        while found is None and top > low + 1:
-            top = (low + top) // 2
-            found = self._between(low, top)
-        return top, found
-
-    def _told_by_labels(
-        self, low: int, told: dict[Rows, None], labels: float
-    ) -> Generator[Chain, None, tuple[int, bool]]:
-        """Yield the chains after those ``told``, as many as are found with about so many labels.
-
-        Up to ``low`` all were told before; returns the cost of which this is now true, and whether none takes too many.
-        """
-        search, step, begun = self._by_labels(told), 1, self._effort.labels
-        while low < self._highest and self._effort.labels - begun <= labels:
-            try:
-                with self._few_labels(_STAND_INS[1]):
-                    found = search.next(min(low + step, self._highest), self._effort)
-            except _TooMany:
-                return low, False
-            if found is None:
-                low, step = low + step, _FURTHER * step
-                continue
-            yield Chain(0, found.cost, found.rows)
-            told[found.rows] = None
-            search.tell(found.rows)
-            low = found.cost - 1
-        return low, True
 
     def _by_labels(self, told: Iterable[Rows] = ()) -> NextChain:
         """Return what finds the first chain without some that were told."""
@@ -258,7 +175,7 @@ class LevelSearch:
         if top <= self._none_below:
             return None
         if self._test is None:
-            with suppress(_TooMany), self._few_labels(_FEW_LABELS):
+            with suppress(TooMany), self._few_labels(FEW_LABELS):
                 return self._first_of_few(top)
         try:
             with self._few_labels():
@@ -270,7 +187,7 @@ class LevelSearch:
                         self._incumbent = chain_of(part, found, int(found.cost.argmin()))
                         if self._any_will_do:
                             return self._incumbent
-        except _TooMany:
+        except TooMany:
             return None
         self._none_below = top
         return first_by_names(cheapest, self._names)
@@ -283,10 +200,10 @@ class LevelSearch:
         return found
 
     def _few(self, top: int) -> FewItems:
-        """Return the items of floors up to ``top``; raise ``_TooMany`` where near copies make them more than a few."""
+        """Return the items of floors up to ``top``; raise ``TooMany`` where near copies make them more than a few."""
         may = self._floors <= near(top)
         if np.count_nonzero(may) > _MOST_FEW:
-            raise _TooMany
+            raise TooMany
         some = self._columns.only(may)
         return FewItems(some, self._sums, top, self._effort, self._names, any_will_do=self._any_will_do)
 
@@ -296,10 +213,10 @@ class LevelSearch:
             try:
                 with self._few_labels():
                     return next(self._by_names(cost, in_bands=False))
-            except _TooMany:
+            except TooMany:
                 self._is_dense = True
         if self._test is None:  # what it turns down labels know nothing of
-            with suppress(_TooMany), self._few_labels(_STAND_INS[1]):
+            with suppress(TooMany), self._few_labels(STAND_INS[1]):
                 found = self._by_labels().next(cost, self._effort)
                 if found is not None:
                     return Chain(0, found.cost, found.rows)
@@ -307,7 +224,7 @@ class LevelSearch:
 
     @contextmanager
     def _few_labels(self, labels: float = _QUICK_LABELS) -> Iterator[None]:
-        """Let what is done within look at few labels, and raise ``_TooMany`` where that is not enough."""
+        """Let what is done within look at few labels, and raise ``TooMany`` where that is not enough."""
         whole = self._effort
         self._effort = whole.portion(labels)
         try:
@@ -316,7 +233,7 @@ class LevelSearch:
             whole.go_on_from(self._effort)
             if whole.is_used_up:
                 raise
-            raise _TooMany from exhausted
+            raise TooMany from exhausted
         finally:
             whole.go_on_from(self._effort)
             self._effort = whole
@@ -331,7 +248,7 @@ class LevelSearch:
 
     def _raise_cost(self) -> None:
         """Do so; where too many labels lie below a cost a nearer one is tried: a few items may raise it by too much."""
-        items, step, labels = float(_ITEMS), self._first_step(), _LOOK_LABELS
+        items, step, labels = float(ITEMS), self._first_step(), _LOOK_LABELS
         low, in_bands, before, at_first = self._none_below, step < math.inf, 0, self._effort.labels
         while self._columns.can_be_filled() and low < self._limit():
             near_by = max(low, self.floor)
@@ -341,11 +258,11 @@ class LevelSearch:
                 try:
                     with self._few_labels(labels if in_bands else _QUICK_LABELS):
                         self._look_below(top, in_bands=in_bands)
-                except _TooMany:
+                except TooMany:
                     if self._is_told_by_stand_ins(self._effort.labels - at_first):
                         return
                     if in_bands:
-                        step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * _GROWTH) + 1
+                        step, labels = max(1, math.ceil((top - near_by) / _STEP_BACK)), int(labels * GROWTH) + 1
                     in_bands = self._is_dense = True
                     continue
                 looked_at = self._effort.labels - begun
@@ -356,7 +273,7 @@ class LevelSearch:
             if self._any_will_do and self._incumbent is not None:
                 return
             self.floor = max(self.floor, min(top, self._limit()))
-            items *= _GROWTH
+            items *= GROWTH
 
     def _first_step(self) -> float:
         """Return by how much to raise a cost that no chain goes below first; infinite where that is not known.
@@ -374,14 +291,14 @@ class LevelSearch:
         """
         if labels < self._many_labels:
             return False
-        self._many_labels = _MANY_MORE * labels if labels < _STAND_INS[1] else math.inf
+        self._many_labels = MANY_MORE * labels if labels < STAND_INS[1] else math.inf
         kept = without_outdone(self._columns, self._effort)
         if self._test is None:
             self._floors = self._floors[np.isin(self._columns.row, kept.row)]
             self._columns = kept
         try:
-            return self._is_settled(kept, min(max(labels, _STAND_INS[0]), _STAND_INS[1]))
-        except _TooMany:
+            return self._is_settled(kept, min(max(labels, STAND_INS[0]), STAND_INS[1]))
+        except TooMany:
             return False
 
     def _is_settled(self, columns: Columns, labels: int) -> bool:
@@ -433,29 +350,6 @@ class LevelSearch:
                 search.top = self._limit(equals)
         if equals is not None and equals.are_all:
             self._first = first_by_names(equals.met, self._names)
-
-    def _between(self, low: int, top: int) -> list[Chain] | None:
-        """Return the chains dearer than ``low`` and up to ``top`` in order; None where they are too many for that."""
-        if not self._is_dense:
-            try:
-                with self._few_labels():
-                    return self._between_in(self._parts(top, in_bands=False), low, top)
-            except _TooMany:
-                self._is_dense = True
-        return self._between_in(self._parts(top), low, top)
-
-    def _between_in(self, parts: list[Part], low: int, top: int) -> list[Chain] | None:
-        count = 0
-        kept: list[tuple[Part, Chains, Ints]] = []
-        for part in parts:
-            for found in self._enumeration(part, top).chains():
-                chosen = np.flatnonzero(part.holds(found) & (found.cost > low))
-                count += len(chosen)
-                if count > _KEPT:
-                    return None
-                kept.append((part, found, chosen))
-        chains = [chain_of(part, found, int(at)) for part, found, chosen in kept for at in chosen]
-        return sorted(chains, key=lambda chain: (chain.cost, named(chain.rows, self._names)))
 
     def _by_names(self, cost: int, *, in_bands: bool = True, only_first: bool = False) -> Iterator[Chain]:
         """Yield the chains of exactly this cost, by names; ``only_first`` says that none is cheaper."""

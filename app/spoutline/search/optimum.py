@@ -14,6 +14,7 @@ from spoutline.search.columns import Columns
 from spoutline.search.effort import Effort, Exhausted
 from spoutline.search.enumeration import ChainTest
 from spoutline.search.ground import Ground
+from spoutline.search.level_order import LevelOrder
 from spoutline.search.level_search import LevelSearch
 from spoutline.search.listener import Listener
 from spoutline.search.multipliers import priced
@@ -150,7 +151,7 @@ def chains_in_order(
     effort = Effort(listener or Listener(), most_labels)
     for major, level in _levels(columns, 0 if least is None else least[0], exactly=True, lowest=lowest):
         least_cost = least[1] if least is not None and major == least[0] else None
-        for chain in LevelSearch(level, names, effort, test, least_cost=least_cost).in_order():
+        for chain in LevelOrder(level, names, effort, test, least_cost=least_cost).in_order():
             yield replace(chain, major=major)
 
 
