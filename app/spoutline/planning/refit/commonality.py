@@ -142,7 +142,7 @@ def _judged(case: Case, graphs: CaseGraphs, way: Way) -> JudgedSet | None:
     """Return the set of a way with its checks; None where a limit or a check turns it down after all."""
     if not _keeps_rows(case, graphs, way):
         return None
-    judged = case.chooser.judge.judged(case.chooser.search.hanging_set(way.path(graphs)))
+    judged = case.chooser.judge.judged(case.chooser.search.paths.hanging_set(way.path(graphs)))
     return None if is_turned_down(judged, case.choice.dropped) else judged
 
 

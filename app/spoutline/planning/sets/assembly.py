@@ -4,22 +4,22 @@ from __future__ import annotations
 
 import heapq
 import math
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
 from functools import partial
 
 import numpy as np
 
-from spoutline.model.part import Part
-from spoutline.model.part_columns import Floats, Ints, Mask
+from spoutline.model.part_columns import Ints, Mask
 from spoutline.model.part_ref import PartRef
-from spoutline.model.plan import HangingSet, SetLink
+from spoutline.model.plan import HangingSet
 from spoutline.model.requirement import Requirement, RequirementId, Slot
 from spoutline.planning.sets.assembled import Assembled, Keep, everything
 from spoutline.planning.sets.chain_problems import ChainProblems
 from spoutline.planning.sets.in_use import tension_test
-from spoutline.planning.sets.loads import Load, LoadModel, Loads
-from spoutline.planning.sets.pool import PartSource, Pool, SlotParts
+from spoutline.planning.sets.loads import Load, LoadModel
+from spoutline.planning.sets.path_parts import PathParts
+from spoutline.planning.sets.pool import Pool
 from spoutline.planning.sets.set_query import REGRET, Objective, Promise, SetAnswer, SetQuery
 from spoutline.search.answer import Count, Decision, PathAnswer, cheapest_of
 from spoutline.search.effort import Exhausted
@@ -47,6 +47,7 @@ class ChainSearch:
         self.requirement = requirement
         self.pool = pool
         self.model = model
+        self.paths = PathParts(requirement, pool, model)
         self._problems = ChainProblems(requirement, pool, model)
         self.forget()
 
@@ -72,7 +73,7 @@ class ChainSearch:
         their ordered answers are merged, so the whole stays exact.
         """
         if query.holds is not None:
-            yield from (self.hanging_set(path) for path, _ in self.held_in_use(query, None, listener))
+            yield from (self.paths.hanging_set(path) for path, _ in self.held_in_use(query, None, listener))
             return
         least = self._least.get(query.without_bounds)
         walks = [finder.in_order(listener, least) for finder in self._finders(query)]
@@ -130,17 +131,17 @@ class ChainSearch:
 
     def _merged(self, walks: Iterable[Iterator[Path]]) -> Iterator[HangingSet]:
         for path in heapq.merge(*walks, key=lambda path: (path.cost, path.keys)):
-            yield self.hanging_set(path)
+            yield self.paths.hanging_set(path)
 
     def cheapest(self, query: SetQuery, listener: Listener | None = None) -> HangingSet | None:
         """Return a set with the best objective; None where there is none. Much quicker than ``sets`` at saying so."""
         best = self._best(query, listener).proven
-        return None if best is None else self.hanging_set(best)
+        return None if best is None else self.paths.hanging_set(best)
 
     def answer(self, query: SetQuery, listener: Listener | None = None) -> SetAnswer:
         """Return the ``cheapest`` set, or the best one found where it takes too much work to say which that is."""
         found = self._best(query, listener)
-        hanging_set = None if found.path is None else self.hanging_set(found.path)
+        hanging_set = None if found.path is None else self.paths.hanging_set(found.path)
         return SetAnswer(hanging_set, found.decision, found.floor)
 
     def cheapest_path(self, query: SetQuery, listener: Listener | None = None) -> Path | None:
@@ -405,54 +406,6 @@ class ChainSearch:
             del self._known[next(iter(self._known))]
         return known
 
-    def places_of(self, path: Path) -> list[tuple[SlotParts, int]]:
-        """Return where the parts of a path of one of the ``problems`` are: portion and row of each, in order."""
-        places = [one for slot in self.requirement.chain for one in ((Slot.ADAPTOR, Slot.SPLITTER), (slot,))]
-        filled = [(slots, item.key) for slots, item in zip(places, path.items, strict=True) if item is not None]
-        return [self._found(slots, PartRef.from_key(key)) for slots, key in filled]
-
-    def sums_of(self, path: Path) -> Floats:
-        """Return what a path of one of the ``problems`` adds to each load, whichever of them its items carry."""
-        total: Floats = np.zeros(len(Load))
-        for loads, row, above in self._loads_along(path):
-            total += loads.of(np.array([row]), above_breakaway=above)[0]
-        return total
-
-    def load_of(self, path: Path, load: Load) -> float:
-        """Return what a path of one of the ``problems`` adds to one load."""
-        return math.fsum(
-            float(loads.column(load, above_breakaway=above)[row]) for loads, row, above in self._loads_along(path)
-        )
-
-    def _loads_along(self, path: Path) -> Iterator[tuple[Loads, int, bool]]:
-        """Yield the loads of each part of a path: those of its portion, its row, whether it hangs above the breakaway.
-
-        Before each slot there is room for an adaptor.
-        """
-        depths = [depth for depth, item in enumerate(path.items) if item is not None]
-        places = self.places_of(path)
-        nozzle, row = places[-1]
-        flow_m3_s = float(self.model.design_flows_m3_s(nozzle.columns)[row])
-        for depth, (parts, at) in zip(depths, places, strict=True):
-            yield self.model.loads(parts.columns, parts.slot, flow_m3_s), at, self.model.is_above_breakaway(depth // 2)
-
-    def hanging_set(self, path: Path) -> HangingSet:
-        """Return the set that a path of one of the ``problems`` stands for."""
-        currency = self.requirement.site.currency
-        found = [(parts, parts.columns.ref_at(row)) for parts, row in self.places_of(path)]
-        links = tuple(
-            SetLink(slot=parts.slot, part=parts.at_cost(part, currency)) for parts, part in _handed_out(found)
-        )
-        price_minor = sum(link.part.price_minor(currency) or 0 for link in links)
-        return HangingSet(links=links, price_minor=price_minor, currency=currency)
-
-    def _found(self, slots: tuple[Slot, ...], ref: PartRef) -> tuple[SlotParts, int]:
-        for slot in slots:
-            found = self.pool.found(slot, ref)
-            if found is not None:
-                return found
-        raise KeyError(ref)
-
 
 def _first_of(ways: Iterable[Callable[[], Path | None]]) -> Path | None:
     """Return the first chain that one of several searches finds; one that is left open leaves no answer but that.
@@ -481,15 +434,6 @@ def _held_answer(way: Callable[[], Path | None]) -> PathAnswer:
         return PathAnswer.decided(way())
     except Exhausted:
         return PathAnswer(None, Decision.UNDECIDED, None)
-
-
-def _handed_out(found: Sequence[tuple[SlotParts, PartRef]]) -> Iterator[tuple[SlotParts, Part]]:
-    """Yield the parts themselves; those of one catalogue are asked for together."""
-    asked: dict[PartSource, list[PartRef]] = {}
-    for portion, ref in found:
-        asked.setdefault(portion.source, []).append(ref)
-    handed = {source: source(refs) for source, refs in asked.items()}
-    yield from ((portion, handed[portion.source][ref]) for portion, ref in found)
 
 
 def _holds_and(layer: int, row: int, test: ChainTest | None, chains: Ints) -> Mask:

@@ -240,11 +240,12 @@ class Chooser:
         for path, may_hold in islice(self.search.held_in_use(query, dropped, self.listener), _PATIENCE):
             count += 1
             unjudged = None if may_hold else path
-            judged = self._accepted_or_none(self.search.hanging_set(path), dropped) if may_hold else None
+            judged = self._accepted_or_none(self.search.paths.hanging_set(path), dropped) if may_hold else None
             if judged is not None:
                 return judged
         if unjudged is not None:
-            self._accepted_or_none(self.search.hanging_set(unjudged), dropped)  # what is told where there is no set
+            # what is told where there is no set
+            self._accepted_or_none(self.search.paths.hanging_set(unjudged), dropped)
         return self._held_after_many(query, dropped) if count == _PATIENCE else None
 
     def _held_after_many(self, query: SetQuery, dropped: frozenset[RequirementId]) -> JudgedSet | None:

@@ -223,12 +223,12 @@ class ConflictFinder:
         nearest = self.search.one_of_the_cheapest(replace(query, objective=limit.load), self.listener)
         if nearest is None:
             return None
-        least = self.search.load_of(nearest, limit.load)
+        least = self.search.paths.load_of(nearest, limit.load)
         within = ((limit.load, least + _SAME_SUM * max(abs(least), 1.0)),)
         # of the many sets that come equally near, the one that a person would buy
         freed = self.search.cheapest_path(replace(query, at_most=within), self.listener) or nearest
-        needed = limit.shown(self.search.load_of(freed, limit.load))
-        return LineFigure(self.search.hanging_set(freed), limit.shown(limit.limit), needed, limit.dimension)
+        needed = limit.shown(self.search.paths.load_of(freed, limit.load))
+        return LineFigure(self.search.paths.hanging_set(freed), limit.shown(limit.limit), needed, limit.dimension)
 
     def _uses_forbidden(self, line: RequirementId, lines: frozenset[RequirementId]) -> bool:
         """Say whether the cheapest set for ``lines`` holds a part that ``line`` forbids by a rule.
@@ -261,7 +261,7 @@ class ConflictFinder:
             if path is None:
                 low, step = middle + 1, 2 * step + 1
             else:
-                greatest = max(float(figure(parts)[row]) for parts, row in self.search.places_of(path))
+                greatest = max(float(figure(parts)[row]) for parts, row in self.search.paths.places_of(path))
                 high = min(middle, bisect_left(figures, greatest))
         if high == len(figures):
             return None

@@ -144,9 +144,9 @@ class LineQuestions:
     def _kept_by(self, path: Path, lines: _Group) -> _Group:
         """Return the lines that a set keeps which was found for some of them."""
         broken = set(_KEPT_BY_SEARCH) - lines
-        for parts, row in self._search.places_of(path):
+        for parts, row in self._search.paths.places_of(path):
             broken |= parts.lines_of(row)
-        sums = self._search.sums_of(path)
+        sums = self._search.paths.sums_of(path)
         for limit in self._limits:
             if not within(float(sums[limit.load]), limit.limit):
                 broken.add(limit.requirement)

@@ -70,7 +70,7 @@ def makers_of(
             break
         try:
             while (path := search.any_path_with(query, slot, is_of_others, listener)) is not None:
-                hung = tuple((parts.slot, parts.columns.ref_at(row)) for parts, row in search.places_of(path))
+                hung = tuple((parts.slot, parts.columns.ref_at(row)) for parts, row in search.paths.places_of(path))
                 found |= _makers(hung)
                 shown.append(hung)
         except Exhausted:

@@ -346,7 +346,7 @@ class _Weighing:
 
     def _hanging_sets(self, found: Sequence[Found]) -> list[HangingSet]:
         search = self.choosing.chooser.search
-        return [search.hanging_set(one.source.finder.path_of(one.chain.rows)) for one in found]
+        return [search.paths.hanging_set(one.source.finder.path_of(one.chain.rows)) for one in found]
 
     def _point(self, one: Found, hanging_set: HangingSet) -> FrontPoint | None:
         """Return the point of a set; None where a full check forbids it."""
