@@ -51,7 +51,7 @@ def main() -> int:
         window, place = planned_window(bench, "refit_48", SIZE)
         place.show_quotations()
         page = place.quotation_page
-        page.terms.use_file(bench.quoting().demo_terms())
+        page.terms.use_file(bench.quoting().terms().demo_terms())
         page.panel.offer.make_button.click()
         _wait(lambda: page.paper.document is not None)
         _take(window, "quotation")

@@ -186,11 +186,11 @@ def test_a_quotation_of_a_numbered_survey_is_that_of_the_survey_of_the_book(run:
         run("quotation", "keep", "numbered.json", "--terms", "terms.toml")
         run("quotation", "keep", "foreign.json", "--terms", "terms.toml")
         run("quotation", "keep", "survey.json", "--terms", "terms.toml")
-        pins = [bench.quoting().stored(one).quotation.pins for one in (1, 2, 3)]
+        pins = [bench.quoting().life().stored(one).quotation.pins for one in (1, 2, 3)]
         # that of the file without a number is of the only survey of its name
-        assert [one.id for one in bench.quoting().of_survey(stored.id)] == [3, 1]
+        assert [one.id for one in bench.quoting().life().of_survey(stored.id)] == [3, 1]
         bench.book().create(stored.survey)
-        assert [one.id for one in bench.quoting().of_survey(stored.id)] == [1]
+        assert [one.id for one in bench.quoting().life().of_survey(stored.id)] == [1]
     found = [(one.survey_id, one.survey_revision) for one in pins]
     assert found == [(stored.id, 1), (None, None), (None, None)]
 

@@ -20,7 +20,7 @@ def drafts(own_database: Path) -> Path:
     """Return a book with three drafts: F-1, F-2 and F-3."""
     with closing(open_workbench(Settings(database=str(own_database)))) as bench:
         for number in ("F-1", "F-2", "F-3"):
-            bench.quoting().keep(quoted(bench, heading={"number": number, "dated": date(2026, 11, 25)}))
+            bench.quoting().life().keep(quoted(bench, heading={"number": number, "dated": date(2026, 11, 25)}))
     return own_database
 
 
@@ -76,7 +76,7 @@ def test_the_day_changes_nothing_that_was_sent_and_the_answer_ends_it(own_run: R
             return (*revision.fetchone(), *row.fetchone())
 
     with closing(open_workbench(Settings(database=str(drafts)))) as bench:
-        bench.quoting().issue(bench.quoting().stored(1), "Odile", SI)
+        bench.quoting().life().issue(bench.quoting().life().stored(1), "Odile", SI)
     before = kept()
     own_run("quotation", "follow-up", 1, "2026-12-05")
     assert kept() == before

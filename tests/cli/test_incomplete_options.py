@@ -60,7 +60,7 @@ def survey_file(survey: Survey) -> Path:
 
 def quoted(bench: Workbench, survey: Survey) -> Quotation:
     service = bench.quoting()
-    return service.quote(survey, service.read_terms(terms(9)), SI).quotation
+    return service.quote(survey, service.terms().read_terms(terms(9)), SI).quotation
 
 
 def test_the_difference_for_common_hoses_is_that_of_a_quotation_of_those_alone(
@@ -119,8 +119,8 @@ def test_the_word_is_kept_in_the_revision_and_asked_for_again_in_the_next(bench:
     survey = survey_file(demo_survey(STATION))
     own_run("quotation", "keep", survey, "--terms", terms(3))
     own_run("quotation", "issue", 1, "--by", "R. Example", "--incomplete", "as asked")
-    (word,) = bench.quoting().at_revision(1, 1).incomplete_words
+    (word,) = bench.quoting().life().at_revision(1, 1).incomplete_words
     assert (word.option, word.labels, word.by, word.reason) == ("Single-use", (LEFT_OUT,), "R. Example", "as asked")
     own_run("quotation", "revise", 1, survey, "--terms", terms(3))
     own_run("quotation", "issue", 1, "--by", "R. Example", expect=2)
-    assert bench.quoting().at_revision(1, 2).incomplete_words == ()
+    assert bench.quoting().life().at_revision(1, 2).incomplete_words == ()

@@ -143,7 +143,7 @@ def test_the_survey_of_the_book_keeps_what_nobody_answered_and_what_was_answered
         Path("survey.json").write_text(json.dumps(answered_document(numbered)))
         Path("own.toml").write_text(short_terms("TA-2", MORE))
         run("quotation", "keep", "survey.json", "--terms", "own.toml", "--by", "Odile")
-        pinned = bench.quoting().stored(2).quotation.pins
+        pinned = bench.quoting().life().stored(2).quotation.pins
         assert (pinned.survey_id, pinned.survey_revision) == (stored.id, stored.revision)
         assert same_answers(pinned.survey, survey)
 
@@ -156,7 +156,7 @@ def test_the_survey_of_the_book_keeps_what_nobody_answered_and_what_was_answered
         book.save(book.stored(stored.id), confirmed)
         run("quotation", "alternate", "TA-2", "QW-B101", "--by", "Odile")
 
-        kept, quoted = book.stored(stored.id), bench.quoting().stored(2).quotation.pins
+        kept, quoted = book.stored(stored.id), bench.quoting().life().stored(2).quotation.pins
         assert any(one.decisions.pinned for one in kept.survey.positions)
         assert [assumptions(one) for one in kept.survey.positions] == [assumptions(one) for one in confirmed.positions]
         assert quoted.survey_revision == kept.revision

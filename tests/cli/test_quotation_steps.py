@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 from spoutline.bootstrap import Settings, open_workbench
-from spoutline.bootstrap.quotations import QuotationService
+from spoutline.bootstrap.quotation_papers import QuotationPapers
 from spoutline.units.accepted import UnitSystem
 from spoutline.units.display import Display
 
@@ -60,16 +60,16 @@ def test_who_issues_second_is_told_and_overwrites_nothing(
     go: Callable[..., Any], written: Callable[..., Path], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     keep(go, written(), tmp_path, ONE_OPTION)
-    make = QuotationService.pdf
+    make = QuotationPapers.pdf
 
-    def while_merle_issues(service: QuotationService, *arguments: Any) -> bytes:
-        monkeypatch.setattr(QuotationService, "pdf", make)
+    def while_merle_issues(papers: QuotationPapers, *arguments: Any) -> bytes:
+        monkeypatch.setattr(QuotationPapers, "pdf", make)
         other = open_workbench(Settings(database=str(tmp_path / "own.sqlite3"), profiles=tmp_path / "profiles"))
-        other.quoting().issue(other.quoting().stored(1), "Merle", Display(UnitSystem.SI))
+        other.quoting().life().issue(other.quoting().life().stored(1), "Merle", Display(UnitSystem.SI))
         other.close()
-        return make(service, *arguments)
+        return make(papers, *arguments)
 
-    monkeypatch.setattr(QuotationService, "pdf", while_merle_issues)
+    monkeypatch.setattr(QuotationPapers, "pdf", while_merle_issues)
     late = go("issue", 1, "--by", "Odile")
     assert late.code == 2
     assert "changed by somebody else in the meantime (it is now issued, revision 1)" in late.err

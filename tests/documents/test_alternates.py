@@ -150,7 +150,7 @@ def test_a_change_of_an_alternate_touches_the_quotation_that_offers_it(workbench
     assert "QW-B101" not in made.part_numbers
     assert "QW-B101" in {one.number for one in made.pins.parts}
     parts = {one.number: workbench.parts().part(one.number) for one in made.pins.parts}
-    lists = workbench.quoting().price_lists(DEMONSTRATION)
+    lists = workbench.quoting().terms().price_lists(DEMONSTRATION)
     assert touched_parts(made, ListStore(parts.values()), lists, day) == ()
     alternate = parts["QW-B101"]
     for changed, touch, detail in (

@@ -80,8 +80,8 @@ def papers(workbench: Workbench, plans_once: None) -> dict[str, Make]:
         "pack": lambda form: packing.pack(plan, spanish, US, PackJob(), form=form),
         "cautions": lambda form: packing.caution_sheet(plan, spanish, US, form=form),
         "inspection": lambda form: packing.inspection_plan(plan, due, Language.FRENCH, US, form=form),
-        "quotation": lambda form: quoting.pdf(quotation, 1, US, form),
-        "pick list": lambda form: quoting.pick_list(quotation, 0, 1, US, form),
+        "quotation": lambda form: quoting.papers().pdf(quotation, 1, US, form),
+        "pick list": lambda form: quoting.papers().pick_list(quotation, 0, 1, US, form),
         "conversion": lambda form: workbench.converting().pdf(conversion, US, form=form),
         "one page": lambda form: workbench.converting().one_page(conversion, US, form=form),
     }

@@ -108,7 +108,7 @@ def test_a_quotation_goes_to_its_customer(workbench: Workbench, plans_once: None
         "email": "anna@müller.example; orders@example.com, none",
     }
     quotation = workbench.quoting().quote(survey, terms_of(options=[{"title": "A"}], customer=customer), US).quotation
-    pdf = workbench.quoting().pdf(quotation, 1, US)
+    pdf = workbench.quoting().papers().pdf(quotation, 1, US)
     message = read(workbench.mailing().draft(pdf, "q", quotation.terms.customer))
     # IDNA of the host, RFC 3490: encoded with the standard library's codec, another path than the program's bytes
     hosts = ["anna@" + "müller.example".encode("idna").decode(), "orders@example.com"]

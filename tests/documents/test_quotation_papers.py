@@ -180,7 +180,7 @@ def test_the_text_of_the_pdf_adds_up_option_by_option(quotation: Quotation) -> N
 def test_the_paper_and_the_workbook_of_a_whole_station_say_the_same(workbench: Workbench) -> None:
     """48 hoses, three options: each total added up from the paper's text, and again by the workbook's formulas."""
     service = workbench.quoting()
-    terms = service.read_terms(service.demo_terms())
+    terms = service.terms().read_terms(service.terms().demo_terms())
     made = quoted(workbench, terms, "refit_48")
     text = text_of(quotation_pdf(made, 1, story()))
     workbook = Workbook(quotation_workbook(made, 1, story()))

@@ -552,7 +552,7 @@ def test_an_option_that_leaves_hoses_out_asks_for_a_word_before_it_is_issued(
     qtbot.mouseClick(offer.issue_button, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: status_of(page) is QuotationStatus.ISSUED, timeout=60_000)
     assert page.stored is not None
-    words = bench.quoting().at_revision(page.stored.id, page.stored.revision).incomplete_words
+    words = bench.quoting().life().at_revision(page.stored.id, page.stored.revision).incomplete_words
     assert [(one.option, one.by, one.reason) for one in words] == [
         ("Single-use", "Odile", "customer keeps that hose"),
         ("Low-permeation", "Odile", "customer keeps that hose"),

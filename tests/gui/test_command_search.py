@@ -109,7 +109,7 @@ def test_a_survey_and_a_quotation_of_the_book_are_found(
     made = bench.quoting().quote(
         other.survey, terms_of(heading={"number": "FIND-1", "dated": DAY}), Display(UnitSystem.SI)
     )
-    kept = bench.quoting().keep(made.quotation)
+    kept = bench.quoting().life().keep(made.quotation)
     dialog = search("heather")
     waits_for(qtbot, dialog, "Heather Gate")
     assert {one.kind for one in dialog.found} == {FoundKind.SURVEY, FoundKind.QUOTATION}

@@ -125,7 +125,7 @@ def test_an_empty_quotation_page_teaches_and_begins(qtbot: QtBot, workplace: Wor
     offer = page.panel.offer
     assert offer.empty.isVisible()
     assert "terms" in offer.empty.words_label.text()
-    page.terms.use_file(workplace.session.workbench.quoting().demo_terms())
+    page.terms.use_file(workplace.session.workbench.quoting().terms().demo_terms())
     qtbot.waitUntil(lambda: offer.empty.button.text().replace("&", "") == "Quote this survey", timeout=10_000)
     offer.empty.button.click()
     qtbot.waitUntil(lambda: page.quotation is not None, timeout=60_000)

@@ -100,7 +100,7 @@ def test_number_total_and_day_of_a_quotation_are_whole_in_every_language(
         customer={"name": "Invented Fuels and Sundries of the Corner"},
         heading={"number": "2026-SMALL-0001", "dated": DAY},
     )
-    service.keep(service.quote(survey.model_copy(update={"site": site}), terms, si).quotation)
+    service.life().keep(service.quote(survey.model_copy(update={"site": site}), terms, si).quotation)
     window.resize(WIDTH_PX, HEIGHT_PX)
     window.actions_by_id[ActionId.QUOTATIONS].trigger()
     panel = window.workplace.quotation_page.panel

@@ -202,14 +202,14 @@ def views_of_a_quotation(window: MainWindow, place: Workplace, bench: Workbench,
     """Show a quotation of the station as a draft, then issued: each brings other buttons into view."""
     service = bench.quoting()
     made = service.quote(place.session.survey, terms_of(heading={"number": number, "dated": DAY}), SI).quotation
-    draft = service.keep(made)
+    draft = service.life().keep(made)
     window.actions_by_id[ActionId.QUOTATIONS].trigger()
     for named in ("draft", "issued"):
         place.quotation_page.look_at(draft.id)
         settle(window)
         yield from inner_views(place.quotation_page, window, window, f"quotation, {named}")
         if named == "draft":
-            service.issue(draft, "Ada", SI)
+            service.life().issue(draft, "Ada", SI)
 
 
 def kinds_of_dialogs(base: type[QDialog] = FormDialog) -> set[type[QDialog]]:

@@ -96,13 +96,13 @@ def test_agreeing_and_quoting_move_where_a_place_stands(qtbot: QtBot, workplace:
     qtbot.waitUntil(lambda: session.save_state.is_saved, timeout=15_000)
     service = bench.quoting()
     made = service.quote(session.survey, terms_of(heading={"number": "PLACE-1", "dated": DAY}), si).quotation
-    kept = service.keep(made)
+    kept = service.life().keep(made)
     workplace.guide.refresh()
     qtbot.waitUntil(lambda: standing(workplace, Place.QUOTATION) == Standing(Tone.NOTE, "PLACE-1 drafted"))
-    issued = service.issue(kept, "Odile", si)
+    issued = service.life().issue(kept, "Odile", si)
     workplace.show_quotations()  # whoever looks at a place sees it as it stands
     qtbot.waitUntil(lambda: standing(workplace, Place.QUOTATION).words == "PLACE-1 issued", timeout=15_000)
-    service.answer(issued, QuotationStatus.ACCEPTED, "Odile")
+    service.life().answer(issued, QuotationStatus.ACCEPTED, "Odile")
     workplace.sets.follow_book()
     qtbot.waitUntil(
         lambda: standing(workplace, Place.QUOTATION) == Standing(Tone.GOOD, "PLACE-1 accepted"), timeout=15_000

@@ -142,13 +142,13 @@ def test_the_station_that_is_opened_shows_its_own_last_quotation_whatever_it_is_
     qtbot: QtBot, page: QuotationPage, session: Session, survey: Survey, bench: Workbench, file: Path
 ) -> None:
     first, namesake, unquoted = session.stored, bench.book().create(survey), bench.book().create(survey)
-    service, terms = bench.quoting(), bench.quoting().read_terms(file)
+    service, terms = bench.quoting(), bench.quoting().terms().read_terms(file)
     metric = Display(UnitSystem.SI)
     kept = [
-        service.keep(service.quote(survey, terms, metric, origin=(of.id, of.revision)).quotation, "Odile")
+        service.life().keep(service.quote(survey, terms, metric, origin=(of.id, of.revision)).quotation, "Odile")
         for of in (first, namesake, first, first)
     ]
-    service.save_draft(kept[2], kept[2].quotation, "Odile")  # the last on which somebody took a step
+    service.life().save_draft(kept[2], kept[2].quotation, "Odile")  # the last on which somebody took a step
     shown = []
     for stored in (namesake, first, unquoted, namesake):
         session.open(stored)
@@ -163,13 +163,13 @@ def test_the_station_that_is_opened_shows_its_own_last_quotation_whatever_it_is_
 def test_an_offer_that_expires_by_itself_is_not_the_last_one(bench: Workbench, survey: Survey, file: Path) -> None:
     stored, service = bench.book().create(survey), bench.quoting()
     made = service.quote(
-        survey, service.read_terms(file), Display(UnitSystem.SI), origin=(stored.id, stored.revision)
+        survey, service.terms().read_terms(file), Display(UnitSystem.SI), origin=(stored.id, stored.revision)
     ).quotation
-    old = service.issue(service.keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
-    draft = service.keep(made, "Odile")
-    assert service.expire(date(2028, 1, 1)) == (old.id,)
-    assert service.quotations()[0].id == old.id, "the list has what changed last first"
-    assert [one.id for one in service.of_survey(stored.id)] == [draft.id, old.id]
+    old = service.life().issue(service.life().keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
+    draft = service.life().keep(made, "Odile")
+    assert service.life().expire(date(2028, 1, 1)) == (old.id,)
+    assert service.life().quotations()[0].id == old.id, "the list has what changed last first"
+    assert [one.id for one in service.life().of_survey(stored.id)] == [draft.id, old.id]
 
 
 def test_the_job_of_a_station_is_done_by_what_was_ordered_whatever_is_quoted_since(
@@ -178,16 +178,18 @@ def test_the_job_of_a_station_is_done_by_what_was_ordered_whatever_is_quoted_sin
     site = survey.site.model_copy(update={"name": "Ordered and quoted since"})
     ordered = survey.model_copy(update={"site": site})
     stored, service, metric = bench.book().create(ordered), bench.quoting(), Display(UnitSystem.SI)
-    assert service.of_job(stored.id) is None
-    made = service.quote(ordered, service.read_terms(file), metric, origin=(stored.id, stored.revision)).quotation
-    first, second = (service.keep(made, "Odile") for _ in range(2))
-    assert (found := service.of_job(stored.id)) is not None
+    assert service.life().of_job(stored.id) is None
+    made = service.quote(
+        ordered, service.terms().read_terms(file), metric, origin=(stored.id, stored.revision)
+    ).quotation
+    first, second = (service.life().keep(made, "Odile") for _ in range(2))
+    assert (found := service.life().of_job(stored.id)) is not None
     assert found.id == second.id, "nothing is ordered yet"
-    issued = service.issue(first, "Odile", metric)
-    service.answer(issued, QuotationStatus.ACCEPTED, "Merle", "", made.options[0].title)
-    service.save_draft(second, made, "Odile")
-    assert [one.id for one in service.of_survey(stored.id)] == [second.id, first.id]
-    assert (found := service.of_job(stored.id)) is not None
+    issued = service.life().issue(first, "Odile", metric)
+    service.life().answer(issued, QuotationStatus.ACCEPTED, "Merle", "", made.options[0].title)
+    service.life().save_draft(second, made, "Odile")
+    assert [one.id for one in service.life().of_survey(stored.id)] == [second.id, first.id]
+    assert (found := service.life().of_job(stored.id)) is not None
     assert found.id == first.id
 
 

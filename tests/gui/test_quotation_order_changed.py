@@ -44,7 +44,7 @@ def test_an_alternate_of_an_order_opens_the_next_revision_and_the_order_stands(
     ordered = page.stored
     assert ordered is not None
     assert ordered.status is QuotationStatus.ACCEPTED
-    papers = bench.quoting().issued_papers(ordered.id, ordered.revision)
+    papers = bench.quoting().life().issued_papers(ordered.id, ordered.revision)
     shown = answered(monkeypatch, QDialog.DialogCode.Accepted)
     page.panel.offer.alternate_button.choices.actions()[0].trigger()
     qtbot.waitUntil(lambda: bool(shown) and not page.is_busy, timeout=30_000)
@@ -53,6 +53,6 @@ def test_an_alternate_of_an_order_opens_the_next_revision_and_the_order_stands(
     assert (now.id, now.revision, now.status) == (ordered.id, ordered.revision + 1, QuotationStatus.DRAFT)
     told = next_words(page._hand, date(2026, 11, 25), has_terms=True)
     assert f"Revision {ordered.revision} is ordered and stands" in told
-    assert bench.quoting().at_revision(ordered.id, ordered.revision) == ordered.quotation
-    assert bench.quoting().issued_papers(ordered.id, ordered.revision) == papers
-    assert bench.quoting().ordered_revision(ordered.id) == ordered.revision
+    assert bench.quoting().life().at_revision(ordered.id, ordered.revision) == ordered.quotation
+    assert bench.quoting().life().issued_papers(ordered.id, ordered.revision) == papers
+    assert bench.quoting().life().ordered_revision(ordered.id) == ordered.revision

@@ -28,7 +28,8 @@ from spoutline.book.quotation_tables import (
     QuotationRow,
 )
 from spoutline.bootstrap import Workbench
-from spoutline.bootstrap.quotations import QuotationService
+from spoutline.bootstrap.quotation_papers import QuotationPapers
+from spoutline.bootstrap.quotation_terms import QuotationTerms
 from spoutline.gui.actions import ActionId
 from spoutline.gui.dialogs.customers import CustomersDialog
 from spoutline.gui.dialogs.named_step import NamedStepDialog
@@ -174,7 +175,7 @@ def test_survey_becomes_plan_quotation_and_revision(
     issue(qtbot, page)
     first = page.stored
     assert first is not None
-    sent = bench.quoting().issued_papers(first.id, 1)
+    sent = bench.quoting().life().issued_papers(first.id, 1)
     page.save_as(tmp_path / "sent.pdf", FileKind.PDF)
     qtbot.waitUntil((tmp_path / "sent.pdf").exists, timeout=10_000)
     assert (tmp_path / "sent.pdf").read_bytes() == sent.pdf
@@ -186,9 +187,9 @@ def test_survey_becomes_plan_quotation_and_revision(
     keep(qtbot, page)
     assert page.stored is not None
     assert (page.stored.id, page.stored.revision, page.stored.status) == (first.id, 2, QuotationStatus.DRAFT)
-    changes = {one.changed for one in bench.quoting().changes(first.id, 1, 2)}
+    changes = {one.changed for one in bench.quoting().life().changes(first.id, 1, 2)}
     assert {Changed.SURVEY, Changed.QUANTITY, Changed.TOTAL, Changed.POSITION_SET} <= changes
-    assert bench.quoting().issued_papers(first.id, 1) == sent
+    assert bench.quoting().life().issued_papers(first.id, 1) == sent
     issue(qtbot, page)
     offer.note_edit.setText("by letter of the 26th")
     assert [action.text() for action in offer.accept_menu.actions()] == ["Single-use", "Reconnectable"]
@@ -203,7 +204,7 @@ def test_survey_becomes_plan_quotation_and_revision(
     order = csv.DictReader((tmp_path / "order.csv").read_text(encoding="utf-8-sig").splitlines())
     assert {row["option"] for row in order} == {"Reconnectable"}
     assert not offer.accept_button.isVisible()
-    answered = bench.quoting().history(first.id)[-1]
+    answered = bench.quoting().life().history(first.id)[-1]
     assert (answered.note, answered.option) == ("by letter of the 26th", "Reconnectable")
     assert page.panel.history.model.index(0, 4).data() == "Reconnectable; by letter of the 26th"
     assert page.stored.quotation.pins.survey_revision == session.stored.revision
@@ -214,13 +215,13 @@ def test_an_only_option_is_accepted_at_once(qtbot: QtBot, bench: Workbench, page
     service = bench.quoting()
     survey = page._context.session.survey
     made = service.quote(survey, terms_of(heading={"number": "GUI-1A", "dated": DAY}), Display(UnitSystem.SI)).quotation
-    issued = service.issue(service.keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
+    issued = service.life().issue(service.life().keep(made, "Odile"), "Odile", Display(UnitSystem.SI))
     look_at(qtbot, page, issued.id)
     page.panel.name_edit.setText("Merle")
     qtbot.mouseClick(page.panel.offer.accept_button, Qt.MouseButton.LeftButton)
     settled(qtbot, page)
-    assert service.history(issued.id)[-1].status is QuotationStatus.ACCEPTED
-    assert service.history(issued.id)[-1].option == ""
+    assert service.life().history(issued.id)[-1].status is QuotationStatus.ACCEPTED
+    assert service.life().history(issued.id)[-1].option == ""
 
 
 def test_the_next_step_follows_a_changed_survey(
@@ -357,7 +358,7 @@ def test_an_older_revision_is_read_as_it_was_sent_and_takes_no_step(
     quote_and_issue(qtbot, page, terms("GUI-11"))
     first = page.stored
     assert first is not None
-    sent = bench.quoting().issued_papers(first.id, 1)
+    sent = bench.quoting().life().issued_papers(first.id, 1)
     with_third_hose(session)
     quote_and_issue(qtbot, page, terms("GUI-11"))
     newest = page.quotation
@@ -398,14 +399,14 @@ def test_papers_are_set_off_the_windows_thread_and_only_once(
     quote(qtbot, page, terms("GUI-12"))
     keep(qtbot, page)
     held, threads = threading.Event(), []
-    make = QuotationService.workbook
+    make = QuotationPapers.workbook
 
-    def slowly(service: QuotationService, *arguments: object) -> bytes:
+    def slowly(papers: QuotationPapers, *arguments: object) -> bytes:
         threads.append(threading.current_thread())
         assert held.wait(20)
-        return make(service, *arguments)  # type: ignore[arg-type]
+        return make(papers, *arguments)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(QuotationService, "workbook", slowly)
+    monkeypatch.setattr(QuotationPapers, "workbook", slowly)
     offer = page.panel.offer
     offer.issue_button.click()
     assert page.is_busy
@@ -428,7 +429,7 @@ def test_somebody_elses_newer_version_is_shown_and_nothing_overwritten(
     quote(qtbot, page, terms("GUI-13"))
     keep(qtbot, page)
     assert page.stored is not None
-    bench.quoting().issue(page.stored, "Merle", Display(UnitSystem.SI))
+    bench.quoting().life().issue(page.stored, "Merle", Display(UnitSystem.SI))
     page.panel.offer.issue_button.click()
     settled(qtbot, page)
     assert "changed by somebody else" in page.panel.state_label.text()
@@ -645,7 +646,7 @@ def test_the_book_makes_the_number_of_a_pattern_and_quoting_again_keeps_it(
     heading = page.stored.quotation.terms.heading
     assert (page.stored.revision, heading.number) == (1, "GUI-2026-11-001"), "the draft is saved over"
     issue(qtbot, page)
-    assert [entry.number for entry in page._service.quotations()] == ["GUI-2026-11-001"]
+    assert [entry.number for entry in page._service.life().quotations()] == ["GUI-2026-11-001"]
 
 
 def test_a_customer_is_written_once_and_chosen_for_the_quotation(
@@ -683,7 +684,7 @@ def test_a_customer_is_written_once_and_chosen_for_the_quotation(
     page.panel.name_edit.setText("Odile")
     issue(qtbot, page)
     assert page.stored is not None
-    paper = text_of(bench.quoting().issued_papers(page.stored.id, 1).pdf)
+    paper = text_of(bench.quoting().life().issued_papers(page.stored.id, 1).pdf)
     for text in ("Reed Wharf Oil", "Gate 3", "Net 45"):
         assert text in paper
     bench.customers().remove("Reed Wharf Oil")
@@ -785,11 +786,11 @@ def test_cost_and_margin_stand_in_the_window_and_lines_below_cost_ask_for_a_word
     assert page.stored.status is QuotationStatus.DRAFT
     issue(qtbot, page)
     assert made.options[0].lines[0].part_number in asked[0]
-    words = bench.quoting().at_revision(page.stored.id, 1).margin_words
+    words = bench.quoting().life().at_revision(page.stored.id, 1).margin_words
     assert [(one.option, one.by, one.reason) for one in words] == [
         (title, "Odile", "kept for the long account") for title in ("Single-use", "Reconnectable")
     ]
-    sent = text_of(bench.quoting().issued_papers(page.stored.id, 1).pdf)
+    sent = text_of(bench.quoting().life().issued_papers(page.stored.id, 1).pdf)
     assert "long account" not in sent
     for kind in (FileKind.MARGIN_TABLE, FileKind.MARGIN_WORKBOOK):
         target = tmp_path / f"internal.{kind.ending}"
@@ -932,7 +933,7 @@ def test_ready_terms_can_be_written_and_used(
 ) -> None:
     path = tmp_path / "mine.toml"
     page.terms.write_example(path)
-    assert bench.quoting().read_terms(path).options
+    assert bench.quoting().terms().read_terms(path).options
     assert "mine.toml" in page.panel.offer.terms_label.text()
     dated = f"dated {day_text(date(2026, 11, 25))}"
     qtbot.waitUntil(lambda: dated in page.panel.offer.terms_label.text(), timeout=10_000)
@@ -1004,13 +1005,13 @@ def test_a_change_of_prices_is_told_by_itself_and_the_quotation_quoted_anew(
     assert kept is not None
     line = kept.quotation.options[0].lines[0]
     assert line.list_price is not None
-    lists = bench.quoting().price_lists(DEMONSTRATION)
+    lists = bench.quoting().terms().price_lists(DEMONSTRATION)
     # the maker halves the price of one part
     cheaper = tuple(
         replace(one, rows=tuple(halved(row) if row.part_number == line.part_number else row for row in one.rows))
         for one in lists
     )
-    monkeypatch.setattr(QuotationService, "price_lists", lambda _, catalogue: cheaper)
+    monkeypatch.setattr(QuotationTerms, "price_lists", lambda _, catalogue: cheaper)
     page.refresh()
     settled(qtbot, page)
     book = page.panel.book

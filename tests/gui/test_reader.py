@@ -157,7 +157,7 @@ def test_she_reads_and_makes_quotations_and_is_told_that_none_is_kept(
     assert KINDLY in page.panel.state_label.text() + window.notices.text
     assert page.quotation is made
     assert page.stored is None
-    assert [one.number for one in rita.quoting().quotations()] == ["HS-7"]
+    assert [one.number for one in rita.quoting().life().quotations()] == ["HS-7"]
 
 
 def test_she_prints_the_papers_of_the_installer_and_is_told_that_no_record_is_kept(

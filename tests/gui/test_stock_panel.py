@@ -243,9 +243,12 @@ def test_the_spares_of_the_quotation_go_with_the_job(
     rule = '[[spares]]\nkind = "nozzle"\npercent = 100\nsingles = "share"\n'
     terms.write_text(short_terms("SP-1", SINGLE_USE, rule), encoding="utf-8")
     quoted = service.quote(
-        session.survey, service.read_terms(terms), session.display, origin=(session.stored.id, session.stored.revision)
+        session.survey,
+        service.terms().read_terms(terms),
+        session.display,
+        origin=(session.stored.id, session.stored.revision),
     ).quotation
-    service.keep(quoted, "Odile")
+    service.life().keep(quoted, "Odile")
     panel.spares_box.setChecked(True)
     # a hundred percent of the nozzles of two positions
     qtbot.waitUntil(lambda: needed() == fitted + 2, timeout=20_000)

@@ -160,7 +160,7 @@ def test_every_field_of_the_terms_stands_on_a_page_once() -> None:
 
 
 def test_ready_terms_go_through_the_form_unchanged(service: QuotationService) -> None:
-    terms = service.read_terms(service.demo_terms())
+    terms = service.terms().read_terms(service.terms().demo_terms())
     assert judged_terms(draft_of(terms)).terms == terms
 
 
@@ -177,9 +177,11 @@ def test_ready_terms_go_through_the_form_unchanged(service: QuotationService) ->
 def test_a_part_number_may_hold_blanks_and_stand_behind_its_maker(
     service: QuotationService, typed: str, meant: PartRef
 ) -> None:
-    makers = service.price_list_names().makers
+    makers = service.terms().price_list_names().makers
     row = tuple({"part": typed, "by": "Odile"}.get(one.name, "") for one in OVERRIDES)
-    draft = draft_of(service.read_terms(service.demo_terms()), makers=makers).with_rows("overrides", (row,))
+    draft = draft_of(service.terms().read_terms(service.terms().demo_terms()), makers=makers).with_rows(
+        "overrides", (row,)
+    )
     terms = judged_terms(draft).terms
     assert terms is not None
     assert [one.part for one in terms.overrides] == [meant]
@@ -451,7 +453,7 @@ def test_price_lists_offer_their_makers_and_groups(qtbot: QtBot, opened: Open, s
     completer = editor.completer()
     model = completer.model()
     offered = [str(model.index(row, 0).data()) for row in range(model.rowCount())]
-    assert offered == sorted({one.maker for one in service.price_lists(DEMONSTRATION)})
+    assert offered == sorted({one.maker for one in service.terms().price_lists(DEMONSTRATION)})
 
 
 def test_terms_are_saved_over_a_persons_file_and_opened_again(qtbot: QtBot, opened: Open, tmp_path: Path) -> None:

@@ -190,7 +190,7 @@ def test_a_yearly_cost_tells_its_parts_and_terms_add_to_them(
 ) -> None:
     done(qtbot, dialog)
     assert "drive-offs" not in dialog.told_label.toolTip()
-    dialog.use_terms(workplace.session.workbench.quoting().demo_terms())
+    dialog.use_terms(workplace.session.workbench.quoting().terms().demo_terms())
     at = dialog.y_box.findData(FrontAxis.YEARLY.value)
     assert at >= 0
     dialog.y_box.setCurrentIndex(at)

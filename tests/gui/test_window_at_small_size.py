@@ -137,7 +137,9 @@ def test_where_a_quotation_stands_is_not_cut_off_in_a_small_window(
     survey = workplace.session.survey
     survey = survey.model_copy(update={"site": survey.site.model_copy(update={"name": "Small Corner"})})
     made = service.quote(survey, terms_of(heading={"number": "SMALL-1", "dated": DAY}), si).quotation
-    service.answer(service.issue(service.keep(made), "Odile", si), QuotationStatus.ACCEPTED, "Odile")
+    service.life().answer(
+        service.life().issue(service.life().keep(made), "Odile", si), QuotationStatus.ACCEPTED, "Odile"
+    )
     shown_at(qtbot, window, 1280, 720)
     window.actions_by_id[ActionId.QUOTATIONS].trigger()
     book = workplace.quotation_page.panel.book

@@ -108,8 +108,8 @@ def papers_of(bench: Workbench, name: str, display: Display, monkeypatch: pytest
         "pack": lambda: packing.pack(plan, english, display, PackJob()),
         "form": lambda: packing.form(plan, english, display),
         "inspection": lambda: packing.inspection_plan(plan, packing.due(plan, date(2027, 1, 4)), english, display),
-        "quotation": lambda: quoting.pdf(quotation, 1, display),
-        "pick list": lambda: quoting.pick_list(quotation, 0, 1, display),
+        "quotation": lambda: quoting.papers().pdf(quotation, 1, display),
+        "pick list": lambda: quoting.papers().pick_list(quotation, 0, 1, display),
         "conversion": lambda: bench.converting().pdf(conversion, display),
     }
     for paper, make in made.items():

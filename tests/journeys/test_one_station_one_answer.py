@@ -126,7 +126,7 @@ def test_all_papers_of_a_demo_station_name_the_same_parts(name: str, own_workben
     unlike = {label for label in quoted if quoted[label] != papers.chains.get(label)}
     assert unlike <= set(first.unlike_plan), "where the first option is unlike the plan it says so"
     assert bool(first.unlike_plan) == bool(first.unlike_because)
-    order = list(csv.DictReader(io.StringIO(bench.quoting().order_csv(quotation, 1).decode("utf-8-sig"))))
+    order = list(csv.DictReader(io.StringIO(bench.quoting().papers().order_csv(quotation, 1).decode("utf-8-sig"))))
     assert {row["part_number"] for row in order} == set(ordered_pieces(quotation))
 
     conversion = bench.converting().convert_shown(survey)[0]
@@ -196,7 +196,7 @@ def choices(bench: Workbench, survey: Survey) -> Iterator[SitePlan]:
     agreeing.agree(survey, "convert", by="B")
     yield agreeing.sets_for(survey).site_plan
     service = bench.quoting()
-    kept = service.keep(service.quote(survey, AS_FOUND, SI).quotation, "C")
+    kept = service.life().keep(service.quote(survey, AS_FOUND, SI).quotation, "C")
     yield agreeing.sets_for(survey, f"quotation:{kept.id}").site_plan
 
 
@@ -209,13 +209,13 @@ def test_for_any_station_and_choice_bill_pack_order_and_forms_hold_the_same_part
         check_papers(papers_of(own_workbench, plan, tmp_path, printed=False), plan)
     service = own_workbench.quoting()
     quotation = service.quote(survey, AS_FOUND, SI).quotation
-    stored = service.keep(quotation, "C")
+    stored = service.life().keep(quotation, "C")
     plan = own_workbench.agreeing().sets_for(survey, f"quotation:{stored.id}").site_plan
     papers = papers_of(own_workbench, plan, tmp_path, printed=False)
     fitted: Counter[str] = Counter()
     for (_, number), count in papers.loaded.items():
         fitted[number] += count
     assert fitted == ordered_pieces(quotation)
-    rows = csv.DictReader(io.StringIO(service.order_csv(quotation, 1).decode("utf-8-sig")))
+    rows = csv.DictReader(io.StringIO(service.papers().order_csv(quotation, 1).decode("utf-8-sig")))
     pack_rest = {line.part_number: line.pack_rest + line.spares for line in quotation.options[0].lines}
     assert Counter({row["part_number"]: int(row["quantity"]) - pack_rest[row["part_number"]] for row in rows}) == fitted

@@ -135,7 +135,7 @@ def test_a_distributor_quotes_a_refit_and_the_order_is_what_the_papers_say(
 ) -> None:
     begin_with(person, survey_file(tmp_path, "small_town"), "6 of 6 fit")
     terms = tmp_path / "terms.toml"
-    terms.write_bytes(empty_book.quoting().demo_terms().read_bytes())
+    terms.write_bytes(empty_book.quoting().terms().demo_terms().read_bytes())
     person.press("Ctrl+T")
     person.file(terms)
     person.choose_from_menu("Take terms", "From a file…")

@@ -130,7 +130,7 @@ def make_seeds(bench: Workbench) -> Seeds:
 
     survey = one_position()
     site_plan = bench.plan_site(survey)
-    terms = bench.quoting().demo_terms().read_text(encoding="utf-8")
+    terms = bench.quoting().terms().demo_terms().read_text(encoding="utf-8")
     origin = AgreementOrigin(kind=AgreementKind.PERSON, by="Odile Fenn", reason="as planned")
     agreed = agreed_sets(site_plan, origin, bench.book().agreements.now(), None)
     quotation = bench.quoting().quote(survey, terms_from_toml(terms, "terms"), SI).quotation

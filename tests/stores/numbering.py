@@ -15,11 +15,11 @@ from spoutline.bootstrap import Settings, open_workbench
 from stores.quotation_life import quoted
 bench = open_workbench(Settings(database=sys.argv[1]))
 made = quoted(bench, heading={"number": "{year}-{serial:04}", "dated": DAY})
-bench.quoting().quotations()
+bench.quoting().life().quotations()
 print("ready", flush=True)
 sys.stdin.readline()
 for _ in range(int(sys.argv[2])):
-    print(bench.quoting().keep(made, "Ada").quotation.terms.heading.number)
+    print(bench.quoting().life().keep(made, "Ada").quotation.terms.heading.number)
 """
 
 

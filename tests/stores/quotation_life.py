@@ -29,30 +29,34 @@ def live_through(bench: Workbench) -> None:
     """Draft, issue, revise, compare, accept; papers stay byte for byte, and nobody overwrites another's step."""
     service = bench.quoting()
     first = quoted(bench)
-    draft = service.keep(first, "Odile")
-    assert service.stored(draft.id) == draft
+    draft = service.life().keep(first, "Odile")
+    assert service.life().stored(draft.id) == draft
     with pytest.raises(InputFault, match="only an issued revision has papers"):
-        service.issued_papers(draft.id, 1)
-    issued = service.issue(draft, "Odile", SI)
-    papers = service.issued_papers(issued.id, 1)
-    assert papers.pdf == service.pdf(first, 1, SI)
-    assert papers.html == service.issued_html(issued.id, 1, SI) == service.pdf(first, 1, SI, PaperForm.HTML)
+        service.life().issued_papers(draft.id, 1)
+    issued = service.life().issue(draft, "Odile", SI)
+    papers = service.life().issued_papers(issued.id, 1)
+    assert papers.pdf == service.papers().pdf(first, 1, SI)
+    assert (
+        papers.html
+        == service.life().issued_html(issued.id, 1, SI)
+        == service.papers().pdf(first, 1, SI, PaperForm.HTML)
+    )
     assert papers.html.startswith(b"<!DOCTYPE html>")
     with pytest.raises(StaleQuotation):
-        service.save_draft(draft, first)
+        service.life().save_draft(draft, first)
     dearer = quoted(bench, selling={"method": "mark_up_on_cost", "percent": 10})
-    second = service.revise(issued, dearer, "Odile")
+    second = service.life().revise(issued, dearer, "Odile")
     assert (second.revision, second.status) == (2, QuotationStatus.DRAFT)
-    assert service.issued_papers(issued.id, 1) == papers
-    changes = service.changes(issued.id, 1, 2)
+    assert service.life().issued_papers(issued.id, 1) == papers
+    changes = service.life().changes(issued.id, 1, 2)
     assert {one.changed for one in changes} == {Changed.TERMS, Changed.UNIT_PRICE, Changed.TOTAL}
     assert ("selling.percent", "0", "10") in [(one.subject, one.before, one.after) for one in changes]
-    again = service.issue(second, "Odile", SI)
-    accepted = service.answer(again, QuotationStatus.ACCEPTED, "Merle", "by letter")
+    again = service.life().issue(second, "Odile", SI)
+    accepted = service.life().answer(again, QuotationStatus.ACCEPTED, "Merle", "by letter")
     assert accepted.status is QuotationStatus.ACCEPTED
     with pytest.raises(InputFault, match="changes need a new quotation"):
-        service.revise(accepted, first, "Odile")
-    story = [(one.revision, one.status.value, one.by) for one in service.history(issued.id)]
+        service.life().revise(accepted, first, "Odile")
+    story = [(one.revision, one.status.value, one.by) for one in service.life().history(issued.id)]
     assert story == [
         (1, "draft", "Odile"),
         (1, "issued", "Odile"),
@@ -60,10 +64,10 @@ def live_through(bench: Workbench) -> None:
         (2, "issued", "Odile"),
         (2, "accepted", "Merle"),
     ]
-    assert [one.id for one in service.quotations("hollow hs-1")] == [issued.id]
+    assert [one.id for one in service.life().quotations("hollow hs-1")] == [issued.id]
     part = first.part_numbers[0]
-    assert [one.id for one in service.quotations(part.lower())] == [issued.id]
-    assert service.quotations("hollow", QuotationStatus.DRAFT) == ()
+    assert [one.id for one in service.life().quotations(part.lower())] == [issued.id]
+    assert service.life().quotations("hollow", QuotationStatus.DRAFT) == ()
 
 
 def follow_a_station(bench: Workbench) -> None:
@@ -80,40 +84,42 @@ def follow_a_station(bench: Workbench) -> None:
     kept = []
     for stored in (own, namesake, own):
         made = service.quote(survey, terms_of(heading={"number": "GS-1", "dated": DAY}), SI, origin=(stored.id, 1))
-        kept.append(service.keep(made.quotation, "Odile").id)
-    assert [one.id for one in service.of_survey(own.id)] == [kept[2], kept[0]]
-    assert [one.id for one in service.of_survey(namesake.id)] == [kept[1]]
+        kept.append(service.life().keep(made.quotation, "Odile").id)
+    assert [one.id for one in service.life().of_survey(own.id)] == [kept[2], kept[0]]
+    assert [one.id for one in service.life().of_survey(namesake.id)] == [kept[1]]
     for one, day in ((kept[0], DAY), (kept[1], DAY + timedelta(days=1))):
-        assert service.follow_up(one, day).follow_up == day
-    assert [one.id for one in service.quotations("gs-1", None, DAY)] == [kept[0]]
-    assert len(service.quotations("gs-1", None, DAY + timedelta(days=1))) == 2
+        assert service.life().follow_up(one, day).follow_up == day
+    assert [one.id for one in service.life().quotations("gs-1", None, DAY)] == [kept[0]]
+    assert len(service.life().quotations("gs-1", None, DAY + timedelta(days=1))) == 2
 
 
 def let_expire(bench: Workbench) -> None:
     """An offer stands on its last day and has expired the day after."""
     service = bench.quoting()
-    issued = service.issue(service.keep(quoted(bench, heading={"number": "HS-2", "dated": DAY})), "Odile", SI)
+    issued = service.life().issue(
+        service.life().keep(quoted(bench, heading={"number": "HS-2", "dated": DAY})), "Odile", SI
+    )
     last = DAY + timedelta(days=30)
-    assert issued.id not in service.expire(last)
-    assert issued.id in service.expire(last + timedelta(days=1))
-    expired = service.stored(issued.id)
+    assert issued.id not in service.life().expire(last)
+    assert issued.id in service.life().expire(last + timedelta(days=1))
+    expired = service.life().stored(issued.id)
     assert expired.status is QuotationStatus.EXPIRED
     with pytest.raises(InputFault, match="from expired it may become draft"):
-        service.answer(expired, QuotationStatus.ACCEPTED, "Merle")
+        service.life().answer(expired, QuotationStatus.ACCEPTED, "Merle")
 
 
 def block_the_issue(bench: Workbench) -> None:
     """A missing price blocks the issue until somebody answers for it by name."""
     service = bench.quoting()
     late = {"number": "HS-9", "dated": date(2028, 1, 1)}
-    draft = service.keep(quoted(bench, heading=late))
+    draft = service.life().keep(quoted(bench, heading=late))
     with pytest.raises(InputFault) as refused:
-        service.issue(draft, "Odile", SI)
+        service.life().issue(draft, "Odile", SI)
     numbers = [problem.field for problem in refused.value.problems]
     assert numbers == list(draft.quotation.part_numbers)
-    assert service.stored(draft.id) == draft
+    assert service.life().stored(draft.id) == draft
     overrides = [{"part": number, "by": "Odile Farrow"} for number in numbers]
-    answered = service.save_draft(draft, quoted(bench, heading=late, overrides=overrides))
+    answered = service.life().save_draft(draft, quoted(bench, heading=late, overrides=overrides))
     with pytest.raises(InputFault, match="name of the person"):
-        service.issue(answered, " ", SI)
-    assert service.issue(answered, "Odile", SI).status is QuotationStatus.ISSUED
+        service.life().issue(answered, " ", SI)
+    assert service.life().issue(answered, "Odile", SI).status is QuotationStatus.ISSUED

@@ -48,7 +48,7 @@ def survey() -> Survey:
 
 def issued(bench: Workbench, survey: Survey) -> StoredQuotation:
     service = bench.quoting()
-    return service.issue(service.keep(service.quote(survey, TERMS, SI).quotation, "Odile"), "Odile", SI)
+    return service.life().issue(service.life().keep(service.quote(survey, TERMS, SI).quotation, "Odile"), "Odile", SI)
 
 
 def sets_of(site_plan: SitePlan) -> list[list[tuple[str, str, bool]]]:
@@ -60,7 +60,7 @@ def sets_of(site_plan: SitePlan) -> list[list[tuple[str, str, bool]]]:
 
 
 def test_an_order_leaves_at_no_price_what_stays(bench: Workbench, survey: Survey) -> None:
-    bench.quoting().answer(issued(bench, survey), QuotationStatus.ACCEPTED, "Merle", option="As found")
+    bench.quoting().life().answer(issued(bench, survey), QuotationStatus.ACCEPTED, "Merle", option="As found")
     planned, agreed = bench.plan_site(survey), bench.agreeing().sets_for(survey, "agreed").site_plan
     assert sets_of(agreed) == sets_of(planned)
     assert any(kept for links in sets_of(agreed) for _, _, kept in links)
@@ -83,11 +83,11 @@ def test_an_order_that_cannot_be_agreed_is_no_order(
 
     monkeypatch.setattr(AgreementBook, "write", refuse)
     with pytest.raises(InputFault, match="in the meantime"):
-        bench.quoting().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
-    assert bench.quoting().stored(stored.id) == stored
-    assert [one.status.value for one in bench.quoting().history(stored.id)] == ["draft", "issued"]
+        bench.quoting().life().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
+    assert bench.quoting().life().stored(stored.id) == stored
+    assert [one.status.value for one in bench.quoting().life().history(stored.id)] == ["draft", "issued"]
     monkeypatch.undo()
-    bench.quoting().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
+    bench.quoting().life().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
     assert bench.agreeing().sets_for(survey).site_plan.sets_from.quotation is not None
 
 
@@ -212,7 +212,7 @@ def test_a_successor_that_was_ordered_keeps_the_wish_for_the_part_before_it(benc
     survey = whole.model_copy(update={"positions": kept[:1]})
     stored = issued(bench, survey)
     (succession,) = stored.quotation.options[0].superseded  # the demo station keeps a part that its maker replaced
-    bench.quoting().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
+    bench.quoting().life().answer(stored, QuotationStatus.ACCEPTED, "Merle", option="As found")
     (plan,) = bench.agreeing().sets_for(survey).site_plan.positions
     assert plan.chosen is not None
     assert plan.chosen.hanging_set.refs[3] == succession.now

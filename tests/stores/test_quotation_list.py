@@ -29,8 +29,8 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
     bench = open_workbench(Settings(database=str(own_database)))
     service = bench.quoting()
     made = quoted(bench, **_TERMS)
-    draft = service.keep(made, "Odile")
-    (entry,) = service.quotations()
+    draft = service.life().keep(made, "Odile")
+    (entry,) = service.life().quotations()
     totals = sorted(one.total for one in made.options)
     margins = sorted(percent_of(one.margin) or 0 for one in made.options)
     assert totals[0] < totals[1]
@@ -39,13 +39,13 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
     assert (entry.dated, entry.currency) == (DAY, "USD")
     # bought at 75, sold at 90 of 100: 16.67 % but for prices rounded to the cent
     assert all(abs(float(one) - 16.67) < 0.05 for one in margins)
-    issued = service.issue(draft, "Odile", SI)
-    service.answer(issued, QuotationStatus.ACCEPTED, "Odile", "", "Reconnectable")
-    (ordered,) = service.quotations()
+    issued = service.life().issue(draft, "Odile", SI)
+    service.life().answer(issued, QuotationStatus.ACCEPTED, "Odile", "", "Reconnectable")
+    (ordered,) = service.life().quotations()
     assert ordered.total_low == ordered.total_high == made.options[1].total
-    sent = service.issued_papers(issued.id, 1)
-    service.keep(quoted(bench, heading={"number": "HS-2", "dated": DAY}))
-    before = service.quotations()
+    sent = service.life().issued_papers(issued.id, 1)
+    service.life().keep(quoted(bench, heading={"number": "HS-2", "dated": DAY}))
+    before = service.life().quotations()
     assert before[0].margin_low is None, "no buying terms: no cost is known"
     bench.close()
 
@@ -63,11 +63,11 @@ def test_the_list_tells_the_range_of_the_options_and_after_the_order_the_one_ord
         raw.execute(f"INSERT INTO quotations ({columns}) VALUES ({values})")
         raw.execute(broken)
     again = open_workbench(Settings(database=str(own_database)))
-    *healed, unread = again.quoting().quotations()
+    *healed, unread = again.quoting().life().quotations()
     assert tuple(healed) == before
     assert (unread.number, unread.total_low, unread.dated) == ("OLD", None, None)
     # a book of before kept no HTML paper: it is made from the revision where it is wanted
-    kept = again.quoting().issued_papers(issued.id, 1)
+    kept = again.quoting().life().issued_papers(issued.id, 1)
     assert (kept.pdf, kept.workbook, kept.html) == (sent.pdf, sent.workbook, b"")
-    assert again.quoting().issued_html(issued.id, 1, SI) == sent.html
+    assert again.quoting().life().issued_html(issued.id, 1, SI) == sent.html
     again.close()

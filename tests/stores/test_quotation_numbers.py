@@ -31,7 +31,7 @@ def under(bench: Workbench, number: str, dated: date = DAY) -> Quotation:
 
 
 def kept(bench: Workbench, number: str, dated: date = DAY) -> str:
-    return bench.quoting().keep(under(bench, number, dated)).quotation.terms.heading.number
+    return bench.quoting().life().keep(under(bench, number, dated)).quotation.terms.heading.number
 
 
 @pytest.mark.parametrize(
@@ -61,20 +61,20 @@ def test_numbers_rise_within_a_year_begin_anew_with_the_next_and_pass_by_those_w
     assert kept(bench, PATTERN) == "2026-0003"
     assert kept(bench, PATTERN, date(2026, 12, 30)) == "2026-0004"
     assert kept(bench, "{serial:02}") == "01"
-    assert bench.quoting().named("2026-0003").id == 3
+    assert bench.quoting().life().named("2026-0003").id == 3
 
 
 def test_a_number_stays_with_its_quotation_and_is_not_given_again_when_a_draft_takes_another(
     bench: Workbench,
 ) -> None:
     service, made = bench.quoting(), under(bench, PATTERN)
-    draft = service.keep(made, "Odile")
-    draft = service.save_draft(draft, made, "Odile")
+    draft = service.life().keep(made, "Odile")
+    draft = service.life().save_draft(draft, made, "Odile")
     assert draft.quotation.terms.heading.number == "2026-0001"
-    issued = service.issue(draft, "Odile", SI)
-    assert service.revise(issued, made, "Odile").quotation.terms.heading.number == "2026-0001"
-    other = service.keep(made)
-    assert service.save_draft(other, under(bench, "HS-9")).quotation.terms.heading.number == "HS-9"
+    issued = service.life().issue(draft, "Odile", SI)
+    assert service.life().revise(issued, made, "Odile").quotation.terms.heading.number == "2026-0001"
+    other = service.life().keep(made)
+    assert service.life().save_draft(other, under(bench, "HS-9")).quotation.terms.heading.number == "HS-9"
     assert kept(bench, PATTERN) == "2026-0003", "2026-0002 was told to somebody"
 
 

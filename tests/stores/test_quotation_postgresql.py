@@ -31,23 +31,23 @@ def test_a_quotation_lives_as_in_sqlite(bench: Workbench) -> None:
 
 def test_of_two_people_who_issue_at_once_one_succeeds(bench: Workbench) -> None:
     service = bench.quoting()
-    draft = service.keep(quoted(bench, heading={"number": "HS-3", "dated": DAY}))
+    draft = service.life().keep(quoted(bench, heading={"number": "HS-3", "dated": DAY}))
 
     def issue(name: str) -> bool:
         try:
-            service.issue(draft, name, SI)
+            service.life().issue(draft, name, SI)
         except StaleQuotation:
             return False
         return True
 
     with ThreadPoolExecutor(4) as pool:
         assert sorted(pool.map(issue, ("Ada", "Ben", "Cleo", "Dov"))) == [False, False, False, True]
-    assert service.stored(draft.id).status is QuotationStatus.ISSUED
-    assert len(service.history(draft.id)) == 2
+    assert service.life().stored(draft.id).status is QuotationStatus.ISSUED
+    assert len(service.life().history(draft.id)) == 2
 
 
 def test_two_processes_are_never_given_the_same_number(bench: Workbench, server: Path) -> None:
-    before = len(bench.quoting().quotations())
+    before = len(bench.quoting().life().quotations())
     numbers = numbers_kept_by_two_processes(f"postgresql://postgres@/postgres?host={server}", 8)
     assert numbers == [f"2026-{serial:04}" for serial in range(1, 17)]
-    assert len(bench.quoting().quotations()) == before + 16
+    assert len(bench.quoting().life().quotations()) == before + 16

@@ -57,7 +57,7 @@ def test_a_missing_price_blocks_the_issue_unless_answered_for_by_name(bench: Wor
 
 
 def test_the_tables_are_those_that_the_migrations_make(bench: Workbench, database: Path) -> None:
-    bench.quoting().quotations()
+    bench.quoting().life().quotations()
     inspector = inspect(open_engine(f"sqlite:///{database}"))
     for table in BookTable.metadata.sorted_tables:
         made = {(column["name"], bool(column["nullable"])) for column in inspector.get_columns(table.name)}
@@ -67,7 +67,7 @@ def test_the_tables_are_those_that_the_migrations_make(bench: Workbench, databas
 
 def test_what_is_stored_holds_all_that_the_quotation_was_made_from(bench: Workbench) -> None:
     quotation = quoted(bench)
-    stored = bench.quoting().stored(bench.quoting().keep(quotation).id).quotation
+    stored = bench.quoting().life().stored(bench.quoting().life().keep(quotation).id).quotation
     assert stored == quotation
     pins = stored.pins
     assert pins.survey == demo_survey("marina")
@@ -86,8 +86,8 @@ def test_another_process_quotes_the_same_bytes(bench: Workbench, database: Path)
         "from stores.quotation_life import SI, quoted\n"
         "bench = open_workbench(Settings(database=sys.argv[1]))\n"
         "made = quoted(bench)\n"
-        "service = bench.quoting()\n"
-        "for content in (service.pdf(made, 1, SI), service.workbook(made, 1, SI), made.model_dump_json().encode()):\n"
+        "papers = bench.quoting().papers()\n"
+        "for content in (papers.pdf(made, 1, SI), papers.workbook(made, 1, SI), made.model_dump_json().encode()):\n"
         "    print(hashlib.sha256(content).hexdigest())\n"
     )
     environment = {**os.environ, "PYTHONHASHSEED": "4711", "PYTHONPATH": str(Path(__file__).parents[1])}
@@ -95,7 +95,11 @@ def test_another_process_quotes_the_same_bytes(bench: Workbench, database: Path)
         [sys.executable, "-c", script, str(database)], env=environment, capture_output=True, text=True, check=True
     )
     made, service = quoted(bench), bench.quoting()
-    contents = (service.pdf(made, 1, SI), service.workbook(made, 1, SI), made.model_dump_json().encode())
+    contents = (
+        service.papers().pdf(made, 1, SI),
+        service.papers().workbook(made, 1, SI),
+        made.model_dump_json().encode(),
+    )
     assert done.stdout.split() == [hashlib.sha256(content).hexdigest() for content in contents]
 
 
@@ -106,7 +110,7 @@ def catalogue_of(bench: Workbench, numbers: tuple[str, ...]) -> dict[str, Part]:
 def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Workbench) -> None:
     quotation = quoted(bench)
     parts = catalogue_of(bench, quotation.part_numbers)
-    lists = bench.quoting().price_lists(DEMONSTRATION)
+    lists = bench.quoting().terms().price_lists(DEMONSTRATION)
     assert touched_parts(quotation, ListStore(parts.values()), lists, DAY) == ()
     gone, replaced, heavier, *_ = quotation.part_numbers
     changed = dict(parts)
@@ -129,9 +133,9 @@ def test_a_change_of_catalogue_or_price_list_touches_open_quotations(bench: Work
 
 def test_open_quotations_are_listed_with_what_touches_them(bench: Workbench) -> None:
     service = bench.quoting()
-    stored = service.keep(quoted(bench))
-    assert service.touched(DAY) == ()
-    ((found, parts),) = service.touched(date(2028, 1, 1))
+    stored = service.life().keep(quoted(bench))
+    assert service.life().touched(DAY) == ()
+    ((found, parts),) = service.life().touched(date(2028, 1, 1))
     assert found == stored
     assert len(parts) == len(stored.quotation.part_numbers)
 

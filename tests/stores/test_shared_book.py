@@ -246,11 +246,11 @@ def test_an_order_and_the_agreement_on_its_sets_are_kept_together_or_not_at_all(
 
     monkeypatch.setattr(AgreementBook, "write", broken)
     with pytest.raises(InputFault, match="lost in mid write"):
-        service.answer(issued, QuotationStatus.ACCEPTED, "Ada", option=title)
-    assert service.stored(issued.id).status is QuotationStatus.ISSUED
+        service.life().answer(issued, QuotationStatus.ACCEPTED, "Ada", option=title)
+    assert service.life().stored(issued.id).status is QuotationStatus.ISSUED
     assert office.book().agreements.lines(site) == {}
     monkeypatch.undo()
-    service.answer(issued, QuotationStatus.ACCEPTED, "Ada", option=title)
+    service.life().answer(issued, QuotationStatus.ACCEPTED, "Ada", option=title)
     (entries,) = office.book().agreements.lines(site).values()
     assert [one.origin.quotation.number for one in entries if one.origin.quotation] == ["ORDER-1"]
 

@@ -179,10 +179,10 @@ class StockService:
 
         kind, _, rest = source.partition(":")
         if kind == "quotation" and rest:
-            option = self._sources.quoting().ordered_option(rest)
+            option = self._sources.quoting().life().ordered_option(rest)
             return {line.part: line.spares for line in option.lines if line.spares}
         if kind == "file" and rest:
-            terms = self._sources.quoting().read_terms(Path(rest))
+            terms = self._sources.quoting().terms().read_terms(Path(rest))
             return {one.part.ref: one.spares for one in part_quantities(site_plan.positions, terms) if one.spares}
         wanted = Worded("write one of {ways}", ways="quotation:ID, quotation:ID:OPTION, file:TERMS.toml")
         raise InputFault((InputProblem("", "--spares", repr(source), wanted),))

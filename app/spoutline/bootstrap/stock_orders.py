@@ -65,9 +65,10 @@ class StockOrderService:
                 wanted[line.balance.part] += line.order
         parts = {part.ref: part for part in self._catalogue().parts(sorted(wanted))} if wanted else {}
         quoting = self._quoting()
-        terms = _terms(quoting.usual_terms(), dated)
+        terms = _terms(quoting.terms().usual_terms(), dated)
         pricer = Pricer(
-            terms, PriceBook(quoting.price_lists_for(self._catalogue()), dated) if wanted else PriceBook((), dated)
+            terms,
+            PriceBook(quoting.terms().price_lists_for(self._catalogue()), dated) if wanted else PriceBook((), dated),
         )
         priced = tuple(
             quoted_line(

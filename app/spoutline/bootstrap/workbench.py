@@ -182,8 +182,8 @@ class Workbench(SitePlanning):
                 shelf=self._stores.shelf,
                 jurisdictions=self._jurisdictions.ids,
                 tables=self._jurisdictions.tables,
-                price_lists=lambda catalogue: self.quoting().price_lists(catalogue),
-                lists_that_come_with=lambda catalogue: self.quoting().lists_that_come_with(catalogue),
+                price_lists=lambda catalogue: self.quoting().terms().price_lists(catalogue),
+                lists_that_come_with=lambda catalogue: self.quoting().terms().lists_that_come_with(catalogue),
                 plan=self.plan_with,
                 planned_with=self._stores.planned_with,
                 survey=lambda key: self._stores.book().stored(key).survey,
@@ -288,7 +288,7 @@ class Workbench(SitePlanning):
                 tables=self._basis.tables,
                 catalogue=self._stores.parts_to_plan_with,
                 steps=self._basis.steps,
-                price_lists=lambda survey: self.quoting().price_lists_for(self._stores.catalogue(survey)),
+                price_lists=lambda survey: self.quoting().terms().price_lists_for(self._stores.catalogue(survey)),
             )
         )
 

@@ -218,7 +218,7 @@ def read_terms(workbench: Workbench, arguments: argparse.Namespace, survey: Surv
     Where neither is there, the terms name theirs. Raise ``InputFault``.
     """
     service = workbench.customers()
-    terms = workbench.quoting().read_terms(arguments.terms)
+    terms = workbench.quoting().terms().read_terms(arguments.terms)
     if arguments.customer:
         return service.terms_for(terms, arguments.customer)
     customer = None if arguments.customer_of_terms else service.of_site(survey)

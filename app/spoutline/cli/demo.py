@@ -36,7 +36,7 @@ def _form(arguments: argparse.Namespace) -> FileForm:
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if arguments.terms:
-        text = workbench.quoting().demo_terms().read_text(encoding="utf-8")
+        text = workbench.quoting().terms().demo_terms().read_text(encoding="utf-8")
     elif arguments.dispenser_types:
         text = workbench.dispenser_types().demo_table().read_text(encoding="utf-8")
     elif arguments.name is None:

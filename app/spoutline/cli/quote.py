@@ -80,9 +80,9 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     terms = read_terms(workbench, arguments, survey)
     option = _option(arguments.option, len(terms.options))
     display = display_of(arguments, workbench, survey.site.jurisdiction)
-    picture = service.picture(terms.seller.logo, arguments.terms.parent)
+    picture = service.terms().picture(terms.seller.logo, arguments.terms.parent)
     arguments.output_plan.check((InUse(picture, "the picture of the letterhead"),) if picture is not None else ())
-    logo = service.logo(terms, arguments.terms.parent)
+    logo = service.terms().logo(terms, arguments.terms.parent)
     quoted = service.quote(survey, terms, display, logo=logo, progress=TerminalProgress())
     quotation = quoted.quotation
     if not arguments.draft:
@@ -99,20 +99,20 @@ def _papers(
     """Return what makes each paper, by the option that asks for it."""
     service, quotation = workbench.quoting(), quoted.quotation
     return {
-        "--pdf": lambda: service.pdf(quotation, _FIRST_REVISION, display),
-        "--html": lambda: service.pdf(quotation, _FIRST_REVISION, display, PaperForm.HTML),
+        "--pdf": lambda: service.papers().pdf(quotation, _FIRST_REVISION, display),
+        "--html": lambda: service.papers().pdf(quotation, _FIRST_REVISION, display, PaperForm.HTML),
         "--mail": lambda: mail_of(
             workbench,
             arguments.mail,
-            service.pdf(quotation, _FIRST_REVISION, display),
+            service.papers().pdf(quotation, _FIRST_REVISION, display),
             quotation.terms.customer,
         ),
-        "--xlsx": lambda: service.workbook(quotation, _FIRST_REVISION, display),
-        "--csv": lambda: service.order_csv(quotation, _FIRST_REVISION),
+        "--xlsx": lambda: service.papers().workbook(quotation, _FIRST_REVISION, display),
+        "--csv": lambda: service.papers().order_csv(quotation, _FIRST_REVISION),
         "--pick-list": lambda: paper_file(
             workbench,
             arguments.pick_list,
-            lambda form: service.pick_list(quotation, option, _FIRST_REVISION, display, form),
+            lambda form: service.papers().pick_list(quotation, option, _FIRST_REVISION, display, form),
         ),
         "--bill": lambda: paper_file(
             workbench,

@@ -183,11 +183,11 @@ def _files(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 def _quoted(workbench: Workbench, arguments: argparse.Namespace) -> tuple[Quotation, int, str]:
     """Return the quotation with its revision, and the option asked for: else those that were ordered."""
     service = workbench.quoting()
-    stored = service.named(arguments.id)
-    revision = arguments.revision or service.ordered_revision(stored.id) or stored.revision
-    events = reversed(service.history(stored.id))
+    stored = service.life().named(arguments.id)
+    revision = arguments.revision or service.life().ordered_revision(stored.id) or stored.revision
+    events = reversed(service.life().history(stored.id))
     ordered = next((one.option for one in events if one.revision == revision and one.option), "")
-    return service.at_revision(stored.id, revision), revision, arguments.option or ordered
+    return service.life().at_revision(stored.id, revision), revision, arguments.option or ordered
 
 
 def _told(arguments: argparse.Namespace, layout: SupplierLayout) -> ExitCode:

@@ -92,7 +92,7 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     _check_wishes(arguments)
     dated = day_of(arguments.dated, "--dated")
     survey = read_survey(arguments.survey)
-    terms = None if arguments.terms is None else workbench.quoting().read_terms(arguments.terms)
+    terms = None if arguments.terms is None else workbench.quoting().terms().read_terms(arguments.terms)
     found = _found(workbench, survey, arguments, terms)
     story = workbench.story(display_of(arguments, workbench, survey.site.jurisdiction))
     picked = None if arguments.agree is None else _picked(workbench, survey, found, arguments.agree)

@@ -162,7 +162,7 @@ class TermsDialog(FormDialog):
     def open_file(self, path: Path) -> None:
         """Fill the form from a terms file; say what is wrong with one that is not usable."""
         try:
-            terms = self._service.read_terms(path)
+            terms = self._service.terms().read_terms(path)
         except InputFault as fault:
             self.show_fault(str(fault))
             return
@@ -175,7 +175,7 @@ class TermsDialog(FormDialog):
         if terms is None:
             return
         try:
-            written = self._service.write_terms(terms, path, self._state.folder)
+            written = self._service.terms().write_terms(terms, path, self._state.folder)
         except StoreFault as fault:
             self.show_fault(str(fault))
             return
@@ -190,7 +190,7 @@ class TermsDialog(FormDialog):
             self._show_way(judged.problems, tr("The usual terms are as they were"))
             return
         try:
-            place = self._service.keep_usual_terms(judged.terms, self._state.folder)
+            place = self._service.terms().keep_usual_terms(judged.terms, self._state.folder)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return
@@ -265,20 +265,20 @@ class TermsDialog(FormDialog):
 
     def _names(self) -> PriceListNames:
         try:
-            return self._service.price_list_names()
+            return self._service.terms().price_list_names()
         except InputFault as fault:
             self.show_fault(str(fault))
             return PriceListNames()
 
     def _usual(self) -> UsualTerms:
         try:
-            return self._service.usual_terms()
+            return self._service.terms().usual_terms()
         except InputFault as fault:
             self.show_fault(str(fault))
             return UsualTerms()
 
     def _picture(self, name: str) -> Path | None:
-        return self._service.picture(name, self._state.folder)
+        return self._service.terms().picture(name, self._state.folder)
 
     def _picture_name(self, path: Path) -> str:
         found = self._picture(path.name)
@@ -319,7 +319,7 @@ class TermsDialog(FormDialog):
         usual = judged_usual(self._state.draft).terms
         words = ""
         if self._survey is not None and usual is not None and usual.labour.tasks:
-            found = self._service.labour_forecast(usual.labour, self._survey)
+            found = self._service.terms().labour_forecast(usual.labour, self._survey)
             start = tr("Survey in hand (positions: {positions}, dispensers: {dispensers}): {most}{hours:f} hours.")
             most = tr("at most ") if found.is_most else ""
             words = start.format(

@@ -221,7 +221,7 @@ class WeighingDialog(FormDialog):
     def use_terms(self, path: Path) -> None:
         """Take the terms of a file; a fault of it is told and the terms in hand stay."""
         try:
-            self._terms = self._tools.workbench.quoting().read_terms(path)
+            self._terms = self._tools.workbench.quoting().terms().read_terms(path)
         except (InputFault, StoreFault) as fault:
             self.show_fault(str(fault))
             return

@@ -64,7 +64,7 @@ class Seeking:
         def work(_: Ticket) -> tuple[tuple[SurveyEntry, ...], tuple[QuotationEntry, ...], tuple[Part, ...]]:
             wanted = words.casefold()
             surveys = tuple(one for one in workbench.book().entries() if wanted in one.name.casefold())[:_MOST]
-            quotations = workbench.quoting().quotations(words)[:_MOST]
+            quotations = workbench.quoting().life().quotations(words)[:_MOST]
             is_long = len(words) >= _LEAST_LETTERS
             parts = workbench.parts().search(words, None, _MOST, survey=survey) if is_long else ()
             return surveys, quotations, parts

@@ -166,7 +166,7 @@ class StockPanel(QWidget):
     def _spares_source(self) -> str:
         """Return where the spares of the job stand: its quotation; empty where there is none."""
         session = self._context.session
-        found = wait_for(lambda: session.workbench.quoting().of_job(session.stored.id))
+        found = wait_for(lambda: session.workbench.quoting().life().of_job(session.stored.id))
         if found is None:
             self.spares_box.setChecked(False)
             self._notify(tr("The book has no quotation of this survey."))

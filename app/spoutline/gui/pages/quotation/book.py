@@ -135,8 +135,8 @@ class BookPanel(QWidget):
             over: tuple[int, ...] = ()
             if expire:
                 with suppress(ReadOnlyStore):  # who only reads sees the list as it is
-                    over = service.expire(today)
-            return over, service.quotations(text, status, due_by)
+                    over = service.life().expire(today)
+            return over, service.life().quotations(text, status, due_by)
 
         self._context.jobs.start(
             _ENTRIES, work, self._show_entries, lambda fault: self.state_label.setText(told(str(fault)))
@@ -148,8 +148,8 @@ class BookPanel(QWidget):
 
         def work(_: Ticket) -> tuple[TouchedQuotation, ...]:
             if read_lists:
-                service.forget_price_lists()
-            return tuple(TouchedQuotation(stored, parts) for stored, parts in service.touched(today))
+                service.terms().forget_price_lists()
+            return tuple(TouchedQuotation(stored, parts) for stored, parts in service.life().touched(today))
 
         self.touched_label.setText(tr("Reading the open quotations…"))
         self.check_button.setEnabled(False)

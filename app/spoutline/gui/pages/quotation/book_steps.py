@@ -33,17 +33,17 @@ class BookSteps:
         if made is None or not hand.may_be_kept:
             return
         if stored is None or stored.status is QuotationStatus.ACCEPTED:
-            self._steps.take(lambda: service.keep(made, name))
+            self._steps.take(lambda: service.life().keep(made, name))
         elif stored.status is QuotationStatus.DRAFT:
-            self._steps.take(lambda: service.save_draft(stored, made, name))
+            self._steps.take(lambda: service.life().save_draft(stored, made, name))
         else:
-            self._steps.take(lambda: service.revise(stored, made, name))
+            self._steps.take(lambda: service.life().revise(stored, made, name))
 
     def keep_alternate(self, made: Quotation) -> None:
         """Keep a quotation with an alternate that was taken: of one that was accepted it changes the order."""
         stored, service, name = self._hand().stored, self._service, self._panel.name
         if stored is not None and stored.status is QuotationStatus.ACCEPTED:
-            self._steps.take(lambda: service.revise(stored, made, name, changes_order=True))
+            self._steps.take(lambda: service.life().revise(stored, made, name, changes_order=True))
         elif stored is not None:
             self.keep()
 
@@ -57,14 +57,16 @@ class BookSteps:
             return
         name = self._panel.name
         self._steps.take(
-            lambda: service.issue(stored, name, display, incomplete=words.incomplete, low_margin=words.low_margin)
+            lambda: service.life().issue(
+                stored, name, display, incomplete=words.incomplete, low_margin=words.low_margin
+            )
         )
 
     def answer(self, answer: QuotationStatus, option: str = "") -> None:
         """Note the customer's answer with what was said; an order out of several options names one."""
         stored, service, name, note = self._hand().stored, self._service, self._panel.name, self._panel.offer.note
         if stored is not None and self._is_named():
-            self._steps.take(lambda: service.answer(stored, answer, name, note, option))
+            self._steps.take(lambda: service.life().answer(stored, answer, name, note, option))
 
     def _is_named(self) -> bool:
         """Say whether somebody takes the step by name; where nobody does, ask for the name."""

@@ -126,12 +126,12 @@ class QuotationFiles(QObject):
         stored, revision, ordered = hand.stored, hand.revision, hand.ordered
         if kind is FileKind.WORKBOOK and hand.was_issued and stored is not None:
             issued = stored.id
-            return lambda: service.issued_papers(issued, revision).workbook
+            return lambda: service.life().issued_papers(issued, revision).workbook
         return {
-            FileKind.WORKBOOK: lambda: service.workbook(made, revision, display),
-            FileKind.ORDER: lambda: service.order_csv(made, revision, ordered),
-            FileKind.MARGIN_WORKBOOK: lambda: service.margin_workbook(made, revision, display),
-            FileKind.MARGIN_TABLE: lambda: service.margin_csv(made, revision),
+            FileKind.WORKBOOK: lambda: service.papers().workbook(made, revision, display),
+            FileKind.ORDER: lambda: service.papers().order_csv(made, revision, ordered),
+            FileKind.MARGIN_WORKBOOK: lambda: service.papers().margin_workbook(made, revision, display),
+            FileKind.MARGIN_TABLE: lambda: service.papers().margin_csv(made, revision),
         }[kind]
 
     def _wanted(self, kind: FileKind) -> WantedPaper | None:
@@ -163,15 +163,15 @@ class QuotationFiles(QObject):
         def make(_: Ticket, form: PaperForm) -> bytes:
             if issued is not None:
                 if form is PaperForm.HTML:
-                    return service.issued_html(issued, revision, display)
-                return service.issued_papers(issued, revision).pdf
+                    return service.life().issued_html(issued, revision, display)
+                return service.life().issued_papers(issued, revision).pdf
             match kind:
                 case FileKind.PICK_LIST:
-                    return service.pick_list(made, option, revision, display, form)
+                    return service.papers().pick_list(made, option, revision, display, form)
                 case FileKind.MARGIN:
-                    return service.margin_sheet(made, revision, display, form)
+                    return service.papers().margin_sheet(made, revision, display, form)
                 case _:
-                    return service.pdf(made, revision, display, form)
+                    return service.papers().pdf(made, revision, display, form)
 
         return make
 

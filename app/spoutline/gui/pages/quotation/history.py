@@ -146,7 +146,7 @@ class HistoryPanel(QWidget):
         def read(choice: Choice) -> Quotation:
             if choice.revision is None and made is not None:
                 return made
-            return service.at_revision(quotation_id, choice.revision or 1)
+            return service.life().at_revision(quotation_id, choice.revision or 1)
 
         return read
 

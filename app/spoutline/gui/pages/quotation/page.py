@@ -256,7 +256,7 @@ class QuotationPage(InParts, QWidget):
             self._show_steps()
 
         self._context.jobs.start(
-            FOLLOW, lambda _: service.follow_up(stored.id, day), show, self._fail_following, priority=1
+            FOLLOW, lambda _: service.life().follow_up(stored.id, day), show, self._fail_following, priority=1
         )
 
     def show_suppliers(self) -> None:
@@ -411,7 +411,7 @@ class QuotationPage(InParts, QWidget):
             return
 
         def work(ticket: Ticket) -> InHand:
-            found = service.of_survey(survey_id)
+            found = service.life().of_survey(survey_id)
             return looking(service, found[0].id)(ticket) if found else InHand()
 
         def show(found: InHand) -> None:

@@ -96,7 +96,7 @@ class TermsInHand:
 
         Raise ``InputFault`` with every fault of the file, or where its prices cannot be made for the site's customer.
         """
-        read = self if self.file is None else replace(self, base=service.read_terms(self.file))
+        read = self if self.file is None else replace(self, base=service.terms().read_terms(self.file))
         if read.base is not None and read.recipient is not None:
             with_customer(read.base, read.recipient)
         return read
@@ -108,7 +108,7 @@ class TermsInHand:
             return ""
         if self.picture is not None and self.picture.name == terms.seller.logo:
             return self.picture.content
-        return service.logo(terms, self.folder)
+        return service.terms().logo(terms, self.folder)
 
 
 def terms_of_file(path: Path, terms: Terms | None = None) -> TermsInHand:

@@ -78,7 +78,7 @@ class TermsChoice(QObject):
         self.hold(terms_of_file(path))
         self._context.jobs.start(
             TERMS,
-            lambda _: terms_of_file(path, service.read_terms(path)),
+            lambda _: terms_of_file(path, service.terms().read_terms(path)),
             self.hold,
             lambda fault: self.failed.emit(told(str(fault))),
         )
@@ -165,7 +165,7 @@ class TermsChoice(QObject):
     def write_example(self, path: Path) -> None:
         """Write ready terms into a file, to be edited, and take them."""
         try:
-            write_file(path, self._context.session.workbench.quoting().demo_terms().read_bytes())
+            write_file(path, self._context.session.workbench.quoting().terms().demo_terms().read_bytes())
         except StoreFault as fault:
             self.failed.emit(told(str(fault)))
         else:

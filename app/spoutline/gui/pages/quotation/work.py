@@ -87,8 +87,8 @@ class StepTaken:
 def stored_in_hand(service: QuotationService, stored: StoredQuotation) -> InHand:
     """Return a quotation of the book, its newest revision."""
     is_draft = stored.status is QuotationStatus.DRAFT
-    other = service.sent_under(stored.quotation, stored.id) if is_draft else None
-    events = service.history(stored.id)
+    other = service.life().sent_under(stored.quotation, stored.id) if is_draft else None
+    events = service.life().history(stored.id)
     return InHand(quotation=stored.quotation, stored=stored, events=events, sent_before=other)
 
 
@@ -98,7 +98,7 @@ def making(service: QuotationService, wanted: Wanted, display: Display) -> Work:
     def work(ticket: Ticket) -> Made:
         follows = wanted.follows
         if follows.stored is not None and not follows.events:
-            follows = replace(follows, events=service.history(follows.stored.id))
+            follows = replace(follows, events=service.life().history(follows.stored.id))
         read = wanted.terms.as_read(service)
         terms = read.terms
         if terms is None:
@@ -108,14 +108,16 @@ def making(service: QuotationService, wanted: Wanted, display: Display) -> Work:
         )
         made = Made(quoted.quotation, read, replace(wanted, follows=follows))
         stored = made.in_hand.stored
-        return replace(made, sent_before=service.sent_under(made.quotation, None if stored is None else stored.id))
+        return replace(
+            made, sent_before=service.life().sent_under(made.quotation, None if stored is None else stored.id)
+        )
 
     return work
 
 
 def looking(service: QuotationService, quotation_id: int) -> Work:
     """Return the work that reads the newest revision of a quotation with its steps."""
-    return lambda _: stored_in_hand(service, service.stored(quotation_id))
+    return lambda _: stored_in_hand(service, service.life().stored(quotation_id))
 
 
 def reading_older(service: QuotationService, newest: InHand, revision: int) -> Work:
@@ -124,7 +126,7 @@ def reading_older(service: QuotationService, newest: InHand, revision: int) -> W
     if stored is None:
         raise ValueError("only a quotation of the book has older revisions")
     return lambda _: InHand(
-        quotation=service.at_revision(stored.id, revision), stored=stored, events=newest.events, older=revision
+        quotation=service.life().at_revision(stored.id, revision), stored=stored, events=newest.events, older=revision
     )
 
 
