@@ -91,13 +91,13 @@ def where_of(fault: BaseException) -> str:
 
 def readers(made: seeds.Seeds, folder: Path) -> tuple[Target, ...]:
     """Return every reader of files from outside."""
+    from spoutline.book.agreed_file import read_agreed_file
     from spoutline.book.pack_job_text import read_pack_job
     from spoutline.book.record_files import form_content, photo_of, saved_page_text
     from spoutline.book.stock_text import read_stock
     from spoutline.book.survey_text import read_survey, survey_to_json
     from spoutline.book.terms_files import read_usual_file
     from spoutline.book.terms_text import read_terms
-    from spoutline.bootstrap.agreements import read_agreed_file
     from spoutline.catalogue.price_lists import read_price_lists
     from spoutline.catalogue.source import read_source
     from spoutline.documents.own_files import is_own

@@ -26,13 +26,13 @@ from reliability.fuzz_seeds import (
     workbook,
     workbook_of_a_spreadsheet,
 )
+from spoutline.book.agreed_file import read_agreed_file
 from spoutline.book.pack_job_text import read_pack_job
 from spoutline.book.record_files import form_content, photo_of, saved_page_text
 from spoutline.book.stock_text import read_stock
 from spoutline.book.survey_text import read_survey, survey_from_json, survey_to_json
 from spoutline.book.terms_files import TermsFolders, read_logo
 from spoutline.book.terms_text import read_terms
-from spoutline.bootstrap.agreements import read_agreed_file
 from spoutline.catalogue.exchange import exchange_bytes
 from spoutline.catalogue.exchange_reader import ExchangeReader
 from spoutline.catalogue.price_lists import read_price_lists

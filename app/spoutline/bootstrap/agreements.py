@@ -14,7 +14,6 @@ from spoutline.model.agreed_sets import (
     AgreementKind,
     AgreementOrigin,
     EntryKind,
-    QuotedSource,
     SetsSource,
 )
 from spoutline.model.conversion_answers import OptionKind
@@ -39,7 +38,6 @@ if TYPE_CHECKING:
     from spoutline.planning.agreement.matching import AgreementLine, AgreementMatch
     from spoutline.planning.protocols import Progress
 
-_WRITTEN_BY = "`spoutline agreed SURVEY.json --json` writes one"
 _WAYS = "plan, agreed, built, quotation:ID, quotation:ID:OPTION or file:PATH"
 
 
@@ -213,6 +211,8 @@ class AgreementService:
 
     def read_file(self, path: Path) -> AgreedSets:
         """Return the agreed sets in a file as ``spoutline agreed --json`` writes it; raise ``InputFault``."""
+        from spoutline.book.agreed_file import read_agreed_file
+
         return read_agreed_file(path)
 
     def quoted_sets(self, text: str) -> AgreedSets:
@@ -223,8 +223,8 @@ class AgreementService:
         """
         name, _, option = text.partition(":")
         service = self._sources.quoting()
-        stored = service.standing(name)
-        return self._of_quotation(stored, option or service.option_ordered(stored), "-", "")
+        stored = service.life().standing(name)
+        return self._of_option(stored, option or service.life().option_ordered(stored), "-", "")
 
     # agreeing
 
@@ -309,7 +309,7 @@ class AgreementService:
     def agree_order(self, stored: StoredQuotation, option: str, by: str, note: str) -> Callable[[Session], object]:
         """Return what agrees on the sets of the option ordered, inside a unit of work, for the survey quoted."""
         _check_name(by, note)
-        made = self._of_quotation(stored, option, by, note)
+        made = self._of_option(stored, option, by, note)
         line, entry, known = self._next(stored.quotation.pins.survey, made, (), stored.quotation.pins.survey_id)
         agreements = self._sources.book().agreements
         return lambda session: agreements.write(session, line, entry, known)
@@ -374,42 +374,10 @@ class AgreementService:
         commissioned = [one.record for one in records.commissioning(site)]
         return built_plan(site_plan, commissioned, records.wear(site), context)
 
-    def _of_quotation(self, stored: StoredQuotation, named: str, by: str, reason: str) -> AgreedSets:
-        from spoutline.planning.agreement.making import sets_of_option
+    def _of_option(self, stored: StoredQuotation, named: str, by: str, reason: str) -> AgreedSets:
+        from spoutline.planning.agreement.quoted import sets_of_quotation
 
-        quotation = stored.quotation
-        titles = [one.title for one in quotation.options]
-        place = next((place for place, title in enumerate(titles, 1) if named in (title, str(place))), None)
-        if place is None and not named and len(titles) == 1:
-            place = 1
-        if place is None:
-            wanted = Worded("name the option by title or number: {titles}", titles=", ".join(titles))
-            raise InputFault((InputProblem("", "option", named or "nothing", wanted),))
-        positions, parts = sets_of_option(quotation.options[place - 1], quotation.pins)
-        pins = quotation.pins
-        source = QuotedSource(
-            id=stored.id,
-            number=quotation.terms.heading.number,
-            revision=stored.revision,
-            option=place,
-            title=titles[place - 1],
-        )
-        return AgreedSets(
-            serial=1,
-            site=pins.survey.site.name,
-            survey_id=pins.survey_id,
-            survey_revision=pins.survey_revision,
-            survey_fingerprint=pins.survey_fingerprint,
-            currency=quotation.terms.currency,
-            catalogue_edition=pins.catalogue_edition,
-            catalogue=pins.catalogue,
-            edition=pins.edition,
-            rules_edition=pins.rules_edition,
-            agreed_at=self._sources.book().agreements.now(),
-            origin=AgreementOrigin(kind=AgreementKind.QUOTATION, by=by, reason=reason, quotation=source),
-            positions=positions,
-            parts=parts,
-        )
+        return sets_of_quotation(stored, named, by, reason, self._sources.book().agreements.now())
 
     def _add(self, survey: Survey, made: AgreedSets, only: Sequence[str], survey_id: int | None) -> AgreedSets:
         """Add what was made as the next entry of the survey's history; a doubtful one starts a history of its own."""
@@ -480,22 +448,3 @@ def _check_name(by: str, reason: str) -> None:
         told = hidden_sign(text) or (Worded("write at most {most} characters", most=most) if len(text) > most else "")
         if told:
             raise InputFault((InputProblem("", field, repr(text[:60]), told),))
-
-
-def read_agreed_file(path: Path) -> AgreedSets:
-    """Return the agreed sets in a file; see ``AgreementService.read_file``."""
-    from pydantic import ValidationError
-
-    from spoutline.book.large_documents import refuse_hopeless
-    from spoutline.book.survey_faults import problems_of
-    from spoutline.input_bounds.bounds import BOUNDS
-    from spoutline.input_bounds.json_text import json_object
-    from spoutline.input_bounds.reading import bounded_text
-
-    text = bounded_text(path, BOUNDS.document_bytes, "--sets", "a readable file is needed")
-    document = json_object(text, str(path), "agreed sets", _WRITTEN_BY)
-    refuse_hopeless(text, document, AgreedSets, str(path), "the file", strict=False)
-    try:
-        return AgreedSets.model_validate_json(text)
-    except ValidationError as fault:
-        raise InputFault(problems_of(fault, AgreedSets, str(path), whole="the file")) from fault
