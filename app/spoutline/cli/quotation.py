@@ -3,11 +3,8 @@
 from __future__ import annotations
 
 import argparse
-import json
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager
-from dataclasses import asdict
-from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -17,66 +14,25 @@ from spoutline.cli.files import read_survey, write_standard_output
 from spoutline.cli.mail import add_mail, add_paper, mail_of, paper_files
 from spoutline.cli.outputs import OutputArguments
 from spoutline.cli.progress import TerminalProgress
+from spoutline.cli.quotation_changes import print_changes, print_touched
+from spoutline.cli.quotation_list import add_listing, list_quotations
+from spoutline.cli.quotation_names import revision_text, state_line, story_of
 from spoutline.cli.typed import day, serial
-from spoutline.cli.voice import said, told
+from spoutline.cli.voice import said
 from spoutline.documents.own_files import FileForm
 from spoutline.model.faults import InputFault, InputProblem
-from spoutline.model.part_ref import PartRef, told_apart
 from spoutline.model.quotation_status import QuotationStatus
-from spoutline.model.worded import Worded
-from spoutline.planning.refit.revision_changes import Changed
-from spoutline.planning.refit.touched import Touch, TouchedPart
 from spoutline.whole_files import OutputPlan, Staged
 
 if TYPE_CHECKING:
-    from decimal import Decimal
     from pathlib import Path
 
-    from spoutline.book.quotation_records import IssuedPapers, QuotationEntry, StoredQuotation
+    from spoutline.book.quotation_records import IssuedPapers, StoredQuotation
     from spoutline.bootstrap import Workbench
     from spoutline.explain.plan.story import Story
     from spoutline.model.quotation import Quotation
     from spoutline.model.quoted_option import QuotedAlternate
 
-_SORTS: dict[str, Callable[[QuotationEntry], tuple[object, ...]]] = {
-    "number": lambda one: (one.number,),
-    "customer": lambda one: (one.customer.casefold(), one.id),
-    "site": lambda one: (one.site.casefold(), one.id),
-    "status": lambda one: (one.status.value, one.id),
-    "day": lambda one: (one.dated is not None, one.dated, one.id),
-    "valid-until": lambda one: (one.valid_to, one.id),
-    "total": lambda one: (one.total_low is not None, one.total_low, one.id),
-    "margin": lambda one: (one.margin_low is not None, one.margin_low, one.id),
-    "follow-up": lambda one: (one.follow_up is None, one.follow_up, one.id),
-}
-_CHANGED: dict[Changed, Worded] = {
-    Changed.OPTION_ADDED: Worded("option added"),
-    Changed.OPTION_DROPPED: Worded("option left out"),
-    Changed.PART_ADDED: Worded("part added"),
-    Changed.PART_DROPPED: Worded("part left out"),
-    Changed.QUANTITY: Worded("pieces of"),
-    Changed.UNIT_PRICE: Worded("unit price of"),
-    Changed.TOTAL: Worded("total of"),
-    Changed.POSITION_SET: Worded("set of position"),
-    Changed.TERMS: Worded("terms"),
-    Changed.SURVEY: Worded("fingerprint of the survey"),
-    Changed.SITE: Worded("site"),
-    Changed.POSITION: Worded("position"),
-    Changed.POSITION_ADDED: Worded("position added"),
-    Changed.POSITION_DROPPED: Worded("position left out"),
-    Changed.CATALOGUE: Worded("catalog"),
-    Changed.PRICE_LIST: Worded("price list of"),
-    Changed.RULES: Worded("rules"),
-}
-_WHOLE = (Changed.POSITION_ADDED, Changed.POSITION_DROPPED)
-_TOUCHED: dict[Touch, Worded] = {
-    Touch.GONE: Worded("no longer in the catalog"),
-    Touch.SUPERSEDED: Worded("replaced by its maker"),
-    Touch.DISCONTINUED: Worded("no longer made"),
-    Touch.DATA: Worded("stated otherwise in the catalog"),
-    Touch.PRICE: Worded("other list price"),
-    Touch.PRICE_GONE: Worded("without a list price"),
-}
 _Action = Callable[["Workbench", argparse.Namespace], ExitCode]
 
 
@@ -86,7 +42,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     def add(name: str, words: str) -> argparse.ArgumentParser:
         return actions.add_parser(name, help=words, parents=[shared_options()])
 
-    _listing(add("list", "list quotations, last changed first"))
+    add_listing(add("list", "list quotations, last changed first"))
     follow = add("follow-up", "keep the day on which to ask the customer again, until the answer comes")
     follow.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     until = follow.add_mutually_exclusive_group(required=True)
@@ -162,16 +118,6 @@ def _margin_papers(margin: argparse.ArgumentParser) -> None:
     outputs.add("--csv", FileForm.CSV, "write the lines with cost and margin here")
 
 
-def _listing(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("text", metavar="TEXT", nargs="?", default="", help="words of number, customer, site or part")
-    parser.add_argument("--json", action="store_true", help="print a JSON document instead of a text")
-    parser.add_argument("--sort", choices=tuple(_SORTS), help="sort by this, the least first; default: last changed")
-    parser.add_argument("--status", choices=[status.value for status in QuotationStatus])
-    parser.add_argument("--due", action="store_true", help="those alone that are to be followed up by today")
-    parser.add_argument("--on", metavar="YYYY-MM-DD", type=day, help="to be followed up by this day instead of today")
-    add_paper(OutputArguments(parser), "write the list as an internal paper here")
-
-
 def _previewed(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("id", metavar="ID", help="id in the book, or the number printed on the paper")
     add_survey(parser)
@@ -195,65 +141,22 @@ def _quoted(parser: argparse.ArgumentParser) -> None:
 
 def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     if hasattr(arguments, "id"):
-        arguments.id = workbench.quoting().named(arguments.id).id
+        arguments.id = workbench.quoting().life().named(arguments.id).id
     return _ACTIONS[arguments.action](workbench, arguments)
 
 
-def _list(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    status = QuotationStatus(arguments.status) if arguments.status else None
-    due_by = (arguments.on or date.today()) if arguments.due or arguments.on else None
-    found = workbench.quoting().quotations(arguments.text, status, due_by)
-    if arguments.sort:
-        found = tuple(sorted(found, key=_SORTS[arguments.sort]))
-    display, on = display_of(arguments, workbench), arguments.on or date.today()
-    make = partial(workbench.book_lists().quotations, found, display, on)
-    arguments.output_plan.write(paper_files(workbench, arguments, make))
-    if arguments.json:
-        document = {"quotations": [_listed(one) for one in found]}
-        write_standard_output(json.dumps(document, indent=2, ensure_ascii=False) + "\n")
-        return ExitCode.FITS
-    story = workbench.story(display_of(arguments, workbench))
-    write_standard_output("".join(f"{_list_line(one, story)}\n" for one in found))
-    return ExitCode.FITS
-
-
-def _list_line(one: QuotationEntry, story: Story) -> str:
-    span = said("{first} until {last}", first=one.dated or "–", last=one.valid_to)
-    margin = said("margin {percent} %", percent=_range(one.margin_low, one.margin_high))
-    follow = f"; {said('follow up {day}', day=one.follow_up)}" if one.follow_up else ""
-    return (
-        f"{one.id:>5}  {_revision(one.number, one.revision)}  {story.word(one.status):<8}  {span}  "
-        f"{_range(one.total_low, one.total_high)} {one.currency}  {margin}  {one.customer}; {one.site}{follow}"
-    )
-
-
-def _revision(number: str, revision: int) -> str:
-    return f"{number} {said('r{revision}', revision=revision)}"
-
-
 def _follow_up(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    stored = workbench.quoting().follow_up(arguments.id, arguments.day)
+    stored = workbench.quoting().life().follow_up(arguments.id, arguments.day)
     follow = said("follow up {day}", day=stored.follow_up) if stored.follow_up else said("no follow-up")
-    write_standard_output(f"{_state_line(stored, _story(workbench, arguments, stored))}  {follow}\n")
+    write_standard_output(f"{state_line(stored, story_of(workbench, arguments, stored))}  {follow}\n")
     return ExitCode.FITS
-
-
-def _range(low: Decimal | None, high: Decimal | None) -> str:
-    if low is None or high is None:
-        return "–"
-    return f"{low:f}" if low == high else f"{low:f}…{high:f}"
-
-
-def _listed(entry: QuotationEntry) -> dict[str, object]:
-    told = asdict(entry)
-    return {name: one if one is None or isinstance(one, int) else str(one) for name, one in told.items()}
 
 
 def _made(workbench: Workbench, arguments: argparse.Namespace) -> Quotation:
     service = workbench.quoting()
     survey = read_survey(arguments.survey)
     terms = read_terms(workbench, arguments, survey)
-    logo = service.logo(terms, arguments.terms.parent)
+    logo = service.terms().logo(terms, arguments.terms.parent)
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     origin = None
     if (kept := workbench.book().numbered(survey)) is not None:
@@ -265,14 +168,14 @@ def _preview(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.documents.quotation.money_change import money_lines
 
     service = workbench.quoting()
-    stored, survey = service.stored(arguments.id), read_survey(arguments.survey)
+    stored, survey = service.life().stored(arguments.id), read_survey(arguments.survey)
     before = stored.quotation
     terms = before.terms if arguments.terms is None else read_terms(workbench, arguments, survey)
-    logo = "" if arguments.terms is None else service.logo(terms, arguments.terms.parent)
+    logo = "" if arguments.terms is None else service.terms().logo(terms, arguments.terms.parent)
     display = display_of(arguments, workbench, survey.site.jurisdiction)
     found = service.foresee(before, survey, terms, display, logo=logo, progress=TerminalProgress())
     if arguments.json:
-        write_standard_output(service.money_json(found.change, before, stored.revision))
+        write_standard_output(service.papers().money_json(found.change, before, stored.revision))
     else:
         write_standard_output("\n".join(money_lines(found.change, workbench.story(display))) + "\n")
     return ExitCode.FITS
@@ -282,23 +185,23 @@ def _take_alternate(workbench: Workbench, arguments: argparse.Namespace) -> Exit
     from spoutline.documents.quotation.money_change import money_lines
 
     service = workbench.quoting()
-    stored = service.stored(arguments.id)
+    stored = service.life().stored(arguments.id)
     before = stored.quotation
     taken = service.alternate(before, arguments.part)
     display = display_of(arguments, workbench, before.pins.jurisdiction_id)
     found = service.with_alternate(before, taken, display, TerminalProgress())
     if arguments.json:
-        write_standard_output(service.money_json(found.change, before, stored.revision))
+        write_standard_output(service.papers().money_json(found.change, before, stored.revision))
     else:
         write_standard_output("\n".join(money_lines(found.change, workbench.story(display))) + "\n")
     if arguments.preview:
         return ExitCode.FITS
     quotation = _with_survey_kept(workbench, before, found.quotation, taken)
     if stored.status is QuotationStatus.DRAFT:
-        kept = service.save_draft(stored, quotation, arguments.by)
+        kept = service.life().save_draft(stored, quotation, arguments.by)
     else:
         is_order = stored.status is QuotationStatus.ACCEPTED
-        kept = service.revise(stored, quotation, arguments.by, changes_order=is_order)
+        kept = service.life().revise(stored, quotation, arguments.by, changes_order=is_order)
     return ExitCode.FITS if arguments.json else _print_state(workbench, arguments, kept)
 
 
@@ -323,15 +226,17 @@ def _with_survey_kept(workbench: Workbench, before: Quotation, made: Quotation, 
 
 
 def _keep(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    return _print_state(workbench, arguments, workbench.quoting().keep(_made(workbench, arguments), arguments.by))
+    return _print_state(
+        workbench, arguments, workbench.quoting().life().keep(_made(workbench, arguments), arguments.by)
+    )
 
 
 def _revise(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
-    stored, quotation = service.stored(arguments.id), _made(workbench, arguments)
+    stored, quotation = service.life().stored(arguments.id), _made(workbench, arguments)
     if stored.status is QuotationStatus.DRAFT:
-        return _print_state(workbench, arguments, service.save_draft(stored, quotation, arguments.by))
-    return _print_state(workbench, arguments, service.revise(stored, quotation, arguments.by))
+        return _print_state(workbench, arguments, service.life().save_draft(stored, quotation, arguments.by))
+    return _print_state(workbench, arguments, service.life().revise(stored, quotation, arguments.by))
 
 
 def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
@@ -341,17 +246,19 @@ def _issue(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     def write(papers: IssuedPapers) -> AbstractContextManager[Staged]:
         return plan.staged(_papers(arguments, papers))
 
-    stored = service.stored(arguments.id)
+    stored = service.life().stored(arguments.id)
     display = display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id)
-    issued = service.issue(stored, arguments.by, display, write, arguments.incomplete, low_margin=arguments.low_margin)
+    issued = service.life().issue(
+        stored, arguments.by, display, write, arguments.incomplete, low_margin=arguments.low_margin
+    )
     return _print_state(workbench, arguments, issued)
 
 
 def _answer(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
     answer = QuotationStatus(arguments.answer)
-    stored = service.stored(arguments.id)
-    done = service.answer(stored, answer, arguments.by, arguments.note, arguments.option)
+    stored = service.life().stored(arguments.id)
+    done = service.life().answer(stored, answer, arguments.by, arguments.note, arguments.option)
     return _print_state(workbench, arguments, done)
 
 
@@ -360,18 +267,24 @@ def _print(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
         wanted = "name at least one file: --pdf, --html, --mail, --xlsx or --csv"
         raise InputFault((InputProblem("", "--pdf", "nothing", wanted),))
     service = workbench.quoting()
-    revision = arguments.revision or service.stored(arguments.id).revision
-    papers = service.issued_papers(arguments.id, revision)
+    revision = arguments.revision or service.life().stored(arguments.id).revision
+    papers = service.life().issued_papers(arguments.id, revision)
     contents = _papers(arguments, papers)
     if arguments.html is not None:
-        display = display_of(arguments, workbench, service.at_revision(arguments.id, revision).pins.jurisdiction_id)
-        contents[arguments.html] = service.issued_html(arguments.id, revision, display)
+        display = display_of(
+            arguments, workbench, service.life().at_revision(arguments.id, revision).pins.jurisdiction_id
+        )
+        contents[arguments.html] = service.life().issued_html(arguments.id, revision, display)
     if arguments.mail is not None:
-        customer = service.at_revision(arguments.id, revision).terms.customer
+        customer = service.life().at_revision(arguments.id, revision).terms.customer
         contents[arguments.mail] = mail_of(workbench, arguments.mail, papers.pdf, customer)
     if arguments.csv is not None:
-        ordered = next((one.option for one in reversed(service.history(arguments.id)) if one.revision == revision), "")
-        contents[arguments.csv] = service.order_csv(service.at_revision(arguments.id, revision), revision, ordered)
+        ordered = next(
+            (one.option for one in reversed(service.life().history(arguments.id)) if one.revision == revision), ""
+        )
+        contents[arguments.csv] = service.papers().order_csv(
+            service.life().at_revision(arguments.id, revision), revision, ordered
+        )
     arguments.output_plan.write(contents)
     return ExitCode.FITS
 
@@ -386,17 +299,17 @@ def _margin(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     from spoutline.cli.quotation_text import margin_lines
 
     service = workbench.quoting()
-    revision = arguments.revision or service.stored(arguments.id).revision
-    quotation = service.at_revision(arguments.id, revision)
+    revision = arguments.revision or service.life().stored(arguments.id).revision
+    quotation = service.life().at_revision(arguments.id, revision)
     display = display_of(arguments, workbench, quotation.pins.jurisdiction_id)
-    contents = paper_files(workbench, arguments, partial(service.margin_sheet, quotation, revision, display))
+    contents = paper_files(workbench, arguments, partial(service.papers().margin_sheet, quotation, revision, display))
     if arguments.xlsx is not None:
-        contents[arguments.xlsx] = service.margin_workbook(quotation, revision, display)
+        contents[arguments.xlsx] = service.papers().margin_workbook(quotation, revision, display)
     if arguments.csv is not None:
-        contents[arguments.csv] = service.margin_csv(quotation, revision)
+        contents[arguments.csv] = service.papers().margin_csv(quotation, revision)
     arguments.output_plan.write(contents)
     if arguments.json:
-        write_standard_output(service.margin_json(quotation, revision))
+        write_standard_output(service.papers().margin_json(quotation, revision))
     else:
         write_standard_output("\n".join(margin_lines(quotation, revision, workbench.story(display))) + "\n")
     return ExitCode.FITS
@@ -404,8 +317,8 @@ def _margin(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
 
 def _show(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     service = workbench.quoting()
-    stored = service.stored(arguments.id)
-    story = _story(workbench, arguments, stored)
+    stored = service.life().stored(arguments.id)
+    story = story_of(workbench, arguments, stored)
     write_standard_output("\n".join((*_shown(stored, story), *_history(workbench, arguments.id, story))) + "\n")
     return ExitCode.FITS
 
@@ -416,7 +329,7 @@ def _shown(stored: StoredQuotation, story: Story) -> Iterator[str]:
     quotation = stored.quotation
     heading = quotation.terms.heading
     span = said("{first} until {last}", first=heading.dated, last=quotation.valid_to)
-    yield f"{_revision(heading.number, stored.revision)}  {story.word(stored.status)}  {span}"
+    yield f"{revision_text(heading.number, stored.revision)}  {story.word(stored.status)}  {span}"
     yield f"{quotation.terms.customer.name}; {quotation.pins.survey.site.name}"
     if stored.follow_up is not None:
         yield said("follow up {day}", day=stored.follow_up)
@@ -424,86 +337,29 @@ def _shown(stored: StoredQuotation, story: Story) -> Iterator[str]:
 
 
 def _history(workbench: Workbench, quotation_id: int, story: Story) -> Iterator[str]:
-    for event in workbench.quoting().history(quotation_id):
+    for event in workbench.quoting().life().history(quotation_id):
         noted = "; ".join(text for text in (event.option, event.note) if text)
         note = f"{story.writing.colon} {noted}" if noted else ""
         state = f"{said('r{revision}', revision=event.revision)} {story.word(event.status)}"
         yield f"  {event.at:%Y-%m-%d %H:%M} UTC  {state}  {event.by}{note}"
 
 
-def _changes(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    from spoutline.documents.quotation.changes import FIELDS_OF, told_values
-
-    story, titles = _story(workbench, arguments, workbench.quoting().stored(arguments.id)), workbench.field_words()
-    lines = []
-    for one in workbench.quoting().changes(arguments.id, arguments.before, arguments.after):
-        option = f"[{one.option}] " if one.option else ""
-        name = titles.told(FIELDS_OF[one.changed][0], one.subject) if one.changed in FIELDS_OF else one.subject
-        subject = f"{one.position}, {name}" if one.position else name
-        subject = "" if one.changed is Changed.SURVEY else f" {subject}"
-        changed = f"{told(_CHANGED[one.changed])}{subject}"
-        if one.changed in _WHOLE:  # it is there or not: no value moved
-            lines.append(f"{changed}\n")
-            continue
-        before, after = told_values(one, story)
-        moved = f"{before or '–'} → {after or '–'}"
-        lines.append(f"{option}{said('{place}: {said}', place=changed, said=moved)}\n")
-    write_standard_output("".join(lines))
-    return ExitCode.FITS
-
-
-def _named(refs: Iterable[PartRef]) -> dict[PartRef, str]:
-    distinct = tuple(dict.fromkeys(refs))
-    return dict(zip(distinct, told_apart(distinct), strict=True))
-
-
-def _touched(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    lines = []
-    for stored, parts in workbench.quoting().touched(arguments.today):
-        story = _story(workbench, arguments, stored)
-        lines.append(f"{_state_line(stored, story)}\n")
-        named = _named(part.part for part in parts)
-        lines += [f"         {_touched_line(named[part.part], part, story)}\n" for part in parts]
-    write_standard_output("".join(lines))
-    return ExitCode.FITS
-
-
-def _touched_line(name: str, part: TouchedPart, story: Story) -> str:
-    """Return what became of a quoted part; of a price that is gone, the reason as the paper words it."""
-    from spoutline.model.price_gap import GapReason
-
-    text, detail = f"{name} {told(_TOUCHED[part.touch])}", part.detail
-    if part.touch is Touch.PRICE_GONE:
-        reason, _, rest = detail.partition(": ")
-        detail = f"{story.word(GapReason(reason))} ({rest})" if rest else story.word(GapReason(reason))
-    return said("{place}: {said}", place=text, said=detail) if detail else text
-
-
 def _expire(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
-    ids = workbench.quoting().expire(arguments.today)
+    ids = workbench.quoting().life().expire(arguments.today)
     write_standard_output("".join(f"{one}\n" for one in ids))
     return ExitCode.FITS
 
 
-def _story(workbench: Workbench, arguments: argparse.Namespace, stored: StoredQuotation) -> Story:
-    return workbench.story(display_of(arguments, workbench, stored.quotation.pins.jurisdiction_id))
-
-
-def _state_line(stored: StoredQuotation, story: Story) -> str:
-    number = _revision(stored.quotation.terms.heading.number, stored.revision)
-    return f"{stored.id}  {number}  {story.word(stored.status)}"
-
-
 def _print_state(workbench: Workbench, arguments: argparse.Namespace, stored: StoredQuotation) -> ExitCode:
-    write_standard_output(f"{_state_line(stored, _story(workbench, arguments, stored))}\n")
-    ordered = workbench.quoting().ordered_revision(stored.id)
+    write_standard_output(f"{state_line(stored, story_of(workbench, arguments, stored))}\n")
+    ordered = workbench.quoting().life().ordered_revision(stored.id)
     if ordered is not None and ordered != stored.revision:
         write_standard_output(f"{said('revision {revision} is ordered and stands as it is', revision=ordered)}\n")
     return ExitCode.FITS
 
 
 _ACTIONS: dict[str, _Action] = {
-    "list": _list,
+    "list": list_quotations,
     "follow-up": _follow_up,
     "keep": _keep,
     "preview": _preview,
@@ -514,8 +370,8 @@ _ACTIONS: dict[str, _Action] = {
     "revise": _revise,
     "print": _print,
     "margin": _margin,
-    "changes": _changes,
-    "touched": _touched,
+    "changes": print_changes,
+    "touched": print_touched,
     "expire": _expire,
 }
 
