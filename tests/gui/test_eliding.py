@@ -14,7 +14,7 @@ from spoutline.gui.models.quotation_amounts import AmountRow
 from spoutline.gui.models.record_table import Column, RecordTable
 from spoutline.gui.pages.quotation.offer import OfferPanel
 from spoutline.gui.places import PLACES
-from spoutline.gui.widgets.eliding import elided_where_equal, widths_with_room
+from spoutline.gui.widgets.eliding import elided_where_equal, widths_by_need, widths_with_room
 from spoutline.gui.widgets.lists import Table, Tree
 from spoutline.gui.window.main_window import MainWindow
 from spoutline.gui.window.workplace import Workplace
@@ -248,3 +248,30 @@ def test_a_list_that_is_being_read_says_so(qtbot: QtBot, workplace: Workplace) -
     workplace.context.jobs.let_go()
     qtbot.waitUntil(lambda: bool(page.entries_panel.model.records), timeout=10_000)
     assert table.accessibleDescription().startswith("The parts of the catalog in hand come here.")
+
+
+@given(st.lists(st.tuples(st.integers(0, 400), st.integers(0, 400)), min_size=1, max_size=6))
+def test_a_column_gives_what_it_does_not_need_to_those_that_lack(columns: list[tuple[int, int]]) -> None:
+    wanted, needed = [one for one, _ in columns], [one for _, one in columns]
+    widths = widths_by_need(wanted, needed)
+    assert sum(wanted) - len(columns) <= sum(widths) <= sum(wanted)
+    for width, share, need in zip(widths, wanted, needed, strict=True):
+        low, high = sorted((share, need))
+        assert low - 1 <= width <= high or width == share  # no column gains beyond its need, none falls below it
+    if sum(needed) <= sum(wanted):
+        assert all(width >= need - 1 for width, need in zip(widths, needed, strict=True))
+
+
+def test_the_name_takes_the_room_that_the_other_columns_do_not_need(qtbot: QtBot) -> None:
+    columns = tuple(Column[str](title=title, text=text) for title, text in (("Part", lambda _: "QW-1"), ("Name", str)))
+    model: RecordTable[str] = RecordTable(columns)
+    model.show_records((NOZZLES[0],))
+    table = Table("Parts", shares=(1, 1), whole=(0,))
+    qtbot.addWidget(table)
+    table.setModel(model)
+    needed = table.sizeHintForColumn(1)
+    table.resize(needed + 150, 200)
+    table.show()
+    table.fit_columns()
+    assert table.columnWidth(1) >= needed
+    assert table.columnWidth(0) >= table.sizeHintForColumn(0)

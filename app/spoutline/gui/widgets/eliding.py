@@ -32,6 +32,21 @@ def _shared(text: str, other: str) -> int:
     return text.rfind(" ", 0, count + 1) + 1
 
 
+def widths_by_need(wanted: list[int], needed: list[int]) -> list[int]:
+    """Return widths with the same sum, where what a column needs less than ``wanted`` goes to those that need more.
+
+    Each lacking column gets its part of what is over, the more the more it lacks, and never more than it needs.
+    """
+    lacks = [max(0, need - one) for one, need in zip(wanted, needed, strict=True)]
+    spares = [max(0, one - need) for one, need in zip(wanted, needed, strict=True)]
+    moved = min(sum(lacks), sum(spares))
+    if not moved:
+        return wanted
+    gains = [moved * lack // sum(lacks) for lack in lacks]
+    losses = [-(-moved * spare // sum(spares)) for spare in spares]
+    return [one + gain - loss for one, gain, loss in zip(wanted, gains, losses, strict=True)]
+
+
 def widths_with_room(wanted: list[int], least: list[int], room: int) -> list[int]:
     """Return widths of columns that hold their headers: ``wanted``, and what one lacks taken from those with most.
 

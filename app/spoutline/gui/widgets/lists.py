@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QTreeV
 from spoutline.gui.position_links import PositionLinks
 from spoutline.gui.roles import Role
 from spoutline.gui.widgets.copying import WholeRows, copy_matrix
-from spoutline.gui.widgets.eliding import widths_with_room
+from spoutline.gui.widgets.eliding import widths_by_need, widths_with_room
 from spoutline.gui.widgets.marks import CELL_EDGES_PX, MarkDelegate
 from spoutline.gui.widgets.theme import colours_now
 
@@ -76,7 +76,8 @@ class _RowKeys(_View):
 class Table(_RowKeys, QTableView):
     """A table of rows.
 
-    ``shares`` are the parts of the room that the columns take. Of the columns ``whole`` the texts are never cut. Those
+    ``shares`` are the parts of the room that the columns take. Of the columns ``whole`` the texts are never cut, and
+    what no text of a column needs goes to those that are. Those
     that ``gives_way`` names are hidden, one after the other, where the room holds not even what is least. One that
     ``wraps`` shows the texts of its first column in as many lines as they need, down to the fortieth row.
 
@@ -150,6 +151,8 @@ class Table(_RowKeys, QTableView):
             self.setColumnHidden(column, column not in shown)
         total = sum(self._shares[column] for column in shown)
         wanted = [room * self._shares[column] // total for column in shown]
+        if self._never_cut:
+            wanted = widths_by_need(wanted, [self._needed_width(column) for column in shown])
         for column, width in zip(shown, widths_with_room(wanted, [least[one] for one in shown], room), strict=True):
             self.setColumnWidth(column, width)
 
@@ -163,9 +166,14 @@ class Table(_RowKeys, QTableView):
             self.setRowHeight(row, max(usual, wanted + _ROW_EDGES_PX))
 
     def _least_width(self, column: int) -> int:
+        return self._needed_width(column) if column in self._never_cut else self._title_width(column)
+
+    def _title_width(self, column: int) -> int:
         title = str(self.model().headerData(column, Qt.Orientation.Horizontal))
-        width = _widest_line(self.horizontalHeader().fontMetrics(), title) + _HEADER_EDGES_PX
-        return max(width, self.sizeHintForColumn(column)) if column in self._never_cut else width
+        return _widest_line(self.horizontalHeader().fontMetrics(), title) + _HEADER_EDGES_PX
+
+    def _needed_width(self, column: int) -> int:
+        return max(self._title_width(column), self.sizeHintForColumn(column))
 
     def teach(self, words: str) -> None:
         """Say what comes here and how, while there are no rows."""
