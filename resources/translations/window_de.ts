@@ -4144,6 +4144,10 @@
    <translation>Für diesen Platz ist kein Satz geplant.</translation>
   </message>
   <message>
+   <source>No set was chosen for this position, so there is no part to replace.</source>
+   <translation>Für diese Position wurde kein Satz gewählt, also gibt es kein Teil zu ersetzen.</translation>
+  </message>
+  <message>
    <source>No terms in hand</source>
    <translation>Keine Bedingungen zur Hand</translation>
   </message>
@@ -5046,6 +5050,10 @@
   <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>In Zeichnung oder Liste ein Teil wählen.</translation>
+  </message>
+  <message>
+   <source>Pick the missing part, list what is in stock, and ask: what would do stands here.</source>
+   <translation>Das fehlende Teil wählen, den Bestand angeben und fragen: hier steht dann, was passen würde.</translation>
   </message>
   <message>
    <source>Picture of the letterhead</source>

@@ -4144,6 +4144,10 @@
    <translation>No hay conjunto planificado para esta posición.</translation>
   </message>
   <message>
+   <source>No set was chosen for this position, so there is no part to replace.</source>
+   <translation>No se eligió ningún conjunto para esta posición; no hay pieza que reemplazar.</translation>
+  </message>
+  <message>
    <source>No terms in hand</source>
    <translation>Sin condiciones en uso</translation>
   </message>
@@ -5046,6 +5050,10 @@
   <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>Elija una pieza en el dibujo o en la lista.</translation>
+  </message>
+  <message>
+   <source>Pick the missing part, list what is in stock, and ask: what would do stands here.</source>
+   <translation>Elija la pieza que falta, indique las existencias y pregunte: aquí aparece lo que serviría.</translation>
   </message>
   <message>
    <source>Picture of the letterhead</source>

@@ -4144,6 +4144,10 @@
    <translation>Aucun ensemble n'est prévu pour ce poste.</translation>
   </message>
   <message>
+   <source>No set was chosen for this position, so there is no part to replace.</source>
+   <translation>Aucun ensemble n'a été choisi pour cette position ; il n'y a pas de pièce à remplacer.</translation>
+  </message>
+  <message>
    <source>No terms in hand</source>
    <translation>Pas de conditions en main</translation>
   </message>
@@ -5046,6 +5050,10 @@
   <message>
    <source>Pick a part in the drawing or the list.</source>
    <translation>Choisissez une pièce dans le dessin ou la liste.</translation>
+  </message>
+  <message>
+   <source>Pick the missing part, list what is in stock, and ask: what would do stands here.</source>
+   <translation>Choisissez la pièce manquante, indiquez le stock et demandez : ce qui conviendrait s'affiche ici.</translation>
   </message>
   <message>
    <source>Picture of the letterhead</source>

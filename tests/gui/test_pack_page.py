@@ -284,6 +284,45 @@ def test_a_faulty_stock_list_is_told_with_its_line(page: InstallerPage) -> None:
     assert "line 2" in page.swap_panel.state_label.text()
 
 
+def test_an_empty_list_of_swaps_says_why(page: InstallerPage, qtbot: QtBot) -> None:
+    page.tabs.setCurrentWidget(page.swap_panel)
+    panel = page.swap_panel
+    taught = panel.state_label.text()
+    assert taught.startswith("Pick the missing part")
+    panel.missing_box.setCurrentIndex(panel.missing_box.count() - 1)
+    panel.stock_edit.setPlainText("QW-N104,1")
+    panel.ask()
+    qtbot.waitUntil(lambda: panel.model.rowCount() == 1, timeout=20_000)
+    panel.refresh()
+    assert panel.model.rowCount() == 1, "an answer stays while part and set do"
+    panel.stock_edit.setPlainText("QW-N104,many")
+    panel.ask()
+    assert panel.model.rowCount() == 0, "the answer before is of another stock"
+    assert not panel.fit_button.isEnabled()
+    assert "line 2" in panel.state_label.text()
+
+
+def test_an_answer_about_another_part_or_position_is_taken_away(page: InstallerPage, qtbot: QtBot) -> None:
+    page.tabs.setCurrentWidget(page.swap_panel)
+    panel, session = page.swap_panel, page.swap_panel._context.session
+    panel.missing_box.setCurrentIndex(panel.missing_box.count() - 1)
+    panel.stock_edit.setPlainText("QW-N104,1")
+    panel.ask()
+    qtbot.waitUntil(lambda: panel.model.rowCount() == 1, timeout=20_000)
+    panel.missing_box.setCurrentIndex(0)
+    panel.missing_box.activated.emit(0)
+    assert panel.model.rowCount() == 0
+    assert panel.state_label.text().startswith("Pick the missing part")
+    panel.missing_box.setCurrentIndex(panel.missing_box.count() - 1)
+    panel.ask()
+    qtbot.waitUntil(lambda: panel.model.rowCount() == 1, timeout=20_000)
+    other = next(one.label for one in session.survey.positions if one.label != session.label)
+    session.look_at(other)
+    panel.refresh()
+    assert panel.model.rowCount() == 0
+    assert not panel.fit_button.isEnabled()
+
+
 def test_an_inspection_done_moves_its_next_day_and_wear_is_logged(
     page: InstallerPage, qtbot: QtBot, tmp_path: Path
 ) -> None:

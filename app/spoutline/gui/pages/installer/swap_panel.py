@@ -27,6 +27,7 @@ from spoutline.gui.wording import told, tr
 from spoutline.model.faults import InputFault
 from spoutline.model.finding import Severity, Verdict
 from spoutline.model.part_ref import PartRef, told_apart
+from spoutline.model.plan import PositionPlan
 from spoutline.model.record import SWAP_REASONS, ChangeReason
 from spoutline.model.stock import SwapOption
 
@@ -49,6 +50,7 @@ class SwapPanel(QWidget):
         super().__init__(parent)
         self._context = context
         self._asked_for: PartRef | None = None
+        self._asked_of: PositionPlan | None = None  # whose set the answer shown is about
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 6, 0, 0)
         row.addWidget(self._question_card(), 2)
@@ -59,6 +61,7 @@ class SwapPanel(QWidget):
         form = QFormLayout()
         self.missing_box = StillBox(self)
         self.missing_box.setObjectName("missingPart")
+        self.missing_box.activated.connect(lambda _: self._forget_other())
         form.addRow(tr("Part that is not on the truck"), self.missing_box)
         card.body.addLayout(form)
         card.body.addWidget(plain_label(tr("Stock list: part number and quantity, one part a line"), "quiet"))
@@ -115,10 +118,9 @@ class SwapPanel(QWidget):
             for reason in SWAP_REASONS:
                 self.reason_box.addItem(words.word(reason), reason)
         self.ask_button.setEnabled(bool(links))
-        if place < 0:
-            self.model.show_nodes(())
-            self.state_label.setText("")
-        self._show_choice()
+        if plan is not self._asked_of or plan is None:
+            self._say_why_empty(self._teaching(has_set=bool(links)))
+        self._forget_other()
 
     def use_stock(self, path: Path) -> None:
         """Take the stock from a file."""
@@ -141,15 +143,15 @@ class SwapPanel(QWidget):
         try:
             stock = workbench.packing().stock_from_csv(text, tr("stock list"))
         except InputFault as fault:
-            self.state_label.setText(told(str(fault)))
+            self._say_why_empty(told(str(fault)))
             return
-        self._asked_for = missing
-        self.state_label.setText(tr("Checking every stocked part…"))
+        self._say_why_empty(tr("Checking every stocked part…"))
+        self._asked_for, self._asked_of = missing, plan
         self._context.jobs.start(
             _SWAP,
             lambda _: workbench.packing().swap_options(survey, plan, missing, stock),
-            self._show_options,
-            lambda fault: self.state_label.setText(told(str(fault))),
+            lambda options: self._show_options(options, missing, plan),
+            lambda fault: self._say_why_empty(told(str(fault))),
         )
 
     def fit(self) -> None:
@@ -163,7 +165,27 @@ class SwapPanel(QWidget):
             if part != self._asked_for:
                 self.fitted.emit(part, (), reason.value)
 
-    def _show_options(self, options: tuple[SwapOption, ...]) -> None:
+    def _forget_other(self) -> None:
+        """Take an answer away that is about another part than the one picked."""
+        if self._asked_for is not None and self._asked_for != self.missing_box.currentData():
+            self._say_why_empty(self._teaching(has_set=self.missing_box.count() > 0))
+        self._show_choice()
+
+    def _teaching(self, *, has_set: bool) -> str:
+        if not has_set:
+            return tr("No set was chosen for this position, so there is no part to replace.")
+        return tr("Pick the missing part, list what is in stock, and ask: what would do stands here.")
+
+    def _say_why_empty(self, words: str) -> None:
+        """Empty the list; an answer that still comes is about a question that nobody asks any more."""
+        self._asked_for = self._asked_of = None
+        self.model.show_nodes(())
+        self.state_label.setText(words)
+        self._show_choice()
+
+    def _show_options(self, options: tuple[SwapOption, ...], missing: PartRef, plan: PositionPlan) -> None:
+        if missing != self._asked_for or plan is not self._asked_of:
+            return
         story, currency = self._context.story, self._context.session.survey.site.currency
         self.model.show_nodes(tuple(_node(option, currency, story) for option in options))
         self.tree.expandAll()
