@@ -76,6 +76,30 @@ class QuotationLife:
         """Return another quotation sent under the number of this one, which has the id ``besides``; or None."""
         return self._book().sent_under(quotation.terms.heading.number, besides)
 
+    def check_unsent(self, quotation: Quotation, revision: int) -> None:
+        """Raise ``InputFault`` where something else was sent under the number of a quotation that the book has not.
+
+        The same once more, as that revision, is nothing else.
+        """
+        other = self.sent_under(quotation, None)
+        if other is None or self._was_sent(quotation, other.id, revision):
+            return
+        wanted = Worded(
+            "another was sent under this number, to {customer} for {site}: revise that one with {command}, or give "
+            "this one its own number",
+            customer=other.customer,
+            site=other.site,
+            command=f"`spoutline quotation revise {other.id}`",
+        )
+        raise InputFault((InputProblem("", "heading.number", other.number, wanted),))
+
+    def _was_sent(self, quotation: Quotation, quotation_id: int, revision: int) -> bool:
+        """Say whether a quotation would be the paper of a revision that was issued."""
+        from spoutline.model.quotation_status import QuotationStatus
+
+        issued = {one.revision for one in self.history(quotation_id) if one.status is QuotationStatus.ISSUED}
+        return revision in issued and quotation.says_the_same_as(self.at_revision(quotation_id, revision))
+
     def of_survey(self, survey_id: int) -> tuple[QuotationEntry, ...]:
         """Return the quotations of a survey of the book, that on which somebody last took a step first."""
         return self._book().of_survey(survey_id)

@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from spoutline.units.display import Display
 
 _FIRST_REVISION = 1
+_SENT = frozenset({"--pdf", "--html", "--mail", "--xlsx"})  # what the customer gets; the others stay in the house
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -87,6 +88,8 @@ def _run(workbench: Workbench, arguments: argparse.Namespace) -> ExitCode:
     quotation = quoted.quotation
     if not arguments.draft:
         service.check_prices(quotation)
+    if not _SENT.isdisjoint(outputs):
+        service.life().check_unsent(quotation, _FIRST_REVISION)
     contents = _papers(workbench, arguments, quoted, option, display)
     arguments.output_plan.write({path: contents[name]() for name, path in outputs.items()})
     write_standard_output(quotation_text(quotation, workbench.story(display)))

@@ -47,6 +47,17 @@ class Quotation(KeptRecord):
     incomplete_words: tuple[IncompleteWord, ...] = ()
     margin_words: tuple[MarginWord, ...] = ()  # never printed on what the customer gets
 
+    def says_the_same_as(self, other: Quotation) -> bool:
+        """Say whether the customer reads the same in both: whatever margins were answered and the book numbers."""
+        numbers = {
+            "survey": other.pins.survey,
+            "survey_id": other.pins.survey_id,
+            "survey_revision": other.pins.survey_revision,
+        }
+        pins = self.pins.model_copy(update=numbers)
+        alike = self.model_copy(update={"pins": pins, "margin_words": other.margin_words})
+        return alike == other and self.pins.survey.site == other.pins.survey.site
+
     @property
     def valid_to(self) -> date:
         """The last day on which the offer stands."""
