@@ -283,11 +283,15 @@ def test_no_paper_of_a_draft_is_saved_under_a_number_that_was_sent(
     assert "was sent under the number GUI-1D" in page.panel.offer.next_label.text()
     page.files.save(refused, FileKind.PDF)
     assert "was sent under the number GUI-1D" in page.panel.state_label.text()
+    page.panel.state_label.clear()
+    page.files.save(table := tmp_path / "refused.xlsx", FileKind.WORKBOOK)
+    assert "was sent under the number GUI-1D" in page.panel.state_label.text()
     quote(qtbot, page, terms("GUI-1E"))
     assert "was sent under" not in page.panel.offer.next_label.text()
     page.files.save(own, FileKind.PDF)
     qtbot.waitUntil(own.exists, timeout=20_000)
     assert not refused.exists()
+    assert not table.exists()
 
 
 def test_turning_to_a_position_leaves_the_quotations(

@@ -44,6 +44,7 @@ class FileKind(StrEnum):
 
 
 PAPERS: Final = (FileKind.PDF, FileKind.PICK_LIST, FileKind.MARGIN)
+_FOR_THE_CUSTOMER: Final = (FileKind.PDF, FileKind.WORKBOOK)  # each bears the number by which both sides know it
 _MARGIN_END: Final = "-internal-margin"
 _STEM_ENDS: Final = {
     FileKind.PICK_LIST: "-pick-list",
@@ -98,7 +99,7 @@ class QuotationFiles(QObject):
     def ask(self, kind: FileKind) -> None:
         """Ask for a file and write a table of the quotation into it."""
         made = self._hand().quotation
-        if made is None:
+        if made is None or self._is_another_of_a_sent_number(kind):
             return
         saving = Saving(self._context.session.workbench.files_in_use, self._window, self._sources())
         path = saving.ask(tr("Save"), f"{self._stem(made, kind)}.{kind.ending}", FileForm(kind.ending))
@@ -111,7 +112,7 @@ class QuotationFiles(QObject):
             self.hands[kind].save_to(path)
             return
         made = self._hand().quotation
-        if made is not None:
+        if made is not None and not self._is_another_of_a_sent_number(kind):
             save_aside(
                 self._context,
                 FILE,
@@ -138,11 +139,9 @@ class QuotationFiles(QObject):
         made = self._hand().quotation
         if made is None:
             return None
-        is_sent = kind is FileKind.PDF
-        other = self._hand().sent_before
-        if is_sent and other is not None and not self._hand().was_issued:
-            self.failed.emit(number_words(other))
+        if self._is_another_of_a_sent_number(kind):
             return None
+        is_sent = kind is FileKind.PDF
         return WantedPaper(
             make=self.maker(kind),
             stem=self._stem(made, kind),
@@ -150,6 +149,15 @@ class QuotationFiles(QObject):
             recipient=made.terms.customer if is_sent else None,  # the others stay in the house
             pdf=self._shown() if is_sent else None,
         )
+
+    def _is_another_of_a_sent_number(self, kind: FileKind) -> bool:
+        """Say whether a paper for the customer would bear a number that another bears already; tell so if it would."""
+        hand = self._hand()
+        other = hand.sent_before
+        if other is None or hand.was_issued or kind not in _FOR_THE_CUSTOMER:
+            return False
+        self.failed.emit(number_words(other))
+        return True
 
     def maker(self, kind: FileKind) -> MakePaper:
         """Return what makes a paper of the quotation in hand; raise ``ValueError`` where there is none."""
