@@ -163,3 +163,15 @@ def test_the_survey_of_the_book_keeps_what_nobody_answered_and_what_was_answered
         assert same_answers(quoted.survey, kept.survey)
     finally:
         bench.close()
+
+
+def test_an_alternate_is_taken_in_an_option_that_wishes_for_other_parts(own_run: Run) -> None:
+    """What the customer asks for stands before the wish of the option: four pieces at 55.50 more, no hose lost."""
+    Path("survey.json").write_text(demo_survey("small_town").model_dump_json(round_trip=True))
+    Path("terms.toml").write_text(short_terms("TA-1", f'{MORE}breakaway = "single_use"\n'))
+    own_run("quotation", "keep", "survey.json", "--terms", "terms.toml", "--by", "R. Example")
+    told = json.loads(own_run("quotation", "alternate", "TA-1", "QW-B101", "--preview", "--json"))
+    (option,) = told["options"]
+    changed = {line["part_number"]: (line["pieces_before"], line["pieces_after"]) for line in option["lines"]}
+    assert changed == {"LS-B101": (4, 0), "QW-B101": (0, 4)}
+    assert Decimal(option["total"]["difference"]) == Decimal("222.00")

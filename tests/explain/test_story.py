@@ -19,7 +19,7 @@ from spoutline.explain.writing.money import amount, money_text
 from spoutline.model.check import Outcome, WorkedLine
 from spoutline.model.finding import Finding, Severity, SubjectKind, Verdict
 from spoutline.model.language import Language
-from spoutline.model.limit import LimitId
+from spoutline.model.limit import LimitId, LimitStatus
 from spoutline.model.liquid import Liquid, LiquidFamily
 from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import Conflict, Exclusion, PartVerdict, PinnedPart
@@ -294,3 +294,12 @@ def test_a_figure_of_a_component_names_it_as_the_trade_does(language: Language, 
     text = told.worked_line(line)
     assert text.result.startswith(f"{words} = ")
     assert not any("_" in one for one in (text.inputs, text.result))
+
+
+def test_a_figure_that_rests_on_judgment_says_so_once_and_as_americans_spell_it() -> None:
+    """Webster's spelling (from memory); tables of rules write the other one."""
+    words = story()
+    told = "engineering judgment"
+    assert words.sourced("slack", LimitStatus.JUDGEMENT) == f"slack [{told}]"
+    assert words.sourced("", LimitStatus.JUDGEMENT) == f"[{told}]"
+    assert words.sourced("engineering judgement", LimitStatus.JUDGEMENT) == told

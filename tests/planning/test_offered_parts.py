@@ -97,6 +97,22 @@ def test_the_columns_of_an_offer_are_those_of_its_parts(
             assert seen.price_minor("USD").tolist() == pytest.approx(of_parts.price_minor("USD").tolist(), nan_ok=True)
 
 
+def test_a_part_asked_for_belongs_to_an_offer_that_wishes_for_others(parts: ListStore) -> None:
+    """What is asked for by its number comes beside the wish, no more."""
+    option = OptionTerms(title="x", breakaway=BreakawayWish.SINGLE_USE)
+    asked = next(part for part in parts.all if part.breakaway is not None and part.breakaway.reconnectable)
+    offer = OfferedParts(parts, keeps(option, LiquidFamily.GASOLINE, (asked.ref,)), OfferedPrices(pricer(parts)))
+    wanted = [
+        part.ref
+        for part in parts.all
+        if part.kind is asked.kind and (belongs(part, option, LiquidFamily.GASOLINE) or part.ref == asked.ref)
+    ]
+    assert asked.ref in wanted
+    assert [part.ref for part in offer.candidates(CandidateFilter(kind=asked.kind))] == wanted
+    seen = offer.columns(asked.kind)
+    assert [seen.ref_at(row) for row in range(len(seen))] == wanted
+
+
 def test_prices_of_an_offer_are_those_of_its_terms(parts: ListStore) -> None:
     """By hand: the list's 40.00 and the 12.34 agreed; what no list names keeps the price of the catalogue."""
     prices = OfferedPrices(pricer(parts))

@@ -7,8 +7,10 @@ What a damaged file looks like is made here by damaging one, by the layout that 
 from __future__ import annotations
 
 import hashlib
+import os
 import shutil
 import sqlite3
+import tempfile
 from contextlib import closing
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -19,7 +21,7 @@ from spoutline.book.backups import BackupReason, backups_of, daily_backup, make_
 from spoutline.book.book import Book, open_book
 from spoutline.book.book_file import FileKind, check_usable, inspect_file
 from spoutline.bootstrap import Settings, open_workbench
-from spoutline.model.faults import DamagedStore, InputFault, StoreFault
+from spoutline.model.faults import DamagedStore, InputFault, ReadOnlyStore, StoreFault
 from spoutline.model.survey import Position, Site, Survey
 
 NOON = datetime(2031, 5, 1, 12, 0, tzinfo=UTC)
@@ -89,6 +91,26 @@ DAMAGES = {
     "scribbled over": FileKind.DAMAGED,
     "wrong index": FileKind.DAMAGED,
 }
+
+
+@pytest.mark.skipif(not hasattr(os, "geteuid"), reason="rights of files as POSIX has them")
+def test_a_sound_book_in_a_folder_that_may_not_be_written_is_never_called_damaged() -> None:
+    """Reading a book with a write-ahead log takes files beside it (https://www.sqlite.org/wal.html#readonly)."""
+    with tempfile.TemporaryDirectory() as folder:  # not below a folder that is this person's alone
+        path = Path(folder) / "office.sqlite3"
+        opened(path).close()
+        path.chmod(0o444)
+        Path(folder).chmod(0o555)
+        person = os.geteuid()
+        try:
+            if person == 0:  # whom no right of a file stops
+                os.seteuid(65534)
+            with pytest.raises(ReadOnlyStore, match="may be read by you but not written"):
+                check_usable(path)
+        finally:
+            if person == 0:
+                os.seteuid(0)
+            Path(folder).chmod(0o755)
 
 
 @pytest.mark.parametrize(("how", "kind"), DAMAGES.items())

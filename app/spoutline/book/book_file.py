@@ -150,6 +150,10 @@ def _looked_into(path: Path, size: int, *, thorough: bool) -> FileReport:
             raise BusyStore(
                 Worded("The database {path} does not answer for now: {reason}.", path=path, reason=fault)
             ) from fault
+        if code in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_PERM):  # a log needs a folder that may be written
+            from spoutline.database.faults import store_fault  # brings SQLAlchemy, which a start does without
+
+            raise store_fault(fault, str(path)) from fault
         return FileReport(
             path=path, kind=FileKind.DAMAGED, detail=Worded("it is damaged ({reason})", reason=fault), size_bytes=size
         )

@@ -244,7 +244,8 @@ class Words:
         return source if self.phrases.language == Language.ENGLISH else self.cited(source)
 
     def _mark(self, status: LimitStatus) -> str:
-        return status.value if self.phrases.language == Language.ENGLISH else self.word(status)
+        written = self.phrases.language == Language.ENGLISH and status is not LimitStatus.JUDGEMENT
+        return status.value if written else self.word(status)  # tables spell judgment their own way
 
     def severity_note(self, severity: Severity) -> str:
         """Return what a severity means to the reader."""

@@ -132,14 +132,15 @@ class OfferedParts:
         return tuple(map(self._prices.part, parts))
 
 
-def keeps(option: OptionTerms, family: LiquidFamily) -> Keep:
+def keeps(option: OptionTerms, family: LiquidFamily, asked_for: tuple[PartRef, ...] = ()) -> Keep:
     """Return which parts belong to an option where ``family`` flows; neither hose nor breakaway: it always does.
 
-    Low-permeation hose is a matter of gasoline: other liquids keep every hose.
+    Low-permeation hose is a matter of gasoline: other liquids keep every hose. A part that is asked for by its number,
+    as an alternate that the customer took is, stands before the wishes of the option.
     """
     low_permeation = option.hose is HoseWish.LOW_PERMEATION and family is LiquidFamily.GASOLINE
 
-    def keep(view: PartView) -> Mask | None:
+    def wished(view: PartView) -> Mask | None:
         figures = figures_by_path(view.kind)
         if _RECONNECTABLE in figures and option.breakaway is not BreakawayWish.ANY:
             found = view.flag(_RECONNECTABLE)
@@ -147,5 +148,9 @@ def keeps(option: OptionTerms, family: LiquidFamily) -> Keep:
         if _LOW_PERMEATION in figures and low_permeation:
             return view.flag(_LOW_PERMEATION)
         return None
+
+    def keep(view: PartView) -> Mask | None:
+        found = wished(view)
+        return found if found is None or not asked_for else found | view.named(asked_for)
 
     return keep

@@ -11,6 +11,7 @@ from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.liquid import LiquidFamily
 from spoutline.model.number_pattern import check_pattern
 from spoutline.model.part import ACCESSORIES, Part
+from spoutline.model.part_ref import PartRef
 from spoutline.model.plan import PositionPlan
 from spoutline.model.pricing import PriceGap
 from spoutline.model.quotation import Quotation
@@ -22,7 +23,7 @@ from spoutline.model.quoted_option import (
     SupersededPart,
 )
 from spoutline.model.refit import Commonality, RefitPlan
-from spoutline.model.survey import Survey
+from spoutline.model.survey import Position, Survey
 from spoutline.planning.part_names import wrong_refs
 from spoutline.planning.pricing.charges import amounts_of, labour_lines
 from spoutline.planning.pricing.discount_names import check_discount_names
@@ -185,7 +186,14 @@ def _planned(
     survey: Survey, option: OptionTerms, prices: OfferedPrices, sources: QuoteSources, progress: Progress | None
 ) -> RefitPlan:
     pricer = prices.pricer
-    stores = {family: OfferedParts(sources.parts, keeps(option, family), prices) for family in LiquidFamily}
+    stores: dict[tuple[LiquidFamily, tuple[PartRef, ...]], OfferedParts] = {}
+
+    def parts_for(position: Position) -> OfferedParts:
+        asked = position.liquid.family, position.decisions.pinned
+        if asked not in stores:
+            stores[asked] = OfferedParts(sources.parts, keeps(option, *asked), prices)
+        return stores[asked]
+
     updated, supersessions = with_successors(survey, sources.parts)
     site = updated.site.model_copy(update={"currency": pricer.terms.currency})
     stock_price = stock_price_on_terms(survey, pricer)
@@ -194,7 +202,7 @@ def _planned(
         updated.model_copy(update={"site": site}),
         sources.tables,
         OfferedParts(sources.parts, every_part, prices),
-        parts_for=lambda position: stores[position.liquid.family],
+        parts_for=parts_for,
         stocking=stocking,
         supersessions=supersessions,
         steps=sources.steps,
