@@ -237,6 +237,11 @@ def test_a_complete_record_is_clear(
     assert done.code == 1
     assert "✗ Nobody has signed the form" in done.out
     assert "✗ The day of the work is not entered" in done.out
+    fill(form, unsigned, **values, p1_signed_by="A. Quill", p1_done_on="2999-12-01")
+    done = spoutline("record", "read", unsigned, "--survey", survey, "--dry-run", *own)
+    assert done.code == 1
+    assert "done_on = '2999-12-01': the day on which the work was done, not after" in done.out
+    assert "✗ The day of the work is not entered" in done.out
     fill(form, filled, **values, p1_signed_by="A. Quill", p1_done_on="2026-12-01")
     done = spoutline("record", "read", filled, "--survey", survey, "--dry-run", *own)
     assert "OPEN" not in done.out
@@ -273,19 +278,19 @@ def test_wear_and_inspections_are_noted_and_move_the_plan(
     survey, paper = written(), tmp_path / "inspection.pdf"
     site = "Maple Ferry Fuels"
     assert spoutline("record", "wear", site, "1", "LS-B101", "--fitted", "LS-B101", "--reason", "drive_off",
-                     "--on", "2027-02-03", "--survey", survey, *own).code == 0  # fmt: skip
-    assert spoutline("record", "inspected", site, "1", "hose_pulled_out", "--on", "2027-03-01", *own).code == 0
+                     "--on", "2026-02-03", "--survey", survey, *own).code == 0  # fmt: skip
+    assert spoutline("record", "inspected", site, "1", "hose_pulled_out", "--on", "2026-03-01", *own).code == 0
     spoutline("pack", survey, "--inspection", paper, "--in-service", "2026-12-01", *own)
     text = text_of(paper)
-    assert "Mar 31, 2027 30 days Hose pulled out in full" in text
+    assert "Mar 31, 2026 30 days Hose pulled out in full" in text
     assert "drive-off" in text
     listed = spoutline("record", "list", site, *own).out
-    assert "2027-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive-off" in listed
-    assert "2027-03-01  inspection  1  hose_pulled_out  passed" in listed
+    assert "2026-02-03  wear  1  Larkspindle Couplings LS-B101 → Larkspindle Couplings LS-B101  drive-off" in listed
+    assert "2026-03-01  inspection  1  hose_pulled_out  passed" in listed
 
 
 def test_a_replacement_without_a_survey_is_kept_but_is_no_success(spoutline: Spoutline, own: tuple[str, str]) -> None:
-    done = spoutline("record", "wear", "Nowhere Fuels", "1", "LS-B101", "--reason", "wear", "--on", "2027-01-01", *own)
+    done = spoutline("record", "wear", "Nowhere Fuels", "1", "LS-B101", "--reason", "wear", "--on", "2026-01-01", *own)
     assert done.code == 1
     assert "--survey" in done.err
     assert "LS-B101" in spoutline("record", "list", "Nowhere Fuels", *own).out
@@ -294,15 +299,15 @@ def test_a_replacement_without_a_survey_is_kept_but_is_no_success(spoutline: Spo
 def test_a_drive_off_is_due_until_it_is_settled(spoutline: Spoutline, written: Written, own: tuple[str, str]) -> None:
     survey, site = written(), "Maple Ferry Fuels"
     spoutline("record", "wear", site, "1", "LS-B101", "--fitted", "LS-B101", "--reason", "drive_off",
-              "--on", "2027-02-03", "--survey", survey, *own)  # fmt: skip
-    asked = ("record", "due", survey, "--in-service", "2027-02-01", "--by", "2027-02-03", *own)
+              "--on", "2026-02-03", "--survey", survey, *own)  # fmt: skip
+    asked = ("record", "due", survey, "--in-service", "2026-02-01", "--by", "2026-02-03", *own)
     due = spoutline(*asked)
     assert due.code == 1
-    left = [line.split()[2] for line in due.out.splitlines() if line.startswith("2027-02-03") and "After" in line]
+    left = [line.split()[2] for line in due.out.splitlines() if line.startswith("2026-02-03") and "After" in line]
     assert len(left) == 7
     assert all(item.startswith("after_") for item in left)
     for item in left:
-        assert spoutline("record", "inspected", site, "1", item, "--on", "2027-02-03", *own).code == 0
+        assert spoutline("record", "inspected", site, "1", item, "--on", "2026-02-03", *own).code == 0
     settled = spoutline(*asked)
     assert settled.code == 0
     assert "after_" not in settled.out
@@ -355,7 +360,7 @@ def test_a_replacement_is_judged_or_refused(
     named = {"position": "1", "removed": hanging, "fitted": hanging} | changed
     named = {key: {"DEF": "VD-B101", "OTHER": "VD-B101"}.get(value, value) for key, value in named.items()}
     done = spoutline("record", "wear", "Maple Ferry Fuels", named["position"], named["removed"], "--fitted",
-                     named["fitted"], "--reason", "wear", "--on", "2027-01-01", "--survey", survey, *own)  # fmt: skip
+                     named["fitted"], "--reason", "wear", "--on", "2026-01-01", "--survey", survey, *own)  # fmt: skip
     assert done.code == code
     assert words in done.out + done.err
     listed = spoutline("record", "list", "Maple Ferry Fuels", *own).out
@@ -365,10 +370,11 @@ def test_a_replacement_is_judged_or_refused(
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        (("wear", "S", "1", "LS-B1O1", "--reason", "wear", "--on", "2027-01-01"), "part number"),
+        (("wear", "S", "1", "LS-B1O1", "--reason", "wear", "--on", "2026-01-01"), "part number"),
         (("wear", "S", "1", "LS-B101", "--reason", "wear", "--on", "soon"), "YYYY-MM-DD"),
-        (("wear", " ", "1", "LS-B101", "--reason", "wear", "--on", "2027-01-01"), "SITE"),
-        (("inspected", "S", "1", "hose", "--on", "2027-01-01"), "invalid choice"),
+        (("wear", " ", "1", "LS-B101", "--reason", "wear", "--on", "2026-01-01"), "SITE"),
+        (("inspected", "S", "1", "hose", "--on", "2026-01-01"), "invalid choice"),
+        (("inspected", "S", "1", "continuity", "--on", "2999-02-03"), "2999-02-03"),
         (("read", "none.pdf", "--survey", "none.json"), "none.pdf"),
     ],
 )

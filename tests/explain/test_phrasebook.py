@@ -81,3 +81,7 @@ def test_a_phrase_that_claims_approval_is_refused() -> None:
 
 def test_broken_toml_is_refused_with_its_place() -> None:
     assert list(fields_of("[text\n")) == ["table"]
+
+
+def test_liquids_of_a_nozzle_are_told_in_words_and_never_by_code() -> None:
+    assert phrasebook().fact_value("liquids", "diesel, fuel_oil, kerosene") == "diesel, fuel oil, kerosene"

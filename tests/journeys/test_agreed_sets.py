@@ -177,7 +177,7 @@ def test_what_was_replaced_hangs_as_built_and_stands_beside_what_was_planned_and
     label, other = (one["label"] for one in agreed["positions"][:2])
     removed, fitted = agreed["positions"][0]["set"][-1]["part_number"], "QW-N104"
     assert removed != fitted
-    more = ("--fitted", fitted, "--reason", "wear", "--on", "2027-03-01", "--survey", survey)
+    more = ("--fitted", fitted, "--reason", "wear", "--on", "2026-03-01", "--survey", survey)
     run("record", "wear", site, label, removed, *more)
     run("bill", survey, "--csv", "built.csv", "--pdf", "built.pdf", "--without-calculations", "--sets", "built")
     run("bill", survey, "--csv", "agreed.csv")

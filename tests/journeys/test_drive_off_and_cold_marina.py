@@ -62,16 +62,16 @@ def test_a_drive_off_from_report_to_certificate(spoutline: Spoutline, tmp_path: 
     torn = next(part["part_number"] for part in chain if part["slot"] == "breakaway")
     # the report: a car drove off, another breakaway of the same class was put on
     told = spoutline("record", "wear", SITE, "1A", torn, "--fitted", "QW-B101", "--reason", "drive_off",
-                     "--on", "2027-02-03", "--survey", survey, *own)  # fmt: skip
+                     "--on", "2026-02-03", "--survey", survey, *own)  # fmt: skip
     assert (told.code, told.out) == (0, "")
-    asked = ("record", "due", survey, "--in-service", "2027-01-04", "--by", "2027-02-03", "--sets", "built", *own)
+    asked = ("record", "due", survey, "--in-service", "2026-01-04", "--by", "2026-02-03", "--sets", "built", *own)
     due = spoutline(*asked)
     assert due.code == 1
     assert due.out.count("after_") == 7
     # the papers of the day show what hangs there now
     pack, form, plan, calendar = (tmp_path / name for name in ("pack.pdf", "form.pdf", "plan.pdf", "plan.ics"))
     spoutline("pack", survey, "--pdf", pack, "--form", form, "--inspection", plan, "--ics", calendar,
-              "--in-service", "2027-01-04", "--sets", "built", *own)  # fmt: skip
+              "--in-service", "2026-01-04", "--sets", "built", *own)  # fmt: skip
     for paper in (pack, form):
         assert "QW-B101" in text_of(paper)
         assert torn not in text_of(paper)
@@ -83,14 +83,14 @@ def test_a_drive_off_from_report_to_certificate(spoutline: Spoutline, tmp_path: 
     values = {name: "passed" for name in fields if name.endswith("_result")}
     values |= {"p1_clearance_reading": "8 in", "p1_spout_reading": "0.82", "p1_bond_reading": "90k"}
     values |= {"p1_flow_reading": "9.5", "p1_part2_serial": "SN 4711", "p1_part2_service_until": "2031-06"}
-    values |= {"p1_signed_by": "Ada Quill", "p1_done_by": "Ada Quill", "p1_done_on": "2027-02-03"}
+    values |= {"p1_signed_by": "Ada Quill", "p1_done_by": "Ada Quill", "p1_done_on": "2026-02-03"}
     filled, certificate, bill = (tmp_path / name for name in ("filled.pdf", "certificate.pdf", "bill.pdf"))
     fill(form, filled, values)
     read = spoutline("record", "read", filled, "--survey", survey, "--sets", "built", "--pdf", certificate,
                      "--bill", bill, *own)  # fmt: skip
     assert read.code == 0, read.out
     shown = text_of(certificate)
-    for found in ("QW-B101", "SN 4711", "Jun 30, 2031", "90 kΩ", "0.82 in", "9.5 gpm", "Ada Quill", "Feb 3, 2027"):
+    for found in ("QW-B101", "SN 4711", "Jun 30, 2031", "90 kΩ", "0.82 in", "9.5 gpm", "Ada Quill", "Feb 3, 2026"):
         assert found in shown
     assert "QW-B101" in text_of(bill)
     # sheet, form and certificate hold a reading against the same figures
@@ -100,7 +100,7 @@ def test_a_drive_off_from_report_to_certificate(spoutline: Spoutline, tmp_path: 
     left = [line.split()[2] for line in spoutline(*asked).out.splitlines() if "after_" in line]
     assert left == ["after_hose", "after_outlet", "after_shear_valve"]
     for item in left:
-        assert spoutline("record", "inspected", SITE, "1A", item, "--on", "2027-02-03", *own).code == 0
+        assert spoutline("record", "inspected", SITE, "1A", item, "--on", "2026-02-03", *own).code == 0
     assert spoutline(*asked).code == 0
     assert spoutline("record", "list", SITE, *own).code == 0
 
@@ -116,7 +116,7 @@ def test_a_marina_in_a_cold_climate(spoutline: Spoutline, tmp_path: Path, own: t
     planned = json.loads(spoutline("plan", survey, "--json").out)["positions"][0]
     pack, form, plan = (tmp_path / name for name in ("pack.pdf", "form.pdf", "plan.pdf"))
     done = spoutline("pack", survey, "--pdf", pack, "--form", form, "--inspection", plan,
-                     "--in-service", "2027-05-03", *own)  # fmt: skip
+                     "--in-service", "2026-05-03", *own)  # fmt: skip
     assert done.code == 0, done.err
     sheet, asked, inspected = (text_of(path) for path in (pack, form, plan))
     for part in planned["set"]:
@@ -128,10 +128,10 @@ def test_a_marina_in_a_cold_climate(spoutline: Spoutline, tmp_path: Path, own: t
     assert "Stiff hose and brittle seals in the cold" in sheet
     assert "hazardous waste" in sheet
     # common practice, no source: what must stand the frost is looked at before the first winter, here by 1 October
-    assert re.search(r"Oct 1, 2027 [^.]{0,40}Before the frost", inspected)
+    assert re.search(r"Oct 1, 2026 [^.]{0,40}Before the frost", inspected)
     # Okla. 165:26-2-92(c): hoses pulled out in full every 30 days; 3 May and 30 days is 2 June
-    assert "Jun 2, 2027" in inspected
-    for later, times in (("2027-09-30", 0), ("2027-10-01", 1)):
-        due = spoutline("record", "due", survey, "--in-service", "2027-05-03", "--by", later, *own)
+    assert "Jun 2, 2026" in inspected
+    for later, times in (("2026-09-30", 0), ("2026-10-01", 1)):
+        due = spoutline("record", "due", survey, "--in-service", "2026-05-03", "--by", later, *own)
         assert due.code == 0
         assert due.out.count("cold_look") == times

@@ -50,7 +50,7 @@ def record(position: str = "1A", **fields: object) -> CommissioningRecord:
         parts=("QW-W18", "QW-B7"),
         changes=(PartChange(planned="QW-B7", fitted=("QW-B9",), reason=ChangeReason.NOT_ON_VAN),),
         entries=(RecordEntry(item=RecordItemId.BOND, reading=1500.0, note="=2+3; 'x' \u00fc"),),
-        done_on=date(2026, 12, 1),
+        done_on=date(2026, 11, 24),
         **fields,
     )  # type: ignore[arg-type]
 
@@ -96,10 +96,10 @@ def test_a_photo_that_is_missing_or_another_is_refused_and_nothing_is_kept(
 
 def test_wear_and_inspections_are_kept_apart(book: Book) -> None:
     wear = WearEntry(
-        site="S", position="1A", done_on=date(2027, 2, 3), removed="QW-C12", fitted="QW-C12", reason=ChangeReason.WEAR
+        site="S", position="1A", done_on=date(2026, 2, 3), removed="QW-C12", fitted="QW-C12", reason=ChangeReason.WEAR
     )
     done = InspectionEntry(
-        site="S", position="1A", item=InspectionItemId.HOSE_SURFACE, done_on=date(2027, 2, 4), note="clean"
+        site="S", position="1A", item=InspectionItemId.HOSE_SURFACE, done_on=date(2026, 2, 4), note="clean"
     )
     book.position_records.add_wear(wear)
     book.position_records.add_inspection(done)
@@ -116,3 +116,22 @@ def test_a_stored_record_of_another_form_is_a_store_fault(book: Book, tmp_path: 
         connection.execute("UPDATE position_records SET document = '{}'")
     with pytest.raises(StoreFault, match="this version"):
         book.position_records.commissioning("Bramblefork Fuels")
+
+
+def test_work_of_a_day_to_come_is_refused_and_nothing_of_it_kept(book: Book) -> None:
+    """At 09:30 of universal time on November 25 no clock on earth shows a later day than the 25th (UTC+14)."""
+    records = book.position_records
+    today, ahead = record(), record("1B").model_copy(update={"done_on": date(2026, 11, 26)})
+    with pytest.raises(InputFault, match=r"2026-11-26.*2026-11-25"):
+        records.add_commissionings([(today, {}), (ahead, {})])
+    done = InspectionEntry(site="S", position="1A", item=InspectionItemId.HOSE_SURFACE, done_on=date(2999, 2, 3))
+    with pytest.raises(InputFault, match="2999-02-03"):
+        records.add_inspection(done)
+    gone = WearEntry(
+        site="S", position="1A", done_on=date(2026, 11, 26), removed="QW-C12", fitted="QW-C12", reason=ChangeReason.WEAR
+    )
+    with pytest.raises(InputFault, match="2026-11-26"):
+        records.add_wear(gone)
+    assert records.history("S") == records.history("Bramblefork Fuels") == ()
+    records.add_inspection(done.model_copy(update={"done_on": date(2026, 11, 25)}))
+    assert len(records.inspections("S")) == 1

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Mapping, Sequence
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from typing import TypeVar
 
 from sqlalchemy import Engine, select
@@ -15,6 +15,7 @@ from spoutline.book.schema import store_faults
 from spoutline.book.stored_documents import ReadingNotes, read_kept
 from spoutline.database.engine import shown_url
 from spoutline.frozen import frozen
+from spoutline.model.day_of_work import latest_day, wanted_day
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.record import CommissioningRecord, InspectionEntry, RecordedWork, WearEntry
 from spoutline.model.worded import Worded
@@ -60,7 +61,7 @@ class RecordBook:
         Raises
         ------
         InputFault
-            A photo that a record names is missing, or is another than its SHA-256 says.
+            A photo that a record names is missing, or is another than its SHA-256 says; or its day lies ahead.
         """
         documents = [(record, _checked_photos(record, photos)) for record, photos in records]
         return self._add(_COMMISSIONING, documents, together)
@@ -84,7 +85,7 @@ class RecordBook:
             return {row.sha256: row.content for row in session.scalars(query)}
 
     def add_wear(self, entry: WearEntry) -> int:
-        """Add a line to the wear log and return its id."""
+        """Add a line to the wear log and return its id; raise ``InputFault`` where its day lies ahead."""
         return self._add(_WEAR, [(entry, {})])[0]
 
     def wear(self, site: str) -> tuple[WearEntry, ...]:
@@ -92,7 +93,7 @@ class RecordBook:
         return tuple(self._read(row, WearEntry) for row in self._rows(_WEAR, site))
 
     def add_inspection(self, entry: InspectionEntry) -> int:
-        """Note an inspection as done and return its id."""
+        """Note an inspection as done and return its id; raise ``InputFault`` where its day lies ahead."""
         return self._add(_INSPECTION, [(entry, {})])[0]
 
     def inspections(self, site: str) -> tuple[InspectionEntry, ...]:
@@ -113,6 +114,7 @@ class RecordBook:
         together: Callable[[], object] | None = None,
     ) -> tuple[int, ...]:
         engine = self._engine.execution_options(writes=True)
+        _check_days([document for document, _ in documents], latest_day(self._now().astimezone(UTC)))
         with store_faults(self._url), Session(engine) as session:
             rows = [self._row(kind, document) for document, _ in documents]
             for row, (_, photos) in zip(rows, documents, strict=True):
@@ -155,6 +157,19 @@ class RecordBook:
     def _read(self, row: RecordRow, document_type: type[DocumentT]) -> DocumentT:
         place, named = Worded("record {row_id}", row_id=row.id), Worded("Record {row_id}", row_id=row.id)
         return read_kept(row.document, document_type, place, self._notes, named=named, book=shown_url(self._url))
+
+
+def _check_days(documents: Sequence[RecordedWork], latest: date) -> None:
+    """Raise ``InputFault`` naming every day that lies ahead: nothing is ever taken back from the records."""
+    problems = [
+        InputProblem(
+            "", Worded("day of the work, {position}", position=one.position), str(one.done_on), wanted_day(latest)
+        )
+        for one in documents
+        if one.done_on is not None and one.done_on > latest
+    ]
+    if problems:
+        raise InputFault(tuple(problems))
 
 
 def _checked_photos(record: CommissioningRecord, photos: Mapping[str, bytes]) -> dict[str, bytes]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -214,7 +215,8 @@ class InstallerService:
         from spoutline.documents.pack.form_reading import records_from_form
         from spoutline.documents.pack.tablet_reading import FilledForm, form_from_page
         from spoutline.explain.pack.words import PackWord
-        from spoutline.planning.pack.recorded import with_known_parts
+        from spoutline.model.day_of_work import latest_day
+        from spoutline.planning.pack.recorded import with_known_parts, with_past_day
 
         catalogue = self._sources.catalogue()
         if is_saved_page(path):
@@ -222,7 +224,9 @@ class InstallerService:
             form = form_from_page(saved_page_text(path), str(path), signature, catalogue.read_refs)
         else:
             form = FilledForm(records_from_form(form_content(path), str(path), catalogue.read_refs), {})
-        return replace(form, records=tuple(with_known_parts(record, catalogue) for record in form.records))
+        latest = latest_day(datetime.now(UTC))
+        known = (with_past_day(with_known_parts(record, catalogue), latest) for record in form.records)
+        return replace(form, records=tuple(known))
 
     def read_photo(self, path: Path) -> tuple[PhotoNote, bytes]:
         """Return a photo (PNG or JPEG) with the note that a record keeps of it; raise ``InputFault``."""

@@ -26,6 +26,7 @@ _FACT_LISTS: Final = {
     "service": "Service",
     "services": "NozzleService",
     "family": "LiquidFamily",
+    "liquids": "LiquidFamily",
     "kind": "PartKind",
     "slot": "Slot",
     "limits_that_bind": "RequirementId",

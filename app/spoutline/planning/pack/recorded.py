@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
+from spoutline.model.day_of_work import wanted_day
 from spoutline.model.faults import InputFault, InputProblem
 from spoutline.model.part import PartKind
 from spoutline.model.part_ref import PartRef, told_apart
@@ -43,6 +45,14 @@ def with_known_parts(record: CommissioningRecord, parts: PartStore) -> Commissio
         value = ", ".join(map(str, change.fitted))
         unread.append(UnreadField(field=f"part{place}_fitted", value=value, wanted=told))
     return record.model_copy(update={"changes": tuple(kept), "unread": tuple(unread)})
+
+
+def with_past_day(record: CommissioningRecord, latest: date) -> CommissioningRecord:
+    """Return a record without a day after ``latest``, which is asked for again: nobody has worked in days to come."""
+    if record.done_on is None or record.done_on <= latest:
+        return record
+    asked = UnreadField(field="done_on", value=record.done_on.isoformat(), wanted=str(wanted_day(latest)))
+    return record.model_copy(update={"done_on": None, "unread": (*record.unread, asked)})
 
 
 def check_kinds(entry: WearEntry, parts: PartStore) -> None:
