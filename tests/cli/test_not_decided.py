@@ -7,6 +7,7 @@ went on all the same, in whatever place, would find the sets that are known to b
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from decimal import Decimal
@@ -308,6 +309,51 @@ def test_a_station_tells_what_no_choice_costs_less_than(
     assert Decimal(found["left_open"]) > 0
     assert price - Decimal(found["left_open"]) == Decimal(found["floor"])
     assert f"at most {Decimal(found['left_open']):,} could still be saved" in " ".join(spoutline(*command).out.split())
+
+
+@pytest.mark.parametrize(
+    ("language", "words", "thousands", "point"),
+    [
+        ("en", "no choice costs less than", ",", "."),
+        ("de", "keine Wahl kostet weniger als", ".", ","),
+        ("es", "ninguna elección cuesta menos de", ",", "."),  # as in the United States
+        ("fr", "aucun choix ne coûte moins de", "", ","),
+    ],
+)
+def test_texts_of_a_station_and_of_its_quotation_tell_both_bounds(
+    language: str,
+    words: str,
+    thousands: str,
+    point: str,
+    spoutline: Any,
+    written: Callable[..., Path],
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """By hand: sets and the price of their part numbers are the best so far; less the gap, they are the floor."""
+    car = {"label": "1", "liquid": {"family": "gasoline", "blend_percent": 10}}
+    truck = {"label": "2", "duty": "truck", "liquid": {"family": "diesel", "blend_percent": 5}}
+    survey, terms = written(car, truck), tmp_path / "terms.toml"
+    terms.write_text(f"stock_price = 35\n{TERMS}", "utf-8")
+    site = ("site", survey, "--stock-price", "35")
+    both = (site, ("quote", survey, "--terms", terms, "--csv", tmp_path / "order.csv", "--force"))
+    for command in both:
+        assert words not in told_in_one(spoutline, *command, "--language", language)
+    monkeypatch.setattr("spoutline.planning.refit.commonality._MOST_COLUMNS", 0)
+    found = json.loads(spoutline(*site, "--json").out)["commonality"]
+    best = Decimal(found["sets_together"]) + 35 * found["part_numbers_together"]
+    for command, floor in zip(both, (Decimal(found["floor"]), best - Decimal("12.34")), strict=True):
+        told = told_in_one(spoutline, *command, "--language", language)
+        shown = [f"{one:,}".replace(",", "T").replace(".", point).replace("T", thousands) for one in (best, floor)]
+        assert f"{words} {shown[1]}." in told
+        assert f": {shown[0]}" in told
+        monkeypatch.setattr(Commonality, "open_minor", 1_234)  # of the quotation, whose quantities lower its floor
+
+
+def told_in_one(spoutline: Any, *command: Any) -> str:
+    """Return what a command prints on one line, thousands parted by spaces without them."""
+    text = " ".join(spoutline(*command).out.split())
+    return re.sub(r"(?<=\d) (?=\d{3})", "", text)
 
 
 def test_a_plan_tells_what_sets_chosen_together_could_still_save(

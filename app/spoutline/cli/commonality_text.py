@@ -19,6 +19,7 @@ def wrapped(text: str) -> list[str]:
 def commonality_lines(
     part_numbers: tuple[int, int],
     amounts: tuple[Decimal, Decimal, Decimal],
+    best: Decimal,
     changed: Sequence[str],
     story: Story,
 ) -> Iterator[str]:
@@ -31,6 +32,8 @@ def commonality_lines(
     amounts
         In one currency: what the sets cost more, what stocking them costs less, below 0 the other way round; and what a
         better choice could at most still save, 0 where this was proved best.
+    best
+        What the sets chosen together cost, with the price of their part numbers.
     changed
         Labels of the positions whose set is another one than alone.
     """
@@ -46,6 +49,8 @@ def commonality_lines(
     yield from wrapped(told)
     if left_open:
         yield story.phrases.fill("terminal_left_open", amount=_amount(left_open, story))
+        figures = {"best": _amount(best, story), "floor": _amount(best - left_open, story)}
+        yield from wrapped(story.phrases.fill("terminal_floor", **figures))
     if changed:
         yield from wrapped(story.phrases.fill("terminal_changed", positions=", ".join(changed)))
 

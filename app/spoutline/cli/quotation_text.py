@@ -99,7 +99,9 @@ def _notes(option: QuotedOption, story: Story) -> Iterator[str]:
         yield from wrapped(unlike_text(option, story))
     if (found := option.commonality) is not None:
         counts = (found.part_numbers_alone, found.part_numbers_together)
-        yield from commonality_lines(counts, (found.costs, found.saves, found.left_open), found.changed, story)
+        amounts = (found.costs, found.saves, found.left_open)
+        best = found.sets_together + found.stock_price * found.part_numbers_together
+        yield from commonality_lines(counts, amounts, best, found.changed, story)
     lacking: dict[str, list[str]] = defaultdict(list)
     for position in option.without_set:
         lacking[story.word(position.status)].append(position.label)

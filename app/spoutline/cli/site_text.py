@@ -70,4 +70,5 @@ def _commonality_lines(found: SiteCommonality, story: Story) -> Iterator[str]:
     yield ""
     counts = (found.part_numbers_alone, found.part_numbers_together)
     amounts = (Decimal(found.costs), Decimal(found.saves), Decimal(found.left_open))
-    yield from commonality_lines(counts, amounts, found.changed, story)
+    best = Decimal(found.sets_together) + Decimal(found.stock_price) * found.part_numbers_together
+    yield from commonality_lines(counts, amounts, best, found.changed, story)

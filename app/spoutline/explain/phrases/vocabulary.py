@@ -336,6 +336,7 @@ TEXT_PLACEHOLDERS: Final[dict[str, tuple[str, ...]]] = {
     "terminal_more": ("amount",),
     "terminal_less": ("amount",),
     "terminal_left_open": ("amount",),
+    "terminal_floor": ("best", "floor"),
     "terminal_changed": ("positions",),
     "terminal_no_set": ("position",),
     "terminal_set": ("place", "part", "price"),
