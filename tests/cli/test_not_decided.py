@@ -347,7 +347,7 @@ def test_texts_of_a_station_and_of_its_quotation_tell_both_bounds(
         shown = [f"{one:,}".replace(",", "T").replace(".", point).replace("T", thousands) for one in (best, floor)]
         assert f"{words} {shown[1]}." in told
         assert f": {shown[0]}" in told
-        monkeypatch.setattr(Commonality, "open_minor", 1_234)  # of the quotation, whose quantities lower its floor
+        monkeypatch.setattr(Commonality, "open_minor", 1_234)  # left open, of the quotation
 
 
 def told_in_one(spoutline: Any, *command: Any) -> str:

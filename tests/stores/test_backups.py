@@ -93,7 +93,6 @@ DAMAGES = {
 }
 
 
-@pytest.mark.skipif(not hasattr(os, "geteuid"), reason="rights of files as POSIX has them")
 def test_a_sound_book_in_a_folder_that_may_not_be_written_is_never_called_damaged() -> None:
     """Reading a book with a write-ahead log takes files beside it (https://www.sqlite.org/wal.html#readonly)."""
     with tempfile.TemporaryDirectory() as folder:  # not below a folder that is this person's alone
