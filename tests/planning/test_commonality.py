@@ -342,9 +342,10 @@ def test_the_solver_ends_as_soon_as_somebody_stops() -> None:
 
 
 _ASKED_BY_A_COMMAND = """
-import pickle, sys
+import pickle, signal, sys
 from spoutline.planning.refit.solver import solved_by_highs
 
+signal.signal(signal.SIGINT, signal.default_int_handler)  # what a shell starts in the background ignores it
 try:
     solved_by_highs(pickle.load(sys.stdin.buffer), lambda: False)
 except KeyboardInterrupt:
@@ -374,6 +375,33 @@ def test_an_interrupt_of_all_processes_ends_the_solver_without_a_word(modules_lo
     while _is_running(solver) and time.monotonic() < deadline:
         time.sleep(0.05)
     assert not _is_running(solver)
+
+
+_TAKEN_BY_ANOTHER_THREAD = """
+import signal, threading, time
+from spoutline.planning.refit.solver import _no_interrupt
+
+signal.signal(signal.SIGINT, signal.default_int_handler)  # what a shell starts in the background ignores it
+end = threading.Event()
+other = threading.Thread(target=end.wait)
+other.start()
+try:
+    with _no_interrupt():
+        signal.pthread_kill(other.ident, signal.SIGINT)
+        time.sleep(0.2)
+        print("started")
+    print("not heard")
+except KeyboardInterrupt:
+    print("interrupted")
+end.set()
+"""
+
+
+def test_an_interrupt_that_a_thread_of_a_library_takes_waits_until_the_solver_is_started() -> None:
+    """Threads of numpy block no signal; Python then interrupts its main thread, whatever that blocks."""
+    command = [sys.executable, "-c", _TAKEN_BY_ANOTHER_THREAD]
+    done = subprocess.run(command, capture_output=True, timeout=60, check=False)
+    assert (done.stdout, done.stderr) == (b"started\ninterrupted\n", b"")
 
 
 def _started_solver(command: int) -> int:

@@ -157,12 +157,33 @@ def _no_interrupt() -> Iterator[None]:
     if sys.platform == "win32":
         yield
         return
-    resource_tracker.ensure_running()  # it would let the signal through where it is started with the process
-    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    with _heard_afterwards():
+        resource_tracker.ensure_running()  # it would let the signal through where it is started with the process
+        before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+        try:
+            yield
+        finally:
+            signal.pthread_sigmask(signal.SIG_SETMASK, before)
+
+
+@contextlib.contextmanager
+def _heard_afterwards() -> Iterator[None]:
+    """Answer Ctrl-C at the end alone: a library's thread may take what is blocked in this one, and interrupt it here.
+
+    Python answers in its main thread, so that nothing is to be done in any other.
+    """
+    answer = signal.getsignal(signal.SIGINT)
+    if answer is None or threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    heard: list[int] = []
+    signal.signal(signal.SIGINT, lambda number, _: heard.append(number))
     try:
         yield
     finally:
-        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        signal.signal(signal.SIGINT, answer)
+        if heard:
+            signal.raise_signal(signal.SIGINT)
 
 
 _turns = threading.Lock()
