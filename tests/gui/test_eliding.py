@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import QRect, Qt
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, Qt
+from PySide6.QtGui import QStandardItemModel
 from PySide6.QtWidgets import QApplication, QHeaderView, QStyleOptionViewItem, QTableView
 from pytestqt.qtbot import QtBot
 
@@ -275,3 +276,29 @@ def test_the_name_takes_the_room_that_the_other_columns_do_not_need(qtbot: QtBot
     table.fit_columns()
     assert table.columnWidth(1) >= needed
     assert table.columnWidth(0) >= table.sizeHintForColumn(0)
+
+
+class _Asked(QStandardItemModel):
+    """Rows that note which of them were asked for their text."""
+
+    def __init__(self, rows: int, columns: int) -> None:
+        super().__init__(rows, columns)
+        self.rows_asked: dict[int, set[int]] = {column: set() for column in range(columns)}
+
+    def data(self, index: QModelIndex | QPersistentModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if role == Qt.ItemDataRole.DisplayRole:
+            self.rows_asked[index.column()].add(index.row())
+        return super().data(index, role)
+
+
+def test_of_texts_that_may_be_cut_only_those_about_the_view_are_measured(qtbot: QtBot) -> None:
+    """A stock of thousands of rows would hold the window up at each change of its size."""
+    model = _Asked(3_000, 4)
+    table = Table("Stock", shares=(3, 5, 3, 3), whole=(1,))
+    qtbot.addWidget(table)
+    table.setModel(model)
+    table.resize(800, 300)
+    table.show()
+    table.fit_columns()
+    assert len(model.rows_asked[1]) > 500  # never cut, so measured farther
+    assert all(0 < len(model.rows_asked[column]) < 200 for column in (0, 2, 3))

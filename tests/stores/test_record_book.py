@@ -7,6 +7,7 @@ import shutil
 from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -135,3 +136,14 @@ def test_work_of_a_day_to_come_is_refused_and_nothing_of_it_kept(book: Book) -> 
     assert records.history("S") == records.history("Bramblefork Fuels") == ()
     records.add_inspection(done.model_copy(update={"done_on": date(2026, 11, 25)}))
     assert len(records.inspections("S")) == 1
+
+
+def test_where_the_next_day_has_begun_its_work_is_kept(url: str, empty_book: Path, tmp_path: Path) -> None:
+    """Clocks of the Line Islands are 14 hours ahead of universal time (IANA time zone Pacific/Kiritimati)."""
+    shutil.copy(empty_book, tmp_path / "book.sqlite3")
+    opened = open_book(url, lambda: datetime(2026, 11, 25, 10, 0, tzinfo=UTC))
+    day = datetime(2026, 11, 25, 10, 0, tzinfo=UTC).astimezone(ZoneInfo("Pacific/Kiritimati")).date()
+    done = InspectionEntry(site="S", position="1A", item=InspectionItemId.HOSE_SURFACE, done_on=day)
+    opened.position_records.add_inspection(done)
+    assert opened.position_records.inspections("S") == (done,)
+    opened.close()

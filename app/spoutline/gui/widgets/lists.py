@@ -28,6 +28,7 @@ from spoutline.gui.widgets.theme import colours_now
 Index = QModelIndex | QPersistentModelIndex
 
 _HEADER_EDGES_PX = 14  # left and right of a title, as the style sheet has it
+_ROWS_MEASURED = 60  # for the width of a column whose texts may be cut
 _ROW_EDGES_PX = 10  # above and below a text
 _MOST_WRAPPED = 40  # rows whose texts are measured; a quotation of a big station lists a thousand parts
 
@@ -152,7 +153,8 @@ class Table(_RowKeys, QTableView):
         total = sum(self._shares[column] for column in shown)
         wanted = [room * self._shares[column] // total for column in shown]
         if self._never_cut:
-            wanted = widths_by_need(wanted, [self._needed_width(column) for column in shown])
+            needed = [least[one] if one in self._never_cut else self._width_in_view(one) for one in shown]
+            wanted = widths_by_need(wanted, needed)
         for column, width in zip(shown, widths_with_room(wanted, [least[one] for one in shown], room), strict=True):
             self.setColumnWidth(column, width)
 
@@ -174,6 +176,16 @@ class Table(_RowKeys, QTableView):
 
     def _needed_width(self, column: int) -> int:
         return max(self._title_width(column), self.sizeHintForColumn(column))
+
+    def _width_in_view(self, column: int) -> int:
+        """Return what the texts about the place in view need: to measure a thousand rows would hold the window up."""
+        header = self.horizontalHeader()
+        usual = header.resizeContentsPrecision()
+        header.setResizeContentsPrecision(_ROWS_MEASURED)
+        try:
+            return self._needed_width(column)
+        finally:
+            header.setResizeContentsPrecision(usual)
 
     def teach(self, words: str) -> None:
         """Say what comes here and how, while there are no rows."""
